@@ -1,0 +1,41 @@
+#include "client/book/conninfo.h"
+
+#include <libpq-fe.h>
+
+#include <memory>
+
+#include "client/book/book_error.h"
+
+namespace heatkeep {
+
+std::string ConninfoPair(std::string_view keyword, std::string_view value) {
+  std::string pair(keyword);
+  pair += "='";
+  for (const char c : value) {
+    if (c == '\'' || c == '\\') pair += '\\';
+    pair += c;
+  }
+  return pair + '\'';
+}
+
+std::string ConninfoFor(const std::string& conninfo, const std::string& person) {
+  char* complaint = nullptr;
+  const std::unique_ptr<PQconninfoOption, decltype(&PQconninfoFree)> options(
+      PQconninfoParse(conninfo.c_str(), &complaint), &PQconninfoFree);
+  const std::unique_ptr<char, decltype(&PQfreemem)> owned(complaint, &PQfreemem);
+  if (!options)
+    // libpq's own words may quote the string, and so a password in it: they are not passed on.
+    throw BookError(BookError::Kind::BadInput,
+                    "the connection string of the book cannot be read; expected for example "
+                    "'host=db.example dbname=heatkeep', postgresql://db.example/heatkeep, or a service name");
+  std::string text;
+  for (const PQconninfoOption* option = options.get(); option->keyword; ++option) {
+    const std::string_view keyword = option->keyword;
+    if (!option->val || (keyword == "user" && !person.empty())) continue;
+    text += ConninfoPair(keyword, option->val) + ' ';
+  }
+  if (!person.empty()) text += ConninfoPair("user", person) + ' ';
+  return text;
+}
+
+}  // namespace heatkeep

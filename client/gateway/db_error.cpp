@@ -1,0 +1,56 @@
+#include "client/gateway/db_error.h"
+
+#include <charconv>
+
+namespace heatkeep {
+namespace {
+
+std::string Field(const PGresult* result, int code) {
+  const char* text = result ? PQresultErrorField(result, code) : nullptr;
+  return text ? text : "";
+}
+
+std::string Trimmed(std::string text) {
+  while (!text.empty() && (text.back() == '\n' || text.back() == ' ')) text.pop_back();
+  return text;
+}
+
+}  // namespace
+
+DbError::Kind KindOfSqlstate(std::string_view s) {
+  using Kind = DbError::Kind;
+  if (s.starts_with("HK4") || s == "40001" || s == "40P01" || s == "55P03") return Kind::Stale;
+  if (s.starts_with("HK") || s.starts_with("23")) return Kind::Refused;
+  if (s == "42501") return Kind::Forbidden;
+  if (s.starts_with("08") || s.starts_with("57P0") || s.starts_with("53")) return Kind::Unreachable;
+  return Kind::Bug;
+}
+
+const char* NameOf(DbError::Kind kind) {
+  switch (kind) {
+    case DbError::Kind::Refused: return "refused";
+    case DbError::Kind::Stale: return "stale";
+    case DbError::Kind::Forbidden: return "forbidden";
+    case DbError::Kind::Unreachable: return "unreachable";
+    case DbError::Kind::Bug: return "bug";
+  }
+  return "bug";
+}
+
+DbError MakeDbError(const PGconn* connection, const PGresult* result) {
+  const std::string sqlstate = Field(result, PG_DIAG_SQLSTATE);
+  std::string message = Field(result, PG_DIAG_MESSAGE_PRIMARY);
+  if (message.empty() && result) message = Trimmed(PQresultErrorMessage(result));
+  if (message.empty() && connection) message = Trimmed(PQerrorMessage(connection));
+  if (message.empty()) message = "the database gave no answer";
+  const bool lost = !connection || PQstatus(connection) != CONNECTION_OK;
+  DbError error(lost ? DbError::Kind::Unreachable : KindOfSqlstate(sqlstate), sqlstate, std::move(message));
+  error.detail = Field(result, PG_DIAG_MESSAGE_DETAIL);
+  error.hint = Field(result, PG_DIAG_MESSAGE_HINT);
+  error.constraint = Field(result, PG_DIAG_CONSTRAINT_NAME);
+  const std::string position = Field(result, PG_DIAG_STATEMENT_POSITION);
+  std::from_chars(position.data(), position.data() + position.size(), error.position);
+  return error;
+}
+
+}  // namespace heatkeep

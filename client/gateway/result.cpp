@@ -1,0 +1,85 @@
+#include "client/gateway/result.h"
+
+#include <charconv>
+
+#include "client/gateway/db_error.h"
+
+namespace heatkeep {
+namespace {
+
+DbError Misread(std::string what) { return {DbError::Kind::Bug, "", std::move(what)}; }
+
+template <typename Number>
+Number Parsed(std::string_view text, std::string_view column, const char* type) {
+  Number value{};
+  const auto [end, code] = std::from_chars(text.data(), text.data() + text.size(), value);
+  if (code != std::errc{} || end != text.data() + text.size())
+    throw Misread("column " + std::string(column) + " holds '" + std::string(text) + "', expected " + type);
+  return value;
+}
+
+bool ParsedBool(std::string_view text, std::string_view column) {
+  if (text == "t") return true;
+  if (text == "f") return false;
+  throw Misread("column " + std::string(column) + " holds '" + std::string(text) + "', expected true or false");
+}
+
+}  // namespace
+
+std::optional<std::string_view> Row::Raw(std::string_view column) const {
+  const PGresult* rows = result_->result_.get();
+  const int at = result_->Column(column);
+  if (PQgetisnull(rows, index_, at)) return std::nullopt;
+  return std::string_view(PQgetvalue(rows, index_, at), static_cast<std::size_t>(PQgetlength(rows, index_, at)));
+}
+
+std::string_view Row::Wanted(std::string_view column) const {
+  if (const auto raw = Raw(column)) return *raw;
+  throw Misread("column " + std::string(column) + " is null, expected a value");
+}
+
+bool Row::IsNull(std::string_view column) const { return !Raw(column); }
+std::int64_t Row::Int(std::string_view column) const {
+  return Parsed<std::int64_t>(Wanted(column), column, "a whole number");
+}
+bool Row::Bool(std::string_view column) const { return ParsedBool(Wanted(column), column); }
+std::string Row::Text(std::string_view column) const { return std::string(Wanted(column)); }
+double Row::Real(std::string_view column) const { return Parsed<double>(Wanted(column), column, "a number"); }
+
+std::optional<std::int64_t> Row::OptionalInt(std::string_view column) const {
+  return IsNull(column) ? std::nullopt : std::optional(Int(column));
+}
+std::optional<bool> Row::OptionalBool(std::string_view column) const {
+  return IsNull(column) ? std::nullopt : std::optional(Bool(column));
+}
+std::optional<std::string> Row::OptionalText(std::string_view column) const {
+  return IsNull(column) ? std::nullopt : std::optional(Text(column));
+}
+std::optional<double> Row::OptionalReal(std::string_view column) const {
+  return IsNull(column) ? std::nullopt : std::optional(Real(column));
+}
+
+Row Result::operator[](int index) const {
+  if (index < 0 || index >= size())
+    throw Misread("row " + std::to_string(index) + " asked for, the answer has " + std::to_string(size()));
+  return {*this, index};
+}
+
+Row Result::Only() const {
+  if (size() != 1) throw Misread("one row expected, the answer has " + std::to_string(size()));
+  return {*this, 0};
+}
+
+std::int64_t Result::Affected() const {
+  const std::string_view text = PQcmdTuples(result_.get());
+  return text.empty() ? 0 : Parsed<std::int64_t>(text, "rows affected", "a whole number");
+}
+
+int Result::Column(std::string_view name) const {
+  const int columns = PQnfields(result_.get());
+  for (int at = 0; at < columns; ++at)
+    if (name == PQfname(result_.get(), at)) return at;
+  throw Misread("the answer has no column " + std::string(name));
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,51 @@
+// A program small enough to be run as another account, many at a time, and killed: works the private cluster in
+// HEATKEEP_HOME. Usage: cluster_probe init|ensure|write|count|stop|status|watch. Exit 0 done, 1 refused (said on stderr).
+#include <cstdlib>
+#include <exception>
+#include <filesystem>
+#include <iostream>
+#include <string>
+
+#include "client/book/book_home.h"
+#include "client/book/idle_watcher.h"
+#include "client/book/private_cluster.h"
+
+namespace {
+
+int Run(const std::string& word, const std::string& self) {
+  using namespace heatkeep;
+  const bool watched = std::getenv("HEATKEEP_IDLE_SECONDS") != nullptr;
+  PrivateCluster cluster({HomeFolder(), watched ? std::vector<std::string>{self, "watch"} : std::vector<std::string>{}, {}});
+  if (word == "init") {
+    cluster.Init();
+    cluster.Admin().ExecuteScript("create table if not exists note (id bigint generated always as identity)");
+  } else if (word == "ensure") {
+    cluster.EnsureRunning();
+  } else if (word == "write") {
+    cluster.Admin().ExecuteScript("insert into note default values");
+  } else if (word == "count") {
+    std::cout << cluster.Admin().Execute("select count(*) as n from note").Only().Int("n") << '\n';
+  } else if (word == "stop") {
+    std::cout << (cluster.Stop() ? "stopped\n" : "was not running\n");
+  } else if (word == "status") {
+    std::cout << (cluster.Running() ? "running\n" : "not running\n");
+  } else if (word == "watch") {
+    RunWatcher(cluster.home());
+  } else {
+    std::cerr << "cluster_probe: unknown word '" << word << "'\n";
+    return 2;
+  }
+  return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (argc != 2) return 2;
+  try {
+    return Run(argv[1], std::filesystem::read_symlink("/proc/self/exe"));
+  } catch (const std::exception& error) {
+    std::cerr << "cluster_probe: " << error.what() << '\n';
+    return 1;
+  }
+}
