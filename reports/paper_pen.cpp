@@ -1,0 +1,98 @@
+#include <QFontMetricsF>
+#include <QPainter>
+#include <algorithm>
+
+#include "reports/paint_session.h"
+#include "reports/paper.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr double kMeasure = 100;  // font pixels a mm when measuring: the print's own resolution
+constexpr double kLeast = 0.75;
+constexpr double kLine = 1.22;    // line height in em
+
+QFont FontOf(const TextStyle& style, double dots, double scale = 1) {
+  return PaintFont(style.mono ? Face::Mono : Face::Sans, style.height * dots * scale, style.bold);
+}
+
+// Greedy words; a word wider than the line is broken between letters.
+std::vector<QString> Broken(const std::string& text, double width, const TextStyle& style) {
+  const QFontMetricsF metrics(FontOf(style, kMeasure));
+  const double room = width * kMeasure;
+  std::vector<QString> lines;
+  QString line;
+  const QStringList words = QString::fromStdString(text).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  for (QString word : words) {
+    const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
+    if (metrics.horizontalAdvance(longer) <= room) {
+      line = longer;
+      continue;
+    }
+    if (!line.isEmpty()) lines.push_back(line);
+    while (metrics.horizontalAdvance(word) > room && word.size() > 1) {
+      qsizetype fit = word.size() - 1;
+      while (fit > 1 && metrics.horizontalAdvance(word.left(fit)) > room) --fit;
+      lines.push_back(word.left(fit));
+      word = word.mid(fit);
+    }
+    line = word;
+  }
+  if (!line.isEmpty()) lines.push_back(line);
+  return lines;
+}
+
+}  // namespace
+
+double LineHeight(const TextStyle& style) { return style.height * kLine; }
+
+double TextWidthMm(const std::string& text, const TextStyle& style) {
+  return QFontMetricsF(FontOf(style, kMeasure)).horizontalAdvance(QString::fromStdString(text)) / kMeasure;
+}
+
+double ParagraphHeight(const std::string& text, double width, const TextStyle& style) {
+  return static_cast<double>(Broken(text, width, style).size()) * LineHeight(style);
+}
+
+void Pen::text(double x, double y, double width, const std::string& text, const TextStyle& style) {
+  if (text.empty()) return;
+  QString shown = QString::fromStdString(text);
+  const double need = TextWidthMm(text, style);
+  const double scale = need > width ? std::max(kLeast, width / need * 0.995) : 1;
+  const QFont font = FontOf(style, dots_, scale);
+  const QFontMetricsF metrics(font);
+  if (metrics.horizontalAdvance(shown) > width * dots_ + 1)
+    shown = metrics.elidedText(shown, Qt::ElideRight, width * dots_);
+  painter_.setFont(font);
+  painter_.setPen(style.white ? Qt::white : Qt::black);
+  const double advance = metrics.horizontalAdvance(shown) / dots_;
+  const double left = style.align == Align::Left ? x : style.align == Align::Right ? x + width - advance : x + (width - advance) / 2;
+  // The baseline stays where the unshrunk text has it, so that a row of texts stands on one line.
+  painter_.drawText(QPointF(left * dots_, (y + style.height * 0.98) * dots_), shown);
+}
+
+double Pen::paragraph(double x, double y, double width, const std::string& text, const TextStyle& style) {
+  double at = y;
+  for (const QString& line : Broken(text, width, style)) {
+    this->text(x, at, width, line.toStdString(), style);
+    at += LineHeight(style);
+  }
+  return at - y;
+}
+
+void Pen::line(double x1, double y1, double x2, double y2, double thick) {
+  painter_.setPen(QPen(Qt::black, thick * dots_, Qt::SolidLine, Qt::FlatCap));
+  painter_.drawLine(QPointF(x1 * dots_, y1 * dots_), QPointF(x2 * dots_, y2 * dots_));
+}
+
+void Pen::box(double x, double y, double width, double height, double thick) {
+  painter_.setPen(QPen(Qt::black, thick * dots_, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+  painter_.setBrush(Qt::NoBrush);
+  painter_.drawRect(QRectF(x * dots_, y * dots_, width * dots_, height * dots_));
+}
+
+void Pen::fill(double x, double y, double width, double height, int grey) {
+  painter_.fillRect(QRectF(x * dots_, y * dots_, width * dots_, height * dots_), QColor(grey, grey, grey));
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,139 @@
+#include "reports/pick_list.h"
+
+#include <QFontMetricsF>
+#include <algorithm>
+#include <memory>
+
+#include "reports/paint_session.h"
+#include "reports/pick_list_block.h"
+#include "reports/quantity_text.h"
+#include "reports/section_symbol.h"
+#include "reports/sheet_words.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr TextStyle kBody{3.3};
+constexpr TextStyle kStrong{3.5, true};
+
+struct Sums {
+  Length pulled, cut, kerf, trim, kept, scrapped;
+  Mass mass;
+  int kept_count = 0, scrapped_count = 0, pieces = 0;
+};
+
+Sums SumsOf(const Sheet& sheet) {
+  Sums s;
+  for (const SheetBlock& block : sheet.blocks) {
+    s.pulled += block.length;
+    s.mass += block.mass;
+    s.kerf += block.kerf_all;
+    s.trim += block.trim;
+    for (const SheetCut& cut : block.cuts) {
+      s.cut += cut.set * cut.count;
+      s.pieces += cut.count;
+    }
+    if (block.left.nm <= 0) continue;
+    const bool kept = block.fate == LeftFate::Drop;
+    (kept ? s.kept : s.scrapped) += block.left;
+    ++(kept ? s.kept_count : s.scrapped_count);
+  }
+  return s;
+}
+
+FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space = 0.6) {
+  return {ParagraphHeight(words, width, style) + space,
+          [=](Pen& pen, double y) { pen.paragraph(x, y, width, words, style); }};
+}
+
+FlowItem SectionHead(double x, double width, const std::string& words) {
+  return {9.5,
+          [=](Pen& pen, double y) {
+            pen.line(x, y + 2, x + width, y + 2, 0.5);
+            pen.text(x, y + 3, width, words, {4.6, true});
+          },
+          true};
+}
+
+void AddSums(Flow& flow, const Sheet& sheet, double width) {
+  const Sums s = SumsOf(sheet);
+  flow.items.push_back(SectionHead(kMargin, width, "Sums"));
+  const std::pair<std::string, std::string> rows[] = {
+      {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + std::to_string(sheet.blocks.size()) + " pieces"},
+      {"cut pieces", MetreText(s.cut) + ", " + std::to_string(s.pieces) + " pieces"},
+      {"kerf", MetreText(s.kerf)},
+      {"trim", MetreText(s.trim)},
+      {"drops to keep", MetreText(s.kept) + ", " + std::to_string(s.kept_count) + " pieces"},
+      {"scrap", MetreText(s.scrapped) + ", " + std::to_string(s.scrapped_count) + " pieces"}};
+  for (const auto& [name, value] : rows) {
+    flow.items.push_back({4.8,
+                          [=](Pen& pen, double y) {
+                            pen.text(kMargin, y, 40, name, kBody);
+                            pen.text(kMargin + 40, y, width - 40, value, kStrong);
+                          },
+                          true});
+  }
+  flow.items.push_back(TextRow(kMargin, width, "Pulled = cut pieces + kerf + trim + drops + scrap. Metres above are rounded to the millimetre; the book keeps them exactly.", {2.6}));
+}
+
+void AddShorts(Flow& flow, const Sheet& sheet, double width) {
+  if (sheet.shorts.empty()) return;
+  flow.items.push_back(SectionHead(kMargin, width, "Short: not on this sheet"));
+  const double why_x = 92;
+  for (const SheetShort& row : sheet.shorts) {
+    const std::string what = std::to_string(row.missing) + " \u00D7 " + BothUnits(row.length) + "  " + row.section + " " + row.grade;
+    const double why_width = width - why_x;
+    const double height = std::max(9.4, ParagraphHeight(row.why, why_width, kBody) + 1);
+    flow.items.push_back({height, [=](Pen& pen, double y) {
+                            pen.text(kMargin, y, why_x - 3, row.order + "/" + row.line, kStrong);
+                            pen.text(kMargin, y + 4.4, why_x - 3, what, {3.0});
+                            pen.paragraph(kMargin + why_x, y, why_width, row.why, kBody);
+                          }});
+  }
+}
+
+void AddSignatures(Flow& flow, double width) {
+  flow.items.push_back({14, [=](Pen& pen, double y) {
+                          const double part = width / 3;
+                          const std::string words[] = {"pulled by", "cut by", "date and time"};
+                          for (int i = 0; i < 3; ++i) {
+                            const double x = kMargin + i * part;
+                            pen.line(x, y + 9, x + part - 5, y + 9);
+                            pen.text(x, y + 9.6, part - 5, words[i], {2.4});
+                          }
+                        }});
+}
+
+}  // namespace
+
+Flow PickListFlow(const Sheet& sheet, const PrintOptions& options, Units units) {
+  PaintSession();
+  const double width = PageWidth(options.size) - 2 * kMargin;
+  auto letters = std::make_shared<OrderLetters>();
+  BlockLook look{kMargin, width, {}, 0, sheet.lift_limit, units};
+  for (const SheetBlock& block : sheet.blocks) {
+    look.full = std::max(look.full, block.length);
+    look.symbol_width = std::max(look.symbol_width, 9 + 2.5 + TextWidthMm(SectionSize(block.section), {2.5}));
+    for (const SheetCut& cut : block.cuts) letters->index(cut.order);
+  }
+  look.symbol_width = std::min(look.symbol_width, width * 0.2);
+  Flow flow;
+  flow.title = "Pick list and saw sheet " + sheet.number;
+  flow.head_height = DrawSheetHead(nullptr, sheet, width, 1, 1);
+  flow.next_head_height = DrawSheetHead(nullptr, sheet, width, 2, 2);
+  flow.head = [sheet, width](Pen& pen, int page, int pages) { DrawSheetHead(&pen, sheet, width, page, pages); };
+  for (const SheetBlock& block : sheet.blocks)
+    flow.items.push_back({DrawBlock(nullptr, 0, block, look, *letters),
+                          [=](Pen& pen, double y) { DrawBlock(&pen, y, block, look, *letters); }});
+  if (sheet.blocks.empty()) flow.items.push_back(TextRow(kMargin, width, "Nothing to pull on this sheet.", kStrong, 3));
+  AddShorts(flow, sheet, width);
+  AddSums(flow, sheet, width);
+  AddSignatures(flow, width);
+  return flow;
+}
+
+void WritePickListPdf(const std::string& path, const Sheet& sheet, const PrintOptions& options, Units units) {
+  WriteFlow(path, PickListFlow(sheet, options, units), options);
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,193 @@
+#include "reports/pick_list_block.h"
+
+#include <algorithm>
+
+#include "reports/quantity_text.h"
+#include "reports/sheet_words.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr double kKey = 11;       // em of place, tag and heat: capitals of DejaVu Sans Mono are 0.729 em = 8 mm
+constexpr double kCaption = 2.4;  // em of captions
+constexpr TextStyle kSmall{2.4};
+constexpr TextStyle kBody{3.3};
+constexpr TextStyle kBold{4.2, true};
+
+// Draws downwards; with no pen it only measures.
+class Block {
+ public:
+  Block(Pen* pen, double y, const SheetBlock& block, const BlockLook& look, OrderLetters& letters)
+      : pen_(pen), top_(y), y_(y), b_(block), look_(look), letters_(letters) {}
+
+  double draw() {
+    if (pen_ != nullptr) pen_->line(look_.x, y_, look_.x + look_.width, y_, 0.5);
+    y_ += 1.6;
+    keys();
+    what();
+    how();
+    bar();
+    cuts();
+    left();
+    foot();
+    return y_ + 2.2 - top_;
+  }
+
+ private:
+  void text(double x, double width, const std::string& words, const TextStyle& style, double drop = 0) {
+    if (pen_ != nullptr) pen_->text(x, y_ + drop, width, words, style);
+  }
+  // A text in a box as wide as its text, right edge at `right`; returns its left edge.
+  double boxed(double right, const std::string& words, const TextStyle& style, double thick = 0.4) {
+    const double width = std::min(TextWidthMm(words, style), look_.width * 0.45) + 2.4;
+    if (pen_ != nullptr) pen_->box(right - width, y_ - 0.5, width, LineHeight(style) + 0.6, thick);
+    text(right - width + 1.2, width - 2.4, words, style);
+    return right - width;
+  }
+
+  void keys() {
+    const std::string heat = b_.heat.empty() ? "unknown" : HeatInGroups(b_.heat);
+    const double disc = 13;
+    const std::string values[3] = {b_.place, b_.tag, heat};
+    const std::string captions[3] = {"PLACE", b_.kind == "drop" ? "TAG (drop)" : "TAG (full bar)", "HEAT"};
+    TextStyle key{kKey, true, true};
+    const double gap = 6;
+    const double room = look_.width - disc - 2 * gap - 2;
+    double need[3];
+    double sum = 0;
+    for (int i = 0; i < 3; ++i) sum += need[i] = std::max(TextWidthMm(values[i], key), 16.0);
+    if (sum > room) {  // long names: all three smaller, on one line
+      const double scale = std::max(0.45, room / sum * 0.995);
+      key.height *= scale;
+      for (double& width : need) width = std::min(width * scale, room * 0.5);
+      sum = need[0] + need[1] + need[2];
+      if (sum > room) for (double& width : need) width *= room / sum;
+    }
+    if (pen_ != nullptr) {
+      pen_->fill(look_.x, y_ + 0.2, 10.5, 12.6);
+      pen_->text(look_.x + 0.6, y_ + 2.6, 9.3, std::to_string(b_.block), {6.2, true, false, true, Align::Center});
+    }
+    double x = look_.x + disc;
+    const double spread = sum < room ? (room - sum) / 2 : 0;
+    for (int i = 0; i < 3; ++i) {
+      text(x, need[i] + spread, captions[i], {kCaption, true});
+      text(x, need[i] + 0.5, values[i], key, 2.1 + (kKey - key.height) * 0.75);
+      x += need[i] + gap + spread;
+    }
+    y_ += 14;
+  }
+
+  void what() {
+    double right = look_.x + look_.width;
+    if (IsOthersMetal(b_)) right = boxed(right, "OWNER: " + b_.owner, {3.6, true}) - 3;
+    std::string words = b_.section + "  \u00B7  " + b_.grade;
+    if (!b_.condition.empty()) words += "  " + b_.condition;
+    const double wide = std::min(TextWidthMm(words, kBold) + 4, (right - look_.x) * 0.62);
+    text(look_.x, wide - 3, words, kBold);
+    std::string papers = b_.mill;
+    if (!b_.papers.empty()) papers += (papers.empty() ? "" : ", ") + b_.papers;
+    text(look_.x + wide, right - look_.x - wide, papers, {3.3, false, false, false, IsOthersMetal(b_) ? Align::Left : Align::Right}, 0.8);
+    y_ += 6;
+  }
+
+  void how() {
+    const double edge = boxed(look_.x + look_.width, "LIFT: " + HowToLift(b_.mass, b_.length, look_.lift_limit), {3.6, true});
+    text(edge - 32, 29, KgText(b_.mass), {4.2, true, false, false, Align::Right});
+    const std::string length = BothUnits(b_.length);
+    const double wide = TextWidthMm(length, kBold) + 4;
+    text(look_.x, wide, length, kBold);
+    const std::string doubt = DoubtWords(b_);
+    const bool tight = doubt.starts_with("TIGHT");
+    text(look_.x + wide, edge - 30 - look_.x - wide, doubt, {3.3, tight}, 0.8);
+    y_ += 6;
+    const double half = look_.width * 0.55;
+    text(look_.x, half, MarkWords(b_), kBody);
+    text(look_.x + half, look_.width - half, LossWords(b_), {3.3, false, false, false, Align::Right});
+    y_ += 5;
+  }
+
+  void bar() {
+    const double dots = pen_ != nullptr ? pen_->dots() : 100;
+    const PieceBar piece = PieceBarOf(b_, letters_);
+    BarView view = PaperView(look_.x * dots, y_ * dots, look_.width * dots, look_.full, dots);
+    view.ruler = true;
+    view.units = look_.units;
+    view.symbol_width = look_.symbol_width * dots;
+    const double height = pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
+    y_ += height / dots + 1.6;
+  }
+
+  void cuts() {
+    if (b_.cuts.empty()) return;
+    const double rows = static_cast<double>(b_.cuts.size());
+    const double row = rows <= 6 ? 6.2 : std::max(2.4, std::min(5.2, 110 / rows));
+    const double em = std::min(4.2, row * 0.72);
+    const double right = look_.x + look_.width;
+    TextStyle caption{kCaption, false, false, false, Align::Center};
+    text(look_.x, 40, "write on each piece:", kBody, 0.2);
+    text(look_.x + 36, 60, b_.heat.empty() ? "HEAT UNKNOWN" : b_.heat, {4, true, true}, -0.4);
+    text(right - 39, 18, "good", caption, 1.4);
+    text(right - 18, 18, "reject", caption, 1.4);
+    y_ += 4.8;
+    for (const SheetCut& cut : b_.cuts) {
+      const double drop = (row - em * 1.22) / 2;
+      const double plain = std::min(3.3, em);
+      text(look_.x, 8, OrderLetters::letter(letters_.index(cut.order)), {em, true}, drop);
+      text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right}, drop);
+      text(look_.x + 24, 55, "STOP " + StopWords(cut), {em, true}, drop);
+      text(look_.x + 80, 23, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
+      const std::string customer = cut.customer.empty() ? "" : ", " + cut.customer;
+      text(look_.x + 104, right - 41 - look_.x - 104, cut.order + "/" + cut.line + customer, {plain}, drop + (em - plain) * 0.9);
+      if (pen_ != nullptr) {
+        pen_->box(right - 39, y_ + 0.4, 18, row - 0.8);
+        pen_->box(right - 18, y_ + 0.4, 18, row - 0.8);
+      }
+      y_ += row;
+    }
+  }
+
+  void left() {
+    y_ += 1;
+    const double right = look_.x + look_.width;
+    const std::string words = WhatIsLeft(b_);
+    const TextStyle style{4.6, true};
+    const double wide = std::min(TextWidthMm(words, style) + 4, 98.0);
+    if (pen_ != nullptr) {
+      pen_->box(look_.x, y_, wide, 7.2, 0.6);
+      pen_->text(look_.x + 2, y_ + 0.8, wide - 4, words, style);
+    }
+    if (b_.left.nm > 0) {
+      text(look_.x + wide + 2, right - 62 - look_.x - wide - 2,
+           KgText(b_.left_mass) + ", " + HowToLift(b_.left_mass, b_.left, look_.lift_limit), {3.0}, 1.8);
+      text(right - 62, 14, "measured", {2.4, false, false, false, Align::Right}, 2.4);
+      text(right - 28.5, 9, "place", {2.4, false, false, false, Align::Right}, 2.4);
+      if (pen_ != nullptr) {
+        pen_->box(right - 47, y_ + 0.5, 18, 6.2);
+        pen_->box(right - 18, y_ + 0.5, 18, 6.2);
+      }
+    }
+    y_ += 8;
+  }
+
+  void foot() {
+    const double right = look_.x + look_.width;
+    text(look_.x, look_.width - 40, b_.otherwise.empty() ? "If it is not there: ask the planner." : "If it is not there: " + b_.otherwise, {3.0}, 0.3);
+    text(right - 39, 33, "pulled and cut", {2.4, false, false, false, Align::Right}, 0.8);
+    if (pen_ != nullptr) pen_->box(right - 4, y_ + 0.4, 4, 4);
+    y_ += 4.4;
+  }
+
+  Pen* pen_;
+  double top_, y_;
+  const SheetBlock& b_;
+  const BlockLook& look_;
+  OrderLetters& letters_;
+};
+
+}  // namespace
+
+double DrawBlock(Pen* pen, double y, const SheetBlock& block, const BlockLook& look, OrderLetters& letters) {
+  return Block(pen, y, block, look, letters).draw();
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,88 @@
+#include "reports/sheet_words.h"
+
+#include <algorithm>
+#include <cctype>
+
+#include "reports/quantity_text.h"
+#include "schema/terms/length_text.h"
+
+namespace heatkeep {
+
+std::string HeatInGroups(const std::string& heat) {
+  const bool plain = std::all_of(heat.begin(), heat.end(), [](char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0; });
+  if (!plain || heat.size() <= 4) return heat;
+  std::string text;
+  for (std::size_t i = 0; i < heat.size(); ++i) {
+    if (i > 0 && i % 3 == 0) text += ' ';
+    text += heat[i];
+  }
+  return text;
+}
+
+std::string HowToLift(Mass mass, Length length, Mass limit) {
+  if (limit.g <= 0) return "no limit set";
+  if (mass.g > 2 * limit.g) return "CRANE";
+  if (mass > limit) return "TWO PEOPLE";
+  return length.nm > 3000 * kNmPerMm ? "hand, long: two people" : "hand";
+}
+
+std::string WhatIsLeft(const SheetBlock& block) {
+  const std::string length = WriteMm(block.left, Rounding::Down) + " mm";
+  if (block.left.nm <= 0) return "NOTHING LEFT";
+  const std::string about = block.doubt.nm > 0 ? "LEFT \u2248 " : "LEFT ";
+  if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
+  if (block.fate == LeftFate::Scrap) return about + length + ": SCRAP";
+  return about + length;
+}
+
+std::string MarkWords(const SheetBlock& block) {
+  if (block.mark_end == "first") return "MARK: on the end cut FIRST, copy it before cutting";
+  if (block.mark_end == "last") return "MARK: on the end cut LAST, leave it on the rest";
+  if (block.mark_end == "both") return "MARK: on both ends";
+  if (block.mark_end == "none") return "MARK: none on the metal, go by the tag";
+  return "MARK: end not known, look before clamping";
+}
+
+std::string DoubtWords(const SheetBlock& block) {
+  if (block.doubt.nm <= 0) return "";
+  const Length spare = block.left - std::min(block.grip, block.left);
+  if (spare < block.doubt) return "TIGHT: measure before cutting (\u00B1" + MmText(block.doubt) + ")";
+  return "length \u00B1" + MmText(block.doubt);
+}
+
+std::string StopWords(const SheetCut& cut) { return StopNumber(cut.set) + " mm (" + WriteInchDecimal(cut.set) + " in)"; }
+
+std::string ToleranceWords(const SheetCut& cut) {
+  if (cut.tolerance_minus == cut.tolerance_plus) return "\u00B1" + MmText(cut.tolerance_plus);
+  return "+" + MmNumber(cut.tolerance_plus) + " / \u2212" + MmText(cut.tolerance_minus);
+}
+
+std::string LossWords(const SheetBlock& block) {
+  std::string text = block.trim.nm > 0 ? "trim " + MmNumber(block.trim) + ", " : "no trim, ";
+  text += "kerf " + MmNumber(block.kerf_each) + " (" + MmNumber(block.kerf_all) + " in all), ";
+  return text + "grip " + MmText(block.grip);
+}
+
+bool IsOthersMetal(const SheetBlock& block) { return !block.owner.empty() && block.owner != "ours"; }
+
+int PieceCount(const SheetBlock& block) {
+  int count = 0;
+  for (const SheetCut& cut : block.cuts) count += cut.count;
+  return count;
+}
+
+std::string CautionWords() {
+  return "Bars roll, bundles spring when a strap is cut: chock first, stand at the end, nobody between bar and rack. "
+         "Slings and tongs rated, nothing lifted over people. Ends and burrs cut, chips are hot. Guards on and "
+         "interlocks working. Isolate the power before a blade change. Gloves for handling, no gloves at a moving "
+         "blade. Never hold a short rest by hand. These are reminders: local rules, the machine\u2019s book and "
+         "trained people decide.";
+}
+
+std::string ShortTime(const std::string& iso) {
+  std::string text = iso.substr(0, 16);
+  if (text.size() > 10 && text[10] == 'T') text[10] = ' ';
+  return text;
+}
+
+}  // namespace heatkeep
