@@ -14,13 +14,9 @@
 #include <string_view>
 
 #include "client/intake/file_rows.h"
-#include "schema/terms/money.h"
-#include "schema/terms/papers.h"
-#include "schema/terms/section.h"
+#include "client/intake/piece_cells.h"
 
 namespace heatkeep::intake {
-
-enum class PieceKind { Bar, Drop };
 
 struct StockFileRow {
   int line = 0;  // of the file

@@ -1,0 +1,87 @@
+#include "client/intake/certificates_file.h"
+
+#include <array>
+
+#include "client/intake/piece_cells.h"
+#include "schema/terms/condition_text.h"
+#include "schema/terms/date_text.h"
+#include "schema/terms/number_text.h"
+
+namespace heatkeep::intake {
+namespace {
+
+constexpr std::array<std::string_view, 41> kElements{
+    "H",  "Be", "B",  "C",  "N",  "O",  "Mg", "Al", "Si", "P",  "S",  "Ca", "Ti", "V",
+    "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn", "Ga", "As", "Se", "Zr", "Nb", "Mo", "Pd",
+    "Ag", "Cd", "Sn", "Sb", "Te", "La", "Ce", "Hf", "Ta", "W",  "Pb", "Bi", "Y"};
+constexpr std::int64_t kHundredPercent = 100'000'000;
+
+std::vector<ElementContent> ChemistryCells(CheckedRows& file) {
+  std::vector<ElementContent> chemistry;
+  std::int64_t sum = 0;
+  for (std::string_view element : kElements) {
+    if (file.Text(element).empty()) continue;
+    const std::int64_t content = file.Value(element, std::int64_t{0}, [&file](const std::string& cell) {
+      const std::int64_t read = ReadScaled(cell, 6, file.DecimalMark());
+      if (read > kHundredPercent) throw BadText(Quoted(cell) + " % is more than all of it", "mass %, 0 to 100");
+      return read;
+    });
+    chemistry.push_back({std::string(element), content});
+    sum += content;
+  }
+  if (sum > kHundredPercent + kHundredPercent / 100) {
+    file.Problem("the elements add up to " + WriteScaled(sum, 6) + " %", "mass % that add up to 100 or less");
+  }
+  return chemistry;
+}
+
+std::optional<std::int64_t> ThousandthsCell(CheckedRows& file, std::string_view column, std::int64_t most) {
+  return file.Value(column, std::optional<std::int64_t>(), [&](const std::string& cell) {
+    const std::int64_t read = ReadScaled(cell, 3, file.DecimalMark());
+    if (read > most) throw BadText(Quoted(cell) + " is too large", "at most " + WriteScaled(most, 3));
+    return read;
+  });
+}
+
+CertificatesFileRow ReadRow(CheckedRows& file) {
+  CertificatesFileRow row;
+  row.line_in_file = file.Line();
+  row.number = file.Needed("number", "the document's number");
+  row.type = file.NeededValue<Papers>("type", "2.1, 2.2, 3.1 or 3.2", [](const std::string& cell) {
+    const Papers type = ReadPapers(cell);
+    if (type == Papers::None) throw BadText(Quoted(cell) + " is no type of document", "2.1, 2.2, 3.1 or 3.2");
+    return type;
+  });
+  row.issuer = file.Needed("issuer", "who issued the document");
+  row.issued = file.Value("issued", std::string(), ReadIsoDate);
+  const bool has_heat = !file.Needed("heat", "the heat as the document has it").empty();
+  row.heat = HeatCell(file);
+  row.section = SectionCell(file);
+  row.condition = NormalCondition(file.Text("condition"));
+  row.grade = file.Needed("grade", "a grade like 42CrMo4");
+  row.chemistry = ChemistryCells(file);
+  row.rm_kpa = ThousandthsCell(file, "Rm", 10'000'000);
+  row.re_kpa = ThousandthsCell(file, "Re", 10'000'000);
+  row.a_millipercent = ThousandthsCell(file, "A", 100'000);
+  if (row.rm_kpa && row.re_kpa && *row.re_kpa > *row.rm_kpa) {
+    file.Problem("Re is higher than Rm", "a yield strength below the tensile strength");
+  }
+  if (has_heat && file.LineGood()) {
+    file.Once("document, heat and section",
+              row.issuer + " " + row.number + " " + row.heat + " " + SectionText(row.section));
+  }
+  return row;
+}
+
+}  // namespace
+
+FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
+                                                   ReadingOptions how) {
+  std::vector<Column> columns{{"number", true}, {"type", true},    {"issuer", true}, {"issued"},
+                              {"heat", true},   {"section", true, true}, {"condition"},    {"grade", true},
+                              {"Rm", false, true}, {"Re", false, true}, {"A", false, true}};
+  for (std::string_view element : kElements) columns.push_back({element, false, true});
+  return ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
+}
+
+}  // namespace heatkeep::intake

@@ -1,0 +1,40 @@
+// Certificates typed from paper: one row a document and heat and section.
+// Header: number,type,issuer,heat,section,grade and perhaps issued,condition, a column for any chemical element by
+// its symbol (C, Si, Mn ... in mass %), Rm and Re (MPa) and A (%). An empty cell is not reported, never zero.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "client/intake/file_rows.h"
+#include "schema/terms/papers.h"
+#include "schema/terms/section.h"
+
+namespace heatkeep::intake {
+
+struct ElementContent {
+  std::string element;      // "C", "Mn"
+  std::int64_t millionths = 0;  // of one percent by mass: 0.42 % is 420 000
+  bool operator==(const ElementContent&) const = default;
+};
+
+struct CertificatesFileRow {
+  int line_in_file = 0;
+  std::string number;
+  Papers type = Papers::P31;  // never None
+  std::string issuer, issued, heat;
+  Section section;
+  std::string condition, grade;  // condition in its normal form
+  std::vector<ElementContent> chemistry;       // in the file's order of columns of the list of elements
+  std::optional<std::int64_t> rm_kpa, re_kpa;  // tensile and yield strength, whole kPa: 1 MPa is 1000
+  std::optional<std::int64_t> a_millipercent;  // elongation: 12.5 % is 12 500
+};
+
+// A document, heat and section stand once. Elements that add up to more than 101 % are refused.
+FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
+                                                   ReadingOptions how = {});
+
+}  // namespace heatkeep::intake

@@ -1,0 +1,173 @@
+#include "client/intake/checked_rows.h"
+
+#include <algorithm>
+#include <set>
+
+#include "schema/terms/plain_text.h"
+
+namespace heatkeep::intake {
+namespace {
+
+// "Slip count" and "slip_count" are one name.
+std::string NameForm(std::string_view cell) {
+  std::string form;
+  for (char c : LowerCase(PlainText(cell))) {
+    if (c != ' ' && c != '_' && c != '-') form += c;
+  }
+  return form;
+}
+
+std::string Listed(const std::vector<Column>& columns) {
+  std::string text;
+  for (const Column& c : columns) text += (text.empty() ? "" : ",") + std::string(c.name);
+  return text;
+}
+
+// Blanks and no-break blanks off both ends; nothing else is touched.
+std::string_view Trimmed(std::string_view text) {
+  const std::string_view hard = "\u00A0";
+  for (bool more = true; more;) {
+    more = true;
+    if (!text.empty() && (text.front() == ' ' || text.front() == '\t')) {
+      text.remove_prefix(1);
+    } else if (!text.empty() && (text.back() == ' ' || text.back() == '\t')) {
+      text.remove_suffix(1);
+    } else if (text.starts_with(hard)) {
+      text.remove_prefix(hard.size());
+    } else if (text.ends_with(hard)) {
+      text.remove_suffix(hard.size());
+    } else {
+      more = false;
+    }
+  }
+  return text;
+}
+
+bool IsDigit(char c) { return c >= '0' && c <= '9'; }
+
+// What a cell says about the file's decimal mark.
+struct MarkCount {
+  int commas = 0, points = 0;  // commas: only those that cannot set thousands apart
+
+  void Count(std::string_view cell) {
+    for (std::size_t i = 0; i < cell.size(); ++i) {
+      if ((cell[i] != ',' && cell[i] != '.') || i + 1 == cell.size() || !IsDigit(cell[i + 1])) continue;
+      if (cell[i] == '.') {
+        ++points;
+        continue;
+      }
+      std::size_t before = 0, behind = 0;
+      while (before < i && IsDigit(cell[i - before - 1])) ++before;
+      while (i + 1 + behind < cell.size() && IsDigit(cell[i + 1 + behind])) ++behind;
+      const bool zero = before == 1 && cell[i - 1] == '0';
+      if (behind != 3 || before == 0 || before > 3 || zero) ++commas;
+    }
+  }
+};
+
+}  // namespace
+
+CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns,
+                         ReadingOptions how)
+    : name_(name), how_(how), table_(ReadCsv(bytes, name)) {
+  problems_ = table_.problems;
+  refused_ = !problems_.empty();
+  if (!refused_) MatchHeader(columns);
+  if (!refused_) FindDecimalMark(columns);
+}
+
+void CheckedRows::MatchHeader(const std::vector<Column>& columns) {
+  const std::vector<std::string>& header = table_.rows.front().cells;
+  for (std::size_t i = 0; i < header.size(); ++i) {
+    const std::string form = NameForm(header[i]);
+    const auto known = std::find_if(columns.begin(), columns.end(),
+                                    [&form](const Column& c) { return NameForm(c.name) == form; });
+    if (known == columns.end()) {
+      const std::string shown = form.empty() ? "a column without a name" : "unknown column " + Quoted(header[i]);
+      Problem(shown, "only these columns: " + Listed(columns));
+    } else if (!places_.emplace(known->name, i).second) {
+      Problem("column " + Quoted(header[i]) + " stands twice", "each column once");
+    }
+  }
+  for (const Column& c : columns) {
+    if (c.required && !Has(c.name)) Problem("column " + Quoted(c.name) + " is missing", "a header with it");
+  }
+  refused_ = !problems_.empty();
+}
+
+void CheckedRows::FindDecimalMark(const std::vector<Column>& columns) {
+  if (how_.decimal_mark != 0) {
+    mark_ = how_.decimal_mark;
+    return;
+  }
+  if (table_.delimiter == ',') return;
+  MarkCount count;
+  for (const Column& c : columns) {
+    const auto place = places_.find(c.name);
+    if (!c.numbers || place == places_.end()) continue;
+    for (std::size_t r = 1; r < table_.rows.size(); ++r) {
+      const auto& cells = table_.rows[r].cells;
+      if (place->second < cells.size()) count.Count(PlainText(cells[place->second]));
+    }
+  }
+  if (count.commas > 0 && count.points == 0) mark_ = ',';
+}
+
+bool CheckedRows::Next() {
+  if (refused_) return false;
+  const std::size_t wanted = table_.rows.front().cells.size();
+  while (++row_ < table_.rows.size()) {
+    good_ = true;
+    const std::size_t have = table_.rows[row_].cells.size();
+    if (have == wanted) return true;
+    Problem(std::to_string(have) + (have == 1 ? " cell" : " cells"), std::to_string(wanted) + " as in the header");
+  }
+  return false;
+}
+
+std::string CheckedRows::Text(std::string_view column) const {
+  const auto place = places_.find(column);
+  return place == places_.end() ? std::string() : std::string(Trimmed(table_.rows[row_].cells[place->second]));
+}
+
+std::string CheckedRows::Needed(std::string_view column, std::string_view expected) {
+  std::string cell = Text(column);
+  if (cell.empty()) Problem(std::string(column) + " is empty", std::string(expected));
+  return cell;
+}
+
+std::string CheckedRows::Word(std::string_view column, const std::vector<std::string_view>& words) {
+  return Value(column, std::string(words.front()), [&words](const std::string& cell) {
+    const std::string word = LowerCase(PlainText(cell));
+    if (std::find(words.begin(), words.end(), word) != words.end()) return word;
+    std::string expected;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      expected += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + std::string(words[i]);
+    }
+    throw BadText(Quoted(cell) + " is not known", expected);
+  });
+}
+
+void CheckedRows::Once(const std::string& what, const std::string& key) {
+  const auto [at, fresh] = seen_.emplace(what + '\n' + key, Line());
+  if (!fresh) {
+    Problem(what + " " + Quoted(key) + " stands in line " + std::to_string(at->second) + " already",
+            "each " + what + " once");
+  }
+}
+
+void CheckedRows::Problem(std::string wrong, std::string expected) {
+  good_ = false;
+  problems_.push_back({name_, Line(), std::move(wrong), std::move(expected)});
+}
+
+void CheckedRows::Warn(std::string wrong) { warnings_.push_back({name_, Line(), std::move(wrong), ""}); }
+
+bool ReadYesNo(std::string_view text) {
+  const std::string word = LowerCase(PlainText(text));
+  if (word == "yes") return true;
+  if (word == "no") return false;
+  throw BadText(Quoted(text) + " is not known", "yes or no");
+}
+
+}  // namespace heatkeep::intake

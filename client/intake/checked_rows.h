@@ -1,0 +1,110 @@
+// Reading a table whose columns are known: header matched by name, every cell checked, every problem kept with its
+// line. Used by the readers of the particular files; nothing here knows what the columns mean.
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "client/intake/csv.h"
+#include "schema/terms/bad_text.h"
+
+namespace heatkeep::intake {
+
+struct Column {
+  std::string_view name;  // small letters; matched without case, blanks, '_' and '-'
+  bool required = false;
+  bool numbers = false;   // its cells tell which decimal mark the file uses
+};
+
+class CheckedRows {
+ public:
+  // Unknown, doubled and missing columns are problems, and there are no rows then.
+  CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, ReadingOptions how);
+
+  // To the next row with as many cells as the header; rows with more or fewer become problems. False at the end.
+  bool Next();
+
+  bool Has(std::string_view column) const { return places_.count(column) != 0; }
+  int Line() const { return table_.rows[row_].line; }
+  LengthReading Lengths() const { return {how_.bare, mark_}; }
+  char DecimalMark() const { return mark_; }
+
+  // The cell without blanks at its ends; empty when the file has no such column.
+  std::string Text(std::string_view column) const;
+
+  // The same; empty is a problem.
+  std::string Needed(std::string_view column, std::string_view expected);
+
+  // read(cell); what it throws as BadText becomes a problem that names the column, and `otherwise` is the value.
+  template <class T, class Read>
+  T Value(std::string_view column, T otherwise, Read read) {
+    const std::string cell = Text(column);
+    if (cell.empty()) return otherwise;
+    try {
+      return T(read(cell));
+    } catch (const BadText& e) {
+      Problem(std::string(column) + ": " + e.Wrong(), e.Expected());
+      return otherwise;
+    }
+  }
+
+  // As Value, and an empty cell is a problem.
+  template <class T, class Read>
+  T NeededValue(std::string_view column, std::string_view expected, Read read) {
+    if (Needed(column, expected).empty()) return T{};
+    return Value(column, T{}, read);
+  }
+
+  // One of the words (small letters); empty or wrong: the first, wrong is a problem as well.
+  std::string Word(std::string_view column, const std::vector<std::string_view>& words);
+
+  // A key that may stand once in the file: "tag \"I1\" stands in line 2 already".
+  void Once(const std::string& what, const std::string& key);
+
+  void Problem(std::string wrong, std::string expected);
+  void Warn(std::string wrong);
+
+  bool LineGood() const { return good_; }  // no problem in this row so far
+  bool Refused() const { return refused_; }  // the header is wrong: no rows at all
+  std::vector<FileProblem> TakeProblems() { return std::move(problems_); }
+  std::vector<FileProblem> TakeWarnings() { return std::move(warnings_); }
+
+ private:
+  void MatchHeader(const std::vector<Column>& columns);
+  void FindDecimalMark(const std::vector<Column>& columns);
+
+  std::string name_;
+  ReadingOptions how_;
+  CsvTable table_;
+  std::map<std::string, std::size_t, std::less<>> places_;  // column name -> cell
+  std::map<std::string, int> seen_;
+  std::vector<FileProblem> problems_, warnings_;
+  std::size_t row_ = 0;
+  char mark_ = '.';
+  bool good_ = true, refused_ = false;
+};
+
+// All rows that read_row(CheckedRows&) gives without a problem, as ReadingOptions::bad_lines says.
+template <class Row, class ReadRow>
+FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns,
+                              ReadingOptions how, ReadRow read_row) {
+  CheckedRows file(bytes, name, std::move(columns), how);
+  FileRows<Row> out;
+  while (file.Next()) {
+    Row row = read_row(file);
+    if (file.LineGood()) out.rows.push_back(std::move(row));
+  }
+  out.problems = file.TakeProblems();
+  out.warnings = file.TakeWarnings();
+  out.decimal_mark = file.DecimalMark();
+  if (!out.problems.empty() && how.bad_lines == BadLines::RefuseFile) out.rows.clear();
+  return out;
+}
+
+// "yes" or "no" as a column says it.
+bool ReadYesNo(std::string_view text);
+
+}  // namespace heatkeep::intake
