@@ -1,0 +1,59 @@
+-- Cut lists: what is to be cut, for whom, from what, by when.
+
+-- {"name","lines":[{"order","line","customer"?,"section":{},"grade","condition","length_nm","face_nm","aim_nm",
+-- "tolerance_minus_nm","tolerance_plus_nm","quantity","due"?,"priority","one_heat"?,"max_heats"?,"papers","owner"?}]}
+create function api.add_cut_list(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('add_cut_list', p_request, p);
+  v_list bigint;
+  v_twice text;
+  v_count integer;
+begin
+  if v_again is not null then return v_again; end if;
+  if exists (select from cut_list where name = p ->> 'name') then
+    raise exception using errcode = 'HK041', message = format('a cut list named "%s" is already in the book, with other lines', p ->> 'name'),
+      hint = 'give the new one another name';
+  end if;
+  select string_agg(format('order %s line %s (in %s)', c.order_no, c.line_no, l.name), ', ' order by c.order_no, c.line_no) into v_twice
+    from cut_line c join cut_list l using (cut_list_id) join jsonb_array_elements(p -> 'lines') n
+      on n ->> 'order' = c.order_no and n ->> 'line' = c.line_no;
+  if v_twice is not null then
+    raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
+  end if;
+  insert into cut_list (name, added_by) values (p ->> 'name', session_user) returning cut_list_id into v_list;
+  insert into cut_line (cut_list_id, order_no, line_no, customer_id, section_id, grade_id, condition, length_nm, face_nm, aim_nm,
+      tolerance_minus_nm, tolerance_plus_nm, quantity, due, priority, one_heat, max_heats, papers, owner_id)
+    select v_list, n ->> 'order', n ->> 'line', case when coalesce(n ->> 'customer', '') <> '' then guard.party(n ->> 'customer') end,
+        guard.section(n -> 'section'), guard.grade(n ->> 'grade'), coalesce(btrim(n ->> 'condition'), ''), (n ->> 'length_nm')::bigint,
+        coalesce((n ->> 'face_nm')::bigint, 0), coalesce((n ->> 'aim_nm')::bigint, 0), coalesce((n ->> 'tolerance_minus_nm')::bigint, 0),
+        coalesce((n ->> 'tolerance_plus_nm')::bigint, 0), (n ->> 'quantity')::integer, nullif(n ->> 'due', '')::date,
+        coalesce((n ->> 'priority')::integer, 5), nullif(n ->> 'one_heat', ''), (n ->> 'max_heats')::integer,
+        coalesce(nullif(n ->> 'papers', ''), 'none')::papers, guard.owner_party(n ->> 'owner')
+      from jsonb_array_elements(p -> 'lines') n;
+  get diagnostics v_count = row_count;
+  return guard.end_deed(jsonb_build_object('cut_list_id', v_list, 'name', p ->> 'name', 'lines', v_count));
+end $$;
+
+create function guard.line_cut(p_line bigint) returns bigint
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select count(*) from book.stroke where cut_line_id = p_line and class = 'good');
+
+-- What live plans still mean to cut of a line: promised layouts, less what an open cut has booked already.
+create function guard.line_planned(p_line bigint) returns bigint
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(sum(greatest(0, k.count - case f.state when 'at saw' then (select count(*) from book.stroke s
+      join book.cut c using (cut_id) where c.layout_id = f.layout_id and s.cut_line_id = p_line and s.class = 'good') else 0 end)), 0)
+  from book.layout_cut k join book.layout f using (layout_id)
+  where k.cut_line_id = p_line and f.state in ('promised', 'at saw'))::bigint;
+
+-- Every line with what is still to be planned. The planner reads it.
+create view api.cut_lines as
+  select l.name as cut_list, c.order_no, c.line_no, u.name as customer, g.designation as grade, g.family, x.label as section,
+      x.shape::text, x.dim1_nm, x.dim2_nm, x.thickness_nm, x.area_um2, g.density_kg_m3, c.condition, c.length_nm, c.face_nm, c.aim_nm,
+      c.tolerance_minus_nm, c.tolerance_plus_nm, c.quantity, c.due, c.priority, c.one_heat, c.max_heats, c.papers::text, o.name as owner,
+      c.cancelled, guard.line_cut(c.cut_line_id) as cut, guard.line_planned(c.cut_line_id) as planned,
+      case when c.cancelled then 0 else greatest(0, c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)) end as open,
+      guard.keep_nm(c.grade_id, c.section_id) as keep_nm
+    from book.cut_line c join book.cut_list l using (cut_list_id) join book.grade g using (grade_id) join book.section x using (section_id)
+    left join book.party u on u.party_id = c.customer_id join book.party o on o.party_id = c.owner_id;

@@ -1,0 +1,189 @@
+-- Plans: what may be planned with, and promising it in one deed.
+
+-- Pieces that a new plan may take now: on the rack, not blocked, not promised.
+create view api.candidates as
+  select p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, x.dim1_nm, l.condition, m.name as mill, l.heat,
+      l.identity::text, l.papers::text, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
+      coalesce(p.cents_per_tonne, 0) as cents_per_tonne
+    from book.piece p join book.lot l using (lot_id) join book.grade g using (grade_id) join book.section x using (section_id)
+    left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
+    where p.state = 'on rack' and p.length_nm > 0 and guard.blocked_words(p.piece_id) is null
+      and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live' and r.expires_at > now())
+      and not exists (select from book.defect_zone d where d.piece_id = p.piece_id);
+
+-- Why a layout may not be promised; null when it may. The piece is locked by the caller.
+create function guard.layout_words(p book.piece, n jsonb, p_saw book.saw, p_kerf bigint, p_trim bigint, p_grip bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_cuts bigint[];
+  v_words text;
+  v_section section;
+  v_keep bigint;
+  v_left bigint := (n ->> 'left_nm')::bigint;
+  v_fate text := n ->> 'left';
+begin
+  if (n ->> 'length_nm')::bigint <> p.length_nm then
+    return 'its length is another than the plan says';
+  end if;
+  select array_agg((k ->> 'length_nm')::bigint) into v_cuts
+    from jsonb_array_elements(n -> 'cuts') k, generate_series(1, (k ->> 'count')::integer);
+  v_words := guard.layout_fits(p.length_nm, p.doubt_nm, p.ends, p_trim, p_kerf, p_grip, v_cuts,
+    (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint, v_left);
+  if v_words is not null then
+    return v_words;
+  end if;
+  select string_agg(coalesce(case when c.cut_line_id is null then format('there is no order %s line %s', k ->> 'order', k ->> 'line') end,
+      guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id),
+      case when (k ->> 'length_nm')::bigint <> c.length_nm + c.face_nm + c.aim_nm then 'another length than ordered' end), '; ') into v_words
+    from jsonb_array_elements(n -> 'cuts') k left join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line';
+  if v_words is not null then
+    return v_words;
+  end if;
+  select s.* into v_section from lot join section s using (section_id) where lot_id = p.lot_id;
+  if greatest(v_section.dim1_nm, v_section.dim2_nm) > p_saw.max_section_nm then
+    return format('saw %s takes sections to %s mm', p_saw.name, p_saw.max_section_nm / 1e6::numeric);
+  end if;
+  select guard.keep_nm(grade_id, section_id) into v_keep from lot where lot_id = p.lot_id;
+  if v_fate is distinct from (case when v_left = 0 then 'none' when v_left >= v_keep or p.owner_id <> 0 then 'drop' else 'scrap' end) then
+    return format('what is left (%s mm) is not %s', v_left / 1e6::numeric, v_fate);
+  end if;
+  return null;
+end $$;
+
+-- Promises every piece of a plan, or none: {"aim","saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof",
+-- "value","bound","layouts":[{"tag","version","length_nm","trim_nm","kerf_nm","left_nm","left","otherwise"?,"cuts":[{"order",
+-- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}]}. Where pieces were taken or changed meanwhile
+-- the answer is {"taken": [...]} with who has them, nothing is promised, and the planner plans again.
+create function api.commit_plan(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('commit_plan', p_request, p);
+  v_saw saw;
+  v_plan bigint;
+  v_layout bigint;
+  v_taken jsonb;
+  v_over text;
+  v_words text;
+  v_piece piece;
+  n jsonb;
+  v_no integer := 0;
+begin
+  if v_again is not null then return v_again; end if;
+  select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw');
+  if not exists (select from api.saws w where w.saw = v_saw.name and w.kerf_nm = (p ->> 'kerf_nm')::bigint and w.trim_nm = (p ->> 'trim_nm')::bigint
+      and case when (p ->> 'bundled')::boolean then w.grip_bundled_nm else w.grip_nm end = (p ->> 'grip_nm')::bigint) then
+    raise exception using errcode = 'HK409', message = format('kerf, trim or grip of saw %s have changed', v_saw.name), hint = 'plan again';
+  end if;
+  perform from cut_line c join jsonb_path_query(p, '$.layouts[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
+    order by c.cut_line_id for update of c;
+  perform from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x) order by piece_id for update;
+  perform from lot where lot_id in (select lot_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x))
+    order by lot_id for share;
+  update promise set state = 'lapsed' where state = 'live' and expires_at <= now()
+    and piece_id in (select piece_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x))
+    and exists (select from piece e where e.piece_id = promise.piece_id and e.state <> 'at saw');
+  update layout f set state = 'dropped' where state = 'promised'
+    and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
+  select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', coalesce(
+        (select format('promised to plan %s by %s', f.plan_id, r.promised_by) from promise r left join layout f using (layout_id)
+          where r.piece_id = e.piece_id and r.state = 'live'),
+        guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag' when e.state <> 'on rack' then 'it is ' || e.state
+          when e.version <> (x ->> 'version')::integer then 'it was changed since the plan was made' end)))
+    into v_taken from jsonb_array_elements(p -> 'layouts') x left join piece e on e.tag = x ->> 'tag'
+    where e.piece_id is null or e.state <> 'on rack' or e.version <> (x ->> 'version')::integer or guard.blocked_words(e.piece_id) is not null
+      or exists (select from promise r where r.piece_id = e.piece_id and r.state = 'live');
+  if v_taken is not null then
+    insert into refusal (who, deed, code, words) values (session_user, 'commit_plan', 'HK409', v_taken::text);
+    return guard.end_deed(jsonb_build_object('taken', v_taken));
+  end if;
+  select string_agg(format('order %s line %s: %s more than are open', c.order_no, c.line_no, k.count - open.n), '; ') into v_over
+    from (select y ->> 'order' as order_no, y ->> 'line' as line_no, sum((y ->> 'count')::integer) as count
+            from jsonb_path_query(p, '$.layouts[*].cuts[*]') y group by 1, 2) k
+    join cut_line c using (order_no, line_no)
+    cross join lateral (select c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id) as n) open
+    where k.count > open.n;
+  if v_over is not null then
+    raise exception using errcode = 'HK409', message = v_over, hint = 'another plan or cut came first: plan again';
+  end if;
+  select string_agg(format('order %s line %s asks for one heat', c.order_no, c.line_no), '; ') into v_over
+    from cut_line c where c.one_heat is not null and 1 < (select count(distinct e.lot_id)
+      from jsonb_array_elements(p -> 'layouts') x join piece e on e.tag = x ->> 'tag' join lot l using (lot_id)
+      where exists (select from jsonb_array_elements(x -> 'cuts') k where k ->> 'order' = c.order_no and k ->> 'line' = c.line_no));
+  if v_over is not null then
+    raise exception using errcode = 'HK042', message = v_over;
+  end if;
+  insert into plan (aim, saw_id, bundled, kerf_nm, trim_nm, grip_nm, status, ended_by, proof, value, bound, made_by)
+    values (p ->> 'aim', v_saw.saw_id, (p ->> 'bundled')::boolean, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint,
+      (p ->> 'grip_nm')::bigint, p ->> 'status', p ->> 'ended_by', p ->> 'proof', p -> 'value', p -> 'bound', session_user)
+    returning plan_id into v_plan;
+  for n in select * from jsonb_array_elements(p -> 'layouts') loop
+    v_no := v_no + 1;
+    select * into v_piece from piece where tag = n ->> 'tag';
+    v_words := guard.layout_words(v_piece, n, v_saw, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint, (p ->> 'grip_nm')::bigint);
+    if v_words is not null then
+      raise exception using errcode = 'HK042', message = format('layout %s on %s: %s', v_no, v_piece.tag, v_words);
+    end if;
+    insert into layout (plan_id, layout_no, piece_id, length_nm, trim_nm, kerf_nm, left_nm, left_fate, otherwise)
+      values (v_plan, v_no, v_piece.piece_id, v_piece.length_nm, (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint,
+        (n ->> 'left_nm')::bigint, (n ->> 'left')::left_fate, n ->> 'otherwise') returning layout_id into v_layout;
+    insert into layout_cut (layout_id, seq, cut_line_id, count, length_nm)
+      select v_layout, k.seq, c.cut_line_id, (k.v ->> 'count')::integer, (k.v ->> 'length_nm')::bigint
+        from jsonb_array_elements(n -> 'cuts') with ordinality k (v, seq)
+        join cut_line c on c.order_no = k.v ->> 'order' and c.line_no = k.v ->> 'line';
+    insert into promise (piece_id, layout_id, words, promised_by, expires_at)
+      values (v_piece.piece_id, v_layout, 'plan ' || v_plan, session_user,
+        now() + guard.setting('promise_hours', '24')::numeric * interval '1 hour');
+  end loop;
+  insert into plan_short (plan_id, cut_line_id, missing, why)
+    select v_plan, c.cut_line_id, (s ->> 'missing')::integer, s ->> 'why'
+      from jsonb_array_elements(p -> 'shorts') s join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line';
+  return guard.end_deed(jsonb_build_object('plan', v_plan, 'layouts', v_no));
+end $$;
+
+-- Lets go what the plan still promises. What is at a saw or done stays.
+create function api.cancel_plan(p_request uuid, p_plan bigint, p_reason text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('cancel_plan', p_request, jsonb_build_array(p_plan, p_reason), null, null, p_reason);
+  v_count integer := 0;
+  v_state plan_state;
+begin
+  if v_again is not null then return v_again; end if;
+  select state into v_state from plan where plan_id = p_plan for update;
+  if v_state is distinct from 'live' then
+    raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', p_plan, v_state), format('there is no plan %s', p_plan));
+  end if;
+  update promise r set state = 'released' from layout f
+    where f.layout_id = r.layout_id and f.plan_id = p_plan and f.state = 'promised' and r.state = 'live';
+  get diagnostics v_count = row_count;
+  update layout set state = 'dropped' where plan_id = p_plan and state = 'promised';
+  if not exists (select from layout where plan_id = p_plan and state = 'at saw') then
+    update plan set state = 'cancelled' where plan_id = p_plan;
+  end if;
+  return guard.end_deed(jsonb_build_object('plan', p_plan, 'released', v_count));
+end $$;
+
+create view api.plans as
+  select p.plan_id, p.state::text, p.aim, w.name as saw, p.bundled, p.kerf_nm, p.trim_nm, p.grip_nm, p.status, p.ended_by, p.proof,
+      p.value, p.bound, p.made_by, (select min(h.at) from book.happening h where h.chain = 'plan' and h.chain_id = p.plan_id) as made_at,
+      (select min(c.due) from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
+        where f.plan_id = p.plan_id) as due
+    from book.plan p join book.saw w using (saw_id);
+
+-- One row a layout, in walking order by walk, place, tag. The pick list and saw sheet read these three.
+create view api.plan_layouts as
+  select f.plan_id, f.layout_no, f.state::text, w.name as place, coalesce(w.walk, 0) as walk, e.tag, e.kind::text, x.label as section,
+      g.designation as grade, l.condition, m.name as mill, l.heat, l.papers::text, o.name as owner, e.mark_end::text, f.otherwise,
+      f.length_nm, e.doubt_nm, e.ends, guard.mass_g(f.length_nm, x.area_um2, g.density_kg_m3) as mass_g, f.trim_nm, f.kerf_nm, f.left_nm,
+      f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g
+    from book.layout f join book.piece e using (piece_id) join book.lot l using (lot_id) join book.section x using (section_id)
+    left join book.grade g using (grade_id) left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = e.owner_id
+    left join book.place w using (place_id);
+create view api.plan_cuts as
+  select f.plan_id, f.layout_no, k.seq, c.order_no, c.line_no, u.name as customer, k.count, k.length_nm as set_nm, c.length_nm as nominal_nm,
+      c.face_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, c.one_heat
+    from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
+    left join book.party u on u.party_id = c.customer_id;
+create view api.plan_shorts as
+  select s.plan_id, c.order_no, c.line_no, x.label as section, g.designation as grade, s.missing, c.length_nm, s.why
+    from book.plan_short s join book.cut_line c using (cut_line_id) join book.section x using (section_id) join book.grade g using (grade_id);

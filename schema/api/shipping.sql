@@ -1,0 +1,34 @@
+-- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count"}]}: all or nothing; what is
+-- held or waits for papers stays here, in words.
+create function api.ship(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('ship', p_request, p);
+  v_shipment bigint;
+  v_line bigint;
+  v_shipment_line bigint;
+  v_ids bigint[];
+  n jsonb;
+  v_done jsonb := '[]';
+begin
+  if v_again is not null then return v_again; end if;
+  insert into shipment (note, customer_id, shipped_at, shipped_by)
+    values (p ->> 'note', guard.party(p ->> 'customer'), now(), session_user) returning shipment_id into v_shipment;
+  for n in select * from jsonb_array_elements(p -> 'lines') loop
+    v_line := guard.line_for_cut(n ->> 'order', n ->> 'line');
+    select array_agg(stroke_id) into v_ids from (select stroke_id from stroke
+      where cut_line_id = v_line and class = 'good' and shipment_line_id is null
+      order by stroke_id limit (n ->> 'count')::integer for update) s;
+    if coalesce(cardinality(v_ids), 0) < (n ->> 'count')::integer then
+      raise exception using errcode = 'HK034', message = format('order %s line %s: %s pieces are on site, %s were to be shipped',
+        n ->> 'order', n ->> 'line', coalesce(cardinality(v_ids), 0), n ->> 'count');
+    end if;
+    perform from lot where lot_id in (select lot_id from stroke where stroke_id = any (v_ids)) order by lot_id for share;
+    insert into shipment_line (shipment_id, cut_line_id) values (v_shipment, v_line) returning shipment_line_id into v_shipment_line;
+    update stroke set shipment_line_id = v_shipment_line where stroke_id = any (v_ids);
+    v_done := v_done || (select jsonb_agg(jsonb_build_object('order', n ->> 'order', 'line', n ->> 'line', 'mill', m.name, 'heat', l.heat, 'count', q.c))
+      from (select lot_id, count(*) c from stroke where stroke_id = any (v_ids) group by 1) q join lot l using (lot_id)
+      left join party m on m.party_id = l.mill_id);
+  end loop;
+  return guard.end_deed(jsonb_build_object('note', p ->> 'note', 'lines', v_done));
+end $$;

@@ -1,0 +1,116 @@
+-- The shop as the owner sets it up: everybody it deals with, places, saws, settings, prices and rules from a date.
+create function api.define_grade(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('define_grade', p_request, p);
+  v_new integer;
+begin
+  if v_again is not null then return v_again; end if;
+  insert into grade (designation, number, uns, family, standard, density_kg_m3, density_source, source, evidence)
+    select designation, number, uns, family, standard, density_kg_m3, density_source, source, evidence
+      from jsonb_populate_recordset(null::grade, p) n
+      where not exists (select from grade g where g.designation = n.designation);
+  get diagnostics v_new = row_count;
+  return guard.end_deed(jsonb_build_object('added', v_new));
+end $$;
+
+-- {"parties": [{"name","mill","supplier","customer"}], "sites": [{"site","letter","offline_letter"}],
+--  "places": [{"place","site","kind","bay","level","walk","max_length_nm","max_mass_g"}],
+--  "saws": [{"saw","place","max_section_nm","band","kerf_nm","trim_nm","grip_nm","grip_bundle_nm"}]}; known ones stay.
+create function api.define_shop(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('define_shop', p_request, p);
+  s jsonb;
+  v_saw bigint;
+begin
+  if v_again is not null then return v_again; end if;
+  insert into party (name, is_mill, is_supplier, is_customer)
+    select n ->> 'name', coalesce((n ->> 'mill')::boolean, false), coalesce((n ->> 'supplier')::boolean, false),
+        coalesce((n ->> 'customer')::boolean, false)
+      from jsonb_array_elements(p -> 'parties') n
+    on conflict (name) do update set is_mill = party.is_mill or excluded.is_mill,
+      is_supplier = party.is_supplier or excluded.is_supplier, is_customer = party.is_customer or excluded.is_customer;
+  insert into site (name, letter, offline_letter)
+    select n ->> 'site', n ->> 'letter', n ->> 'offline_letter' from jsonb_array_elements(p -> 'sites') n
+      where not exists (select from site where name = n ->> 'site');
+  insert into place (name, site_id, kind, bay, level, walk, max_length_nm, max_mass_g)
+    select n ->> 'place', (select site_id from site where name = n ->> 'site'), (n ->> 'kind')::place_kind, n ->> 'bay',
+        (n ->> 'level')::integer, coalesce((n ->> 'walk')::integer, 0), (n ->> 'max_length_nm')::bigint, (n ->> 'max_mass_g')::bigint
+      from jsonb_array_elements(p -> 'places') n where not exists (select from place where name = n ->> 'place');
+  for s in select * from jsonb_array_elements(p -> 'saws') loop
+    continue when exists (select from saw where name = s ->> 'saw');
+    insert into saw (name, place_id, max_section_nm)
+      values (s ->> 'saw', guard.place(s ->> 'place'), (s ->> 'max_section_nm')::bigint) returning saw_id into v_saw;
+    insert into saw_band (saw_id, band, kerf_nm, fitted_from)
+      values (v_saw, s ->> 'band', (s ->> 'kerf_nm')::bigint, now());
+    insert into saw_grip (saw_id, bundled, grip_nm, trim_nm)
+      values (v_saw, false, (s ->> 'grip_nm')::bigint, (s ->> 'trim_nm')::bigint),
+             (v_saw, true, coalesce((s ->> 'grip_bundle_nm')::bigint, (s ->> 'grip_nm')::bigint), (s ->> 'trim_nm')::bigint);
+  end loop;
+  return guard.end_deed(jsonb_build_object('places', (select count(*) from place), 'saws', (select count(*) from saw)));
+end $$;
+
+-- {"settings": {name: value}, "prices": [{"grade","section"?,"cents_per_tonne","scrap_cents_per_tonne","from"}],
+--  "keep": [{"grade"?,"section"?,"keep_nm","from"}], "rates": [{"saw"?,"family","mm2_per_min","from"}]}; section as in
+-- guard.section. The past is not rewritten: each counts from its date on.
+create function api.set_rules(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('set_rules', p_request, p);
+begin
+  if v_again is not null then return v_again; end if;
+  insert into setting (name, value, valid_from) select key, value, now() from jsonb_each_text(coalesce(p -> 'settings', '{}'));
+  insert into price (grade_id, section_id, cents_per_tonne, scrap_cents_per_tonne, valid_from)
+    select guard.grade(n ->> 'grade'), case when jsonb_typeof(n -> 'section') = 'object' then guard.section(n -> 'section') end,
+        (n ->> 'cents_per_tonne')::bigint, (n ->> 'scrap_cents_per_tonne')::bigint, coalesce((n ->> 'from')::timestamptz, now())
+      from jsonb_array_elements(p -> 'prices') n;
+  insert into keep_rule (grade_id, section_id, keep_nm, valid_from)
+    select case when n ->> 'grade' is not null then guard.grade(n ->> 'grade') end,
+        case when jsonb_typeof(n -> 'section') = 'object' then guard.section(n -> 'section') end,
+        (n ->> 'keep_nm')::bigint, coalesce((n ->> 'from')::timestamptz, now())
+      from jsonb_array_elements(p -> 'keep') n;
+  insert into cutting_rate (saw_id, family, mm2_per_min, valid_from)
+    select case when n ->> 'saw' is not null then guard.saw(n ->> 'saw') end, n ->> 'family', (n ->> 'mm2_per_min')::bigint,
+        coalesce((n ->> 'from')::timestamptz, now())
+      from jsonb_array_elements(p -> 'rates') n;
+  return guard.end_deed('{"done": true}');
+end $$;
+
+-- What may be cut in a grade's place (one direction), signed by the person of quality who calls this.
+create function api.allow_grade(p_request uuid, p_asked text, p_offered text, p_reason text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('allow_grade', p_request, jsonb_build_array(p_asked, p_offered, p_reason), null, null, p_reason);
+begin
+  if v_again is not null then return v_again; end if;
+  insert into grade_standin (asked_grade_id, offered_grade_id, signed_by, reason)
+    values (guard.grade(p_asked), guard.grade(p_offered), session_user, p_reason) on conflict do nothing;
+  return guard.end_deed('{"done": true}');
+end $$;
+
+create view api.grades as
+  select designation, number, uns, family, standard, density_kg_m3, density_source, source, evidence from book.grade;
+create view api.grade_standins as
+  select a.designation as asked, o.designation as offered, signed_by, reason
+    from book.grade_standin n join book.grade a on a.grade_id = n.asked_grade_id
+    join book.grade o on o.grade_id = n.offered_grade_id;
+create view api.parties as
+  select name, is_mill, is_supplier, is_customer from book.party where party_id <> 0;
+create view api.places as
+  select p.name as place, s.name as site, p.kind::text, p.bay, p.level, p.walk, p.max_length_nm, p.max_mass_g
+    from book.place p join book.site s using (site_id);
+create view api.saws as
+  select w.name as saw, p.name as place, w.max_section_nm, b.band, b.kerf_nm, g.grip_nm, g.trim_nm, gb.grip_nm as grip_bundled_nm
+    from book.saw w join book.place p using (place_id)
+    join book.saw_grip g on g.saw_id = w.saw_id and not g.bundled
+    join book.saw_grip gb on gb.saw_id = w.saw_id and gb.bundled
+    join lateral (select band, kerf_nm from book.saw_band where saw_id = w.saw_id and fitted_from <= now()
+      order by fitted_from desc limit 1) b on true;
+create view api.settings_now as
+  select distinct on (name) name, value, valid_from from book.setting where valid_from <= now() order by name, valid_from desc;
+create view api.prices_now as
+  select distinct on (g.designation, x.label) g.designation as grade, x.label as section, p.cents_per_tonne,
+      p.scrap_cents_per_tonne, p.valid_from
+    from book.price p join book.grade g using (grade_id) left join book.section x using (section_id)
+    where p.valid_from <= now() order by g.designation, x.label, p.valid_from desc;

@@ -1,0 +1,53 @@
+-- Who may do what. The only place for privileges: everything is taken away first, then given a role at a time.
+-- heatkeep_book owns all; tables stay closed to everybody else.
+do $$
+begin
+  execute format('revoke all on database %I from public', current_database());
+  execute format('grant connect on database %I to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner',
+    current_database());
+end $$;
+revoke all on schema public, book, guard, api from public;
+revoke all on all tables in schema book, api from public, heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+revoke all on all sequences in schema book from public, heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+revoke all on all functions in schema guard, api from public;
+alter default privileges for role heatkeep_book revoke execute on functions from public;
+
+grant usage on schema api to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+
+-- Everybody: who am I, what is there, what is it, where is it from; and anybody may start a quarantine.
+grant execute on function api.schema_version(), api.whoami(), api.my_actions(), api.quarantine(uuid, text, text),
+  api.trace(text, text, text), api.metal_balance(text, text, text), api.book_digest()
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant select on api.grades, api.grade_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
+  api.receipts, api.documents, api.holds, api.cut_lines, api.plans, api.plan_layouts, api.plan_cuts, api.plan_shorts
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+-- What the views compute with; schema guard itself stays closed, so nobody calls them otherwise.
+grant execute on function guard.mass_g(bigint, bigint, integer), guard.document_words(bigint), guard.blocked_words(bigint),
+  guard.line_cut(bigint), guard.line_planned(bigint), guard.keep_nm(bigint, bigint)
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+
+-- Clerk: receives, puts away, measures.
+grant execute on function api.receive_delivery(uuid, jsonb, text), api.put_away(uuid, text, text, timestamptz, text),
+  api.correct_length(uuid, text, bigint, bigint, text, text), api.open_balance(uuid, jsonb) to heatkeep_clerk;
+grant select on api.prices_now to heatkeep_clerk;
+
+-- Planner: cut lists, plans, shipping, conflicts.
+grant execute on function api.add_cut_list(uuid, jsonb), api.commit_plan(uuid, jsonb), api.cancel_plan(uuid, bigint, text), api.ship(uuid, jsonb),
+  api.correct_length(uuid, text, bigint, bigint, text, text), api.put_away(uuid, text, text, timestamptz, text) to heatkeep_planner;
+grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to heatkeep_planner;
+
+-- Saw: pulls, cuts, puts back.
+grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text), api.record_cut(uuid, jsonb, timestamptz, text),
+  api.put_away(uuid, text, text, timestamptz, text), api.take_tag_block(uuid, text, text, integer),
+  api.correct_length(uuid, text, bigint, bigint, text, text) to heatkeep_saw;
+
+-- Quality: papers, holds, releases, identity.
+grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text), api.release(uuid, text, text),
+  api.place_hold(uuid, text, text, text, text), api.lift_hold(uuid, bigint, text), api.correct_receipt(uuid, text, jsonb, text, text),
+  api.allow_grade(uuid, text, text, text), api.verify_book(), api.seal_book(uuid) to heatkeep_quality;
+grant select on api.conflicts, api.refusals to heatkeep_quality;
+
+-- Owner: the shop, settings, prices; reads all.
+grant execute on function api.define_grade(uuid, jsonb), api.define_shop(uuid, jsonb), api.set_rules(uuid, jsonb), api.verify_book(),
+  api.seal_book(uuid) to heatkeep_owner;
+grant select on all tables in schema api to heatkeep_owner;

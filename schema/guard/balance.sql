@@ -1,0 +1,72 @@
+-- The metal balance, to the nanometre, at every commit, for every piece that was touched:
+--   made_length = length now + strokes (length + kerf) + drops made from it + metal that left otherwise
+-- and for a closed cut: length in = its strokes + its drop + what left it during the cut + what stays on the piece.
+create function guard.piece_out_nm(p_piece bigint) returns bigint
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where piece_id = p_piece)
+     + (select coalesce(sum(made_length_nm), 0) from book.piece where parent_id = p_piece)
+     + (select coalesce(sum(length_nm), 0) from book.metal_out where piece_id = p_piece);
+
+create function guard.check_balance(p_piece bigint) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  p book.piece;
+  v_out bigint;
+begin
+  select * into p from piece where piece_id = p_piece;
+  v_out := guard.piece_out_nm(p_piece);
+  if p.made_length_nm <> p.length_nm + v_out then
+    raise exception using errcode = 'HK030', constraint = 'metal_balance',
+      message = format('the metal of %s does not add up: it was %s nm, %s nm are there and %s nm went',
+        p.tag, p.made_length_nm, p.length_nm, v_out),
+      hint = 'name what is missing as unexplained, with a reason and a name';
+  end if;
+end $$;
+
+create function guard.balance_of_piece() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.check_balance(new.piece_id);
+  return null;
+end $$;
+
+create function guard.balance_of_parent() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.check_balance(new.parent_id);
+  return null;
+end $$;
+
+create function guard.balance_of_cut() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  c cut;
+  v_out bigint;
+begin
+  select * into c from cut where cut_id = new.cut_id;
+  if not c.closed then
+    return null;
+  end if;
+  select (select coalesce(sum(length_nm + kerf_nm), 0) from stroke where cut_id = c.cut_id)
+       + (select coalesce(sum(made_length_nm), 0) from piece where from_cut_id = c.cut_id)
+       + (select coalesce(sum(length_nm), 0) from metal_out where cut_id = c.cut_id) into v_out;
+  if c.length_in_nm <> v_out + c.rest_nm then
+    raise exception using errcode = 'HK030', constraint = 'metal_balance',
+      message = format('the cut does not add up: %s nm went in, %s nm came off and %s nm stay',
+        c.length_in_nm, v_out, c.rest_nm);
+  end if;
+  return null;
+end $$;
+
+create constraint trigger balance after insert or update on book.piece
+  deferrable initially deferred for each row execute function guard.balance_of_piece();
+create constraint trigger balance_of_parent after insert or update on book.piece
+  deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
+create constraint trigger balance after insert or update on book.stroke
+  deferrable initially deferred for each row execute function guard.balance_of_piece();
+create constraint trigger balance after insert or update on book.metal_out
+  deferrable initially deferred for each row execute function guard.balance_of_piece();
+create constraint trigger balance_of_cut after insert or update on book.cut
+  deferrable initially deferred for each row execute function guard.balance_of_cut();
+create constraint trigger balance_of_cut after insert or update on book.stroke
+  deferrable initially deferred for each row execute function guard.balance_of_cut();

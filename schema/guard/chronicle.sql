@@ -1,0 +1,148 @@
+-- Every change of a kept row becomes a happening: what the row got, who, when, under which deed.
+-- A deed (guard.begin_deed) must be under way; the ledger itself takes rows from here only and never changes.
+-- Hash of a happening: SHA-256 over the previous hash of its chain (nothing for the first), then the UTF-8 bytes
+-- of the JSON array [chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request]
+-- as PostgreSQL writes jsonb (keys sorted), times in UTC to the microsecond.
+create function guard.utc(p_at timestamptz) returns text
+language sql stable
+return to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.US"Z"');
+
+create function guard.happening_hash(p_previous bytea, p book.happening) returns bytea
+language sql stable
+return sha256(coalesce(p_previous, ''::bytea) || convert_to(jsonb_build_array(
+  p.chain, p.chain_id, p.seq, p.deed, p.tbl, p.row_id, p.sets, guard.utc(p.at), guard.utc(p.true_at),
+  p.who, p.device, p.reason, p.request_id)::text, 'UTF8'));
+
+create function guard.note(p_name text) returns text
+language sql stable
+return nullif(current_setting('heatkeep.' || p_name, true), '');
+
+-- Trigger arguments: key column; chain; column that holds the chain's id.
+create function guard.chronicle() returns trigger
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' as $$
+declare
+  v_new jsonb := to_jsonb(new);
+  v_old jsonb;
+  v_end record;
+  h book.happening;
+begin
+  h.deed := guard.note('deed');
+  if h.deed is null then
+    raise exception using errcode = 'HK002', constraint = 'only_by_deed',
+      message = format('%s changes only through the deeds of the trade', tg_table_name),
+      hint = 'call the function of schema api that is named as the deed';
+  end if;
+  if tg_op = 'INSERT' then
+    h.sets := jsonb_strip_nulls(v_new);
+  else
+    v_old := to_jsonb(old);
+    select coalesce(jsonb_object_agg(key, value), '{}') into h.sets
+      from jsonb_each(v_new) where value is distinct from v_old -> key;
+    if h.sets = '{}' then
+      return null;
+    end if;
+  end if;
+  h.tbl := tg_table_name;
+  h.row_id := (v_new ->> tg_argv[0])::bigint;
+  h.chain := tg_argv[1];
+  h.chain_id := (v_new ->> tg_argv[2])::bigint;
+  h.at := clock_timestamp();
+  h.true_at := coalesce(guard.note('true_at')::timestamptz, h.at);
+  h.who := session_user;
+  h.device := guard.note('device');
+  h.reason := guard.note('reason');
+  h.request_id := guard.note('request')::uuid;
+  select seq, hash into v_end from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  h.seq := coalesce(v_end.seq, 0) + 1;
+  h.hash := guard.happening_hash(v_end.hash, h);
+  if v_end.seq is null then
+    insert into chain_end (chain, chain_id, seq, hash) values (h.chain, h.chain_id, h.seq, h.hash);
+  else
+    update chain_end set seq = h.seq, hash = h.hash where chain = h.chain and chain_id = h.chain_id;
+  end if;
+  insert into happening (chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash)
+    values (h.chain, h.chain_id, h.seq, h.deed, h.tbl, h.row_id, h.sets, h.at, h.true_at, h.who, h.device, h.reason,
+            h.request_id, h.hash);
+  return null;
+end $$;
+
+create function guard.ledger_takes_only_chronicles() returns trigger
+language plpgsql as $$
+begin
+  if pg_trigger_depth() < 2 or new.who <> session_user then
+    raise exception using errcode = 'HK003', constraint = 'ledger_only_grows',
+      message = 'happenings are written by the book itself, under the login of the session';
+  end if;
+  return new;
+end $$;
+
+create function guard.only_grows() returns trigger
+language plpgsql as $$
+begin
+  raise exception using errcode = 'HK003', constraint = 'ledger_only_grows',
+    message = format('%s only grows: nothing in it is changed or taken out', tg_table_name),
+    hint = 'put a mistake right by a reversing deed';
+end $$;
+
+create function guard.never_deleted() returns trigger
+language plpgsql as $$
+begin
+  raise exception using errcode = 'HK004', constraint = 'nothing_is_deleted',
+    message = format('nothing is deleted from %s', tg_table_name), hint = 'put a mistake right by a reversing deed';
+end $$;
+
+create trigger ledger_insert before insert on book.happening
+  for each row execute function guard.ledger_takes_only_chronicles();
+create trigger ledger_fixed before update or delete on book.happening
+  for each row execute function guard.only_grows();
+create trigger ledger_whole before truncate on book.happening
+  for each statement execute function guard.only_grows();
+create trigger seal_fixed before update or delete on book.seal
+  for each row execute function guard.only_grows();
+
+-- Which tables are chronicled, and in which chain: the piece's own for all that happens to its metal.
+create function guard.chronicled() returns table (tbl text, key_column text, chain text, chain_column text)
+language sql immutable
+begin atomic
+  values ('party', 'party_id', 'party', 'party_id'), ('grade', 'grade_id', 'grade', 'grade_id'),
+    ('grade_standin', 'grade_standin_id', 'grade', 'asked_grade_id'),
+    ('section', 'section_id', 'section', 'section_id'),
+    ('section_standin', 'section_standin_id', 'section', 'asked_section_id'),
+    ('site', 'site_id', 'site', 'site_id'), ('device', 'device_id', 'device', 'device_id'),
+    ('place', 'place_id', 'place', 'place_id'), ('saw', 'saw_id', 'saw', 'saw_id'),
+    ('saw_band', 'saw_band_id', 'saw', 'saw_id'), ('saw_grip', 'saw_grip_id', 'saw', 'saw_id'),
+    ('cutting_rate', 'cutting_rate_id', 'cutting_rate', 'cutting_rate_id'),
+    ('setting', 'setting_id', 'setting', 'setting_id'), ('price', 'price_id', 'grade', 'grade_id'),
+    ('keep_rule', 'keep_rule_id', 'keep_rule', 'keep_rule_id'),
+    ('lot', 'lot_id', 'lot', 'lot_id'), ('heat_reading', 'heat_reading_id', 'lot', 'lot_id'),
+    ('document', 'document_id', 'document', 'document_id'),
+    ('document_lot', 'document_lot_id', 'document', 'document_id'),
+    ('analysis', 'analysis_id', 'document_lot', 'document_lot_id'),
+    ('mechanical_test', 'mechanical_test_id', 'document_lot', 'document_lot_id'),
+    ('receipt', 'receipt_id', 'receipt', 'receipt_id'), ('receipt_line', 'receipt_line_id', 'receipt', 'receipt_id'),
+    ('bundle', 'bundle_id', 'bundle', 'bundle_id'), ('piece', 'piece_id', 'piece', 'piece_id'),
+    ('defect_zone', 'defect_zone_id', 'piece', 'piece_id'), ('cut', 'cut_id', 'piece', 'piece_id'),
+    ('stroke', 'stroke_id', 'piece', 'piece_id'), ('metal_out', 'metal_out_id', 'piece', 'piece_id'),
+    ('promise', 'promise_id', 'piece', 'piece_id'),
+    ('cut_list', 'cut_list_id', 'cut_list', 'cut_list_id'), ('cut_line', 'cut_line_id', 'cut_list', 'cut_list_id'),
+    ('plan', 'plan_id', 'plan', 'plan_id'), ('layout', 'layout_id', 'plan', 'plan_id'),
+    ('layout_cut', 'layout_cut_id', 'layout', 'layout_id'), ('plan_short', 'plan_short_id', 'plan', 'plan_id'),
+    ('hold', 'hold_id', 'hold', 'hold_id'), ('conflict', 'conflict_id', 'conflict', 'conflict_id'),
+    ('shipment', 'shipment_id', 'shipment', 'shipment_id'),
+    ('shipment_line', 'shipment_line_id', 'shipment', 'shipment_id'),
+    ('tag_block', 'tag_block_id', 'tag_block', 'tag_block_id');
+end;
+
+do $$
+declare
+  t record;
+begin
+  for t in select * from guard.chronicled() loop
+    -- 'a_' : written down before any other trigger of the row may add happenings of its own
+    execute format('create trigger a_chronicle after insert or update on book.%I for each row
+      execute function guard.chronicle(%L, %L, %L)', t.tbl, t.key_column, t.chain, t.chain_column);
+    execute format('create trigger kept before delete on book.%I for each row execute function guard.never_deleted()', t.tbl);
+    execute format('create trigger kept_whole before truncate on book.%I for each statement
+      execute function guard.never_deleted()', t.tbl);
+  end loop;
+end $$;

@@ -1,0 +1,54 @@
+-- How a deed begins and ends. A request number is bound to login, deed and a digest of the arguments: the same
+-- request again gets the first one's answer; a concurrent twin waits for it on the key.
+create function guard.begin_deed(p_deed text, p_request uuid, p_args jsonb, p_true_at timestamptz default null,
+                                 p_device text default null, p_reason text default null) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_digest text := encode(sha256(convert_to(p_args::text, 'UTF8')), 'hex');
+  v_before book.request;
+begin
+  if p_request is null then
+    raise exception using errcode = 'HK010', message = p_deed || ' needs a request number';
+  end if;
+  if p_true_at > clock_timestamp() + interval '5 minutes' then
+    raise exception using errcode = 'HK011', message = format('%s cannot have happened in the future (%s)', p_deed, p_true_at);
+  end if;
+  insert into request (request_id, who, deed, digest) values (p_request, session_user, p_deed, v_digest)
+    on conflict (request_id) do nothing;
+  if not found then
+    select * into v_before from request where request_id = p_request;
+    if v_before.who <> session_user or v_before.deed <> p_deed or v_before.digest <> v_digest then
+      raise exception using errcode = 'HK012',
+        message = format('request %s was used before for another deed (%s by %s)', p_request, v_before.deed, v_before.who),
+        hint = 'use a new request number for a new deed';
+    end if;
+    return v_before.answer || '{"again": true}';
+  end if;
+  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true),
+    set_config('heatkeep.true_at', coalesce(p_true_at::text, ''), true),
+    set_config('heatkeep.device', coalesce(p_device, ''), true),
+    set_config('heatkeep.reason', coalesce(p_reason, ''), true);
+  return null;
+end $$;
+
+create function guard.end_deed(p_answer jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  update request set answer = p_answer where request_id = guard.note('request')::uuid;
+  perform set_config('heatkeep.deed', '', true);
+  return p_answer;
+end $$;
+
+-- A refusal that must be remembered: logged and answered, not raised and rolled back.
+create function guard.refuse(p_deed text, p_code text, p_words text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  insert into refusal (who, deed, device, code, words) values (session_user, p_deed, guard.note('device'), p_code, p_words);
+  return guard.end_deed(jsonb_build_object('refused', p_code, 'words', p_words));
+end $$;
+
+create function guard.raise_conflict(p_kind text, p_piece bigint, p_words text) returns void
+language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  insert into book.conflict (kind, piece_id, words) values (p_kind, p_piece, p_words);
+end;

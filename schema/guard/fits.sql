@@ -1,0 +1,71 @@
+-- The arithmetic of a layout and what may be cut from what, stated a second time for the book: it re-checks
+-- every plan before it promises metal. Both answer null when it is right, else why not.
+
+-- p_cuts: the lengths of all cuts, kerf not included. A trim cut (rough first end, trim > 0) costs trim + kerf.
+-- X = length - trim cut - sum of cuts - (n - 1) kerf is what is left before the last cut, less the last cut:
+--   X = 0        no last cut: the rest is the piece; the far end must be square (or trim 0), and at least grip long
+--   0 < X <= k   the blade runs off the end, the last kerf is X; only with grip 0 and a good far end
+--   X > k        a full kerf, X - k is left: at least grip; with grip 0 and a rough far end at least trim
+-- From a doubtful length only the last case is planned, on length - doubt.
+create function guard.layout_fits(p_length bigint, p_doubt bigint, p_ends integer, p_trim bigint, p_kerf bigint,
+  p_grip bigint, p_cuts bigint[], p_trim_claimed bigint, p_kerf_claimed bigint, p_left_claimed bigint) returns text
+language plpgsql immutable as $$
+declare
+  v_n integer := coalesce(cardinality(p_cuts), 0);
+  v_cuts bigint := coalesce((select sum(c) from unnest(p_cuts) c), 0);
+  v_trim bigint := case when p_ends = 0 then p_trim else 0 end;
+  v_trim_kerf bigint := case when p_ends = 0 and p_trim > 0 then p_kerf else 0 end;
+  v_rough_far boolean := p_ends < 2 and p_trim > 0;
+  x bigint;
+  v_kerf bigint;
+  v_left bigint;
+begin
+  if v_n = 0 or (select min(c) from unnest(p_cuts) c) <= 0 then
+    return 'a layout has at least one cut, and every cut a length';
+  end if;
+  x := p_length - v_trim - v_trim_kerf - v_cuts - (v_n - 1) * p_kerf;
+  if x < 0 then
+    return format('the cuts need %s nm more than there is', -x);
+  elsif x = 0 and p_doubt = 0 and not v_rough_far then
+    if (select max(c) from unnest(p_cuts) c) < p_grip then
+      return 'the last piece is shorter than the grip';
+    end if;
+    v_kerf := v_trim_kerf + (v_n - 1) * p_kerf;
+    v_left := 0;
+  elsif x <= p_kerf and x > 0 and p_doubt = 0 and p_grip = 0 and not v_rough_far then
+    v_kerf := v_trim_kerf + (v_n - 1) * p_kerf + x;
+    v_left := 0;
+  else
+    v_kerf := v_trim_kerf + v_n * p_kerf;
+    v_left := x - p_kerf;
+    if v_left - p_doubt < 0 then
+      return format('the cuts need %s nm more than is sure', p_doubt - v_left);
+    elsif v_left - p_doubt < p_grip then
+      return format('only %s nm are sure to stay in the vice; the grip is %s nm', v_left - p_doubt, p_grip);
+    elsif p_grip = 0 and v_rough_far and v_left - p_doubt < p_trim then
+      return 'the far end is rough: at least the trim must be left of it';
+    end if;
+  end if;
+  if (p_trim_claimed, p_kerf_claimed, p_left_claimed) is distinct from (v_trim, v_kerf, v_left) then
+    return format('trim, kerf and what is left should be %s, %s and %s nm, not %s, %s and %s',
+      v_trim, v_kerf, v_left, p_trim_claimed, p_kerf_claimed, p_left_claimed);
+  end if;
+  return null;
+end $$;
+
+-- Why this lot and owner may not serve this line; null when they may. (Holds and promises are guard.blocked_words'.)
+create function guard.may_not_serve(p_lot bigint, p_owner bigint, p_line bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case
+  when c.cancelled then 'the line is cancelled'
+  when l.grade_id is null then 'its grade is not known'
+  when l.grade_id <> c.grade_id and not exists (select from book.grade_standin
+    where asked_grade_id = c.grade_id and offered_grade_id = l.grade_id) then 'another grade'
+  when l.section_id <> c.section_id and not exists (select from book.section_standin
+    where asked_section_id = c.section_id and offered_section_id = l.section_id) then 'another section'
+  when c.condition <> '' and c.condition <> l.condition then 'another condition'
+  when p_owner <> c.owner_id then 'another owner'
+  when l.papers < c.papers then 'its papers are weaker than asked for'
+  when c.one_heat is not null and l.identity <> 'heat' then 'its heat is not known'
+  end
+  from book.lot l, book.cut_line c where l.lot_id = p_lot and c.cut_line_id = p_line);

@@ -1,0 +1,166 @@
+-- What no statement may do, whoever runs it: change whose or which metal a piece is, bring metal back without a
+-- word, promise or pull what is held, overload a place.
+
+-- Why a piece may not be promised, pulled, cut or shipped now; null when it may.
+create function guard.hold_words(p_piece bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('held by %s: %s', h.held_by, h.reason)
+  from book.piece p join book.lot l using (lot_id)
+  join book.hold h on h.lifted_by is null and (h.lot_id = p.lot_id
+    or (h.scope = 'heat' and h.heat = l.heat and (h.mill_id is null or h.mill_id = l.mill_id))
+    or h.piece_id = any (p.path))
+  where p.piece_id = p_piece order by h.hold_id limit 1);
+
+create function guard.blocked_words(p_piece bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(guard.hold_words(p_piece),
+    (select 'quarantined: ' || quarantine from book.piece where piece_id = any (p.path) and quarantine is not null
+      order by piece_id limit 1),
+    case when p.frozen then 'its place is being counted' end,
+    case when l.papers_state = 'awaited' and l.at_risk_by is null then 'its papers are awaited' end)
+  from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
+
+create function guard.identity_stays() returns trigger
+language plpgsql as $$
+begin
+  if (new.lot_id, new.owner_id) is distinct from (old.lot_id, old.owner_id)
+     and coalesce(guard.note('deed'), '') not in ('correct_receipt', 'buy_over', 'reestablish_identity') then
+    raise exception using errcode = 'HK031', constraint = 'identity_stays',
+      message = format('%s: lot and owner of metal are not edited', tg_table_name),
+      hint = 'a wrong receipt is put right by correct_receipt, with the reason';
+  end if;
+  if tg_table_name = 'piece' then
+    if (new.made_length_nm, new.parent_id, new.path, new.tag, new.from_cut_id)
+         is distinct from (old.made_length_nm, old.parent_id, old.path, old.tag, old.from_cut_id) then
+      raise exception using errcode = 'HK031', constraint = 'identity_stays',
+        message = format('%s: where a piece came from, its tag and how long it was made are not edited', old.tag);
+    end if;
+    if old.length_nm = 0 and new.length_nm > 0 and (guard.note('reason') is null or coalesce(guard.note('deed'), '')
+         not in ('correct_cut', 'customer_return', 'found_again', 'correct_receipt')) then
+      raise exception using errcode = 'HK032', constraint = 'gone_stays_gone',
+        message = format('%s is %s: it comes back only by a deed that says why', old.tag, old.state);
+    end if;
+    new.version := old.version + 1;
+  end if;
+  return new;
+end $$;
+
+create trigger identity before update on book.piece for each row execute function guard.identity_stays();
+create trigger identity before update on book.cut for each row execute function guard.identity_stays();
+create trigger identity before update on book.stroke for each row execute function guard.identity_stays();
+create trigger identity before update on book.metal_out for each row execute function guard.identity_stays();
+
+create function guard.a_lot_stays_what_it_is() returns trigger
+language plpgsql as $$
+begin
+  if (new.mill_id, new.heat, new.section_id, new.grade_id, new.condition)
+       is distinct from (old.mill_id, old.heat, old.section_id, old.grade_id, old.condition)
+     and coalesce(guard.note('deed'), '') <> 'reestablish_identity' then
+    raise exception using errcode = 'HK031', constraint = 'identity_stays',
+      message = 'mill, heat, section, grade and condition of a lot are not edited',
+      hint = 'a wrong receipt is put right by correct_receipt, with the reason';
+  end if;
+  return new;
+end $$;
+create trigger identity before update on book.lot for each row execute function guard.a_lot_stays_what_it_is();
+
+-- Holds stop promises, pulling and shipping at the row itself.
+create function guard.nothing_blocked_is_promised() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_words text;
+begin
+  if new.state = 'live' then
+    v_words := guard.blocked_words(new.piece_id);
+    if v_words is not null then
+      raise exception using errcode = 'HK040', constraint = 'nothing_blocked_is_promised',
+        message = format('%s cannot be promised: %s', (select tag from piece where piece_id = new.piece_id), v_words);
+    end if;
+  end if;
+  return new;
+end $$;
+create trigger not_blocked before insert or update on book.promise
+  for each row execute function guard.nothing_blocked_is_promised();
+
+create function guard.nothing_blocked_moves_on() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_words text;
+begin
+  if new.state is distinct from old.state and new.state in ('at saw', 'shipped') then
+    v_words := guard.blocked_words(new.piece_id);
+    if v_words is not null then
+      raise exception using errcode = 'HK040', constraint = 'nothing_blocked_moves_on',
+        message = format('%s cannot go on: %s', new.tag, v_words);
+    end if;
+  end if;
+  return new;
+end $$;
+create trigger not_blocked before update on book.piece
+  for each row execute function guard.nothing_blocked_moves_on();
+
+create function guard.nothing_held_ships() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_words text;
+begin
+  if new.shipment_line_id is not null and old.shipment_line_id is null then
+    v_words := coalesce(guard.hold_words(new.piece_id), case when new.held then 'cut while it was held' end,
+      (select 'its papers are awaited' from lot where lot_id = new.lot_id and papers_state = 'awaited'),
+      (select 'quarantined: ' || q.quarantine from piece p join piece q on q.piece_id = any (p.path)
+        where p.piece_id = new.piece_id and q.quarantine is not null limit 1));
+    if v_words is not null then
+      raise exception using errcode = 'HK040', constraint = 'nothing_held_ships',
+        message = format('a piece cut from %s cannot be shipped: %s', (select tag from piece where piece_id = new.piece_id), v_words);
+    end if;
+  end if;
+  return new;
+end $$;
+create trigger not_blocked before update on book.stroke
+  for each row execute function guard.nothing_held_ships();
+
+-- Metal that is cut while it is held is recorded all the same, flagged, and raises a conflict.
+create function guard.facts_are_recorded() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_words text := guard.hold_words(new.piece_id);
+begin
+  if v_words is not null then
+    new.held := true;
+    perform guard.raise_conflict('cut while held', new.piece_id,
+      format('%s was cut (%s, %s nm) while %s', (select tag from piece where piece_id = new.piece_id), new.class, new.length_nm, v_words));
+  end if;
+  return new;
+end $$;
+create trigger facts before insert on book.stroke for each row execute function guard.facts_are_recorded();
+
+create function guard.place_can_take_it() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v place;
+  v_mass bigint;
+begin
+  if new.place_id is null or new.length_nm = 0
+     or (tg_op = 'UPDATE' and new.place_id is not distinct from old.place_id) then
+    return new;
+  end if;
+  select * into v from place where place_id = new.place_id;
+  if new.length_nm > v.max_length_nm then
+    raise exception using errcode = 'HK033', constraint = 'place_limits',
+      message = format('%s takes lengths up to %s mm; this piece is %s mm', v.name, v.max_length_nm / 1e6::numeric, new.length_nm / 1e6::numeric),
+      hint = 'choose a longer place';
+  end if;
+  if v.max_mass_g is not null then
+    select sum(guard.mass_g(l.length_nm, s.area_um2, g.density_kg_m3)) into v_mass
+      from (select piece_id, lot_id, length_nm from piece where place_id = new.place_id and length_nm > 0 and piece_id <> new.piece_id
+            union all select new.piece_id, new.lot_id, new.length_nm) l
+      join lot using (lot_id) join section s using (section_id) left join grade g using (grade_id);
+    if v_mass > v.max_mass_g then
+      raise exception using errcode = 'HK033', constraint = 'place_limits',
+        message = format('%s carries up to %s kg; with this piece it would be %s kg', v.name, v.max_mass_g / 1000, v_mass / 1000),
+        hint = 'choose another place';
+    end if;
+  end if;
+  return new;
+end $$;
+create trigger place before insert or update on book.piece for each row execute function guard.place_can_take_it();

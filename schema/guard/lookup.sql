@@ -1,0 +1,124 @@
+-- Words to rows. Every one answers the row or refuses in words with what is expected.
+create function guard.party(p_name text) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint;
+begin
+  select party_id into v_id from party where name = btrim(p_name);
+  if v_id is null then
+    raise exception using errcode = 'HK020', message = format('no mill, supplier or customer is called "%s"', p_name),
+      hint = 'the owner adds it to the shop first';
+  end if;
+  return v_id;
+end $$;
+
+create function guard.owner_party(p_name text) returns bigint
+language sql stable
+return case when coalesce(btrim(p_name), '') in ('', 'ours') then 0 else guard.party(p_name) end;
+
+-- A grade by its designation or by its standard's number; nothing is guessed.
+create function guard.grade(p_name text) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint;
+begin
+  select grade_id into v_id from grade where designation = btrim(p_name) or number = btrim(p_name);
+  if v_id is null then
+    raise exception using errcode = 'HK021', message = format('grade "%s" is not in the book', p_name),
+      hint = 'use a designation or number of the grade list; the owner adds new ones';
+  end if;
+  return v_id;
+end $$;
+
+create function guard.place(p_name text) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint;
+begin
+  select place_id into v_id from place where name = btrim(p_name);
+  if v_id is null then
+    raise exception using errcode = 'HK022', message = format('no place is called "%s"', p_name),
+      hint = 'the places are listed in api.places';
+  end if;
+  return v_id;
+end $$;
+
+create function guard.saw(p_name text) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint;
+begin
+  select saw_id into v_id from saw where name = btrim(p_name);
+  if v_id is null then
+    raise exception using errcode = 'HK023', message = format('no saw is called "%s"', p_name),
+      hint = 'the saws are listed in api.saws';
+  end if;
+  return v_id;
+end $$;
+
+-- The piece with this tag, locked for the deed.
+create function guard.piece_for_deed(p_tag text) returns book.piece
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  p piece;
+  v_tag text := upper(regexp_replace(p_tag, '[\s\-]', '', 'g'));
+begin
+  select * into p from piece where tag = v_tag for update;
+  if p.piece_id is null then
+    raise exception using errcode = 'HK024', message = format('no piece has the tag "%s"', p_tag),
+      hint = case when guard.tag_check(left(v_tag, -1)) = right(v_tag, 1) then 'the tag is well formed: was it given out by another book?'
+             else 'the check character is wrong: read the tag again' end;
+  end if;
+  return p;
+end $$;
+
+-- Nominal area in square micrometres, half up (geometry; hexagon across flats: sqrt(3)/2 s^2).
+create function guard.section_area_um2(p_shape book.shape, p_dim1 bigint, p_dim2 bigint, p_thickness bigint) returns bigint
+language sql immutable
+return round(case p_shape
+  when 'round' then 3.14159265358979323846264338327950288 * p_dim1::numeric * p_dim1 / 4
+  when 'square' then p_dim1::numeric * p_dim1
+  when 'hex' then 0.86602540378443864676372317075293618 * p_dim1::numeric * p_dim1
+  when 'flat' then p_dim1::numeric * p_dim2
+  when 'tube' then 3.14159265358979323846264338327950288 * p_thickness::numeric * (p_dim1 - p_thickness)
+  end / 1000000);
+
+-- The section of {"shape", "dim1_nm", "dim2_nm", "thickness_nm", "label"}; made where it is new.
+create function guard.section(p jsonb) returns bigint
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_shape shape := (p ->> 'shape')::shape;
+  v_1 bigint := (p ->> 'dim1_nm')::bigint;
+  v_2 bigint := coalesce((p ->> 'dim2_nm')::bigint, 0);
+  v_t bigint := coalesce((p ->> 'thickness_nm')::bigint, 0);
+  v_id bigint;
+begin
+  select section_id into v_id from section where shape = v_shape and dim1_nm = v_1 and dim2_nm = v_2 and thickness_nm = v_t;
+  if v_id is null then
+    insert into section (shape, dim1_nm, dim2_nm, thickness_nm, label, area_um2)
+      values (v_shape, v_1, v_2, v_t, p ->> 'label', guard.section_area_um2(v_shape, v_1, v_2, v_t))
+      on conflict (shape, dim1_nm, dim2_nm, thickness_nm) do nothing returning section_id into v_id;
+    if v_id is null then
+      select section_id into v_id from section where shape = v_shape and dim1_nm = v_1 and dim2_nm = v_2 and thickness_nm = v_t;
+    end if;
+  end if;
+  return v_id;
+end $$;
+
+-- Mass in grams of a length of a lot's bar: area x density x length, half up; 7850 kg/m3 where the grade is unknown.
+create function guard.mass_g(p_length_nm bigint, p_area_um2 bigint, p_density_kg_m3 integer) returns bigint
+language sql immutable
+return round(p_length_nm::numeric * p_area_um2 * coalesce(p_density_kg_m3, 7850) / 1000000000000000000);
+
+create function guard.setting(p_name text, p_default text) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return coalesce((select value from book.setting where name = p_name and valid_from <= now()
+  order by valid_from desc limit 1), p_default);
+
+-- The most particular keep rule in force: grade and section, then either, then the shop's; else 300 mm.
+create function guard.keep_nm(p_grade bigint, p_section bigint) returns bigint
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return coalesce((select keep_nm from book.keep_rule
+  where (grade_id is null or grade_id = p_grade) and (section_id is null or section_id = p_section) and valid_from <= now()
+  order by (grade_id is not null)::int + (section_id is not null)::int desc, grade_id nulls last, valid_from desc limit 1),
+  300000000);
