@@ -1,5 +1,6 @@
-// certificates.csv: what the mills' inspection documents say. Every value is drawn, none was measured; the chemistry
-// keeps inside seed/reference/grade_limits.csv, one analysis a heat, whatever sections it was rolled to.
+// certificates.csv: what the mills' inspection documents say. Every value is drawn, none was measured; the
+// chemistry keeps inside seed/reference/grade_limits.csv, one analysis a heat, whatever sections it was
+// rolled to.
 #include <algorithm>
 
 #include "seed/scenario/csv.h"
@@ -11,13 +12,16 @@ namespace heatkeep::scenario {
 
 namespace {
 
-const std::vector<std::string> kElements{"C",  "Si", "Mn", "P",  "S",  "Cr", "Mo", "Ni", "Cu",
-                                         "N",  "Al", "Fe", "Mg", "Zn", "Ti", "Pb", "Sn"};
+const std::vector<std::string> kElements{"C", "Si", "Mn", "P",  "S",  "Cr", "Mo", "Ni", "Cu",
+                                         "N", "Al", "Fe", "Mg", "Zn", "Ti", "Pb", "Sn"};
 
 // MPa, MPa, per cent.
-struct Strength { std::int64_t rm_least, rm_most, re_least, a_least; };
+struct Strength {
+  std::int64_t rm_least, rm_most, re_least, a_least;
+};
 
-// Plausible for the grade and condition; for the hardened grades by size. From memory, not a limit of any standard.
+// Plausible for the grade and condition; for the hardened grades by size. From memory, not a limit of any
+// standard.
 Strength strength(const Group& g) {
   const std::int64_t mm = g.width_um / 1000;
   if (g.grade == "42CrMo4" || g.grade == "4140") {
@@ -31,7 +35,8 @@ Strength strength(const Group& g) {
     if (mm <= 160) return {910, 1060, 710, 13};
     return {810, 940, 610, 14};
   }
-  if (g.grade == "C45E") return g.condition == "+C" ? Strength{660, 780, 480, 9} : Strength{590, 690, 310, 17};
+  if (g.grade == "C45E")
+    return g.condition == "+C" ? Strength{660, 780, 480, 9} : Strength{590, 690, 310, 17};
   if (g.grade == "S355J2") return {490, 600, 350, 23};
   if (g.grade == "16MnCr5") return {500, 620, 310, 22};
   if (g.grade == "11SMnPb30") return {430, 620, 310, 9};
@@ -75,9 +80,10 @@ std::string certificates_file(const Stock& stock, const std::map<std::string, Gr
     const std::int64_t a = draw.from(s.a_least, s.a_least + 5);
     ++number;
     if (lot.papers.empty()) continue;
-    const std::string name = heat.mill == "Vandrek"    ? "VZ" + std::to_string(61'000 + 17 * number)
-                             : heat.mill == "Mirrowby" ? "M" + heat.made.substr(2, 2) + "/" + std::to_string(2200 + number)
-                                                       : std::to_string(880'100 + 3 * number);
+    const std::string name = heat.mill == "Vandrek" ? "VZ" + std::to_string(61'000 + 17 * number)
+                             : heat.mill == "Mirrowby"
+                                 ? "M" + heat.made.substr(2, 2) + "/" + std::to_string(2200 + number)
+                                 : std::to_string(880'100 + 3 * number);
     Fields row{name, lot.papers, heat.mill, heat.made, heat.number, g.section, g.condition, g.grade};
     for (const std::string& e : kElements) {
       const auto& known = analysis[lot.heat];

@@ -50,7 +50,8 @@ Fields split(const std::string& line) {
 
 std::vector<Record> read_records(const std::filesystem::path& file) {
   std::ifstream in(file, std::ios::binary);
-  if (!in) throw std::runtime_error(file.string() + ": cannot be read; a file with a header line is expected");
+  if (!in)
+    throw std::runtime_error(file.string() + ": cannot be read; a file with a header line is expected");
   std::string line;
   std::getline(in, line);
   const Fields header = split(line);

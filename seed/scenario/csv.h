@@ -15,7 +15,8 @@ using Record = std::map<std::string, std::string>;
 // Fields that hold the delimiter, a quote or a line end are quoted.
 std::string csv_line(const Fields& fields, char delimiter = ',');
 
-// The records of a file with a header. Throws std::runtime_error "file:line: ..." on a wrong number of fields.
+// The records of a file with a header. Throws std::runtime_error "file:line: ..." on a wrong number of
+// fields.
 std::vector<Record> read_records(const std::filesystem::path& file);
 
 // Writes the bytes as they are. Throws std::runtime_error when the file cannot be written.

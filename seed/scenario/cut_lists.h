@@ -1,5 +1,6 @@
-// The planner's three cut lists, of some 20, 60 and 150 lines. All three together take at most 60 % of any group, and
-// a plain rack can serve them, but for the few lines at the end of the third that no metal is there for.
+// The planner's three cut lists, of some 20, 60 and 150 lines. All three together take at most 60 % of any
+// group, and a plain rack can serve them, but for the few lines at the end of the third that no metal is
+// there for.
 #pragma once
 
 #include <string>

@@ -1,6 +1,6 @@
 // Draws from a seed: the same numbers on every machine and compiler.
-// Only the raw outputs of std::mt19937_64 are used (its sequence is fixed by ISO/IEC 14882); the reduction to a
-// range is ours, by rejection, so that no library's distribution has a say.
+// Only the raw outputs of std::mt19937_64 are used (its sequence is fixed by ISO/IEC 14882); the reduction to
+// a range is ours, by rejection, so that no library's distribution has a say.
 #pragma once
 
 #include <cstdint>

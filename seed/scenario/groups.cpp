@@ -9,7 +9,8 @@ constexpr std::int64_t kInchUm = 25'400;
 void rounds(std::vector<Group>& all, const std::string& grade, const std::string& condition,
             std::int64_t bar_mm, const std::vector<std::pair<std::int64_t, int>>& sizes) {
   for (const auto& [mm, demand] : sizes) {
-    all.push_back({grade, "round " + std::to_string(mm), condition, Shape::Round, mm * 1000, 0, bar_mm, demand});
+    all.push_back(
+        {grade, "round " + std::to_string(mm), condition, Shape::Round, mm * 1000, 0, bar_mm, demand});
   }
 }
 
@@ -52,10 +53,14 @@ std::int64_t area_um2(const Group& g) {
   constexpr std::int64_t kParts = 1'000'000'000;
   const std::int64_t w = g.width_um / 10;  // in 10 um, so that the products stay inside 64 bits
   switch (g.shape) {
-    case Shape::Round: return w * w * kQuarterPi / kParts * 100;
-    case Shape::Hexagon: return w * w * kHalfRoot3 / kParts * 100;
-    case Shape::Square: return g.width_um * g.width_um;
-    case Shape::Flat: return g.width_um * g.height_um;
+    case Shape::Round:
+      return w * w * kQuarterPi / kParts * 100;
+    case Shape::Hexagon:
+      return w * w * kHalfRoot3 / kParts * 100;
+    case Shape::Square:
+      return g.width_um * g.width_um;
+    case Shape::Flat:
+      return g.width_um * g.height_um;
   }
   return 0;
 }

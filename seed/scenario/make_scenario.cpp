@@ -1,5 +1,5 @@
-// make_scenario REFERENCE-FOLDER OUTPUT-FOLDER: writes the files of Ostrel Shaftworks, the demo shop. The same bytes
-// on every machine. Exit 0 when all is written, 2 with one line on standard error when not.
+// make_scenario REFERENCE-FOLDER OUTPUT-FOLDER: writes the files of Ostrel Shaftworks, the demo shop. The
+// same bytes on every machine. Exit 0 when all is written, 2 with one line on standard error when not.
 #include <exception>
 #include <filesystem>
 #include <iostream>

@@ -37,8 +37,8 @@ std::map<std::string, Grade> read_reference(const std::filesystem::path& folder)
     Limit l{r.at("element"), min.empty() ? 0 : ten_thousandths(min), 0,
             std::clamp(std::max(decimals_of(min), decimals_of(max)), 2, 3)};
     l.most = max.empty() ? l.least + l.least / 2 : ten_thousandths(max);
-    const auto known = std::find_if(limits.begin(), limits.end(),
-                                    [&](const Limit& k) { return k.element == l.element; });
+    const auto known =
+        std::find_if(limits.begin(), limits.end(), [&](const Limit& k) { return k.element == l.element; });
     if (known == limits.end()) {
       limits.push_back(l);
     } else {

@@ -1,4 +1,5 @@
-// The grades and their limits as seed/reference/ has them: what a certificate may say and what a metre weighs.
+// The grades and their limits as seed/reference/ has them: what a certificate may say and what a metre
+// weighs.
 #pragma once
 
 #include <cstdint>
@@ -9,12 +10,13 @@
 
 namespace heatkeep::scenario {
 
-// Mass per cent in ten-thousandths: 0.035 % is 350. Where a grade has limits by thickness, the narrowest of all.
+// Mass per cent in ten-thousandths: 0.035 % is 350. Where a grade has limits by thickness, the narrowest of
+// all.
 struct Limit {
   std::string element;
   std::int64_t least = 0;
-  std::int64_t most = 0;   // requires most >= least; without an upper limit in the table: least + a half
-  int decimals = 2;        // as many as the table prints
+  std::int64_t most = 0;  // requires most >= least; without an upper limit in the table: least + a half
+  int decimals = 2;       // as many as the table prints
 };
 
 struct Grade {

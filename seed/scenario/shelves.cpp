@@ -35,11 +35,13 @@ std::string Shelves::put(bool drop, std::size_t group, std::int64_t length_mm, s
   constexpr std::int64_t kByCraneOnly = 800'000;
   std::vector<std::size_t> candidates;
   for (std::size_t i = 0; i < places_.size(); ++i) {
-    if (places_[i].kind == "rack" && (places_[i].bay > 5) == drop && mass_g <= kByCraneOnly) candidates.push_back(i);
+    if (places_[i].kind == "rack" && (places_[i].bay > 5) == drop && mass_g <= kByCraneOnly)
+      candidates.push_back(i);
   }
   const std::size_t first = candidates.empty() ? 0 : group * 7 % candidates.size();
   std::vector<std::size_t> order;
-  for (std::size_t i = 0; i < candidates.size(); ++i) order.push_back(candidates[(first + i) % candidates.size()]);
+  for (std::size_t i = 0; i < candidates.size(); ++i)
+    order.push_back(candidates[(first + i) % candidates.size()]);
   for (std::size_t i = 0; i < places_.size(); ++i) {
     if (places_[i].kind == "yard") order.push_back(i);
   }

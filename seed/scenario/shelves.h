@@ -1,4 +1,5 @@
-// Where metal lies: 8 bays x 5 levels, the yard, and the places that are no storage. Bays 1-5 hold bars, 6-8 drops.
+// Where metal lies: 8 bays x 5 levels, the yard, and the places that are no storage. Bays 1-5 hold bars, 6-8
+// drops.
 #pragma once
 
 #include <cstdint>

@@ -41,7 +41,8 @@ class Maker {
  private:
   const Grade& grade_of(std::size_t group) const { return grades_.at(groups()[group].grade); }
 
-  // As each mill's stencil has it: a letter and four figures, year and number, or five figures with leading zeros.
+  // As each mill's stencil has it: a letter and four figures, year and number, or five figures with leading
+  // zeros.
   std::size_t new_heat(const std::string& mill, const std::string& grade, const std::string& made) {
     std::string number;
     do {
@@ -99,12 +100,10 @@ class Maker {
     }
   }
 
-  std::string next_old_tag() { return "R-" + padded(++last_old_tag_, 4); }
-
   void add_drop(std::size_t group, std::size_t lot, std::int64_t mm, const std::string& owner) {
     const std::int64_t g = grams(groups()[group], grade_of(group), mm);
-    stock_.opening.push_back({next_old_tag(), true, group, lot, mm, 1, shelves_.put(true, group, mm, g), owner,
-                              drop_draw_.chance(22) ? 2 : 1});
+    stock_.opening.push_back({"R-" + padded(++last_drop_, 4), true, group, lot, mm, 1,
+                              shelves_.put(true, group, mm, g), owner, drop_draw_.chance(22) ? 2 : 1});
   }
 
   // The customer's own bars and what is left of others, of lots that are nobody else's.
@@ -142,7 +141,8 @@ class Maker {
     int here = static_cast<int>(std::count_if(stock_.opening.begin(), stock_.opening.end(),
                                               [](const OpeningLine& l) { return l.drop; }));
     for (; here < kDrops; ++here) {
-      const std::size_t g = here % 5 == 0 ? static_cast<std::size_t>(here / 5) % groups().size() : busy_group(drop_draw_);
+      const std::size_t g =
+          here % 5 == 0 ? static_cast<std::size_t>(here / 5) % groups().size() : busy_group(drop_draw_);
       const std::int64_t longest = groups()[g].bar_mm - 500;
       const std::size_t lot = drop_draw_.from(1, 1000) <= 20 ? kNoLot : drop_draw_.one_of(by_group_[g]);
       add_drop(g, lot, std::min(drop_length(), longest), "");
@@ -152,7 +152,8 @@ class Maker {
   void add_bars(std::size_t group, std::size_t lot, int count, const std::string& owner) {
     const std::int64_t mm = groups()[group].bar_mm + (groups()[group].inch() ? 0 : bar_draw_.from(0, 60));
     const std::int64_t g = grams(groups()[group], grade_of(group), mm) * count;
-    stock_.opening.push_back({"", false, group, lot, mm, count, shelves_.put(false, group, mm, g), owner, 0});
+    stock_.opening.push_back({"L-" + padded(++last_bars_, 3), false, group, lot, mm, count,
+                              shelves_.put(false, group, mm, g), owner, 0});
   }
 
   void bars() {
@@ -196,7 +197,8 @@ class Maker {
     d.group = g;
     d.lot = new_lot(new_heat(mill, group.grade, some_day(19, 21)), g);
     d.length_mm = group.bar_mm + (group.inch() ? 0 : delivery_draw_.from(0, 60));
-    d.length = group.inch() ? (group.bar_mm == 6096 ? "20 ft" : "12 ft") : std::to_string(d.length_mm) + " mm";
+    d.length =
+        group.inch() ? (group.bar_mm == 6096 ? "20 ft" : "12 ft") : std::to_string(d.length_mm) + " mm";
     if (group.inch() && group.bar_mm != 6096) d.length_mm = 3657;
     const std::int64_t each = grams(group, grade_of(g), d.length_mm);
     d.count = each > 600'000 ? 1 : static_cast<int>(delivery_draw_.from(2, 6));
@@ -223,7 +225,7 @@ class Maker {
   Shelves shelves_;
   std::set<std::string> numbers_;
   std::vector<std::vector<std::size_t>> by_group_;
-  int last_old_tag_ = 0;
+  int last_drop_ = 0, last_bars_ = 0;
   Draw heat_draw_{"heats"}, drop_draw_{"drops"}, bar_draw_{"bars"}, delivery_draw_{"deliveries"};
 };
 

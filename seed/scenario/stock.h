@@ -1,5 +1,5 @@
-// The shop's metal: heats, lots, what lay there when the book was opened, and what lorries have brought since.
-// Everything but the grades and sections is invented.
+// The shop's metal: heats, lots, what lay there when the book was opened, and what lorries have brought
+// since. Everything but the grades and sections is invented.
 #pragma once
 
 #include <cstdint>
@@ -26,7 +26,7 @@ struct Lot {
 inline constexpr std::size_t kNoLot = static_cast<std::size_t>(-1);
 
 struct OpeningLine {
-  std::string old_tag;  // drops only
+  std::string old_tag;  // R-0001: one drop; L-001: bars of one lot that lay together
   bool drop = false;
   std::size_t group = 0, lot = kNoLot;  // kNoLot: the heat is unknown
   std::int64_t length_mm = 0;
@@ -39,7 +39,7 @@ struct DeliveryLine {
   std::string note, supplier, order, received;
   int line = 0;
   std::size_t group = 0, lot = 0;
-  std::string length;  // as written, mm or feet
+  std::string length;          // as written, mm or feet
   std::int64_t length_mm = 0;  // the same, rounded down
   int count = 0, slip_count = 0;
   std::int64_t weighed_g = 0, theory_g = 0;
@@ -57,7 +57,9 @@ struct Stock {
 Stock make_stock(const std::map<std::string, Grade>& grades);
 
 // What the shop pays a kilogram, in cents, and gets for scrap, by grade.
-struct Price { std::int64_t cents_per_kg = 0, scrap_cents_per_kg = 0; };
+struct Price {
+  std::int64_t cents_per_kg = 0, scrap_cents_per_kg = 0;
+};
 const std::map<std::string, Price>& prices();
 
 std::string opening_file(const Stock& stock);

@@ -18,9 +18,9 @@ struct Want {
   std::string owner;   // empty: ours
 };
 
-// The metal on hand, lot by lot. It serves the shortest-that-fits way and with room to spare (kerf and grip of the
-// coarser saw, the tape's doubt), so that what it can serve any sound plan can. Unread heats, papers awaited and
-// deliveries that are not what their slip says do not count.
+// The metal on hand, lot by lot. It serves the shortest-that-fits way and with room to spare (kerf and grip
+// of the coarser saw, the tape's doubt), so that what it can serve any sound plan can. Unread heats, papers
+// awaited and deliveries that are not what their slip says do not count.
 class Rack {
  public:
   explicit Rack(const Stock& stock);
@@ -28,7 +28,12 @@ class Rack {
   bool serve(const Want& want);
 
  private:
-  struct Source { std::size_t group, lot; bool bar; std::string papers, owner; std::int64_t left_um; };
+  struct Source {
+    std::size_t group, lot;
+    bool bar;
+    std::string papers, owner;
+    std::int64_t left_um;
+  };
   bool place(const Want& want, std::size_t lot);
   bool may_use(const Source& s, const Want& want) const;
 

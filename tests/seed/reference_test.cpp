@@ -9,7 +9,8 @@ namespace {
 
 TEST(Grades, EveryRowSaysWhereItComesFrom) {
   const File grades = rows_of("reference/grades.csv");
-  EXPECT_EQ(grades.header, "designation,number,uns,family,standard,density_kg_m3,density_source,source,evidence");
+  EXPECT_EQ(grades.header,
+            "designation,number,uns,family,standard,density_kg_m3,density_source,source,evidence");
   EXPECT_GE(grades.rows.size(), 50U);
   for (const Row& g : grades.rows) {
     for (const char* field : {"designation", "family", "standard", "density_source", "source", "evidence"}) {
@@ -34,10 +35,13 @@ TEST(Grades, ADesignationAndANumberNameOneGradeOnly) {
 // Numbers: EN 10027-2 as printed with the names in EN ISO 683-1/-2, EN 10025-2 and EN 10088-1, from memory.
 // Densities: EN 10088-1 Annex (physical properties) for the stainless ones; 7.85 kg/dm3 in EN 10058 to 10061.
 TEST(Grades, TheBestKnownPairsAreThere) {
-  struct Known { const char *designation, *number, *density; };
-  const std::vector<Known> known{{"42CrMo4", "1.7225", "7850"},     {"C45E", "1.1191", "7850"},
-                                 {"S355J2", "1.0577", "7850"},      {"X5CrNi18-10", "1.4301", "7900"},
-                                 {"X2CrNiMo17-12-2", "1.4404", "8000"}, {"X2CrNiMoN22-5-3", "1.4462", "7800"}};
+  struct Known {
+    const char *designation, *number, *density;
+  };
+  const std::vector<Known> known{
+      {"42CrMo4", "1.7225", "7850"},         {"C45E", "1.1191", "7850"},
+      {"S355J2", "1.0577", "7850"},          {"X5CrNi18-10", "1.4301", "7900"},
+      {"X2CrNiMo17-12-2", "1.4404", "8000"}, {"X2CrNiMoN22-5-3", "1.4462", "7800"}};
   const File grades = rows_of("reference/grades.csv");
   for (const Known& k : known) {
     int found = 0;
@@ -65,7 +69,8 @@ TEST(Grades, NearGradesAreTwoGrades) {
 
 TEST(GradeLimits, AreRangesOfKnownGradesWithASource) {
   const File limits = rows_of("reference/grade_limits.csv");
-  EXPECT_EQ(limits.header, "grade,over_mm,upto_mm,element,min_pct,max_pct,kind,source,edition_or_note,evidence");
+  EXPECT_EQ(limits.header,
+            "grade,over_mm,upto_mm,element,min_pct,max_pct,kind,source,edition_or_note,evidence");
   std::set<std::string> known;
   for (const Row& g : rows_of("reference/grades.csv").rows) known.insert(g.at("designation"));
   std::set<std::string> rows;

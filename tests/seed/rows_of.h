@@ -17,8 +17,8 @@ struct File {
   std::vector<Row> rows;
 };
 
-// `file` below seed/. A row with a wrong number of fields fails the test and is left out. With `western` the file
-// is ; -delimited Windows-1252 and comes back as UTF-8.
+// `file` below seed/. A row with a wrong number of fields fails the test and is left out. With `western` the
+// file is ; -delimited Windows-1252 and comes back as UTF-8.
 File rows_of(const std::string& file, bool western = false);
 std::string bytes_of(const std::string& file);
 

@@ -26,12 +26,15 @@ TEST(Shop, HasEightBaysOfFiveLevelsAndAYard) {
 }
 
 TEST(Shop, ItsPlacesCarryTheMetalThatLiesThere) {
-  struct Place { Length longest; Mass most, load; };
+  struct Place {
+    Length longest;
+    Mass most, load;
+  };
   std::map<std::string, Place> places;
   for (const auto& p : shop().at("places")) {
     if (p.at("kind") != "rack" && p.at("kind") != "yard") continue;
-    places[p.at("place")] = {ReadLength(p.at("max_length").get<std::string>()),
-                             ReadMass(p.at("max_mass").get<std::string>()), {}};
+    places[p.at("place")] = {
+        ReadLength(p.at("max_length").get<std::string>()), ReadMass(p.at("max_mass").get<std::string>()), {}};
   }
   for (const Row& r : all_metal()) {
     ASSERT_TRUE(places.contains(r.at("place"))) << r.at("place");
@@ -49,7 +52,8 @@ TEST(Shop, HasAPriceAndACuttingRateForEveryGradeItStocks) {
   for (const auto& p : shop().at("prices")) {
     EXPECT_TRUE(families.contains(p.at("grade"))) << p.at("grade");
     if (p.at("section").is_null()) priced.insert(p.at("grade"));
-    EXPECT_LT(std::stod(p.at("scrap_per_kg").get<std::string>()), std::stod(p.at("per_kg").get<std::string>()));
+    EXPECT_LT(std::stod(p.at("scrap_per_kg").get<std::string>()),
+              std::stod(p.at("per_kg").get<std::string>()));
   }
   for (const auto& r : shop().at("rates")) {
     EXPECT_GT(r.at("cm2_per_min").get<int>(), 0);
@@ -116,8 +120,10 @@ TEST(Shop, KnowsTheMillsSuppliersAndCustomersOfItsFiles) {
       EXPECT_TRUE(customers.contains(r.at("owner")));
     }
   }
-  for (const Row& r : rows_of("scenario/deliveries.csv").rows) EXPECT_TRUE(suppliers.contains(r.at("supplier")));
-  for (const Row& r : rows_of("scenario/cutlist_c.csv").rows) EXPECT_TRUE(customers.contains(r.at("customer")));
+  for (const Row& r : rows_of("scenario/deliveries.csv").rows)
+    EXPECT_TRUE(suppliers.contains(r.at("supplier")));
+  for (const Row& r : rows_of("scenario/cutlist_c.csv").rows)
+    EXPECT_TRUE(customers.contains(r.at("customer")));
 }
 
 TEST(Shop, HasItsPeopleInTheirRoles) {
@@ -125,8 +131,9 @@ TEST(Shop, HasItsPeopleInTheirRoles) {
   EXPECT_EQ(people.header, "name,roles");
   std::map<std::string, std::string> roles;
   for (const Row& r : people.rows) roles[r.at("name")] = r.at("roles");
-  const std::map<std::string, std::string> expected{{"mara", "clerk"}, {"jonas", "planner"}, {"piet", "saw"},
-                                                    {"lena", "saw"},   {"ines", "quality"},  {"osk", "owner"}};
+  const std::map<std::string, std::string> expected{{"mara", "clerk"},   {"jonas", "planner"},
+                                                    {"piet", "saw"},     {"lena", "saw"},
+                                                    {"ines", "quality"}, {"osk", "owner"}};
   EXPECT_EQ(roles, expected);
 }
 
