@@ -135,7 +135,8 @@ class List {
 
   int quantity(std::int64_t length) {
     const std::int64_t most = length <= 320'000 ? 40 : length <= 1'100'000 ? 14 : 4;
-    return static_cast<int>(std::min(draw_.from(1, most), draw_.from(1, most) + most / 4));
+    const std::int64_t first = draw_.from(1, most);
+    return static_cast<int>(std::min(first, draw_.from(1, most) + most / 4));
   }
 
   static std::string fraction(std::int64_t eighths) {

@@ -47,9 +47,11 @@ class Maker {
     std::string number;
     do {
       if (mill == "Vandrek") {
-        number = std::string(1, "BEKMT"[heat_draw_.from(0, 4)]) + padded(heat_draw_.from(1001, 9899), 4);
+        number = std::string(1, "BEKMT"[heat_draw_.from(0, 4)]);
+        number += padded(heat_draw_.from(1001, 9899), 4);
       } else if (mill == "Mirrowby") {
-        number = std::to_string(heat_draw_.from(46, 48)) + "-" + padded(heat_draw_.from(104, 3990), 4);
+        number = std::to_string(heat_draw_.from(46, 48)) + "-";
+        number += padded(heat_draw_.from(104, 3990), 4);
       } else {
         number = padded(heat_draw_.from(4100, 9930), 5);
       }
@@ -91,7 +93,8 @@ class Maker {
           }
         }
         if (heat == kNoLot) {
-          heat = new_heat(heat_draw_.one_of(kMills), groups()[g].grade, some_day(2, 18));
+          const std::string& mill = heat_draw_.one_of(kMills);
+          heat = new_heat(mill, groups()[g].grade, some_day(2, 18));
         } else {
           stock_.heats[heat].carried_on = true;
         }
