@@ -75,9 +75,8 @@ void FillLeft(QPainter& painter, const BarLayout& layout, const QRectF& r, const
 // Two lines, or one, in the middle of the part; what is left keeps clear of the grip and clears its hatch.
 void PartText(QPainter& painter, const PlacedPart& placed, const BarLayout& layout, const BarView& view) {
   if (placed.upper.empty()) return;
-  BarRect r = placed.rect;
+  const BarRect r = placed.text;
   const bool left = placed.part.kind == PartKind::Left;
-  if (left) r.width -= layout.grip.width;
   const Use use = left ? Use::LeftText : Use::CutText;
   const double lines = placed.lower.empty() ? 1 : 2;
   const double top = r.y + (r.height - lines * view.text) / 2;
@@ -100,7 +99,7 @@ void PaintBarText(QPainter& painter, const BarRect& box, const std::string& text
 
 void PaintRuler(QPainter& painter, const BarLayout& layout, const BarView& view) {
   const BarBox& box = layout.box;
-  const double base = box.y - view.text * 0.35;
+  const double base = box.y - view.text * 0.2;
   painter.setPen(PenOf(Use::Quiet, view));
   const double end = box.x + box.width;
   painter.drawLine(QPointF(box.x, base), QPointF(end, base));
@@ -156,7 +155,7 @@ void PaintBar(QPainter& painter, const BarLayout& layout, const BarView& view, i
 void PaintLeaders(QPainter& painter, const BarLayout& layout, const BarView& view) {
   const double floor = layout.box.y + layout.box.height;
   const double bracket = floor + view.text * 0.22;
-  const double zone = floor + view.text * 0.85;
+  const double zone = floor + view.text * 0.78;
   for (const Leader& leader : layout.leaders) {
     painter.setPen(PenOf(Use::Text, view, 0.8));
     const double middle = (leader.from + leader.to) / 2;

@@ -41,6 +41,7 @@ QFont PaintFont(Face face, double pixels, bool bold) {
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setPixelSize(std::max(1, static_cast<int>(std::lround(pixels))));
   font.setBold(bold);
+  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);  // no fi ligatures: a text read out of the PDF is the text
   return font;
 }
 

@@ -1,9 +1,10 @@
 #include "reports/pick_list.h"
 
-#include <QFontMetricsF>
 #include <algorithm>
 #include <memory>
+#include <utility>
 
+#include "reports/flow_parts.h"
 #include "reports/paint_session.h"
 #include "reports/pick_list_block.h"
 #include "reports/quantity_text.h"
@@ -41,38 +42,26 @@ Sums SumsOf(const Sheet& sheet) {
   return s;
 }
 
-FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space = 0.6) {
-  return {ParagraphHeight(words, width, style) + space,
-          [=](Pen& pen, double y) { pen.paragraph(x, y, width, words, style); }};
-}
-
-FlowItem SectionHead(double x, double width, const std::string& words) {
-  return {9.5,
-          [=](Pen& pen, double y) {
-            pen.line(x, y + 2, x + width, y + 2, 0.5);
-            pen.text(x, y + 3, width, words, {4.6, true});
-          },
-          true};
-}
-
 void AddSums(Flow& flow, const Sheet& sheet, double width) {
   const Sums s = SumsOf(sheet);
   flow.items.push_back(SectionHead(kMargin, width, "Sums"));
-  const std::pair<std::string, std::string> rows[] = {
+  const std::vector<std::pair<std::string, std::string>> rows = {
       {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + std::to_string(sheet.blocks.size()) + " pieces"},
       {"cut pieces", MetreText(s.cut) + ", " + std::to_string(s.pieces) + " pieces"},
       {"kerf", MetreText(s.kerf)},
       {"trim", MetreText(s.trim)},
       {"drops to keep", MetreText(s.kept) + ", " + std::to_string(s.kept_count) + " pieces"},
       {"scrap", MetreText(s.scrapped) + ", " + std::to_string(s.scrapped_count) + " pieces"}};
-  for (const auto& [name, value] : rows) {
-    flow.items.push_back({4.8,
-                          [=](Pen& pen, double y) {
-                            pen.text(kMargin, y, 40, name, kBody);
-                            pen.text(kMargin + 40, y, width - 40, value, kStrong);
-                          },
-                          true});
-  }
+  flow.items.push_back({3 * 4.8,
+                        [=](Pen& pen, double y) {
+                          for (std::size_t i = 0; i < rows.size(); ++i) {
+                            const double x = kMargin + (i < 3 ? 0 : width / 2);
+                            const double at = y + 4.8 * static_cast<double>(i % 3);
+                            pen.text(x, at, 27, rows[i].first, kBody);
+                            pen.text(x + 27, at, width / 2 - 29, rows[i].second, kStrong);
+                          }
+                        },
+                        true});
   flow.items.push_back(TextRow(kMargin, width, "Pulled = cut pieces + kerf + trim + drops + scrap. Metres above are rounded to the millimetre; the book keeps them exactly.", {2.6}));
 }
 

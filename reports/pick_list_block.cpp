@@ -22,7 +22,7 @@ class Block {
 
   double draw() {
     if (pen_ != nullptr) pen_->line(look_.x, y_, look_.x + look_.width, y_, 0.5);
-    y_ += 1.6;
+    y_ += 1.4;
     keys();
     what();
     how();
@@ -30,7 +30,7 @@ class Block {
     cuts();
     left();
     foot();
-    return y_ + 2.2 - top_;
+    return y_ + 1.5 - top_;
   }
 
  private:
@@ -74,7 +74,7 @@ class Block {
       text(x, need[i] + 0.5, values[i], key, 2.1 + (kKey - key.height) * 0.75);
       x += need[i] + gap + spread;
     }
-    y_ += 14;
+    y_ += 14.2;
   }
 
   void what() {
@@ -87,7 +87,7 @@ class Block {
     std::string papers = b_.mill;
     if (!b_.papers.empty()) papers += (papers.empty() ? "" : ", ") + b_.papers;
     text(look_.x + wide, right - look_.x - wide, papers, {3.3, false, false, false, IsOthersMetal(b_) ? Align::Left : Align::Right}, 0.8);
-    y_ += 6;
+    y_ += 5.7;
   }
 
   void how() {
@@ -99,10 +99,14 @@ class Block {
     const std::string doubt = DoubtWords(b_);
     const bool tight = doubt.starts_with("TIGHT");
     text(look_.x + wide, edge - 30 - look_.x - wide, doubt, {3.3, tight}, 0.8);
-    y_ += 6;
-    const double half = look_.width * 0.55;
-    text(look_.x, half, MarkWords(b_), kBody);
-    text(look_.x + half, look_.width - half, LossWords(b_), {3.3, false, false, false, Align::Right});
+    y_ += 5.7;
+    const TextStyle stamp{3.9, true, true};
+    const std::string heat = b_.heat.empty() ? "HEAT UNKNOWN" : b_.heat;
+    const double right = look_.x + look_.width;
+    const double stamp_width = std::min(TextWidthMm(heat, stamp), 60.0) + 0.5;
+    text(right - stamp_width, stamp_width, heat, stamp, -0.5);
+    text(right - stamp_width - 42, 40, "write on each piece:", {3.3, false, false, false, Align::Right});
+    text(look_.x, right - stamp_width - 42 - look_.x, MarkWords(b_), kBody);
     y_ += 5;
   }
 
@@ -114,40 +118,36 @@ class Block {
     view.units = look_.units;
     view.symbol_width = look_.symbol_width * dots;
     const double height = pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
-    y_ += height / dots + 1.6;
+    y_ += height / dots + 1.2;
   }
 
   void cuts() {
     if (b_.cuts.empty()) return;
     const double rows = static_cast<double>(b_.cuts.size());
-    const double row = rows <= 6 ? 6.2 : std::max(2.4, std::min(5.2, 110 / rows));
-    const double em = std::min(4.2, row * 0.72);
+    const double row = rows <= 6 ? 5.6 : std::max(2.4, std::min(5.0, 110 / rows));
+    const double em = std::min(4.0, row * 0.72);
     const double right = look_.x + look_.width;
-    TextStyle caption{kCaption, false, false, false, Align::Center};
-    text(look_.x, 40, "write on each piece:", kBody, 0.2);
-    text(look_.x + 36, 60, b_.heat.empty() ? "HEAT UNKNOWN" : b_.heat, {4, true, true}, -0.4);
-    text(right - 39, 18, "good", caption, 1.4);
-    text(right - 18, 18, "reject", caption, 1.4);
-    y_ += 4.8;
     for (const SheetCut& cut : b_.cuts) {
       const double drop = (row - em * 1.22) / 2;
       const double plain = std::min(3.3, em);
       text(look_.x, 8, OrderLetters::letter(letters_.index(cut.order)), {em, true}, drop);
       text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right}, drop);
-      text(look_.x + 24, 55, "STOP " + StopWords(cut), {em, true}, drop);
-      text(look_.x + 80, 23, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
+      text(look_.x + 23, 58, "STOP " + StopWords(cut), {em, true}, drop);
+      text(look_.x + 82.5, 24, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
       const std::string customer = cut.customer.empty() ? "" : ", " + cut.customer;
-      text(look_.x + 104, right - 41 - look_.x - 104, cut.order + "/" + cut.line + customer, {plain}, drop + (em - plain) * 0.9);
+      text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain}, drop + (em - plain) * 0.9);
       if (pen_ != nullptr) {
-        pen_->box(right - 39, y_ + 0.4, 18, row - 0.8);
-        pen_->box(right - 18, y_ + 0.4, 18, row - 0.8);
+        for (int i = 0; i < 2; ++i) {
+          pen_->box(right - 38 + 20 * i, y_ + 0.4, 18, row - 0.8);
+          pen_->text(right - 37.4 + 20 * i, y_ + 0.6, 14, i == 0 ? "good" : "reject", {std::min(2.0, em * 0.6)});
+        }
       }
       y_ += row;
     }
   }
 
   void left() {
-    y_ += 1;
+    y_ += 0.7;
     const double right = look_.x + look_.width;
     const std::string words = WhatIsLeft(b_);
     const TextStyle style{4.6, true};
@@ -157,22 +157,22 @@ class Block {
       pen_->text(look_.x + 2, y_ + 0.8, wide - 4, words, style);
     }
     if (b_.left.nm > 0) {
-      text(look_.x + wide + 2, right - 62 - look_.x - wide - 2,
+      text(look_.x + wide + 2, right - 49 - look_.x - wide - 2,
            KgText(b_.left_mass) + ", " + HowToLift(b_.left_mass, b_.left, look_.lift_limit), {3.0}, 1.8);
-      text(right - 62, 14, "measured", {2.4, false, false, false, Align::Right}, 2.4);
-      text(right - 28.5, 9, "place", {2.4, false, false, false, Align::Right}, 2.4);
-      if (pen_ != nullptr) {
-        pen_->box(right - 47, y_ + 0.5, 18, 6.2);
-        pen_->box(right - 18, y_ + 0.5, 18, 6.2);
+      for (int i = 0; i < 2 && pen_ != nullptr; ++i) {
+        pen_->box(right - 46 + 24 * i, y_ + 0.2, 22, 6.8);
+        pen_->text(right - 45.4 + 24 * i, y_ + 0.4, 20, i == 0 ? "rest measured" : "put away at", {2.0});
       }
     }
-    y_ += 8;
+    y_ += 7.5;
   }
 
   void foot() {
     const double right = look_.x + look_.width;
-    text(look_.x, look_.width - 40, b_.otherwise.empty() ? "If it is not there: ask the planner." : "If it is not there: " + b_.otherwise, {3.0}, 0.3);
-    text(right - 39, 33, "pulled and cut", {2.4, false, false, false, Align::Right}, 0.8);
+    const std::string otherwise = b_.otherwise.empty() ? "ask the planner" : b_.otherwise;
+    text(look_.x, 100, "If it is not there: " + otherwise, {3.0}, 0.3);
+    text(look_.x + 103, right - 29 - look_.x - 103, LossWords(b_), {2.5}, 0.7);
+    text(right - 29, 23, "pulled and cut", {2.4, false, false, false, Align::Right}, 0.8);
     if (pen_ != nullptr) pen_->box(right - 4, y_ + 0.4, 4, 4);
     y_ += 4.4;
   }

@@ -13,7 +13,7 @@ namespace heatkeep {
 namespace {
 
 constexpr double kEm = 0.86;  // font pixel size of a text line of height 1
-double RulerHeight(const BarView& view) { return view.ruler ? view.text * 1.75 : 0; }
+double RulerHeight(const BarView& view) { return view.ruler ? view.text * 1.5 : 0; }
 
 double TextWidthOf(const std::string& text, double height) {
   return QFontMetricsF(PaintFont(Face::Sans, height * kEm)).horizontalAdvance(QString::fromStdString(text));

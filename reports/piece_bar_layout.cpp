@@ -9,7 +9,8 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kLeaderDrop = 0.9;  // height of the leader zone and gap between labels, in text heights
+constexpr double kEndRoom = 0.26;   // what a slanted or notched end takes, in bar heights
+constexpr double kLeaderDrop = 0.8;  // height of the leader zone and gap between labels, in text heights
 
 void CheckSums(const PieceBar& bar) {
   Length sum = bar.trim + bar.kerf_all + bar.left;
@@ -38,9 +39,12 @@ class Layouter {
     if (box.full < out_.bar.length || box.width <= 0)
       throw std::invalid_argument("piece bar: the view's longest piece is shorter than this piece");
     out_.outline = stretch({0}, out_.bar.length);
-    for (const BarPart& part : BarParts(out_.bar)) out_.parts.push_back({part, stretch(part.from, part.to), "", ""});
     if (out_.bar.left.nm > 0 && out_.bar.grip.nm > 0)
       out_.grip = stretch(out_.bar.length - std::min(out_.bar.grip, out_.bar.left), out_.bar.length);
+    for (const BarPart& part : BarParts(out_.bar)) {
+      const BarRect rect = stretch(part.from, part.to);
+      out_.parts.push_back({part, rect, text_room(rect), "", ""});
+    }
     for (std::size_t run = 0; run < out_.bar.runs.size(); ++run) label_run(static_cast<int>(run));
     label_left();
     place_leaders();
@@ -53,6 +57,17 @@ class Layouter {
   }
   BarRect stretch(Length from, Length to) const {
     return {x_of(from), out_.box.y, x_of(to) - x_of(from), out_.box.height};
+  }
+  // The part without what the ends and the grip take from it.
+  BarRect text_room(BarRect r) const {
+    const PieceBar& bar = out_.bar;
+    const double end = out_.outline.x + out_.outline.width;
+    const double first = out_.outline.x + ((bar.sawn_first || bar.marked_first) ? kEndRoom * out_.box.height : 0);
+    const double last = std::min(end - ((bar.sawn_last || bar.marked_last) ? kEndRoom * out_.box.height : 0),
+                                 out_.grip.width > 0 ? out_.grip.x : end);
+    const double from = std::max(r.x, first);
+    const double to = std::min(r.x + r.width, last);
+    return {from, r.y, std::max(0.0, to - from), r.height};
   }
   bool fits(const std::string& text, double width) const {
     return out_.box.text <= out_.box.height && width_of_(text) + 0.5 * out_.box.text <= width;
@@ -73,14 +88,14 @@ class Layouter {
       if (first) from = placed.rect.x;
       first = false;
       to = placed.rect.x + placed.rect.width;
-      if (two_lines() && !run.letter.empty() && fits(length, placed.rect.width) && fits(run.letter, placed.rect.width)) {
+      if (two_lines() && !run.letter.empty() && fits(length, placed.text.width) && fits(run.letter, placed.text.width)) {
         placed.upper = run.letter;
         placed.lower = length;
-      } else if (fits(line, placed.rect.width)) {
+      } else if (fits(line, placed.text.width)) {
         placed.upper = line;
       } else {
         spoken = false;
-        if (fits(run.letter, placed.rect.width)) placed.upper = run.letter;
+        if (fits(run.letter, placed.text.width)) placed.upper = run.letter;
       }
     }
     if (first || spoken) return;
@@ -97,7 +112,7 @@ class Layouter {
                              : out_.bar.fate == LeftFate::Scrap ? out_.box.scrap_word
                                                                 : "";
     const std::string line = word.empty() ? length : length + " " + word;
-    const double room = placed.rect.width - out_.grip.width;
+    const double room = placed.text.width;
     if (fits(line, room)) {
       placed.upper = line;
     } else if (two_lines() && fits(length, room) && fits(word, room)) {

@@ -69,6 +69,7 @@ struct BarRect {
 struct PlacedPart {
   BarPart part;
   BarRect rect;                // to scale
+  BarRect text;                // where a text may stand: clear of slanted ends, notches and the grip
   std::string upper, lower;    // text inside: letter over length, or one line in `upper`
 };
 

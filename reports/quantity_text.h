@@ -19,9 +19,14 @@ std::string MmText(Length length);
 std::string InchText(Length length);
 // "1900 mm (74 3/4 in)": of material, both rounded down.
 std::string BothUnits(Length length);
+// "30 000.000000": millimetres with all six decimals, so that every nanometre shows; grouped.
+std::string MmFull(Length length);
 // "418.612 m": whole millimetres, nearest.
 std::string MetreText(Length length);
 // "8.2 kg" below 100 kg, "412 kg" from there.
 std::string KgText(Mass mass);
+
+// "75.300": kilograms to the gram, no unit; grouped.
+std::string KgNumber(Mass mass);
 
 }  // namespace heatkeep

@@ -27,9 +27,11 @@ std::string HowToLift(Mass mass, Length length, Mass limit) {
 }
 
 std::string WhatIsLeft(const SheetBlock& block) {
-  const std::string length = WriteMm(block.left, Rounding::Down) + " mm";
+  const bool whole = block.left.nm % kNmPerMm == 0;
+  const Length down{block.left.nm - block.left.nm % kNmPerMm};
+  const std::string length = MmText(down);
   if (block.left.nm <= 0) return "NOTHING LEFT";
-  const std::string about = block.doubt.nm > 0 ? "LEFT \u2248 " : "LEFT ";
+  const std::string about = block.doubt.nm > 0 || !whole ? "LEFT \u2248 " : "LEFT ";
   if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
   if (block.fate == LeftFate::Scrap) return about + length + ": SCRAP";
   return about + length;
@@ -72,11 +74,10 @@ int PieceCount(const SheetBlock& block) {
 }
 
 std::string CautionWords() {
-  return "Bars roll, bundles spring when a strap is cut: chock first, stand at the end, nobody between bar and rack. "
-         "Slings and tongs rated, nothing lifted over people. Ends and burrs cut, chips are hot. Guards on and "
-         "interlocks working. Isolate the power before a blade change. Gloves for handling, no gloves at a moving "
-         "blade. Never hold a short rest by hand. These are reminders: local rules, the machine\u2019s book and "
-         "trained people decide.";
+  return "Bars roll, straps spring: chock first, stand at the end. Slings and tongs rated, nothing lifted over people. "
+         "Ends and burrs cut, chips are hot. Guards on, interlocks working. Isolate the power before a blade change. "
+         "Gloves for handling, no gloves at a moving blade. Never hold a short rest by hand. Reminders only: local "
+         "rules and trained people decide.";
 }
 
 std::string ShortTime(const std::string& iso) {

@@ -35,7 +35,7 @@ std::string Digits(int n, std::size_t width) {
 void AddCuts(SheetBlock& b, int i) {
   const Length inch{kNmPerInch};
   const std::array<Length, 6> sets{240_mm, 412_mm, 35_mm, 13 * inch + Length{inch.nm * 7 / 8}, 1250_mm, 88_mm};
-  const int kinds = 1 + i % 3;
+  const int kinds = i % 9 == 8 ? 5 : 1 + i % 3;
   for (int k = 0; k < kinds; ++k) {
     SheetCut cut;
     const int pick = (i + k) % 6;
@@ -46,7 +46,7 @@ void AddCuts(SheetBlock& b, int i) {
     cut.order = "W-" + Digits(3300 + (i * 7 + k * 3) % 11, 4);
     cut.line = std::to_string(1 + k);
     cut.customer = kCustomers[static_cast<std::size_t>((i + k) % 3)];
-    cut.count = 1 + (i * 5 + k) % 7;
+    cut.count = sets[static_cast<std::size_t>(pick)] > 1000_mm ? 2 : 1 + (i * 5 + k) % 4;
     b.cuts.push_back(cut);
   }
 }

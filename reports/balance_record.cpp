@@ -1,0 +1,84 @@
+#include "reports/balance_record.h"
+
+#include <nlohmann/json.hpp>
+
+#include "reports/piece_bar.h"
+#include "reports/quantity_text.h"
+#include "reports/whole_file.h"
+
+namespace heatkeep {
+
+BalanceSums SumsOf(const HeatBalance& balance) {
+  BalanceSums sums;
+  for (const BalanceClass& c : balance.classes) {
+    (c.in ? sums.in : sums.out) += c.length;
+    (c.in ? sums.in_mass : sums.out_mass) += c.mass;
+  }
+  return sums;
+}
+
+std::string BalanceCheckWords(const HeatBalance& balance) {
+  const BalanceSums sums = SumsOf(balance);
+  const std::string in = "in " + MmFull(sums.in) + " mm";
+  const std::string out = "out " + MmFull(sums.out) + " mm";
+  if (sums.balanced()) return in + " = " + out + ": balanced to the nanometre";
+  return in + " \u2260 " + out + ": NOT BALANCED, difference " + MmFull(sums.difference()) + " mm";
+}
+
+std::string ClassLetter(const HeatBalance& balance, std::size_t index) {
+  if (balance.classes[index].in) return "";
+  int letter = -1;
+  for (std::size_t i = 0; i <= index; ++i)
+    if (!balance.classes[i].in) ++letter;
+  return OrderLetters::letter(letter);
+}
+
+Table BalanceTable(const HeatBalance& balance, const std::string& name) {
+  Table table{name, {{"class", 18}, {"direction", 10}, {"length mm", 18, 6}, {"mass kg", 12, 3}, {"length nm (exact)", 22}}, {}};
+  const auto row = [&](const std::string& what, const std::string& direction, Length length, Mass mass) {
+    table.rows.push_back({what, direction, MmCell(length), KgCell(mass), std::to_string(length.nm)});
+  };
+  for (const BalanceClass& c : balance.classes) row(c.name, c.in ? "in" : "out", c.length, c.mass);
+  const BalanceSums sums = SumsOf(balance);
+  row("sum in", "", sums.in, sums.in_mass);
+  row("sum out", "", sums.out, sums.out_mass);
+  row("difference", "", sums.difference(), sums.in_mass - sums.out_mass);
+  return table;
+}
+
+nlohmann::ordered_json BalanceJson(const HeatBalance& balance) {
+  nlohmann::ordered_json out;
+  out["mill"] = balance.mill;
+  out["heat"] = balance.heat;
+  out["grade"] = balance.grade;
+  out["section"] = balance.section;
+  out["condition"] = balance.condition;
+  out["papers"] = balance.papers;
+  out["classes"] = nlohmann::ordered_json::array();
+  for (const BalanceClass& c : balance.classes)
+    out["classes"].push_back({{"name", c.name}, {"in", c.in}, {"length_nm", c.length.nm}, {"mass_g", c.mass.g}});
+  const BalanceSums sums = SumsOf(balance);
+  out["in_nm"] = sums.in.nm;
+  out["out_nm"] = sums.out.nm;
+  out["difference_nm"] = sums.difference().nm;
+  out["in_g"] = sums.in_mass.g;
+  out["out_g"] = sums.out_mass.g;
+  out["balanced"] = sums.balanced();
+  return out;
+}
+
+void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {
+  WriteWorkbook(path, "Metal balance of heat " + balance.heat, {BalanceTable(balance, "Balance")}, options);
+}
+
+void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {
+  nlohmann::ordered_json out;
+  out["record"] = "metal balance";
+  out["printed_at"] = options.printed_at;
+  out["author"] = options.author;
+  out["balance"] = BalanceJson(balance);
+  const std::string text = out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+  WriteWholeBytes(path, text.data(), text.size());
+}
+
+}  // namespace heatkeep

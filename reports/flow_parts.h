@@ -1,0 +1,25 @@
+// Parts of a flow that several reports use: a paragraph, a section's head, a plain head of a record's pages.
+#pragma once
+
+#include <string>
+
+#include "reports/paper.h"
+
+namespace heatkeep {
+
+FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space = 0.6);
+FlowItem SectionHead(double x, double width, const std::string& words);
+
+// Head of a record: what it is, of what, when and for whom; on the other pages one line. Sets flow.head and its
+// heights. The foot says the book's digest and how many happenings it covers, when there is one.
+struct RecordHead {
+  std::string what, subject, asked;
+  std::string digest;
+  std::int64_t happenings = 0;
+};
+void SetRecordHead(Flow& flow, const RecordHead& head, double width);
+
+// What a record of ours says and does not say.
+std::string OwnWorkStatement();
+
+}  // namespace heatkeep
