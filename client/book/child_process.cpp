@@ -145,7 +145,7 @@ void StartDetached(const std::vector<std::string>& argv, const std::filesystem::
   std::vector<std::string> words = argv;
   std::vector<std::string> environment{"HEATKEEP_HOME=" + home.string()};
   for (char** entry = environ; *entry; ++entry)
-    if (!std::string_view(*entry).starts_with("HEATKEEP_HOME=")) environment.emplace_back(*entry);
+    if (const std::string_view text = *entry; !text.starts_with("HEATKEEP_HOME=") && !text.starts_with("PG")) environment.emplace_back(*entry);
   const auto word_pointers = Pointers(words);
   const auto environment_pointers = Pointers(environment);
   const pid_t child = Fork();

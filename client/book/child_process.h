@@ -36,7 +36,7 @@ class ServerChild {
 };
 
 // Starts `argv` and forgets it: own session, nothing inherited, standard streams on /dev/null, this program's
-// environment with HEATKEEP_HOME set to `home`.
+// environment with HEATKEEP_HOME set to `home` and without libpq's own variables.
 void StartDetached(const std::vector<std::string>& argv, const std::filesystem::path& home);
 
 }  // namespace heatkeep

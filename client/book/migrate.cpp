@@ -79,20 +79,18 @@ std::vector<const Migration*> Compare(const std::vector<Applied>& ledger, const 
   return fresh;
 }
 
-// Whose transaction this is; a file that ends it would leave half a book.
-std::string TransactionNumber(Connection& connection) {
-  return connection.Execute("select pg_current_xact_id()::text as id").Only().Text("id");
-}
-
 MigrateError FileFailed(const SchemaFile& file, const DbError& error) {
-  // `position` counts characters, a line ends with a byte that is never part of another character.
-  int left = error.position, line = 1;
-  for (const char c : file.text) {
-    if (left <= 1) break;
-    if ((static_cast<unsigned char>(c) & 0xc0) != 0x80) --left;
-    if (c == '\n') ++line;
+  // `position` counts characters; only the first byte of each counts here.
+  int left = error.inner_query == file.text ? error.position : 0, line = 1;
+  std::string where = file.path.string();
+  if (left > 0) {
+    for (const char c : file.text) {
+      if ((static_cast<unsigned char>(c) & 0xc0) != 0x80 && --left == 0) break;
+      if (c == '\n') ++line;
+    }
+    where += ":" + std::to_string(line);
   }
-  std::string text = file.path.string() + ":" + std::to_string(line) + ": " + error.message;
+  std::string text = where + ": " + error.message;
   if (!error.sqlstate.empty()) text += " (" + error.sqlstate + ")";
   for (const std::string* more : {&error.detail, &error.hint})
     if (!more->empty()) text += "\n  " + *more;
@@ -103,14 +101,12 @@ MigrateError FileFailed(const SchemaFile& file, const DbError& error) {
   return {Kind::Failed, text};
 }
 
+// Within a block of its own, where the server refuses whatever would end the transaction: a begin, commit or rollback in
+// a file cannot leave half a book.
 void RunFile(Connection& connection, const SchemaFile& file) {
-  const std::string before = TransactionNumber(connection);
   try {
     connection.Execute("set local search_path to default");
-    connection.ExecuteScript(file.text);
-    if (!connection.InTransaction() || TransactionNumber(connection) != before)
-      throw MigrateError(Kind::BadFiles, file.path.string() + ": ends the transaction it runs in; expected no begin, "
-                                                              "commit or rollback");
+    connection.ExecuteScript("do " + connection.QuoteText("begin execute " + connection.QuoteText(file.text) + "; end"));
     connection.Execute("set constraints all immediate");
   } catch (const DbError& error) {
     if (error.kind == DbError::Kind::Unreachable) throw;

@@ -275,14 +275,23 @@ Connection PrivateCluster::Connect(const std::string& person, const std::string&
 
 Connection PrivateCluster::Admin(const std::string& database) { return Connect(kAdminLogin, database); }
 
-void PrivateCluster::Admit(const std::string& person) {
+void PrivateCluster::Admit(const std::vector<std::string>& persons) {
   RequireMine();
   const Account server = ServerAccount();
+  const std::string maker = OwnAccount().name;
   const FileLock lock = FileLock::Wait(home() / "lock", kLockPatience);
-  const bool for_maker = AddIdentity(data(), OwnAccount().name, person, server);
-  const bool for_namesake = person != OwnAccount().name && AddIdentity(data(), person, person, server);
-  if ((for_maker || for_namesake) && Running())
-    Connection::Open(Conninfo(kAdminLogin, "postgres")).Execute("select pg_reload_conf()");
+  bool changed = false;
+  for (const std::string& person : persons) {
+    changed = AddIdentity(data(), maker, person, server) || changed;
+    changed = AddIdentity(data(), person, person, server) || changed;
+  }
+  if (!changed || !Running()) return;
+  const std::string conninfo = Conninfo(kAdminLogin, "postgres");
+  const auto read_at = [&](const char* sql) { return Connection::Open(conninfo).Execute(sql).Only().Text("at"); };
+  const std::string before = read_at("select pg_conf_load_time()::text as at, pg_reload_conf()");
+  // The server reads its files again in its own time; every new session knows when it last did.
+  const auto until = steady_clock::now() + kRetryPatience;
+  while (read_at("select pg_conf_load_time()::text as at") == before && steady_clock::now() < until) Nap();
 }
 
 void PrivateCluster::EnsureWatcher() const {

@@ -56,8 +56,9 @@ class PrivateCluster {
   Connection Connect(const std::string& person, const std::string& database = kBookDatabase);
   Connection Admin(const std::string& database = kBookDatabase);
 
-  // Lets the maker of the book, and the account of that name if there is one, log in as `person`.
-  void Admit(const std::string& person);
+  // Lets the maker of the book, and the account of that name if there is one, log in as each of `persons`. Holds from
+  // the return on.
+  void Admit(const std::vector<std::string>& persons);
 
   std::filesystem::path home() const { return options_.home; }
   std::filesystem::path data() const { return options_.home / "cluster"; }

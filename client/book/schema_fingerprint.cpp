@@ -16,7 +16,7 @@ select 'column ' || r.name || '.' || a.attname || ' ' || format_type(a.atttypid,
   from relation r join pg_attribute a on a.attrelid = r.oid
   where a.attnum > 0 and not a.attisdropped
 union all
-select 'default ' || r.name || '.' || a.attname || ' ' || a.attgenerated || ' ' || pg_get_expr(d.adbin, d.adrelid)
+select 'default ' || r.name || '.' || a.attname || ' ' || a.attgenerated::text || ' ' || pg_get_expr(d.adbin, d.adrelid)
   from relation r join pg_attrdef d on d.adrelid = r.oid
   join pg_attribute a on a.attrelid = d.adrelid and a.attnum = d.adnum
 union all

@@ -48,7 +48,11 @@ DbError MakeDbError(const PGconn* connection, const PGresult* result) {
   error.detail = Field(result, PG_DIAG_MESSAGE_DETAIL);
   error.hint = Field(result, PG_DIAG_MESSAGE_HINT);
   error.constraint = Field(result, PG_DIAG_CONSTRAINT_NAME);
-  const std::string position = Field(result, PG_DIAG_STATEMENT_POSITION);
+  std::string position = Field(result, PG_DIAG_STATEMENT_POSITION);
+  if (position.empty()) {
+    position = Field(result, PG_DIAG_INTERNAL_POSITION);
+    error.inner_query = Field(result, PG_DIAG_INTERNAL_QUERY);
+  }
   std::from_chars(position.data(), position.data() + position.size(), error.position);
   return error;
 }

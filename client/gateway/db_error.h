@@ -30,6 +30,7 @@ struct DbError : std::runtime_error {
   std::string hint;        // may be empty
   std::string constraint;  // name of the constraint that refused, or empty
   int position = 0;        // where in the statement, in characters from 1; 0 = not known
+  std::string inner_query; // the statement `position` counts in, when the database made it itself; else empty
 };
 
 DbError::Kind KindOfSqlstate(std::string_view sqlstate);

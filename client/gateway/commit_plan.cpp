@@ -1,0 +1,82 @@
+#include "client/gateway/plan_door.h"
+
+namespace heatkeep {
+namespace {
+
+using allocator::LeftKind;
+
+// A customer's own rest goes back to the rack whatever its length: it is not ours to scrap.
+std::string FateWord(const allocator::Piece& piece, const allocator::Layout& layout) {
+  if (layout.left.nm == 0) return "none";
+  return layout.left_kind == LeftKind::Drop || !piece.owner.empty() ? "drop" : "scrap";
+}
+
+Json LayoutJson(const BookProblem& asked, const allocator::Layout& layout) {
+  const allocator::Problem& problem = asked.problem;
+  const allocator::Piece& piece = problem.pieces.at(static_cast<std::size_t>(layout.piece));
+  Json cuts = Json::array();
+  for (const allocator::Cut& cut : layout.cuts) {
+    const allocator::Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
+    cuts.push_back({{"order", line.order}, {"line", line.line}, {"count", cut.count}, {"length_nm", cut.length.nm}});
+  }
+  return {{"tag", piece.tag},          {"version", asked.versions.at(piece.tag)}, {"length_nm", piece.length.nm},
+          {"trim_nm", layout.trim.nm}, {"kerf_nm", layout.kerf.nm},               {"left_nm", layout.left.nm},
+          {"left", FateWord(piece, layout)}, {"cuts", std::move(cuts)}};
+}
+
+Json ValueJson(const allocator::Plan& plan, allocator::Aim aim) {
+  Json value = Json::object();
+  for (const allocator::Key key : allocator::KeysOf(aim)) value[allocator::NameOf(key)] = allocator::FigureOf(plan.value, key);
+  return value;
+}
+
+Json BoundJson(const allocator::Plan& plan) {
+  Json bound = Json::object();
+  for (const auto& [key, figure] : plan.bound.figures) bound[allocator::NameOf(key)] = figure;
+  return bound;
+}
+
+std::string StatusWord(allocator::Status status) {
+  switch (status) {
+    case allocator::Status::Proved: return "proved";
+    case allocator::Status::Short: return "short";
+    case allocator::Status::Feasible: break;
+  }
+  return "feasible";
+}
+
+std::string EndedWord(allocator::EndedBy ended) {
+  switch (ended) {
+    case allocator::EndedBy::Proof: return "proof";
+    case allocator::EndedBy::Clock: return "clock";
+    case allocator::EndedBy::Stopped: return "stopped";
+    case allocator::EndedBy::Budget: break;
+  }
+  return "budget";
+}
+
+}  // namespace
+
+CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
+                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof) {
+  Json body = {{"aim", AimWord(question.aim)}, {"saw", question.saw},         {"bundled", question.bundled},
+               {"kerf_nm", asked.kerf.nm},     {"trim_nm", asked.trim.nm},    {"grip_nm", asked.grip.nm},
+               {"status", StatusWord(plan.status)}, {"ended_by", EndedWord(plan.ended_by)}, {"proof", proof},
+               {"value", ValueJson(plan, question.aim)}, {"bound", BoundJson(plan)},
+               {"layouts", Json::array()},     {"shorts", Json::array()}};
+  for (const allocator::Layout& layout : plan.layouts) body["layouts"].push_back(LayoutJson(asked, layout));
+  for (const allocator::Short& s : plan.shorts) {
+    const allocator::Line& line = asked.problem.lines.at(static_cast<std::size_t>(s.line));
+    body["shorts"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
+  }
+  const Json answer = Deeds(connection).CommitPlan(request, body);
+  CommitAnswer committed;
+  if (answer.contains("taken")) {
+    for (const Json& t : answer["taken"]) committed.taken.push_back({t["tag"], t["why"]});
+  } else {
+    committed.plan = answer["plan"].get<std::int64_t>();
+  }
+  return committed;
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,67 @@
+#include "client/gateway/deeds.h"
+
+namespace heatkeep {
+
+Json Deeds::Call(const std::string& call, std::initializer_list<Param> params) {
+  return Json::parse(connection_.Execute("select api." + call + "::text as answer", params).Only().Text("answer"));
+}
+
+Json Deeds::DefineGrade(const RequestNumber& request, const Json& grades) {
+  return Call("define_grade($1, $2)", {request.text, grades.dump()});
+}
+Json Deeds::DefineShop(const RequestNumber& request, const Json& shop) {
+  return Call("define_shop($1, $2)", {request.text, shop.dump()});
+}
+Json Deeds::SetRules(const RequestNumber& request, const Json& rules) {
+  return Call("set_rules($1, $2)", {request.text, rules.dump()});
+}
+Json Deeds::AllowGrade(const RequestNumber& request, const std::string& asked, const std::string& offered,
+                       const std::string& reason) {
+  return Call("allow_grade($1, $2, $3, $4)", {request.text, asked, offered, reason});
+}
+Json Deeds::ReceiveDelivery(const RequestNumber& request, const Json& delivery) {
+  return Call("receive_delivery($1, $2)", {request.text, delivery.dump()});
+}
+Json Deeds::OpenBalance(const RequestNumber& request, const Json& balance) {
+  return Call("open_balance($1, $2)", {request.text, balance.dump()});
+}
+Json Deeds::FileDocument(const RequestNumber& request, const Json& document) {
+  return Call("file_document($1, $2)", {request.text, document.dump()});
+}
+Json Deeds::PutAway(const RequestNumber& request, const std::string& tag, const std::string& place) {
+  return Call("put_away($1, $2, $3)", {request.text, tag, place});
+}
+Json Deeds::Quarantine(const RequestNumber& request, const std::string& tag, const std::string& reason) {
+  return Call("quarantine($1, $2, $3)", {request.text, tag, reason});
+}
+Json Deeds::Release(const RequestNumber& request, const std::string& tag, const std::string& evidence) {
+  return Call("release($1, $2, $3)", {request.text, tag, evidence});
+}
+Json Deeds::PlaceHold(const RequestNumber& request, const std::string& scope, const std::string& ref,
+                      const std::string& mill, const std::string& reason) {
+  return Call("place_hold($1, $2, $3, $4, $5)", {request.text, scope, ref, mill, reason});
+}
+Json Deeds::LiftHold(const RequestNumber& request, std::int64_t hold, const std::string& evidence) {
+  return Call("lift_hold($1, $2, $3)", {request.text, hold, evidence});
+}
+Json Deeds::AddCutList(const RequestNumber& request, const Json& cut_list) {
+  return Call("add_cut_list($1, $2)", {request.text, cut_list.dump()});
+}
+Json Deeds::CommitPlan(const RequestNumber& request, const Json& plan) {
+  return Call("commit_plan($1, $2)", {request.text, plan.dump()});
+}
+Json Deeds::CancelPlan(const RequestNumber& request, std::int64_t plan, const std::string& reason) {
+  return Call("cancel_plan($1, $2, $3)", {request.text, plan, reason});
+}
+Json Deeds::Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan) {
+  return Call("pull($1, $2, $3, $4)", {request.text, tag, saw, plan});
+}
+Json Deeds::RecordCut(const RequestNumber& request, const Json& cut) {
+  return Call("record_cut($1, $2)", {request.text, cut.dump()});
+}
+Json Deeds::Ship(const RequestNumber& request, const Json& shipment) {
+  return Call("ship($1, $2)", {request.text, shipment.dump()});
+}
+Json Deeds::SealBook(const RequestNumber& request) { return Call("seal_book($1)", {request.text}); }
+
+}  // namespace heatkeep

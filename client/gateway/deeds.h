@@ -1,0 +1,55 @@
+// The deeds of the trade: one method a function of schema api, named as it is there. The body of a deed is the JSON
+// object that the function's own comment describes (schema/api/); the answer is the function's.
+//
+// Every method: done whole, or a DbError is thrown and nothing has changed. Repeating it with the same request number
+// and body after a lost connection is harmless and answers the same. A refusal at the saw that the book remembers comes
+// back as {"refused": code, "words": text}.
+#pragma once
+
+#include <cstdint>
+#include <initializer_list>
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "client/gateway/connection.h"
+#include "client/gateway/request_number.h"
+
+namespace heatkeep {
+
+using Json = nlohmann::json;
+
+class Deeds {
+ public:
+  explicit Deeds(Connection& connection) : connection_(connection) {}
+
+  Json DefineGrade(const RequestNumber& request, const Json& grades);
+  Json DefineShop(const RequestNumber& request, const Json& shop);
+  Json SetRules(const RequestNumber& request, const Json& rules);
+  Json AllowGrade(const RequestNumber& request, const std::string& asked, const std::string& offered, const std::string& reason);
+
+  Json ReceiveDelivery(const RequestNumber& request, const Json& delivery);
+  Json OpenBalance(const RequestNumber& request, const Json& balance);
+  Json FileDocument(const RequestNumber& request, const Json& document);
+
+  Json PutAway(const RequestNumber& request, const std::string& tag, const std::string& place);
+  Json Quarantine(const RequestNumber& request, const std::string& tag, const std::string& reason);
+  Json Release(const RequestNumber& request, const std::string& tag, const std::string& evidence);
+  Json PlaceHold(const RequestNumber& request, const std::string& scope, const std::string& ref, const std::string& mill,
+                 const std::string& reason);
+  Json LiftHold(const RequestNumber& request, std::int64_t hold, const std::string& evidence);
+
+  Json AddCutList(const RequestNumber& request, const Json& cut_list);
+  Json CommitPlan(const RequestNumber& request, const Json& plan);
+  Json CancelPlan(const RequestNumber& request, std::int64_t plan, const std::string& reason);
+  Json Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan);
+  Json RecordCut(const RequestNumber& request, const Json& cut);
+  Json Ship(const RequestNumber& request, const Json& shipment);
+  Json SealBook(const RequestNumber& request);
+
+ private:
+  Json Call(const std::string& call, std::initializer_list<Param> params);
+
+  Connection& connection_;
+};
+
+}  // namespace heatkeep

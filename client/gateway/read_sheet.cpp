@@ -1,0 +1,99 @@
+#include <map>
+
+#include "client/gateway/readings.h"
+
+namespace heatkeep {
+namespace {
+
+LeftFate FateOf(const std::string& word) {
+  if (word == "drop") return LeftFate::Drop;
+  return word == "scrap" ? LeftFate::Scrap : LeftFate::None;
+}
+
+SheetBlock BlockOf(const Row& row, Length kerf, Length grip) {
+  SheetBlock b;
+  b.place = row.OptionalText("place").value_or("");
+  b.tag = row.Text("tag");
+  b.kind = row.Text("kind");
+  b.section = row.Text("section");
+  b.grade = row.OptionalText("grade").value_or("");
+  b.condition = row.Text("condition");
+  b.mill = row.OptionalText("mill").value_or("");
+  b.heat = row.OptionalText("heat").value_or("");
+  b.papers = row.Text("papers");
+  if (row.Text("owner") != "ours") b.owner = row.Text("owner");
+  b.mark_end = row.Text("mark_end");
+  b.otherwise = row.OptionalText("otherwise").value_or("");
+  b.state = row.Text("state");
+  b.length = {row.Int("length_nm")};
+  b.doubt = {row.Int("doubt_nm")};
+  b.mass = {row.Int("mass_g")};
+  b.trim = {row.Int("trim_nm")};
+  b.kerf_each = kerf;
+  b.kerf_all = {row.Int("kerf_nm")};
+  b.grip = grip;
+  b.left = {row.Int("left_nm")};
+  b.fate = FateOf(row.Text("left_fate"));
+  b.left_mass = {row.Int("left_mass_g")};
+  return b;
+}
+
+SheetCut CutOf(const Row& row) {
+  SheetCut c;
+  c.order = row.Text("order_no");
+  c.line = row.Text("line_no");
+  c.customer = row.OptionalText("customer").value_or("");
+  c.count = static_cast<int>(row.Int("count"));
+  c.set = {row.Int("set_nm")};
+  c.nominal = {row.Int("nominal_nm")};
+  c.tolerance_minus = {row.Int("tolerance_minus_nm")};
+  c.tolerance_plus = {row.Int("tolerance_plus_nm")};
+  return c;
+}
+
+}  // namespace
+
+std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
+  const Result head = connection.Execute("select * from api.plans where plan_id = $1", {plan});
+  if (head.empty()) return std::nullopt;
+  const Row p = head.Only();
+  Sheet sheet;
+  sheet.number = std::to_string(plan);
+  sheet.saw = p.Text("saw");
+  sheet.due = p.OptionalText("due").value_or("");
+  sheet.made_at = p.OptionalText("made_at").value_or("");
+  sheet.made_by = p.Text("made_by");
+  sheet.proof = p.Text("proof");
+  sheet.bundled = p.Bool("bundled");
+  sheet.kerf = {p.Int("kerf_nm")};
+  sheet.trim = {p.Int("trim_nm")};
+  sheet.grip = {p.Int("grip_nm")};
+  const Result limit = connection.Execute("select value from api.settings_now where name = 'lift_limit_g'");
+  sheet.lift_limit = {limit.empty() ? 25000 : limit.Only().Int("value")};
+
+  std::map<std::int64_t, std::size_t> by_layout;
+  const Result blocks = connection.Execute(
+      "select * from api.plan_layouts where plan_id = $1 and state <> 'dropped' order by walk, place, tag", {plan});
+  for (const Row row : blocks) {
+    by_layout[row.Int("layout_no")] = sheet.blocks.size();
+    sheet.blocks.push_back(BlockOf(row, sheet.kerf, sheet.grip));
+    sheet.blocks.back().block = static_cast<int>(sheet.blocks.size());
+  }
+  std::map<std::string, std::string> one_heat;
+  const Result cuts = connection.Execute("select * from api.plan_cuts where plan_id = $1 order by layout_no, seq", {plan});
+  for (const Row row : cuts) {
+    const auto at = by_layout.find(row.Int("layout_no"));
+    if (at == by_layout.end()) continue;
+    sheet.blocks[at->second].cuts.push_back(CutOf(row));
+    if (!row.IsNull("one_heat")) one_heat[row.Text("order_no") + "/" + row.Text("line_no")] = row.Text("one_heat");
+  }
+  for (const auto& [line, name] : one_heat) sheet.one_heat += (sheet.one_heat.empty() ? "" : ", ") + line;
+  const Result shorts = connection.Execute("select * from api.plan_shorts where plan_id = $1 order by order_no, line_no", {plan});
+  for (const Row row : shorts) {
+    sheet.shorts.push_back({row.Text("order_no"), row.Text("line_no"), row.Text("section"), row.Text("grade"),
+                            static_cast<int>(row.Int("missing")), {row.Int("length_nm")}, row.Text("why")});
+  }
+  return sheet;
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,74 @@
+#include "client/gateway/readings.h"
+
+namespace heatkeep {
+namespace {
+
+Length Nm(const Row& row, const char* column) { return {row.Int(column)}; }
+std::string TextOr(const Row& row, const char* column) { return row.OptionalText(column).value_or(""); }
+
+std::string OwnerWord(const Row& row) {
+  const std::string owner = row.Text("owner");
+  return owner == "ours" ? "" : owner;
+}
+
+}  // namespace
+
+std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade, const std::string& section) {
+  std::vector<StockRow> rows;
+  const Result result = connection.Execute(
+      "select * from api.stock_on_hand where ($1 = '' or grade = $1) and ($2 = '' or section = $2)"
+      " order by section, grade, length_nm, tag",
+      {grade, section});
+  for (const Row row : result) {
+    StockRow r;
+    r.tag = row.Text("tag");
+    r.kind = row.Text("kind");
+    r.grade = TextOr(row, "grade");
+    r.section = row.Text("section");
+    r.condition = row.Text("condition");
+    r.mill = TextOr(row, "mill");
+    r.heat = TextOr(row, "heat");
+    r.papers = row.Text("papers");
+    r.owner = OwnerWord(row);
+    r.place = TextOr(row, "place");
+    r.state = row.OptionalText("blocked").value_or(row.Text("state"));
+    r.length = Nm(row, "length_nm");
+    r.doubt = Nm(row, "doubt_nm");
+    r.mass = {row.Int("mass_g")};
+    rows.push_back(std::move(r));
+  }
+  return rows;
+}
+
+std::vector<PlanRow> ReadPlans(Connection& connection) {
+  std::vector<PlanRow> rows;
+  const Result result = connection.Execute("select * from api.plans order by plan_id");
+  for (const Row row : result) {
+    rows.push_back({row.Int("plan_id"), row.Text("state"), row.Text("aim"), row.Text("saw"), row.Text("proof"),
+                    row.Text("made_by"), TextOr(row, "made_at"), TextOr(row, "due")});
+  }
+  return rows;
+}
+
+std::vector<CutListRow> ReadCutLists(Connection& connection) {
+  std::vector<CutListRow> rows;
+  const Result result = connection.Execute(
+      "select cut_list, count(*) as lines, sum(quantity) as pieces, sum(cut) as cut, sum(planned) as planned,"
+      " sum(open) as open, min(due) as due from api.cut_lines group by cut_list order by cut_list");
+  for (const Row row : result) {
+    rows.push_back({row.Text("cut_list"), static_cast<int>(row.Int("lines")), row.Int("pieces"), row.Int("cut"),
+                    row.Int("planned"), row.Int("open"), TextOr(row, "due")});
+  }
+  return rows;
+}
+
+std::vector<std::string> ReadNames(Connection& connection, const std::string& view, const std::string& column) {
+  std::vector<std::string> names;
+  const std::string name = connection.QuoteName(column);
+  const Result result = connection.Execute("select distinct " + name + " as name from api." + connection.QuoteName(view) +
+                                           " where " + name + " is not null order by 1");
+  for (const Row row : result) names.push_back(row.Text("name"));
+  return names;
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,46 @@
+// What people look at, read from the book's views. Each throws DbError; an empty answer means there is none.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "client/gateway/connection.h"
+#include "schema/terms/rows.h"
+
+namespace heatkeep {
+
+// All pieces in the shop, or those of a grade and section (as the book labels them; empty: any), by section, grade, length.
+std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade = {}, const std::string& section = {});
+
+struct PlanRow {
+  std::int64_t plan = 0;
+  std::string state, aim, saw, proof, made_by, made_at, due;
+};
+std::vector<PlanRow> ReadPlans(Connection& connection);
+
+// The pick list and saw sheet of a plan, blocks in walking order; nothing where there is no such plan.
+std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan);
+
+// The trace record of an order, a heat (of one mill, or of all where mill is empty) or a piece (tag, or earlier tag).
+// Nothing where the book knows no such thing.
+std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& kind, const std::string& name,
+                                     const std::string& mill = {});
+
+// The balance of every lot of a heat.
+std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
+                                      const std::string& mill = {});
+
+struct CutListRow {
+  std::string name;
+  int lines = 0;
+  std::int64_t pieces = 0, cut = 0, planned = 0, open = 0;
+  std::string due;
+};
+std::vector<CutListRow> ReadCutLists(Connection& connection);
+
+// The words of a view's column, each once: for checking a file before a deed.
+std::vector<std::string> ReadNames(Connection& connection, const std::string& view, const std::string& column);
+
+}  // namespace heatkeep
