@@ -1,0 +1,225 @@
+#include "client/allocator/allocate.h"
+
+#include <algorithm>
+#include <atomic>
+#include <chrono>
+#include <exception>
+#include <mutex>
+#include <numeric>
+#include <set>
+#include <stdexcept>
+#include <thread>
+
+#include "client/allocator/check_plan.h"
+#include "client/allocator/component.h"
+#include "client/allocator/component_search.h"
+#include "client/allocator/shortage.h"
+#include "client/allocator/value.h"
+
+namespace heatkeep::allocator {
+namespace {
+
+constexpr std::int64_t kLongest = 1'000'000'000'000;  // 1 km, so that no sum ever runs over
+constexpr std::int64_t kMostCuts = 1'000'000;
+
+void Refuse(bool wrong, const std::string& what) {
+  if (wrong) throw std::invalid_argument(what);
+}
+
+void RefuseNonsense(const Problem& problem) {
+  const auto rules = [](const GroupRules& r) {
+    for (Length l : {r.kerf, r.trim, r.grip, r.keep})
+      Refuse(l.nm < 0 || l.nm > kLongest, "kerf, trim, grip and keep: one is out of range; expected 0 to 1 km");
+  };
+  rules(problem.rules);
+  for (const GroupException& e : problem.exceptions) rules(e.rules);
+  for (const Piece& p : problem.pieces) {
+    const std::string who = "piece " + p.tag + ": ";
+    Refuse(p.length.nm <= 0 || p.length.nm > kLongest, who + "its length is out of range; expected above 0 to 1 km");
+    Refuse(p.doubt.nm < 0 || p.doubt >= p.length, who + "its doubt is out of range; expected 0 to below its length");
+    Refuse(p.square_ends < 0 || p.square_ends > 2, who + "square ends are " + std::to_string(p.square_ends) + "; expected 0, 1 or 2");
+    Refuse(p.count && *p.count < 0, who + "its count is below 0; expected 0 or more, or unlimited");
+    for (FineMoney m : {p.costs.per_metre, p.costs.scrap_per_metre, p.costs.per_cut, p.costs.per_pull})
+      Refuse(m.micro < 0, who + "a cost is below 0; expected 0 or more");
+  }
+  std::int64_t cuts = 0;
+  for (const Line& l : problem.lines) {
+    const std::string who = "line " + l.order + "/" + l.line + ": ";
+    Refuse(l.CutLength().nm <= 0 || l.CutLength().nm > kLongest, who + "its cut length is out of range; expected above 0 to 1 km");
+    Refuse(l.quantity < 0 || l.quantity > kMostCuts, who + "its quantity is out of range; expected 0 to 1000000");
+    Refuse(l.max_heats < 0, who + "its number of heats is below 0; expected 0 (any) or more");
+    cuts += l.quantity;
+  }
+  Refuse(cuts > kMostCuts, "the lines ask more than 1000000 cuts in all");
+  Refuse(problem.per_setup.micro < 0 || problem.per_extra_heat.micro < 0, "the cost of a set-up or a heat is below 0");
+}
+
+class Run {
+ public:
+  Run(const Problem& problem, std::stop_token stop, const Progress& progress)
+      : problem_(problem), stop_(std::move(stop)), progress_(progress),
+        begin_(std::chrono::steady_clock::now()), components_(ComponentsOf(problem)),
+        results_(components_.size()), current_(components_.size()) {}
+
+  Plan Make() {
+    Search();
+    Plan plan;
+    plan.seed = problem_.limits.seed;
+    bool interrupted = false;
+    for (std::size_t i = 0; i < components_.size(); ++i) {
+      for (Layout& layout : LayoutsOf(components_[i], results_[i].best)) plan.layouts.push_back(std::move(layout));
+      interrupted = interrupted || results_[i].interrupted;
+    }
+    std::stable_sort(plan.layouts.begin(), plan.layouts.end(),
+                     [](const Layout& a, const Layout& b) { return a.piece < b.piece; });
+    plan.value = ValueOf(problem_, plan.layouts);
+    Shorts(plan);
+    Prove(plan);
+    plan.status = plan.value.unmet_pieces > 0 ? Status::Short : plan.proved ? Status::Proved : Status::Feasible;
+    if (plan.proved_keys.size() == KeysOf(problem_.aim).size())
+      plan.ended_by = EndedBy::Proof;
+    else if (interrupted)
+      plan.ended_by = stop_.stop_requested() ? EndedBy::Stopped : EndedBy::Clock;
+    else
+      plan.ended_by = EndedBy::Budget;
+    plan.seconds = Seconds();
+    if (const auto faults = CheckPlan(problem_, plan); !faults.empty())
+      throw std::logic_error("the plan does not pass its own check: " + faults.front());
+    return plan;
+  }
+
+ private:
+  double Seconds() const {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin_).count();
+  }
+
+  void Search() {
+    std::vector<std::size_t> order(components_.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+      return components_[a].Pieces() > components_[b].Pieces();
+    });
+    std::atomic<std::size_t> next{0};
+    std::exception_ptr failure;
+    const auto work = [&] {
+      for (std::size_t at = next++; at < order.size(); at = next++) try {
+          SearchOne(order[at]);
+        } catch (...) {
+          const std::lock_guard lock(mutex_);
+          failure = std::current_exception();
+        }
+    };
+    const int threads = std::clamp(problem_.limits.threads, 1, 64);
+    {
+      std::vector<std::jthread> others;
+      for (int t = 1; t < threads && static_cast<std::size_t>(t) < order.size(); ++t) others.emplace_back(work);
+      work();
+    }
+    if (failure) std::rethrow_exception(failure);
+  }
+
+  void SearchOne(std::size_t i) {
+    SearchControl control;
+    control.enough = [this] { return stop_.stop_requested() || Seconds() >= problem_.limits.seconds; };
+    control.iterations = problem_.limits.iterations;
+    control.seed = problem_.limits.seed;
+    if (progress_) control.better = [this, i](const Solution& best) { Tell(i, best); };
+    results_[i] = SearchComponent(components_[i], control);
+    if (progress_) Tell(i, results_[i].best);
+  }
+
+  void Tell(std::size_t i, const Solution& best) {
+    const std::lock_guard lock(mutex_);
+    current_[i] = LayoutsOf(components_[i], best);
+    std::vector<Layout> all;
+    for (const auto& part : current_) all.insert(all.end(), part.begin(), part.end());
+    progress_(ValueOf(problem_, all), Bound{});
+  }
+
+  void Shorts(Plan& plan) const {
+    std::vector<int> missing;
+    for (const Line& line : problem_.lines) missing.push_back(line.quantity);
+    for (const Layout& layout : plan.layouts)
+      for (const Cut& cut : layout.cuts) missing[static_cast<std::size_t>(cut.line)] -= cut.count * layout.repeat;
+    for (std::size_t i = 0; i < missing.size(); ++i)
+      if (missing[i] > 0)
+        plan.shorts.push_back({static_cast<int>(i), missing[i], WhyShort(problem_, static_cast<int>(i), missing[i])});
+  }
+
+  // Adds up the components' bounds, priority by priority and key by key.
+  void Prove(Plan& plan) const {
+    std::set<int> priorities;
+    for (const Line& line : problem_.lines) priorities.insert(line.priority);
+    std::map<int, int> bound = plan.value.unmet_by_priority;  // lines in no component cannot be served
+    bool all = true;
+    for (int priority : priorities) {
+      std::int64_t slack = 0;  // value - bound of this priority
+      for (std::size_t i = 0; i < components_.size() && all; ++i) {
+        const auto& ranks = components_[i].priorities;
+        const auto at = std::find(ranks.begin(), ranks.end(), priority);
+        if (at == ranks.end()) continue;
+        const auto k = static_cast<std::size_t>(at - ranks.begin());
+        const auto& b = results_[i].bounds[k];
+        slack += results_[i].best.score[k] - b.value_or(0);
+      }
+      if (!all) {
+        bound.erase(priority);  // nothing is said of priorities after one that is not proved
+      } else if (slack != 0) {
+        all = false;
+        bound[priority] -= static_cast<int>(slack);
+        if (bound[priority] == 0) bound.erase(priority);
+      }
+    }
+    plan.bound.unmet_by_priority = bound;
+    if (!all) return;
+    plan.proved_keys.push_back(Key::Unmet);
+    const std::vector<Key> keys = KeysOf(problem_.aim);
+    for (std::size_t k = 1; k < keys.size(); ++k) {
+      if (keys[k] == Key::Layouts && !MetalsApart()) return;
+      std::int64_t sum = 0;
+      for (std::size_t i = 0; i < components_.size(); ++i) {
+        const auto& b = results_[i].bounds[components_[i].priorities.size() + k - 1];
+        if (!b) return;
+        sum += *b;
+      }
+      plan.bound.figures[keys[k]] = sum;
+      if (sum != FigureOf(plan.value, keys[k])) return;
+      plan.proved_keys.push_back(keys[k]);
+      plan.proved = true;
+    }
+  }
+
+  // Do no two components cut the same section and grade? Then their layouts cannot be the same.
+  bool MetalsApart() const {
+    std::set<std::pair<std::string, std::string>> all;
+    for (const Component& c : components_) {
+      std::set<std::pair<std::string, std::string>> own;
+      for (const Source& s : c.sources)
+        for (const auto& [piece, count] : s.pieces) {
+          const Piece& p = problem_.pieces[static_cast<std::size_t>(piece)];
+          own.insert({p.section, p.grade});
+        }
+      for (const auto& metal : own)
+        if (!all.insert(metal).second) return false;
+    }
+    return true;
+  }
+
+  const Problem& problem_;
+  std::stop_token stop_;
+  const Progress& progress_;
+  std::chrono::steady_clock::time_point begin_;
+  std::vector<Component> components_;
+  std::vector<ComponentResult> results_;
+  std::mutex mutex_;
+  std::vector<std::vector<Layout>> current_;
+};
+
+}  // namespace
+
+Plan Allocate(const Problem& problem, std::stop_token stop, const Progress& progress) {
+  RefuseNonsense(problem);
+  return Run(problem, std::move(stop), progress).Make();
+}
+
+}  // namespace heatkeep::allocator
