@@ -31,6 +31,9 @@ Mass ReadMass(std::string_view text, char decimal_mark) {
   const std::string plain = LowerCase(PlainText(text));
   if (plain.empty()) throw BadText("no mass is written", kExpected);
   if (plain.front() == '-') throw BadText(Quoted(plain) + " is negative", kExpected);
+  if ((plain.front() < '0' || plain.front() > '9') && plain.front() != decimal_mark) {
+    throw BadText("no number in " + Quoted(plain), kExpected);
+  }
   std::string_view rest = plain;
   const Decimal value = TakeDecimal(rest, decimal_mark);
   if (!rest.empty() && rest.front() == ' ') rest.remove_prefix(1);

@@ -112,7 +112,8 @@ Decimal ReadDecimal(std::string_view text, char mark) {
 std::int64_t ReadScaled(std::string_view text, int places, char mark) {
   const Decimal value = ReadDecimal(text, mark);
   if (value.places > places) {
-    throw BadText(Quoted(PlainText(text)) + " has " + std::to_string(value.places) + " decimals",
+    throw BadText(Quoted(PlainText(text)) + " has " + std::to_string(value.places) +
+                      (value.places == 1 ? " decimal" : " decimals"),
                   places == 0 ? "a whole number" : "at most " + std::to_string(places) + " decimals");
   }
   Wide scaled = value.digits;

@@ -108,10 +108,11 @@ Section ReadSection(std::string_view words, LengthReading how) {
   s.shape = TakeShape(rest, text);
   const std::vector<std::string> parts = SplitAtX(rest);
   const std::size_t wanted = TakesTwo(s.shape) ? 2 : 1;
-  if (parts.size() != wanted || PlainText(rest).empty()) {
-    throw BadText("section " + Quoted(text) + " has " +
-                      std::to_string(PlainText(rest).empty() ? 0 : parts.size()) + " dimensions, a " +
-                      std::string(ShapeText(s.shape)) + " has " + std::to_string(wanted),
+  const std::size_t have = PlainText(rest).empty() ? 0 : parts.size();
+  if (have != wanted) {
+    throw BadText("section " + Quoted(text) + " has " + std::to_string(have) +
+                      (have == 1 ? " dimension, a " : " dimensions, a ") + std::string(ShapeText(s.shape)) + " has " +
+                      std::to_string(wanted),
                   kExpected);
   }
   WrittenLength first, second;

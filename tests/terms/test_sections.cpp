@@ -59,7 +59,7 @@ TEST(ReadSection, SaysWhatIsWrong) {
   EXPECT_EQ(Refusal("80"), std::string("no shape in section \"80\"") + kExpected);
   EXPECT_EQ(Refusal(""), std::string("no section is written") + kExpected);
   EXPECT_EQ(Refusal("round"), std::string("section \"round\" has 0 dimensions, a round has 1") + kExpected);
-  EXPECT_EQ(Refusal("flat 100"), std::string("section \"flat 100\" has 1 dimensions, a flat has 2") + kExpected);
+  EXPECT_EQ(Refusal("flat 100"), std::string("section \"flat 100\" has 1 dimension, a flat has 2") + kExpected);
   EXPECT_EQ(Refusal("square 0"), std::string("a dimension of zero in section \"square 0\"") + kExpected);
   EXPECT_EQ(Refusal("flat 4in x 3"),
             "the last dimension of \"flat 4in x 3\" has no unit; expected a unit behind the last dimension");

@@ -1,0 +1,66 @@
+#include <gtest/gtest.h>
+
+#include "client/intake/certificates_file.h"
+
+namespace heatkeep::intake {
+namespace {
+
+constexpr std::string_view kHeader = "number,type,issuer,issued,heat,section,condition,grade,C,Mn,P,Rm,Re,A\n";
+
+FileRows<CertificatesFileRow> Read(std::string_view rows) {
+  return ReadCertificatesFile(std::string(kHeader) + std::string(rows), "certs.csv");
+}
+
+std::string Problems(std::string_view rows) { return ProblemsText(Read(rows).problems); }
+
+TEST(CertificatesFile, KeepsEveryDecimal) {
+  const auto file = Read("88-1203,3.1,Vandrek,2026-03-04,K3317,round 80,+QT,42CrMo4,0.42,0.7,0.0110,1050,900.5,12.5\n");
+  ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
+  const CertificatesFileRow& row = file.rows.at(0);
+  EXPECT_EQ(row.type, Papers::P31);
+  EXPECT_EQ(row.issuer, "Vandrek");
+  EXPECT_EQ(row.chemistry, (std::vector<ElementContent>{{"C", 420'000}, {"P", 11'000}, {"Mn", 700'000}}));
+  EXPECT_EQ(row.rm_kpa, 1'050'000);
+  EXPECT_EQ(row.re_kpa, 900'500);
+  EXPECT_EQ(row.a_millipercent, 12'500);
+}
+
+TEST(CertificatesFile, TakesAnEmptyCellAsNotReported) {
+  const auto file = Read("1,2.2,Vandrek,,K1,round 80,,42CrMo4,,0,,,,\n");
+  ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
+  EXPECT_EQ(file.rows.at(0).chemistry, (std::vector<ElementContent>{{"Mn", 0}}));
+  EXPECT_EQ(file.rows.at(0).rm_kpa, std::nullopt);
+}
+
+TEST(CertificatesFile, ReadsDecimalCommasAndAnyElement) {
+  const auto file = ReadCertificatesFile(
+      "number;type;issuer;heat;section;grade;c;SI;nb;Fe\n1;3.1;Vandrek;K1;round 80;X;0,42;0,25;0,001;99,329\n", "certs.csv");
+  ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
+  EXPECT_EQ(file.rows.at(0).chemistry,
+            (std::vector<ElementContent>{{"C", 420'000}, {"Si", 250'000}, {"Fe", 99'329'000}, {"Nb", 1'000}}));
+}
+
+TEST(CertificatesFile, SaysWhatIsWrong) {
+  EXPECT_EQ(Problems("1,none,Vandrek,2026-13-01,K1,round 80,,42CrMo4,<0.42,0.7,,900,950,\n"),
+            "certs.csv:2: type: \"none\" is no type of document; expected 2.1, 2.2, 3.1 or 3.2\n"
+            "certs.csv:2: issued: \"2026-13-01\" is not a date; expected year-month-day, like 2026-03-04\n"
+            "certs.csv:2: C: no number in \"<0.42\"; expected a number\n"
+            "certs.csv:2: Re is higher than Rm; expected a yield strength below the tensile strength\n");
+  EXPECT_EQ(Problems("1,3.1,Vandrek,,,round 80,,42CrMo4,101,,,,,\n"),
+            "certs.csv:2: heat is empty; expected the heat as the document has it\n"
+            "certs.csv:2: C: \"101\" % is more than all of it; expected mass %, 0 to 100\n");
+  EXPECT_EQ(Problems("1,3.1,Vandrek,,K1,round 80,,42CrMo4,60,60,,,,\n"),
+            "certs.csv:2: the elements add up to 120 %; expected mass % that add up to 100 or less\n");
+  EXPECT_EQ(Problems("1,3.1,Vandrek,,K1,round 80,,42CrMo4,0.0000001,,,,,\n"),
+            "certs.csv:2: C: \"0.0000001\" has 7 decimals; expected at most 6 decimals\n");
+}
+
+TEST(CertificatesFile, RefusesTheSameDocumentHeatAndSectionTwice) {
+  const std::string_view line = "1,3.1,Vandrek,,K1,round 80,,42CrMo4,,,,,,\n";
+  EXPECT_NE(Problems(std::string(line) + std::string(line)), "");
+  EXPECT_EQ(Problems(std::string(line) + "1,3.1,Vandrek,,K1,round 60,,42CrMo4,,,,,,\n"), "");
+  EXPECT_NE(ReadCertificatesFile("number,type,issuer,heat,section,grade,Xx\n", "c").problems.size(), 0U);
+}
+
+}  // namespace
+}  // namespace heatkeep::intake
