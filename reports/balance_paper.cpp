@@ -72,7 +72,7 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
                           pen.box(kMargin, y + 1.5, width, 6.4, 0.6);
                           pen.text(kMargin + 2, y + 2.5, width - 4, BalanceCheckWords(balance), {3.6, true});
                         }});
-  flow.items.push_back(TextRow(kMargin, width, "Kerf and trim are calculated from the cuts, mass from length and section; unexplained metal is shown, never spread.", {2.6}, 1));
+  flow.items.push_back(TextRow(kMargin, width, "Kerf and trim are calculated from the cuts, mass from length and section, rounded to the gram; unexplained metal is shown, never spread.", {2.6}, 1));
 }
 
 void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {

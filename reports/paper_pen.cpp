@@ -1,5 +1,7 @@
+#include <QBuffer>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QPdfWriter>
 #include <algorithm>
 
 #include "reports/paint_session.h"
@@ -12,13 +14,22 @@ constexpr double kMeasure = 100;  // font pixels a mm when measuring: the print'
 constexpr double kLeast = 0.75;
 constexpr double kLine = 1.22;    // line height in em
 
+// Texts are measured as the PDF sets them; a screen's metrics differ by up to 0.5 %.
+QPdfWriter* Measure() {
+  PaintSession();
+  static QBuffer nothing;
+  static QPdfWriter writer(&nothing);
+  writer.setResolution(2540);
+  return &writer;
+}
+
 QFont FontOf(const TextStyle& style, double dots, double scale = 1) {
   return PaintFont(style.mono ? Face::Mono : Face::Sans, style.height * dots * scale, style.bold);
 }
 
 // Greedy words; a word wider than the line is broken between letters.
 std::vector<QString> Broken(const std::string& text, double width, const TextStyle& style) {
-  const QFontMetricsF metrics(FontOf(style, kMeasure));
+  const QFontMetricsF metrics(FontOf(style, kMeasure), Measure());
   const double room = width * kMeasure;
   std::vector<QString> lines;
   QString line;
@@ -47,7 +58,7 @@ std::vector<QString> Broken(const std::string& text, double width, const TextSty
 double LineHeight(const TextStyle& style) { return style.height * kLine; }
 
 double TextWidthMm(const std::string& text, const TextStyle& style) {
-  return QFontMetricsF(FontOf(style, kMeasure)).horizontalAdvance(QString::fromStdString(text)) / kMeasure;
+  return QFontMetricsF(FontOf(style, kMeasure), Measure()).horizontalAdvance(QString::fromStdString(text)) / kMeasure;
 }
 
 double ParagraphHeight(const std::string& text, double width, const TextStyle& style) {
@@ -60,7 +71,7 @@ void Pen::text(double x, double y, double width, const std::string& text, const 
   const double need = TextWidthMm(text, style);
   const double scale = need > width ? std::max(kLeast, width / need * 0.995) : 1;
   const QFont font = FontOf(style, dots_, scale);
-  const QFontMetricsF metrics(font);
+  const QFontMetricsF metrics(font, painter_.device());
   if (metrics.horizontalAdvance(shown) > width * dots_ + 1)
     shown = metrics.elidedText(shown, Qt::ElideRight, width * dots_);
   painter_.setFont(font);

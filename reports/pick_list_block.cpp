@@ -30,7 +30,7 @@ class Block {
     cuts();
     left();
     foot();
-    return y_ + 1.5 - top_;
+    return y_ + 1.2 - top_;
   }
 
  private:
@@ -40,8 +40,8 @@ class Block {
   // A text in a box as wide as its text, right edge at `right`; returns its left edge.
   double boxed(double right, const std::string& words, const TextStyle& style, double thick = 0.4) {
     const double width = std::min(TextWidthMm(words, style), look_.width * 0.45) + 2.4;
-    if (pen_ != nullptr) pen_->box(right - width, y_ - 0.5, width, LineHeight(style) + 0.6, thick);
-    text(right - width + 1.2, width - 2.4, words, style);
+    if (pen_ != nullptr) pen_->box(right - width, y_ - 0.1, width, LineHeight(style) + 0.3, thick);
+    text(right - width + 1.2, width - 2.4, words, style, 0.2);
     return right - width;
   }
 
@@ -118,7 +118,7 @@ class Block {
     view.units = look_.units;
     view.symbol_width = look_.symbol_width * dots;
     const double height = pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
-    y_ += height / dots + 1.2;
+    y_ += height / dots + 0.8;
   }
 
   void cuts() {
@@ -174,7 +174,7 @@ class Block {
     text(look_.x + 103, right - 29 - look_.x - 103, LossWords(b_), {2.5}, 0.7);
     text(right - 29, 23, "pulled and cut", {2.4, false, false, false, Align::Right}, 0.8);
     if (pen_ != nullptr) pen_->box(right - 4, y_ + 0.4, 4, 4);
-    y_ += 4.4;
+    y_ += 4.2;
   }
 
   Pen* pen_;

@@ -49,13 +49,15 @@ double FirstHead(Pen* pen, const Sheet& sheet, double width) {
       pen->text(at, y, wide + 0.5, key, big);
       at += wide + 9;
     }
-    if (!sheet.due.empty()) pen->text(at, y + 2.6, x + width - at, "due " + ShortTime(sheet.due), {5.2, true});
+    double end = x + width;
     if (!sheet.one_heat.empty()) {
       const TextStyle style{5, true};
       const double wide = std::min(TextWidthMm(sheet.one_heat, style), width * 0.3) + 5;
       pen->box(x + width - wide, y + 0.8, wide, 8.2, 0.7);
       pen->text(x + width - wide + 2.5, y + 1.8, wide - 5, sheet.one_heat, style);
+      end -= wide + 4;
     }
+    if (!sheet.due.empty()) pen->text(at, y + 2.6, end - at, "due " + ShortTime(sheet.due), {5.2, true});
   }
   y += 11;
   const TextStyle body{3.3};

@@ -9,8 +9,8 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kStep = 4.2;    // indentation of one depth
-constexpr int kDeepest = 12;     // deeper lines are not indented further; their "from" says the parent
+constexpr double kStep = 3.4;    // indentation of one depth
+constexpr int kDeepest = 8;     // deeper lines are not indented further; their "from" says the parent
 constexpr double kFirst = 5.6;   // height of the first and second text line of a row
 constexpr double kSecond = 4.2;
 
@@ -42,7 +42,7 @@ std::string Detail(const TraceLine& l) {
 // From the tree's foot of the row: vertical strokes of open parents, an elbow to the row itself.
 void Strokes(Pen& pen, double y, double height, int depth, const std::vector<bool>& follows) {
   for (int d = 1; d <= std::min(depth, kDeepest); ++d) {
-    const double x = kMargin + (d - 1) * kStep + 1.4;
+    const double x = kMargin + (d - 1) * kStep + 1.2;
     const bool more = follows[static_cast<std::size_t>(d - 1)];
     const bool own = d == depth;
     if (own || more) pen.line(x, y, x, more ? y + height : y + kFirst / 2, 0.2);
@@ -90,6 +90,11 @@ FlowItem TableHead(double width) {
           }};
 }
 
+std::string Plural(const std::string& what, int count) {
+  const bool never = what == "scrap" || what == "unexplained";
+  return count == 1 || never ? what : what + "s";
+}
+
 }  // namespace
 
 std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines) {
@@ -114,7 +119,7 @@ std::string TraceCounts(const std::vector<TraceLine>& lines) {
       found->second += l.count;
   }
   std::string text;
-  for (const auto& [what, count] : counts) text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + what;
+  for (const auto& [what, count] : counts) text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + Plural(what, count);
   return text.empty() ? "nothing found" : text;
 }
 

@@ -81,7 +81,7 @@ Sheet InventedSheet(int blocks) {
     b.papers = s.papers;
     b.owner = s.owner;
     b.mark_end = std::array{"first", "last", "none", "both", "unknown"}[static_cast<std::size_t>(i % 5)];
-    b.otherwise = i % 3 == 2 ? "" : "drop " + Digits(10300 + i, 5) + "-" + Digits(i % 9, 1) + " in place C2-1, then a full bar";
+    b.otherwise = i % 3 == 2 ? "" : "drop " + Digits(20300 + i, 5) + "-" + Digits(i % 9, 1) + " in place C2-1, then a full bar";
     b.state = "promised";
     AddCuts(b, i);
     b.kerf_each = 2_mm;

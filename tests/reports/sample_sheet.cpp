@@ -1,13 +1,52 @@
 // Writes samples of every report, with invented data, into the folder named: sample_sheet FOLDER
+#include <QImage>
+#include <QPainter>
+#include <algorithm>
 #include <cstdio>
 #include <exception>
 #include <string>
 
 #include "reports/balance_record.h"
+#include "reports/paint_session.h"
 #include "reports/pick_list.h"
+#include "reports/piece_bar.h"
+#include "reports/tone_color.h"
 #include "reports/trace_report.h"
 #include "tests/reports/invented_sheet.h"
 #include "tests/reports/invented_trace.h"
+
+namespace {
+
+using namespace heatkeep;
+
+// The screen sizes of the piece bar, light and dark: table cells above, saw stations below.
+void PaintBars(const std::string& path, Scheme scheme, double factor) {
+  const Sheet sheet = InventedSheet(9);
+  Length full;
+  for (const SheetBlock& block : sheet.blocks) full = std::max(full, block.length);
+  QImage image(static_cast<int>(1000 * factor), static_cast<int>(700 * factor), QImage::Format_RGB32);
+  image.fill(ColorOf(Use::Ground, scheme));
+  QPainter painter(&image);
+  painter.setRenderHint(QPainter::Antialiasing);
+  OrderLetters letters;
+  double y = 16 * factor;
+  for (const SheetBlock& block : sheet.blocks) {
+    BarView view = TableCellView(16 * factor, y, 420 * factor, full, factor);
+    view.scheme = scheme;
+    PaintPieceBar(painter, PieceBarOf(block, letters), view);
+    y += 24 * factor;
+  }
+  for (std::size_t i = 1; i < 4; ++i) {
+    BarView view = StationView(16 * factor, y, 960 * factor, full, factor);
+    view.scheme = scheme;
+    PaintPieceBar(painter, PieceBarOf(sheet.blocks[i], letters), view, i == 2 ? 1 : -1);
+    y += 140 * factor;
+  }
+  painter.end();
+  image.save(QString::fromStdString(path));
+}
+
+}  // namespace
 
 int main(int argc, char** argv) {
   if (argc != 2) {
@@ -15,7 +54,6 @@ int main(int argc, char** argv) {
     return 2;
   }
   try {
-    using namespace heatkeep;
     const std::string folder = std::string(argv[1]) + "/";
     const PrintOptions a4{PaperSize::A4, "2026-11-25T07:40:12", "Ostrel Shaftworks"};
     const PrintOptions letter{PaperSize::Letter, "2026-11-25T07:40:12", "Ostrel Shaftworks"};
@@ -30,6 +68,11 @@ int main(int argc, char** argv) {
     WriteBalancePdf(folder + "balance.pdf", InventedBalance(), a4);
     WriteBalanceXlsx(folder + "balance.xlsx", InventedBalance(), a4);
     WriteBalanceJson(folder + "balance.json", InventedBalance(), a4);
+    PaintSession();
+    PaintBars(folder + "bars_light_10.png", Scheme::Light, 1.0);
+    PaintBars(folder + "bars_light_15.png", Scheme::Light, 1.5);
+    PaintBars(folder + "bars_dark_10.png", Scheme::Dark, 1.0);
+    PaintBars(folder + "bars_dark_15.png", Scheme::Dark, 1.5);
   } catch (const std::exception& error) {
     std::fprintf(stderr, "sample_sheet: %s\n", error.what());
     return 1;

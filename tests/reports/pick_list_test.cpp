@@ -1,0 +1,195 @@
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "reports/pick_list.h"
+#include "reports/quantity_text.h"
+#include "reports/sheet_words.h"
+#include "schema/terms/length_text.h"
+#include "tests/reports/invented_sheet.h"
+#include "tests/reports/read_back.h"
+
+namespace heatkeep {
+namespace {
+
+using namespace literals;
+
+const PrintOptions kA4{PaperSize::A4, "2026-11-25T07:40:12", "Ostrel Shaftworks"};
+const PrintOptions kLetter{PaperSize::Letter, "2026-11-25T07:40:12", "Ostrel Shaftworks"};
+
+// Tag (first line of a block) and "pulled and cut" (its last line) must alternate on every page.
+void ExpectNoSplitBlock(const Sheet& sheet, const std::string& pdf) {
+  const std::vector<PdfWord> words = WordsOf(pdf);
+  std::set<std::string> tags;
+  for (const SheetBlock& block : sheet.blocks) tags.insert(block.tag);
+  struct Edge {
+    int page;
+    double y;
+    bool first;
+  };
+  std::vector<Edge> edges;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (tags.contains(words[i].text)) edges.push_back({words[i].page, words[i].top, true});
+    if (words[i].text == "pulled" && i + 2 < words.size() && words[i + 1].text == "and" && words[i + 2].text == "cut")
+      edges.push_back({words[i].page, words[i].top, false});
+  }
+  ASSERT_EQ(edges.size(), 2 * sheet.blocks.size());
+  std::stable_sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) { return a.page != b.page ? a.page < b.page : a.y < b.y; });
+  for (std::size_t i = 0; i < edges.size(); i += 2) {
+    EXPECT_TRUE(edges[i].first) << "edge " << i;
+    EXPECT_FALSE(edges[i + 1].first) << "edge " << i;
+    EXPECT_EQ(edges[i].page, edges[i + 1].page) << "block " << i / 2 + 1 << " is split";
+  }
+}
+
+void ExpectEveryField(const Sheet& sheet, const std::string& text) {
+  const auto find = [&](const std::string& wanted) { EXPECT_NE(text.find(wanted), std::string::npos) << wanted; };
+  for (const SheetBlock& b : sheet.blocks) {
+    find(b.tag);
+    find(b.place);
+    find(b.heat);                // as read: to be written on each piece
+    find(HeatInGroups(b.heat));  // in groups: to be read
+    find(BothUnits(b.length));
+    find(b.section);
+    find(b.grade);
+    find(MarkWords(b));
+    for (const SheetCut& cut : b.cuts) find("STOP " + StopWords(cut));
+    find(WhatIsLeft(b));
+    if (IsOthersMetal(b)) find("OWNER: " + b.owner);
+  }
+  for (const SheetShort& s : sheet.shorts) find(s.order + "/" + s.line);
+  find("no plan opens less (proved)");
+  find("page 1 of ");
+}
+
+TEST(PickList, EveryTagPlaceHeatAndLengthIsOnThePaper) {
+  OwnFolder folder;
+  const Sheet sheet = InventedSheet(12);
+  WritePickListPdf(folder / "list.pdf", sheet, kA4);
+  ExpectEveryField(sheet, TextOf(folder / "list.pdf"));
+}
+
+TEST(PickList, NoBlockIsSplitOnA4OrLetter) {
+  OwnFolder folder;
+  const Sheet sheet = InventedSheet(31);
+  WritePickListPdf(folder / "a4.pdf", sheet, kA4);
+  WritePickListPdf(folder / "letter.pdf", sheet, kLetter, Units::Inch);
+  ExpectNoSplitBlock(sheet, folder / "a4.pdf");
+  ExpectNoSplitBlock(sheet, folder / "letter.pdf");
+}
+
+TEST(PickList, NoWordLiesOnAnotherOrInTheMargin) {
+  OwnFolder folder;
+  const Sheet sheet = InventedSheet(31);
+  WritePickListPdf(folder / "a4.pdf", sheet, kA4);
+  WritePickListPdf(folder / "letter.pdf", sheet, kLetter, Units::Inch);
+  EXPECT_EQ(CrowdingOf(folder / "a4.pdf", 210, 297), "");
+  EXPECT_EQ(CrowdingOf(folder / "letter.pdf", 215.9, 279.4), "");
+}
+
+TEST(PickList, SixtyBlocksTakeAboutThreeToAPage) {
+  OwnFolder folder;
+  const Sheet sheet = InventedSheet(60);
+  WritePickListPdf(folder / "list.pdf", sheet, kA4);
+  const int pages = PagesOf(folder / "list.pdf");
+  EXPECT_GE(pages, 19);
+  EXPECT_LE(pages, 23);
+  ExpectNoSplitBlock(sheet, folder / "list.pdf");
+}
+
+TEST(PickList, OneAndTwoHundredBlocksArePrinted) {
+  OwnFolder folder;
+  WritePickListPdf(folder / "one.pdf", InventedSheet(1), kA4);
+  EXPECT_EQ(PagesOf(folder / "one.pdf"), 1);
+  EXPECT_NE(TextOf(folder / "one.pdf").find("ONE HEAT"), std::string::npos);
+  const Sheet sheet = InventedSheet(200);
+  WritePickListPdf(folder / "many.pdf", sheet, kA4);
+  EXPECT_LE(PagesOf(folder / "many.pdf"), 75);
+  ExpectNoSplitBlock(sheet, folder / "many.pdf");
+}
+
+TEST(PickList, TheCautionStandsOnceAndOnTheFirstPage) {
+  OwnFolder folder;
+  WritePickListPdf(folder / "list.pdf", InventedSheet(9), kA4);
+  int times = 0;
+  for (const PdfWord& word : WordsOf(folder / "list.pdf"))
+    if (word.text == "interlocks") {
+      ++times;
+      EXPECT_EQ(word.page, 1);
+    }
+  EXPECT_EQ(times, 1);
+}
+
+TEST(PickList, PlaceTagAndHeatAreEightMillimetresHigh) {
+  OwnFolder folder;
+  const Sheet sheet = InventedSheet(3);
+  WritePickListPdf(folder / "list.pdf", sheet, kA4);
+  // poppler's box of a word is ascent to descent, 1.164 em of DejaVu Sans; capitals are 0.729 em (measured from the
+  // font's OS/2 table): 8 mm capitals need a box of at least 12.7 mm, taken with 1 % tolerance.
+  for (const PdfWord& word : WordsOf(folder / "list.pdf"))
+    if (word.text == sheet.blocks[0].tag || word.text == sheet.blocks[0].place) {
+      EXPECT_GE((word.bottom - word.top) / 72 * 25.4, 12.7 * 0.99) << word.text;
+    }
+}
+
+TEST(PickList, LongNamesAreShrunkWrappedOrEndedWithAnEllipsis) {
+  OwnFolder folder;
+  Sheet sheet = InventedSheet(2);
+  SheetBlock& b = sheet.blocks[0];
+  b.place = "YARD-NORTH-BAY-17-LEVEL-4";
+  b.heat = "VKM2208A/0047-REMELT-19";
+  b.grade = "X2CrNiMoCuN25-6-3 modified to customer drawing 4711-88";
+  b.owner = "A customer with an extraordinarily long registered name, department of spare parts";
+  b.mill = "A mill whose name fills half a line by itself";
+  b.otherwise = std::string(300, 'w');
+  b.cuts[0].customer = std::string(120, 'm');
+  sheet.proof += std::string(" and so on") + std::string(400, 'x');
+  WritePickListPdf(folder / "list.pdf", sheet, kA4);
+  EXPECT_EQ(CrowdingOf(folder / "list.pdf", 210, 297), "");
+  EXPECT_NE(TextOf(folder / "list.pdf").find("\u2026"), std::string::npos);
+}
+
+TEST(PickList, ManyKindsOfCutStayInOneBlock) {
+  OwnFolder folder;
+  Sheet sheet = InventedSheet(1);
+  SheetBlock& b = sheet.blocks[0];
+  b.cuts.clear();
+  b.left = 100_mm;
+  Length used = b.left;
+  for (int i = 0; i < 40; ++i) {
+    SheetCut cut{"W-" + std::to_string(4000 + i), "1", "Drewe Conveyors", 2, 31_mm + Length{i * kNmPerMm}, 31_mm, 0_mm, 1_mm};
+    used += cut.set * 2 + 2_mm * 2;
+    b.cuts.push_back(cut);
+  }
+  b.trim = 0_mm;
+  b.kerf_all = 2_mm * 80;
+  b.length = used;
+  WritePickListPdf(folder / "list.pdf", sheet, kA4);
+  ExpectNoSplitBlock(sheet, folder / "list.pdf");
+  EXPECT_EQ(CrowdingOf(folder / "list.pdf", 210, 297), "");
+  const std::string text = TextOf(folder / "list.pdf");
+  for (const SheetCut& cut : b.cuts) EXPECT_NE(text.find("STOP " + StopWords(cut)), std::string::npos) << cut.order;
+}
+
+TEST(PickList, ABlockWhoseLengthsDoNotAddUpIsRefusedAndTheOldFileStays) {
+  OwnFolder folder;
+  WritePickListPdf(folder / "list.pdf", InventedSheet(1), kA4);
+  const std::string before = WholeFile(folder / "list.pdf");
+  Sheet wrong = InventedSheet(1);
+  wrong.blocks[0].left += 1_nm;
+  EXPECT_THROW(WritePickListPdf(folder / "list.pdf", wrong, kA4), std::invalid_argument);
+  EXPECT_EQ(WholeFile(folder / "list.pdf"), before);
+  EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1);
+}
+
+TEST(PickList, TheSameSheetPrintedTwiceIsTheSameBytes) {
+  OwnFolder folder;
+  WritePickListPdf(folder / "a.pdf", InventedSheet(4), kA4);
+  WritePickListPdf(folder / "b.pdf", InventedSheet(4), kA4);
+  EXPECT_EQ(WholeFile(folder / "a.pdf"), WholeFile(folder / "b.pdf"));
+  EXPECT_NE(WholeFile(folder / "a.pdf").find("/CreationDate (D:20261125074012"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace heatkeep
