@@ -11,8 +11,9 @@ std::string FileProblem::Text() const {
 
 std::string ProblemsText(const std::vector<FileProblem>& problems) {
   std::string text;
-  for (const FileProblem& p : problems) text += p.Text() + "\n";
-  return text;
+  for (std::size_t i = 0; i < problems.size() && i < kMostProblemsShown; ++i) text += problems[i].Text() + "\n";
+  if (problems.size() <= kMostProblemsShown) return text;
+  return text + problems.front().file + ": " + std::to_string(problems.size() - kMostProblemsShown) + " more\n";
 }
 
 }  // namespace heatkeep::intake

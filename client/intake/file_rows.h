@@ -1,6 +1,7 @@
 // What comes out of reading a file: rows, or a list of everything that is wrong with it.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -17,7 +18,9 @@ struct FileProblem {
   bool operator==(const FileProblem&) const = default;
 };
 
-// One problem a line, each with a line end.
+inline constexpr std::size_t kMostProblemsShown = 200;
+
+// One problem a line, each with a line end; after 200 of them only how many more there are.
 std::string ProblemsText(const std::vector<FileProblem>& problems);
 
 enum class BadLines {

@@ -30,7 +30,8 @@ const Sign* SignAt(std::string_view rest) {
 std::string WithoutSigns(std::string_view text) {
   std::string out;
   while (!text.empty()) {
-    if (const Sign* sign = SignAt(text)) {
+    const bool plain = static_cast<unsigned char>(text.front()) < 0x80 && text.front() != '\'';
+    if (const Sign* sign = plain ? nullptr : SignAt(text)) {
       out += sign->plain;
       text.remove_prefix(sign->typed.size());
     } else {

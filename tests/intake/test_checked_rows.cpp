@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "client/intake/checked_rows.h"
 #include "schema/terms/length_text.h"
 
@@ -38,6 +40,16 @@ TEST(Rows, EveryBadLineIsNamedAndTheFileRefused) {
             "f.csv:4: 3 cells; expected 2 as in the header\n"
             "f.csv:5: 1 cell; expected 2 as in the header\n"
             "f.csv:6: length is empty; expected a length\n");
+}
+
+TEST(Rows, AFloodOfProblemsIsCutShort) {
+  std::string bytes = "length\n";
+  for (int i = 0; i < 1000; ++i) bytes += "x\n";
+  const auto file = Lengths(bytes);
+  EXPECT_EQ(file.problems.size(), 1000U);
+  const std::string text = ProblemsText(file.problems);
+  EXPECT_EQ(std::count(text.begin(), text.end(), '\n'), 201);
+  EXPECT_TRUE(text.ends_with("f.csv: 800 more\n"));
 }
 
 TEST(Rows, GoodLinesMayComeWithoutTheBad) {
