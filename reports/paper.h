@@ -31,6 +31,7 @@ struct TextStyle {
   double height = 3.2;  // of the font (em), in mm; 1 pt = 0.353 mm
   bool bold = false, mono = false, white = false;
   Align align = Align::Left;
+  bool slashed = false;  // with mono: a stroke through every 0, so that nobody reads an O
 };
 
 class Pen {

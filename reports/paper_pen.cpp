@@ -79,7 +79,16 @@ void Pen::text(double x, double y, double width, const std::string& text, const 
   const double advance = metrics.horizontalAdvance(shown) / dots_;
   const double left = style.align == Align::Left ? x : style.align == Align::Right ? x + width - advance : x + (width - advance) / 2;
   // The baseline stays where the unshrunk text has it, so that a row of texts stands on one line.
-  painter_.drawText(QPointF(left * dots_, (y + style.height * 0.98) * dots_), shown);
+  const double base = (y + style.height * 0.98) * dots_;
+  painter_.drawText(QPointF(left * dots_, base), shown);
+  if (!style.slashed) return;
+  const double em = style.height * dots_ * scale;
+  painter_.setPen(QPen(style.white ? Qt::white : Qt::black, em * (style.bold ? 0.075 : 0.055), Qt::SolidLine, Qt::FlatCap));
+  for (qsizetype i = 0; i < shown.size(); ++i) {
+    if (shown[i] != QLatin1Char('0')) continue;
+    const double middle = left * dots_ + (metrics.horizontalAdvance(shown.left(i)) + metrics.horizontalAdvance(shown.left(i + 1))) / 2;
+    painter_.drawLine(QPointF(middle - em * 0.2, base - em * 0.1), QPointF(middle + em * 0.2, base - em * 0.63));
+  }
 }
 
 double Pen::paragraph(double x, double y, double width, const std::string& text, const TextStyle& style) {

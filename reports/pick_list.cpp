@@ -8,7 +8,6 @@
 #include "reports/paint_session.h"
 #include "reports/pick_list_block.h"
 #include "reports/quantity_text.h"
-#include "reports/section_symbol.h"
 #include "reports/sheet_words.h"
 
 namespace heatkeep {
@@ -100,12 +99,12 @@ Flow PickListFlow(const Sheet& sheet, const PrintOptions& options, Units units) 
   const double width = PageWidth(options.size) - 2 * kMargin;
   auto letters = std::make_shared<OrderLetters>();
   BlockLook look{kMargin, width, {}, 0, sheet.lift_limit, units};
+  std::vector<PieceBar> bars;
   for (const SheetBlock& block : sheet.blocks) {
     look.full = std::max(look.full, block.length);
-    look.symbol_width = std::max(look.symbol_width, 9 + 2.5 + TextWidthMm(SectionSize(block.section), {2.5}));
-    for (const SheetCut& cut : block.cuts) letters->index(cut.order);
+    bars.push_back(PieceBarOf(block, *letters));
   }
-  look.symbol_width = std::min(look.symbol_width, width * 0.2);
+  look.symbol_width = std::min(SymbolWidth(bars, PaperView(0, 0, width, look.full, 100)) / 100, width * 0.2);
   Flow flow;
   flow.title = "Pick list and saw sheet " + sheet.number;
   flow.head_height = DrawSheetHead(nullptr, sheet, width, 1, 1);

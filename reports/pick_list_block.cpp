@@ -14,6 +14,13 @@ constexpr TextStyle kSmall{2.4};
 constexpr TextStyle kBody{3.3};
 constexpr TextStyle kBold{4.2, true};
 
+// What the tag is on, and how far the block is when the sheet is printed again.
+std::string TagCaption(const SheetBlock& block) {
+  std::string words = block.kind == "drop" ? "TAG (drop" : "TAG (full bar";
+  if (!block.state.empty() && block.state != "promised") words += ", " + block.state;
+  return words + ")";
+}
+
 // Draws downwards; with no pen it only measures.
 class Block {
  public:
@@ -49,8 +56,8 @@ class Block {
     const std::string heat = b_.heat.empty() ? "unknown" : HeatInGroups(b_.heat);
     const double disc = 13;
     const std::string values[3] = {b_.place, b_.tag, heat};
-    const std::string captions[3] = {"PLACE", b_.kind == "drop" ? "TAG (drop)" : "TAG (full bar)", "HEAT"};
-    TextStyle key{kKey, true, true};
+    const std::string captions[3] = {"PLACE", TagCaption(b_), "HEAT"};
+    TextStyle key{kKey, true, true, false, Align::Left, true};
     const double gap = 6;
     const double room = look_.width - disc - 2 * gap - 2;
     double need[3];
@@ -100,7 +107,7 @@ class Block {
     const bool tight = doubt.starts_with("TIGHT");
     text(look_.x + wide, edge - 30 - look_.x - wide, doubt, {3.3, tight}, 0.8);
     y_ += 5.7;
-    const TextStyle stamp{3.9, true, true};
+    const TextStyle stamp{3.9, true, true, false, Align::Left, true};
     const std::string heat = b_.heat.empty() ? "HEAT UNKNOWN" : b_.heat;
     const double right = look_.x + look_.width;
     const double stamp_width = std::min(TextWidthMm(heat, stamp), 60.0) + 0.5;
@@ -132,7 +139,7 @@ class Block {
       const double plain = std::min(3.3, em);
       text(look_.x, 8, OrderLetters::letter(letters_.index(cut.order)), {em, true}, drop);
       text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right}, drop);
-      text(look_.x + 23, 58, "STOP " + StopWords(cut), {em, true}, drop);
+      text(look_.x + 23, 58, "STOP " + StopWords(cut, look_.units), {em, true}, drop);
       text(look_.x + 82.5, 24, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
       const std::string customer = cut.customer.empty() ? "" : ", " + cut.customer;
       text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain}, drop + (em - plain) * 0.9);
@@ -149,7 +156,7 @@ class Block {
   void left() {
     y_ += 0.7;
     const double right = look_.x + look_.width;
-    const std::string words = WhatIsLeft(b_);
+    const std::string words = WhatIsLeft(b_, look_.units);
     const TextStyle style{4.6, true};
     const double wide = std::min(TextWidthMm(words, style) + 4, 98.0);
     if (pen_ != nullptr) {

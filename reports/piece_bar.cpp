@@ -26,7 +26,12 @@ double SymbolRoom(const PieceBar& bar, const BarView& view) {
 }
 
 std::string LengthWords(Length length, Units units) {
-  return units == Units::Metric ? WriteMm(length) : WriteInchFraction(length, 64);
+  if (units == Units::Metric) return WriteMm(length);
+  return length.nm % (kNmPerInch / 64) == 0 ? WriteInchFraction(length, 64) : WriteInchDecimal(length);
+}
+
+std::string RestWords(Length length, Units units) {
+  return units == Units::Metric ? WriteMm({length.nm - length.nm % kNmPerMm}) : WriteInchFraction(length, 16, Rounding::Down);
 }
 
 }  // namespace
@@ -111,7 +116,14 @@ BarLayout PieceBarLayout(const PieceBar& bar, const BarView& view) {
   box.scrap_word = view.scrap_word;
   return LayOutBar(
       bar, box, [&](const std::string& text) { return TextWidthOf(text, view.text); },
-      [&](Length length) { return LengthWords(length, view.units); });
+      [&](Length length) { return LengthWords(length, view.units); },
+      [&](Length length) { return RestWords(length, view.units); });
+}
+
+double SymbolWidth(const std::vector<PieceBar>& bars, const BarView& view) {
+  double width = 0;
+  for (const PieceBar& bar : bars) width = std::max(width, SymbolRoom(bar, view));
+  return width;
 }
 
 double PieceBarHeight(const PieceBar& bar, const BarView& view) {

@@ -38,7 +38,7 @@ struct BarView {
   double text = 0;          // height of the text
   double line = 1;          // width of an outline
   bool symbol = true;       // section symbol with its size at the left
-  double symbol_width = 0;  // room for it; 0: as wide as its own text needs
+  double symbol_width = 0;  // room for it: SymbolWidth of the view's bars; 0: for a view of one bar
   bool ruler = false;
   int leader_rows = 6;
   Length full;              // the longest piece of the view: one scale for all its bars
@@ -52,6 +52,9 @@ BarView TableCellView(double x, double y, double width, Length full, double pixe
 BarView StationView(double x, double y, double width, Length full, double pixel = 1);     // 120 px high
 BarView PaperView(double x, double y, double width, Length full, double mm);              // a bar of 9 mm
 BarView TagView(double x, double y, double width, Length full, double mm);                // a bar of 4 mm
+
+// Room for the section symbols of a view, so that all its bars begin at one x.
+double SymbolWidth(const std::vector<PieceBar>& bars, const BarView& view);
 
 // Height from y to the lowest line of PaintPieceBar with the same arguments.
 double PieceBarHeight(const PieceBar& bar, const BarView& view);

@@ -28,8 +28,9 @@ void CheckSums(const PieceBar& bar) {
 
 class Layouter {
  public:
-  Layouter(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of)
-      : width_of_(width_of), text_of_(text_of) {
+  Layouter(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
+           const LengthText& rest_of)
+      : width_of_(width_of), text_of_(text_of), rest_of_(rest_of) {
     out_.bar = bar;
     out_.box = box;
   }
@@ -107,7 +108,7 @@ class Layouter {
   void label_left() {
     if (out_.bar.left.nm <= 0) return;
     PlacedPart& placed = out_.parts.back();
-    const std::string length = text_of_(out_.bar.left);
+    const std::string length = rest_of_(out_.bar.left);
     const std::string word = out_.bar.fate == LeftFate::Drop    ? out_.box.keep_word
                              : out_.bar.fate == LeftFate::Scrap ? out_.box.scrap_word
                                                                 : "";
@@ -161,6 +162,7 @@ class Layouter {
 
   const TextWidth& width_of_;
   const LengthText& text_of_;
+  const LengthText& rest_of_;
   BarLayout out_;
 };
 
@@ -193,9 +195,9 @@ std::vector<BarPart> BarParts(const PieceBar& bar) {
   return parts;
 }
 
-BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of,
-                      const LengthText& text_of) {
-  return Layouter(bar, box, width_of, text_of).run();
+BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
+                    const LengthText& rest_of) {
+  return Layouter(bar, box, width_of, text_of, rest_of ? rest_of : text_of).run();
 }
 
 }  // namespace heatkeep

@@ -98,7 +98,8 @@ using TextWidth = std::function<double(const std::string&)>;
 // Text of a length without its unit, in the reader's units (the ruler names the unit).
 using LengthText = std::function<std::string(Length)>;
 
-BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of,
-                      const LengthText& text_of);
+// `rest_of` writes what is left (rounded down); without it `text_of` does.
+BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
+                    const LengthText& rest_of = {});
 
 }  // namespace heatkeep

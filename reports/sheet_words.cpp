@@ -26,10 +26,10 @@ std::string HowToLift(Mass mass, Length length, Mass limit) {
   return length.nm > 3000 * kNmPerMm ? "hand, long: two people" : "hand";
 }
 
-std::string WhatIsLeft(const SheetBlock& block) {
-  const bool whole = block.left.nm % kNmPerMm == 0;
-  const Length down{block.left.nm - block.left.nm % kNmPerMm};
-  const std::string length = MmText(down);
+std::string WhatIsLeft(const SheetBlock& block, Units units) {
+  const std::int64_t step = units == Units::Metric ? kNmPerMm : kNmPerInch / 16;
+  const bool whole = block.left.nm % step == 0;
+  const std::string length = units == Units::Metric ? MmText({block.left.nm - block.left.nm % step}) : InchText(block.left);
   if (block.left.nm <= 0) return "NOTHING LEFT";
   const std::string about = block.doubt.nm > 0 || !whole ? "LEFT \u2248 " : "LEFT ";
   if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
@@ -52,7 +52,11 @@ std::string DoubtWords(const SheetBlock& block) {
   return "length \u00B1" + MmText(block.doubt);
 }
 
-std::string StopWords(const SheetCut& cut) { return StopNumber(cut.set) + " mm (" + WriteInchDecimal(cut.set) + " in)"; }
+std::string StopWords(const SheetCut& cut, Units units) {
+  const std::string mm = StopNumber(cut.set) + " mm";
+  const std::string inch = WriteInchDecimal(cut.set) + " in";
+  return units == Units::Metric ? mm + " (" + inch + ")" : inch + " (" + mm + ")";
+}
 
 std::string ToleranceWords(const SheetCut& cut) {
   if (cut.tolerance_minus == cut.tolerance_plus) return "\u00B1" + MmText(cut.tolerance_plus);

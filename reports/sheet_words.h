@@ -5,6 +5,7 @@
 
 #include <string>
 
+#include "reports/bar_ruler.h"
 #include "schema/terms/rows.h"
 
 namespace heatkeep {
@@ -17,7 +18,8 @@ std::string HeatInGroups(const std::string& heat);
 std::string HowToLift(Mass mass, Length length, Mass limit);
 
 // "LEFT ~ 206 mm: KEEP, label prints", "LEFT 66 mm: SCRAP", "NOTHING LEFT".
-std::string WhatIsLeft(const SheetBlock& block);
+// Rounded down to the millimetre, or the sixteenth of an inch.
+std::string WhatIsLeft(const SheetBlock& block, Units units = Units::Metric);
 
 // What the mark at the metal's end asks of the operator.
 std::string MarkWords(const SheetBlock& block);
@@ -25,8 +27,8 @@ std::string MarkWords(const SheetBlock& block);
 // "" or "length +-2 mm: measure first" / "TIGHT: measure before cutting" when the doubt could spoil the plan.
 std::string DoubtWords(const SheetBlock& block);
 
-// "240.0 mm (9.449 in)".
-std::string StopWords(const SheetCut& cut);
+// "240.0 mm (9.449 in)"; first the unit of the saw's readout.
+std::string StopWords(const SheetCut& cut, Units units = Units::Metric);
 // "+0.5 / -0 mm".
 std::string ToleranceWords(const SheetCut& cut);
 

@@ -67,7 +67,7 @@ FlowItem LineItem(const TraceLine& l, const std::vector<bool>& follows, double w
             const std::string what = l.what + " ";
             const double what_width = std::min(TextWidthMm(what, {3.2}) + 1, (w.what - indent) * 0.6);
             pen.text(x, y + 0.9, what_width, what, {3.2});
-            pen.text(x + what_width, y + 0.8, w.what - indent - what_width, l.name, {3.4, true, true});
+            pen.text(x + what_width, y + 0.8, w.what - indent - what_width, l.name, {3.4, true, true, false, Align::Left, true});
             x = kMargin + w.what + 2;
             const std::string count = l.count != 1 ? std::to_string(l.count) + " \u00D7 " : "";
             pen.text(x, y + 0.9, w.length, count + MmText(l.length), {3.2, false, false, false, Align::Right});

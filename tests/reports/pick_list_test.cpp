@@ -70,6 +70,15 @@ TEST(PickList, EveryTagPlaceHeatAndLengthIsOnThePaper) {
   ExpectEveryField(sheet, TextOf(folder / "list.pdf"));
 }
 
+TEST(PickList, ASawThatReadsInchesGetsStopsAndRestsInInches) {
+  OwnFolder folder;
+  const Sheet sheet = InventedSheet(3);
+  WritePickListPdf(folder / "list.pdf", sheet, kLetter, Units::Inch);
+  const std::string text = TextOf(folder / "list.pdf");
+  EXPECT_NE(text.find("STOP 9.488 in (241.0 mm)"), std::string::npos);  // 241 / 25.4 = 9.4882
+  EXPECT_NE(text.find("LEFT \u2248 8 1/16 in: KEEP"), std::string::npos);  // 206 mm = 8.110 in, down to the sixteenth
+}
+
 TEST(PickList, NoBlockIsSplitOnA4OrLetter) {
   OwnFolder folder;
   const Sheet sheet = InventedSheet(31);

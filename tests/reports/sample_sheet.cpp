@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <exception>
 #include <string>
+#include <vector>
 
 #include "reports/balance_record.h"
 #include "reports/paint_session.h"
@@ -36,10 +37,13 @@ void PaintBars(const std::string& path, Scheme scheme, double factor) {
     PaintPieceBar(painter, PieceBarOf(block, letters), view);
     y += 24 * factor;
   }
-  for (std::size_t i = 1; i < 4; ++i) {
+  std::vector<PieceBar> bars;
+  for (std::size_t i = 1; i < 4; ++i) bars.push_back(PieceBarOf(sheet.blocks[i], letters));
+  for (std::size_t i = 0; i < bars.size(); ++i) {
     BarView view = StationView(16 * factor, y, 960 * factor, full, factor);
     view.scheme = scheme;
-    PaintPieceBar(painter, PieceBarOf(sheet.blocks[i], letters), view, i == 2 ? 1 : -1);
+    view.symbol_width = SymbolWidth(bars, view);
+    PaintPieceBar(painter, bars[i], view, i == 1 ? 1 : -1);
     y += 140 * factor;
   }
   painter.end();
