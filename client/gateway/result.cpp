@@ -24,11 +24,18 @@ bool ParsedBool(std::string_view text, std::string_view column) {
   throw Misread("column " + std::string(column) + " holds '" + std::string(text) + "', expected true or false");
 }
 
+int Column(const PGresult* rows, std::string_view name) {
+  const int columns = PQnfields(rows);
+  for (int at = 0; at < columns; ++at)
+    if (name == PQfname(rows, at)) return at;
+  throw Misread("the answer has no column " + std::string(name));
+}
+
 }  // namespace
 
 std::optional<std::string_view> Row::Raw(std::string_view column) const {
-  const PGresult* rows = result_->result_.get();
-  const int at = result_->Column(column);
+  const PGresult* rows = result_.get();
+  const int at = Column(rows, column);
   if (PQgetisnull(rows, index_, at)) return std::nullopt;
   return std::string_view(PQgetvalue(rows, index_, at), static_cast<std::size_t>(PQgetlength(rows, index_, at)));
 }
@@ -62,24 +69,17 @@ std::optional<double> Row::OptionalReal(std::string_view column) const {
 Row Result::operator[](int index) const {
   if (index < 0 || index >= size())
     throw Misread("row " + std::to_string(index) + " asked for, the answer has " + std::to_string(size()));
-  return {*this, index};
+  return {result_, index};
 }
 
 Row Result::Only() const {
   if (size() != 1) throw Misread("one row expected, the answer has " + std::to_string(size()));
-  return {*this, 0};
+  return {result_, 0};
 }
 
 std::int64_t Result::Affected() const {
   const std::string_view text = PQcmdTuples(result_.get());
   return text.empty() ? 0 : Parsed<std::int64_t>(text, "rows affected", "a whole number");
-}
-
-int Result::Column(std::string_view name) const {
-  const int columns = PQnfields(result_.get());
-  for (int at = 0; at < columns; ++at)
-    if (name == PQfname(result_.get(), at)) return at;
-  throw Misread("the answer has no column " + std::string(name));
 }
 
 }  // namespace heatkeep

@@ -1,6 +1,6 @@
-// The rows of one answer, read by column name. A Result owns its rows; a Row is a view into it and must not outlive it.
+// The rows of one answer, read by column name. A Result and its Rows hold the answer together: it goes with the last.
 //
-//   for (const Row row : connection.Execute("select tag, length_nm from api.stock"))   // copy first if kept longer
+//   for (const Row row : connection.Execute("select tag, length_nm from api.stock"))
 //     use(row.Text("tag"), row.Int("length_nm"));
 //
 // Every getter throws DbError(Bug) when the column is not there, the text is not of that type, or (getters that are not
@@ -17,8 +17,6 @@
 
 namespace heatkeep {
 
-class Result;
-
 class Row {
  public:
   bool IsNull(std::string_view column) const;
@@ -33,17 +31,17 @@ class Row {
 
  private:
   friend class Result;
-  Row(const Result& result, int index) : result_(&result), index_(index) {}
+  Row(std::shared_ptr<const PGresult> result, int index) : result_(std::move(result)), index_(index) {}
   std::optional<std::string_view> Raw(std::string_view column) const;
   std::string_view Wanted(std::string_view column) const;
 
-  const Result* result_;
+  std::shared_ptr<const PGresult> result_;
   int index_;
 };
 
 class Result {
  public:
-  explicit Result(PGresult* owned) : result_(owned) {}
+  explicit Result(PGresult* owned) : result_(owned, PQclear) {}
 
   int size() const { return PQntuples(result_.get()); }
   bool empty() const { return size() == 0; }
@@ -67,13 +65,7 @@ class Result {
   Iterator end() const { return {*this, size()}; }
 
  private:
-  friend class Row;
-  int Column(std::string_view name) const;
-
-  struct Clear {
-    void operator()(PGresult* result) const { PQclear(result); }
-  };
-  std::unique_ptr<PGresult, Clear> result_;
+  std::shared_ptr<PGresult> result_;
 };
 
 }  // namespace heatkeep

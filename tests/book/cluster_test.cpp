@@ -1,0 +1,134 @@
+// The private cluster as people meet it: made, stopped, started by several at once, as root and as an ordinary user.
+#include <gtest/gtest.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+#include <set>
+#include <sstream>
+
+#include "tests/book/probe.h"
+
+namespace heatkeep {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Cluster : testing::TestWithParam<std::string> {
+  Probe probe{GetParam()};
+};
+
+// Inodes of the sockets a process has open.
+std::set<std::string> SocketsOf(pid_t pid) {
+  std::set<std::string> inodes;
+  for (const auto& entry : fs::directory_iterator("/proc/" + std::to_string(pid) + "/fd")) {
+    std::error_code gone;
+    const std::string target = fs::read_symlink(entry.path(), gone);
+    if (target.starts_with("socket:[")) inodes.insert(target.substr(8, target.size() - 9));
+  }
+  return inodes;
+}
+
+// Inodes of all TCP sockets of this machine: the tenth word of each line of /proc/net/tcp (proc(5)).
+std::set<std::string> TcpSockets() {
+  std::set<std::string> inodes;
+  for (const char* file : {"/proc/net/tcp", "/proc/net/tcp6"}) {
+    std::ifstream in(file);
+    for (std::string line; std::getline(in, line);) {
+      std::istringstream words(line);
+      std::string word;
+      for (int i = 0; i < 10; ++i) words >> word;
+      inodes.insert(word);
+    }
+  }
+  return inodes;
+}
+
+TEST_P(Cluster, IsMadeStoppedAndStartedAgainWithItsData) {
+  const Said made = probe.Run("init");
+  ASSERT_EQ(made.status, 0) << made.text;
+  EXPECT_EQ(probe.Run("status").text, "running\n");
+  ASSERT_EQ(probe.Run("write").status, 0);
+  EXPECT_EQ(probe.Run("stop").text, "stopped\n");
+  EXPECT_EQ(probe.Run("status").text, "not running\n");
+  EXPECT_EQ(probe.Run("stop").text, "was not running\n");
+  EXPECT_EQ(probe.Run("count").text, "1\n");
+  EXPECT_EQ(probe.Run("status").text, "running\n");
+}
+
+TEST_P(Cluster, InitTwiceKeepsTheBook) {
+  ASSERT_EQ(probe.Run("init").status, 0);
+  ASSERT_EQ(probe.Run("write").status, 0);
+  ASSERT_EQ(probe.Run("init").status, 0);
+  EXPECT_EQ(probe.Run("count").text, "1\n");
+}
+
+TEST_P(Cluster, HasChecksumsAndDurabilityOnAndNoTcpPort) {
+  const Probe real(GetParam(), false);
+  ASSERT_EQ(real.Run("init").status, 0);
+  EXPECT_EQ(real.Run("settings").text, "on on on UTF8 tcp=''\n");
+  const std::set<std::string> own = SocketsOf(real.Postmaster()), tcp = TcpSockets();
+  EXPECT_FALSE(own.empty());
+  for (const std::string& inode : own) EXPECT_FALSE(tcp.contains(inode)) << "the server listens on TCP, inode " << inode;
+}
+
+TEST_P(Cluster, FilesAreClosedToOthersAndTheServerIsNeverRoot) {
+  ASSERT_EQ(probe.Run("init").status, 0);
+  struct stat info {};
+  ASSERT_EQ(stat(probe.data().c_str(), &info), 0);
+  EXPECT_EQ(info.st_mode & 0777, 0700U);
+  EXPECT_NE(info.st_uid, 0U);
+  ASSERT_EQ(stat(("/proc/" + std::to_string(probe.Postmaster())).c_str(), &info), 0);
+  EXPECT_EQ(info.st_uid, probe.ServerUid());
+}
+
+TEST_P(Cluster, SocketPathIsShortWhateverTheHome) {
+  ASSERT_EQ(probe.Run("init").status, 0);
+  std::ifstream in(probe.home() / "socket");
+  std::string folder;
+  std::getline(in, folder);
+  EXPECT_LE((folder + "/.s.PGSQL.5432").size(), 107U);  // PostgreSQL 15, measured: 107 starts, 108 does not
+  struct stat info {};
+  ASSERT_EQ(lstat(folder.c_str(), &info), 0);
+  EXPECT_TRUE(S_ISDIR(info.st_mode));
+  EXPECT_EQ(info.st_mode & 0022, 0U);
+  EXPECT_EQ(probe.Run("stop").status, 0);
+  EXPECT_FALSE(fs::exists(folder));
+}
+
+TEST_P(Cluster, EightProgramsMakeOneBookAtOnce) {
+  for (const Said& said : probe.RunAtOnce("ensure", 2)) EXPECT_EQ(said.status, 1) << "there is no book yet";
+  ASSERT_EQ(probe.Run("init").status, 0);
+  ASSERT_EQ(probe.Run("stop").status, 0);
+  for (const Said& said : probe.RunAtOnce("write", 8)) EXPECT_EQ(said.status, 0) << said.text;
+  EXPECT_EQ(probe.Run("count").text, "8\n");
+}
+
+TEST_P(Cluster, EightProgramsInitAtOnce) {
+  // Only one can make the table of the probe; all must find one whole cluster.
+  for (const Said& said : probe.RunAtOnce("make", 8)) EXPECT_EQ(said.status, 0) << said.text;
+  ASSERT_EQ(probe.Run("init").status, 0);
+  EXPECT_EQ(probe.Run("count").text, "0\n");
+}
+
+INSTANTIATE_TEST_SUITE_P(Accounts, Cluster, testing::ValuesIn(AccountsToTry()), [](const auto& account) {
+  return account.param.empty() ? std::string("own") : account.param;
+});
+
+TEST(ClusterOwner, AnotherAccountNeitherStartsNorEntersTheBook) {
+  if (geteuid() != 0) GTEST_SKIP() << "needs two accounts: run as root to try this";
+  Probe theirs("nobody");
+  ASSERT_EQ(theirs.Run("init").status, 0);
+  const std::string as_root = "env -i PATH=/usr/bin:/bin HEATKEEP_HOME=" + theirs.home().string() + " " CLUSTER_PROBE " ";
+  Said said = Probe::End(popen((as_root + "count 2>&1").c_str(), "r"));
+  EXPECT_EQ(said.status, 1);
+  EXPECT_NE(said.text.find("Peer authentication failed"), std::string::npos) << said.text;
+  ASSERT_EQ(theirs.Run("stop").status, 0);
+  said = Probe::End(popen((as_root + "ensure 2>&1").c_str(), "r"));
+  EXPECT_EQ(said.status, 1);
+  EXPECT_NE(said.text.find("belongs to the account nobody"), std::string::npos) << said.text;
+}
+
+}  // namespace
+}  // namespace heatkeep
