@@ -2,6 +2,7 @@
 #include <stdexcept>
 
 #include "client/gateway/plan_door.h"
+#include "schema/terms/wide.h"
 
 namespace heatkeep {
 namespace {
@@ -20,7 +21,7 @@ std::string OwnerOf(const std::string& word) { return word == "ours" ? "" : word
 
 // cents a tonne x kg/m: um2 * kg/m3 * cents/t = 1e-12 * 1e-3 cents/m, in millionths of a cent.
 FineMoney PerMetre(std::int64_t area_um2, std::int64_t density, std::int64_t cents_per_tonne) {
-  const auto wide = static_cast<__extension__ __int128>(area_um2) * density * cents_per_tonne;
+  const Wide wide = Wide{area_um2} * density * cents_per_tonne;
   return {static_cast<std::int64_t>((wide + 500'000'000) / 1'000'000'000)};
 }
 

@@ -13,12 +13,10 @@ std::string OwnerWord(const Row& row) {
 
 }  // namespace
 
-std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade, const std::string& section) {
+std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade) {
   std::vector<StockRow> rows;
   const Result result = connection.Execute(
-      "select * from api.stock_on_hand where ($1 = '' or grade = $1) and ($2 = '' or section = $2)"
-      " order by section, grade, length_nm, tag",
-      {grade, section});
+      "select * from api.stock_on_hand where $1 = '' or grade = $1 order by section, grade, length_nm, tag", {grade});
   for (const Row row : result) {
     StockRow r;
     r.tag = row.Text("tag");

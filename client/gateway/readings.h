@@ -11,8 +11,8 @@
 
 namespace heatkeep {
 
-// All pieces in the shop, or those of a grade and section (as the book labels them; empty: any), by section, grade, length.
-std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade = {}, const std::string& section = {});
+// All pieces in the shop, or those of a grade (empty: any), by section, grade, length.
+std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade = {});
 
 struct PlanRow {
   std::int64_t plan = 0;

@@ -2,11 +2,17 @@
 
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
 create view api.candidates as
-  select p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, x.dim1_nm, l.condition, m.name as mill, l.heat,
+  select p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, l.condition, m.name as mill, l.heat,
       l.identity::text, l.papers::text, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
-      coalesce(p.cents_per_tonne, 0) as cents_per_tonne
+      guard.keep_nm(l.grade_id, l.section_id) as keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
+      r.cents_per_tonne, r.scrap_cents_per_tonne, q.mm2_per_min
     from book.piece p join book.lot l using (lot_id) join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
+    left join lateral (select cents_per_tonne, scrap_cents_per_tonne from book.price n where n.grade_id = l.grade_id
+        and (n.section_id is null or n.section_id = l.section_id) and n.valid_from <= now()
+      order by n.section_id is null, n.valid_from desc limit 1) r on true
+    left join lateral (select mm2_per_min from book.cutting_rate n where n.family = g.family and n.saw_id is null and n.valid_from <= now()
+      order by n.valid_from desc limit 1) q on true
     where p.state = 'on rack' and p.length_nm > 0 and guard.blocked_words(p.piece_id) is null
       and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live' and r.expires_at > now())
       and not exists (select from book.defect_zone d where d.piece_id = p.piece_id);

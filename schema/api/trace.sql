@@ -89,7 +89,7 @@ begin atomic
         false, length_nm from book.stroke where length_nm > 0
     union all select lot_id, 'kerf', false, kerf_nm from book.stroke
     union all select lot_id, class::text, false, length_nm from book.metal_out
-    union all select lot_id, 'unexplained', false, 0 from book.lot)
+    union all select distinct lot_id, 'unexplained', false, 0 from book.piece)
   select w.mill, w.heat, w.grade, w.section, w.condition, w.papers::text, t.class, t.is_in, sum(t.nm)::bigint,
       guard.mass_g(sum(t.nm)::bigint, w.area_um2, w.density_kg_m3)
     from wanted w join entry t using (lot_id)

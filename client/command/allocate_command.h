@@ -1,0 +1,34 @@
+// Planning in the book. Exit: 0 every cut placed (or done), 3 some are short (the plan is promised all the same),
+// 1 the book refused, 2 bad input, 4 no book.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "client/command/with_book.h"
+
+namespace heatkeep::command {
+
+struct AllocateOptions {
+  std::vector<std::string> cut_lists;
+  std::string saw = "1";
+  bool bundled = false;
+  std::string aim = "drops-first";
+  double seconds = 10;
+  int threads = 2;
+  std::uint64_t seed = 1;
+  bool dry = false;  // show the plan, promise nothing
+  bool json = false;
+};
+
+// heatkeep allocate CUTLIST...: reads what is open and what may be taken, plans, promises all of it in one deed. A piece
+// that somebody took meanwhile is named and the plan is made again, at most five times.
+int RunAllocate(const BookCall& call, const AllocateOptions& options);
+
+// heatkeep plan list | show N | cancel N.
+int RunPlanList(const BookCall& call, bool json);
+int RunPlanShow(const BookCall& call, std::int64_t plan, bool json);
+int RunPlanCancel(const BookCall& call, std::int64_t plan, const std::string& reason);
+
+}  // namespace heatkeep::command

@@ -1,0 +1,92 @@
+#include <ostream>
+
+#include "client/command/book_names.h"
+#include "client/command/receive_command.h"
+#include "client/command/section_json.h"
+#include "client/gateway/deeds.h"
+#include "client/intake/certificates_file.h"
+#include "client/intake/file_bytes.h"
+#include "client/intake/grades_file.h"
+
+namespace heatkeep::command {
+namespace {
+
+Json Test(const char* property, std::int64_t milli, const char* unit) {
+  return {{"property", property}, {"value_milli", milli}, {"unit", unit}};
+}
+
+Json LotJson(const intake::CertificatesFileRow& row) {
+  Json lot = {{"heat", row.heat}, {"section", SectionJson(row.section)}, {"condition", row.condition}, {"grade", row.grade},
+              {"heat_analysis", Json::object()}, {"tests", Json::array()}};
+  for (const intake::ElementContent& e : row.chemistry) lot["heat_analysis"][e.element] = e.millionths;
+  if (row.rm_kpa) lot["tests"].push_back(Test("Rm", *row.rm_kpa, "MPa"));
+  if (row.re_kpa) lot["tests"].push_back(Test("Re", *row.re_kpa, "MPa"));
+  if (row.a_millipercent) lot["tests"].push_back(Test("A", *row.a_millipercent, "%"));
+  return lot;
+}
+
+// Rows of one document follow each other or not: gathered by issuer and number, in order of appearance.
+std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& rows) {
+  std::vector<Json> documents;
+  for (const intake::CertificatesFileRow& row : rows) {
+    auto at = std::find_if(documents.begin(), documents.end(), [&](const Json& d) {
+      return d["issuer"] == row.issuer && d["number"] == row.number;
+    });
+    if (at == documents.end()) {
+      Json document = {{"issuer", row.issuer}, {"number", row.number}, {"type", PapersText(row.type)}, {"lots", Json::array()}};
+      if (!row.issued.empty()) document["issued_on"] = row.issued;
+      at = documents.insert(documents.end(), std::move(document));
+    }
+    (*at)["lots"].push_back(LotJson(row));
+  }
+  return documents;
+}
+
+}  // namespace
+
+int RunCertificateAdd(const BookCall& call, const std::string& file) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::string bytes = intake::FileBytes(file);
+    const auto read = intake::ReadCertificatesFile(bytes, file);
+    if (!read.Good()) return RefuseFile(call.err, read.problems);
+    BookNames names(connection, file);
+    for (const auto& row : read.rows) {
+      names.Party(row.line_in_file, "issuer", row.issuer);
+      names.Grade(row.line_in_file, row.grade);
+    }
+    if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
+    Deeds deeds(connection);
+    std::size_t lots = 0, filed = 0, again = 0;
+    Transaction whole(connection);
+    for (const Json& document : DocumentsOf(read.rows)) {
+      const std::string part = document["issuer"].get<std::string>() + " " + document["number"].get<std::string>();
+      const Json answer = deeds.FileDocument(RequestOfFile(connection, "certificate", part, bytes), document);
+      (answer.contains("again") ? again : filed) += 1;
+      lots += answer["lots"].get<std::size_t>();
+    }
+    whole.Commit();
+    if (again > 0) call.out << again << " documents were filed before from this file: nothing was added\n";
+    else call.out << filed << " documents filed for " << lots << " lots\n";
+    return 0;
+  });
+}
+
+int RunGradesAdd(const BookCall& call, const std::string& file) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::string bytes = intake::FileBytes(file);
+    const auto read = intake::ReadGradesFile(bytes, file);
+    if (!read.Good()) return RefuseFile(call.err, read.problems);
+    const auto or_null = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
+    Json grades = Json::array();
+    for (const Grade& g : read.rows) {
+      grades.push_back({{"designation", g.designation}, {"number", or_null(g.number)}, {"uns", or_null(g.uns)},
+                        {"family", g.family}, {"standard", g.standard}, {"density_kg_m3", g.density.kg_m3},
+                        {"density_source", g.density_source}, {"source", g.source}, {"evidence", g.evidence}});
+    }
+    const Json answer = Deeds(connection).DefineGrade(RequestOfFile(connection, "grades", "", bytes), grades);
+    call.out << (answer.contains("again") ? 0 : answer["added"].get<int>()) << " grades added\n";
+    return 0;
+  });
+}
+
+}  // namespace heatkeep::command

@@ -1,0 +1,318 @@
+#include "client/command/command_line.h"
+
+#include <CLI/CLI.hpp>
+#include <filesystem>
+#include <functional>
+#include <iostream>
+#include <memory>
+
+#include "client/book/schema_files.h"
+#include "client/command/allocate_command.h"
+#include "client/command/book_command.h"
+#include "client/command/cut_command.h"
+#include "client/command/cutlist_command.h"
+#include "client/command/plan_command.h"
+#include "client/command/receive_command.h"
+#include "client/command/report_command.h"
+#include "client/command/section_command.h"
+#include "client/command/shop_command.h"
+#include "client/command/stock_command.h"
+#include "client/command/tag_command.h"
+
+namespace heatkeep::command {
+namespace {
+
+// The words being read: where a command's options live until it runs, and which one was asked for.
+struct Words {
+  std::istream& in;
+  std::ostream& out;
+  std::ostream& err;
+  BookChoice where;
+  std::function<int()> work;
+
+  BookCall Call() { return {where, out, err}; }
+};
+
+// Options of one command, kept alive by its callback.
+template <class Options>
+std::shared_ptr<Options> Kept() { return std::make_shared<Options>(); }
+
+std::string GradesFile() {
+  const std::filesystem::path schema = SchemaFolder();
+  const std::filesystem::path installed = schema.parent_path() / "reference" / "grades.csv";
+  return (std::filesystem::exists(installed) ? installed : schema.parent_path() / "seed" / "reference" / "grades.csv").string();
+}
+
+void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const std::string& help, BookDeed deed,
+                 const std::function<void(CLI::App&, BookCommand&)>& options = {}) {
+  CLI::App* app = book.add_subcommand(name, help);
+  auto command = Kept<BookCommand>();
+  if (options) options(*app, *command);
+  if (deed == BookDeed::Watch) app->group("");
+  app->callback([&words, command, deed] {
+    words.work = [&words, command, deed] {
+      command->where = words.where;
+      const int done = RunBook(deed, *command, words.in, words.out, words.err);
+      return deed == BookDeed::Init && done == 0 ? RunGradesAdd(words.Call(), GradesFile()) : done;
+    };
+  });
+}
+
+void AddBook(CLI::App& root, Words& words) {
+  CLI::App* book = root.add_subcommand("book", "make, run and check a book, and its people")->require_subcommand(1);
+  const auto json = [](CLI::App& app, BookCommand& c) { app.add_flag("--json", c.json, "as JSON"); };
+  AddBookDeed(*book, words, "init", "make a book of one's own and fill in the grade list", BookDeed::Init);
+  AddBookDeed(*book, words, "start", "start the server of one's own book", BookDeed::Start);
+  AddBookDeed(*book, words, "stop", "stop it", BookDeed::Stop);
+  AddBookDeed(*book, words, "status", "where the book is and whether it runs", BookDeed::Status, json);
+  AddBookDeed(*book, words, "verify", "replay the ledger and check every rule", BookDeed::Verify, json);
+  AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,
+              [](CLI::App& app, BookCommand& c) { app.add_flag("--check", c.check, "only say what would be done"); });
+  AddBookDeed(*book, words, "watch", "stop the server when nobody uses it", BookDeed::Watch);
+  CLI::App* person = book->add_subcommand("person", "the people of the book")->require_subcommand(1);
+  AddBookDeed(*person, words, "add", "a login with one or more roles", BookDeed::PersonAdd, [](CLI::App& app, BookCommand& c) {
+    app.add_option("name", c.name, "the login")->required();
+    app.add_option("--role", c.roles, "clerk, planner, saw, quality or owner; may be given several times")->required();
+    app.add_flag("--password-stdin", c.password_stdin, "read a password from the input (a book on a server)");
+  });
+  AddBookDeed(*person, words, "list", "everybody and their roles", BookDeed::PersonList);
+}
+
+void AddSectionAndTag(CLI::App& root, Words& words) {
+  CLI::App* section = root.add_subcommand("section", "area and mass of a section: heatkeep section \"round 50\" --length 6m");
+  auto o = Kept<SectionOptions>();
+  section->add_option("words", o->words, "round 50, square 50, hex 50, flat 100x20, tube 60.3x4, or in inches: round 2in")->required();
+  section->add_option("--grade", o->grade, "for its density: 1.4404");
+  section->add_option("--length", o->length, "6m, 20ft, 13 7/8 in");
+  section->add_flag("--json", o->json, "as JSON");
+  section->callback([&words, o] {
+    words.work = [&words, o] {
+      if (!o->grade.empty()) o->grades_file = GradesFile();
+      return RunSection(*o, words.out, words.err);
+    };
+  });
+  CLI::App* tag = root.add_subcommand("tag", "tag numbers")->require_subcommand(1);
+  CLI::App* check = tag->add_subcommand("check", "is the check character right? heatkeep tag check A000001D");
+  auto text = Kept<std::string>();
+  auto json = Kept<bool>();
+  check->add_option("tag", *text, "the tag")->required();
+  check->add_flag("--json", *json, "as JSON");
+  check->callback([&words, text, json] { words.work = [&words, text, json] { return RunTagCheck(*text, *json, words.out, words.err); }; });
+}
+
+// A command with one file: heatkeep NAME FILE.
+CLI::App* AddFileCommand(CLI::App& parent, Words& words, const std::string& name, const std::string& help,
+                         const std::function<int(const std::string& file)>& run) {
+  CLI::App* app = parent.add_subcommand(name, help);
+  auto file = Kept<std::string>();
+  app->add_option("file", *file, "the file")->required();
+  app->callback([&words, file, run] { words.work = [file, run] { return run(*file); }; });
+  return app;
+}
+
+void AddFiles(CLI::App& root, Words& words) {
+  auto json = Kept<bool>();
+  AddFileCommand(root, words, "receive", "take in delivery notes (CSV)", [&words, json](const std::string& file) {
+    return RunReceive(words.Call(), file, *json);
+  })->add_flag("--json", *json, "as JSON");
+  auto leave_out = Kept<bool>();
+  CLI::App* opening = AddFileCommand(root, words, "opening", "take in the opening balance (CSV)", [&words, json, leave_out](const std::string& file) {
+    return RunOpening(words.Call(), file, *leave_out, *json);
+  });
+  opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
+  opening->add_flag("--json", *json, "as JSON");
+  CLI::App* certificate = root.add_subcommand("certificate", "inspection documents")->require_subcommand(1);
+  AddFileCommand(*certificate, words, "add", "file typed documents (CSV)",
+                 [&words](const std::string& file) { return RunCertificateAdd(words.Call(), file); });
+  CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
+  AddFileCommand(*grades, words, "add", "add grades (CSV)", [&words](const std::string& file) { return RunGradesAdd(words.Call(), file); });
+  CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
+  AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
+                 [&words](const std::string& file) { return RunShopSet(words.Call(), file); });
+  AddFileCommand(*shop, words, "sign", "sign which grade may stand in for which (JSON)",
+                 [&words](const std::string& file) { return RunShopSign(words.Call(), file); });
+  CLI::App* cutlist = root.add_subcommand("cutlist", "cut lists")->require_subcommand(1);
+  auto name = Kept<std::string>();
+  AddFileCommand(*cutlist, words, "add", "bring in a cut list (CSV)", [&words, name](const std::string& file) {
+    return RunCutListAdd(words.Call(), file, *name);
+  })->add_option("--name", *name, "its name in the book; else the file's");
+  CLI::App* list = cutlist->add_subcommand("list", "what is open");
+  list->add_flag("--json", *json, "as JSON");
+  list->callback([&words, json] { words.work = [&words, json] { return RunCutListList(words.Call(), *json); }; });
+}
+
+void AddStock(CLI::App& root, Words& words) {
+  CLI::App* stock = root.add_subcommand("stock", "what is in the shop");
+  auto grade = Kept<std::string>(), section = Kept<std::string>();
+  auto json = Kept<bool>();
+  stock->add_option("--grade", *grade, "only this grade");
+  stock->add_option("--section", *section, "only this section");
+  stock->add_flag("--json", *json, "as JSON");
+  stock->callback([&words, grade, section, json] {
+    words.work = [&words, grade, section, json] { return RunStock(words.Call(), *grade, *section, *json); };
+  });
+
+  using TwoTexts = int (*)(const BookCall&, const std::string&, const std::string&);
+  const auto two = [&](const std::string& name, const std::string& help, const std::string& first, const std::string& second, TwoTexts run) {
+    CLI::App* app = root.add_subcommand(name, help);
+    auto a = Kept<std::string>(), b = Kept<std::string>();
+    app->add_option(first, *a)->required();
+    app->add_option(second, *b)->required();
+    app->callback([&words, a, b, run] { words.work = [&words, a, b, run] { return run(words.Call(), *a, *b); }; });
+  };
+  two("quarantine", "stop a piece: heatkeep quarantine TAG --reason WORDS", "tag", "--reason", RunQuarantine);
+  two("release", "free a piece: heatkeep release TAG --evidence WORDS", "tag", "--evidence", RunRelease);
+  two("putaway", "put a piece in a place: heatkeep putaway TAG PLACE", "tag", "place", RunPutAway);
+
+  CLI::App* hold = root.add_subcommand("hold", "hold a heat or a piece, or lift a hold")->require_subcommand(1);
+  for (const std::string scope : {"heat", "piece"}) {
+    CLI::App* place = hold->add_subcommand(scope, "hold a " + scope + " from now on");
+    auto ref = Kept<std::string>(), mill = Kept<std::string>(), reason = Kept<std::string>();
+    place->add_option("ref", *ref, scope == "heat" ? "the heat number" : "the tag")->required();
+    if (scope == "heat") place->add_option("--mill", *mill, "only of this mill");
+    place->add_option("--reason", *reason, "why")->required();
+    place->callback([&words, scope, ref, mill, reason] {
+      words.work = [&words, scope, ref, mill, reason] { return RunHold(words.Call(), scope, *ref, *mill, *reason); };
+    });
+  }
+  CLI::App* lift = hold->add_subcommand("lift", "lift a hold by its number");
+  auto number = Kept<std::int64_t>();
+  auto evidence = Kept<std::string>();
+  lift->add_option("hold", *number, "its number")->required();
+  lift->add_option("--evidence", *evidence, "what shows that it may be used")->required();
+  lift->callback([&words, number, evidence] { words.work = [&words, number, evidence] { return RunLift(words.Call(), *number, *evidence); }; });
+}
+
+void AddAllocate(CLI::App& root, Words& words) {
+  CLI::App* allocate = root.add_subcommand("allocate", "plan cut lists from the rack and promise the pieces");
+  auto o = Kept<AllocateOptions>();
+  allocate->add_option("cutlist", o->cut_lists, "names of cut lists")->required();
+  allocate->add_option("--saw", o->saw, "which saw cuts it")->capture_default_str();
+  allocate->add_flag("--bundled", o->bundled, "bars are cut in bundles (their grip)");
+  allocate->add_option("--aim", o->aim, "drops-first, least-money, fewest-bars or least-metres")->capture_default_str();
+  allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str();
+  allocate->add_option("--threads", o->threads)->capture_default_str();
+  allocate->add_option("--seed", o->seed)->capture_default_str();
+  allocate->add_flag("--dry", o->dry, "show the plan, promise nothing");
+  allocate->add_flag("--json", o->json, "as JSON");
+  allocate->callback([&words, o] { words.work = [&words, o] { return RunAllocate(words.Call(), *o); }; });
+}
+
+void AddPlan(CLI::App& root, Words& words) {
+  CLI::App* plan = root.add_subcommand("plan", "plan from two files (--stock, --cuts, --json), or look at the book's plans");
+  auto o = Kept<PlanOptions>();
+  AddPlanFileOptions(*plan, *o);
+  plan->require_subcommand(0, 1);
+  plan->callback([&words, o, plan] {
+    if (plan->get_subcommands().empty()) words.work = [&words, o] { return RunPlan(*o, words.out, words.err); };
+  });
+  auto number = Kept<std::int64_t>();
+  auto json = Kept<bool>();
+  auto reason = Kept<std::string>();
+  CLI::App* show = plan->add_subcommand("show", "what a plan takes and cuts");
+  show->add_option("plan", *number, "its number")->required();
+  show->add_flag("--json", *json, "as JSON");
+  show->callback([&words, number, json] { words.work = [&words, number, json] { return RunPlanShow(words.Call(), *number, *json); }; });
+  CLI::App* cancel = plan->add_subcommand("cancel", "let its pieces go");
+  cancel->add_option("plan", *number, "its number")->required();
+  cancel->add_option("--reason", *reason, "why")->required();
+  cancel->callback([&words, number, reason] { words.work = [&words, number, reason] { return RunPlanCancel(words.Call(), *number, *reason); }; });
+  CLI::App* list = plan->add_subcommand("list", "all plans");
+  list->add_flag("--json", *json, "as JSON");
+  list->callback([&words, json] { words.work = [&words, json] { return RunPlanList(words.Call(), *json); }; });
+}
+
+void AddSawing(CLI::App& root, Words& words) {
+  CLI::App* pull = root.add_subcommand("pull", "fetch a promised piece to the saw");
+  auto tag = Kept<std::string>(), saw = Kept<std::string>();
+  auto plan = Kept<std::int64_t>();
+  pull->add_option("tag", *tag)->required();
+  pull->add_option("--saw", *saw)->required();
+  pull->add_option("--plan", *plan)->required();
+  pull->callback([&words, tag, saw, plan] { words.work = [&words, tag, saw, plan] { return RunPull(words.Call(), *tag, *saw, *plan); }; });
+
+  CLI::App* cut = root.add_subcommand("cut", "at the saw")->require_subcommand(1);
+  CLI::App* record = cut->add_subcommand("record", "book what was really cut: heatkeep cut record --plan 1");
+  auto o = Kept<CutOptions>();
+  record->add_option("--plan", o->plan, "the plan's number")->required();
+  record->add_option("--tag", o->tag, "only this piece");
+  record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ");
+  record->add_option("--measured", o->measured, "start length as measured");
+  record->add_option("--rest", o->rest, "the rest as measured");
+  record->add_option("--place", o->place, "where drops are put; else where the piece came from");
+  record->add_flag("--scrap", o->scrap, "the rest is scrap");
+  record->add_option("--reason", o->reason, "why it differs");
+  record->add_flag("--json", o->json, "as JSON");
+  record->callback([&words, o] { words.work = [&words, o] { return RunCutRecord(words.Call(), *o); }; });
+
+  CLI::App* ship = root.add_subcommand("ship", "cut pieces leave: heatkeep ship ORDER/LINE=COUNT... --note N --customer C");
+  auto note = Kept<std::string>(), customer = Kept<std::string>();
+  auto lines = Kept<std::vector<std::string>>();
+  ship->add_option("lines", *lines, "ORDER/LINE=COUNT")->required();
+  ship->add_option("--note", *note, "delivery note")->required();
+  ship->add_option("--customer", *customer)->required();
+  ship->callback([&words, note, customer, lines] {
+    words.work = [&words, note, customer, lines] { return RunShip(words.Call(), *note, *customer, *lines); };
+  });
+}
+
+void AddReports(CLI::App& root, Words& words) {
+  CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX or JSON")->require_subcommand(1);
+  auto o = Kept<PaperOptions>();
+  const auto paper = [&](CLI::App& app) {
+    app.add_option("--to", o->files, "file.pdf, file.xlsx or file.json; may be given several times; none: JSON here");
+    app.add_flag("--letter", o->letter, "Letter instead of A4");
+  };
+  auto plan = Kept<std::int64_t>();
+  CLI::App* sheet = report->add_subcommand("sheet", "pick list and saw sheet of a plan");
+  sheet->add_option("plan", *plan, "its number")->required();
+  sheet->add_flag("--inch", o->inch, "the saw reads inches");
+  paper(*sheet);
+  sheet->callback([&words, plan, o] { words.work = [&words, plan, o] { return RunReportSheet(words.Call(), *plan, *o); }; });
+
+  auto kind = Kept<std::string>(), name = Kept<std::string>(), mill = Kept<std::string>(), section = Kept<std::string>();
+  CLI::App* trace = report->add_subcommand("trace", "trace record of an order, a heat or a piece");
+  trace->add_option("kind", *kind, "order, heat or piece")->required()->check(CLI::IsMember({"order", "heat", "piece"}));
+  trace->add_option("name", *name)->required();
+  trace->add_option("--mill", *mill, "of a heat: only this mill's");
+  paper(*trace);
+  trace->callback([&words, kind, name, mill, o] { words.work = [&words, kind, name, mill, o] { return RunReportTrace(words.Call(), *kind, *name, *mill, *o); }; });
+
+  CLI::App* balance = report->add_subcommand("balance", "metal balance of a heat");
+  balance->add_option("heat", *name)->required();
+  balance->add_option("--mill", *mill);
+  balance->add_option("--section", *section);
+  paper(*balance);
+  balance->callback([&words, name, mill, section, o] {
+    words.work = [&words, name, mill, section, o] { return RunReportBalance(words.Call(), *name, *mill, *section, *o); };
+  });
+}
+
+}  // namespace
+
+int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ostream& out, std::ostream& err) {
+  CLI::App root("Heatkeep: bar stock and drops by grade, section and heat number", "heatkeep");
+  Words words{in, out, err, {}, {}};
+  root.require_subcommand(1);
+  root.fallthrough();
+  root.set_version_flag("--version", std::string(HEATKEEP_VERSION));
+  root.add_option("--book", words.where.book, "a book on a server: connection string or service name (else one's own)");
+  root.add_option("--person", words.where.person, "the login (else the account's name)");
+  root.add_option("--home", words.where.home, "folder of a book of one's own");
+  AddBook(root, words);
+  AddSectionAndTag(root, words);
+  AddFiles(root, words);
+  AddStock(root, words);
+  AddAllocate(root, words);
+  AddPlan(root, words);
+  AddSawing(root, words);
+  AddReports(root, words);
+  try {
+    root.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    return root.exit(error, out, err) == 0 ? 0 : 2;
+  }
+  return words.work ? words.work() : 2;
+}
+
+}  // namespace heatkeep::command

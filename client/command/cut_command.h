@@ -1,0 +1,35 @@
+// What really happens at the saw, booked. Exit: 0 booked, 1 something was refused (the rest is booked and said), 2 bad
+// input, 4 no book.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "client/command/with_book.h"
+
+namespace heatkeep::command {
+
+// heatkeep pull TAG --saw S [--plan N]: fetches a promised piece to the saw. A refusal says why.
+int RunPull(const BookCall& call, const std::string& tag, const std::string& saw, std::int64_t plan);
+
+struct CutOptions {
+  std::int64_t plan = 0;
+  std::string tag;                // only this piece of the plan; empty: all that are not done
+  std::vector<std::string> done;  // "ORDER/LINE=COUNT": good pieces where they differ from the plan
+  std::string measured;           // start length as measured at the saw
+  std::string rest;               // the rest as measured; empty: by arithmetic
+  std::string place;              // where drops are put; empty: where the piece came from
+  bool scrap = false;             // the rest is scrapped whatever the plan says
+  std::string reason;             // why it differs
+  bool json = false;
+};
+
+// heatkeep cut record --plan N ...: pulls what is not pulled yet and books every piece as it went. Each piece is one
+// deed; run again after a crash it goes on where it stopped.
+int RunCutRecord(const BookCall& call, const CutOptions& options);
+
+// heatkeep ship --note N --customer C ORDER/LINE=COUNT...
+int RunShip(const BookCall& call, const std::string& note, const std::string& customer, const std::vector<std::string>& lines);
+
+}  // namespace heatkeep::command

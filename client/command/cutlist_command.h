@@ -1,0 +1,15 @@
+// heatkeep cutlist add FILE and cutlist list. The file's columns: client/intake/cuts_file.h. A bad file names every bad
+// line and changes nothing; the same file again adds nothing.
+#pragma once
+
+#include <string>
+
+#include "client/command/with_book.h"
+
+namespace heatkeep::command {
+
+// `name` empty: the file's name without its ending.
+int RunCutListAdd(const BookCall& call, const std::string& file, const std::string& name);
+int RunCutListList(const BookCall& call, bool json);
+
+}  // namespace heatkeep::command

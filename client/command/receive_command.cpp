@@ -1,0 +1,157 @@
+#include "client/command/receive_command.h"
+
+#include <filesystem>
+#include <ostream>
+
+#include "client/command/book_names.h"
+#include "client/command/section_json.h"
+#include "client/gateway/deeds.h"
+#include "client/intake/delivery_file.h"
+#include "client/intake/file_bytes.h"
+#include "client/intake/opening_file.h"
+#include "schema/terms/length_text.h"
+#include "schema/terms/mass_text.h"
+#include "schema/terms/papers.h"
+
+namespace heatkeep::command {
+namespace {
+
+// What deliveries and opening balances share of a line's JSON.
+template <class Row>
+Json PieceJson(const Row& row) {
+  Json line = {{"mill", row.mill},           {"heat", row.heat},
+               {"grade", row.grade},         {"section", SectionJson(row.section)},
+               {"condition", row.condition}, {"length_nm", row.length.nm},
+               {"count", row.count},         {"place", row.place},
+               {"owner", row.owner},         {"ends", row.ends},
+               {"doubt_nm", row.doubt.nm}};
+  if (row.price_per_kg) line["cents_per_tonne"] = CentsPerTonne(*row.price_per_kg);
+  return line;
+}
+
+Json DeliveryLine(const intake::DeliveryFileRow& row) {
+  Json line = PieceJson(row);
+  line["line"] = row.line.empty() ? std::to_string(row.line_in_file) : row.line;
+  line["read_from"] = intake::ReadFromText(row.read_from);
+  line["papers_state"] = row.papers_awaited ? "awaited" : "none";
+  line["mark"] = intake::MarkEndText(row.mark);
+  if (row.slip_count) line["slip_count"] = *row.slip_count;
+  if (row.weighed) line["weighed_g"] = row.weighed->g;
+  return line;
+}
+
+// The notes of a file in order of appearance, each with its lines.
+std::vector<Json> NotesOf(const std::vector<intake::DeliveryFileRow>& rows) {
+  std::vector<Json> notes;
+  for (const intake::DeliveryFileRow& row : rows) {
+    auto at = std::find_if(notes.begin(), notes.end(), [&](const Json& n) {
+      return n["note"] == row.note && n["supplier"] == row.supplier;
+    });
+    if (at == notes.end()) {
+      Json note = {{"note", row.note}, {"supplier", row.supplier}, {"purchase_order", row.order}, {"lines", Json::array()}};
+      if (!row.received.empty()) note["received_at"] = row.received;
+      at = notes.insert(notes.end(), std::move(note));
+    }
+    (*at)["lines"].push_back(DeliveryLine(row));
+  }
+  return notes;
+}
+
+struct Received {
+  std::int64_t pieces = 0, mass_g = 0, quarantined = 0;
+  bool again = false;
+};
+
+// Adds up one answer and says what does not agree.
+void Say(std::ostream& out, const std::string& what, const Json& answer, Received& sum) {
+  sum.again = sum.again || answer.contains("again");
+  for (const Json& line : answer["lines"]) {
+    sum.pieces += line["count"].get<std::int64_t>();
+    sum.mass_g += line["theoretical_g"].get<std::int64_t>();
+    if (!line["quarantined"].is_null()) sum.quarantined += line["count"].get<std::int64_t>();
+    if (line["mismatch"].is_null()) continue;
+    out << what << ", line " << line["line"].get<std::string>() << ": " << line["mismatch"].get<std::string>()
+        << (line["quarantined"].is_null() ? "" : " - QUARANTINED") << '\n';
+  }
+}
+
+void SaySum(std::ostream& out, const Received& sum) {
+  if (sum.again) {
+    out << "this file was taken in before: nothing was added\n";
+    return;
+  }
+  out << sum.pieces << " pieces taken in, " << WriteKg({sum.mass_g}, 0, true) << " kg by theory";
+  if (sum.quarantined > 0) out << ", " << sum.quarantined << " of them quarantined";
+  out << '\n';
+}
+
+int Finish(const BookCall& call, const Json& answers, const Received& sum, bool json) {
+  if (json) call.out << answers.dump(2) << '\n';
+  else SaySum(call.out, sum);
+  return 0;
+}
+
+}  // namespace
+
+int RunReceive(const BookCall& call, const std::string& file, bool json) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::string bytes = intake::FileBytes(file);
+    const auto read = intake::ReadDeliveryFile(bytes, file);
+    if (!read.Good()) return RefuseFile(call.err, read.problems);
+    BookNames names(connection, file);
+    for (const auto& row : read.rows) {
+      names.Party(row.line_in_file, "supplier", row.supplier);
+      names.Party(row.line_in_file, "mill", row.mill);
+      names.Party(row.line_in_file, "owner", row.owner);
+      names.Grade(row.line_in_file, row.grade);
+      names.Place(row.line_in_file, row.place);
+    }
+    if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
+    call.err << intake::ProblemsText(read.warnings);
+    Deeds deeds(connection);
+    Received sum;
+    Json answers = Json::array();
+    Transaction whole(connection);
+    for (const Json& note : NotesOf(read.rows)) {
+      const std::string name = note["note"];
+      answers.push_back(deeds.ReceiveDelivery(RequestOfFile(connection, "receive", name, bytes), note));
+      Say(json ? call.err : call.out, "note " + name, answers.back(), sum);
+    }
+    whole.Commit();
+    return Finish(call, answers, sum, json);
+  });
+}
+
+int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bool json) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::string bytes = intake::FileBytes(file);
+    intake::ReadingOptions how;
+    if (leave_out) how.bad_lines = intake::BadLines::LeaveOut;
+    const auto read = intake::ReadOpeningFile(bytes, file, how);
+    if (!read.Good() && !leave_out) return RefuseFile(call.err, read.problems);
+    call.err << intake::ProblemsText(read.problems) << intake::ProblemsText(read.warnings);
+    BookNames names(connection, file);
+    Json lines = Json::array();
+    for (const auto& row : read.rows) {
+      names.Party(row.line_in_file, "mill", row.mill);
+      names.Party(row.line_in_file, "owner", row.owner);
+      names.Grade(row.line_in_file, row.grade);
+      names.Place(row.line_in_file, row.place);
+      Json line = PieceJson(row);
+      line["line"] = std::to_string(row.line_in_file);
+      line["old_tag"] = row.old_tag;
+      line["kind"] = intake::PieceKindText(row.kind);
+      line["read_from"] = intake::ReadFromText(row.heat.empty() ? intake::ReadFrom::None : row.read_from.value_or(intake::ReadFrom::Tag));
+      line["papers_state"] = row.papers == Papers::None ? "none" : "awaited";
+      lines.push_back(std::move(line));
+    }
+    if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
+    const Json balance = {{"name", std::filesystem::path(file).filename().string()}, {"lines", std::move(lines)}};
+    const Json answer = Deeds(connection).OpenBalance(RequestOfFile(connection, "opening", "", bytes), balance);
+    Received sum;
+    Say(json ? call.err : call.out, "opening balance", answer, sum);
+    return Finish(call, answer, sum, json);
+  });
+}
+
+}  // namespace heatkeep::command

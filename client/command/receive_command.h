@@ -1,0 +1,23 @@
+// Bringing metal and papers in from files. A bad file names every bad line and changes nothing; the same file again adds
+// nothing. Exit: 0 done, 1 the book refused, 2 bad input, 4 no book.
+#pragma once
+
+#include <string>
+
+#include "client/command/with_book.h"
+
+namespace heatkeep::command {
+
+// heatkeep receive FILE: every delivery note in the file, all or none. Says what does not agree and what is quarantined.
+int RunReceive(const BookCall& call, const std::string& file, bool json);
+
+// heatkeep opening FILE: the opening balance. With `leave_out` the good lines are taken without the bad.
+int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bool json);
+
+// heatkeep certificate add FILE: inspection documents, typed.
+int RunCertificateAdd(const BookCall& call, const std::string& file);
+
+// heatkeep grades add FILE: the grade list; known ones stay as they are.
+int RunGradesAdd(const BookCall& call, const std::string& file);
+
+}  // namespace heatkeep::command

@@ -1,0 +1,103 @@
+#include "client/command/report_command.h"
+
+#include <filesystem>
+#include <functional>
+#include <map>
+#include <ostream>
+#include <stdexcept>
+
+#include "client/gateway/readings.h"
+#include "reports/balance_record.h"
+#include "reports/paint_session.h"
+#include "reports/pick_list.h"
+#include "reports/sheet_json.h"
+#include "reports/trace_report.h"
+#include "reports/whole_file.h"
+#include "schema/terms/section.h"
+
+namespace heatkeep::command {
+namespace {
+
+PrintOptions Print(Connection& connection, const PaperOptions& options) {
+  PrintOptions print;
+  print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
+  print.printed_at = connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at").Only().Text("at");
+  print.author = connection.User();
+  return print;
+}
+
+using Writers = std::map<std::string, std::function<void(const std::string& path)>>;
+
+// Writes every file by its ending; with none, what `text` says goes to the output.
+int Write(const BookCall& call, const PaperOptions& options, const Writers& writers, const std::function<std::string()>& text) {
+  for (const std::string& file : options.files) {
+    if (!writers.contains(std::filesystem::path(file).extension().string()))
+      throw std::invalid_argument(file + ": the form is not known by its ending; expected .pdf, .xlsx or .json");
+  }
+  for (const std::string& file : options.files) {
+    const std::string ending = std::filesystem::path(file).extension().string();
+    if (ending == ".pdf") PaintSession();
+    writers.at(ending)(file);
+    call.out << "wrote " << file << '\n';
+  }
+  if (options.files.empty()) call.out << text() << '\n';
+  return 0;
+}
+
+}  // namespace
+
+int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& options) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::optional<Sheet> sheet = ReadSheet(connection, plan);
+    if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(plan) + "; `heatkeep plan list` names them");
+    const PrintOptions print = Print(connection, options);
+    const Units units = options.inch ? Units::Inch : Units::Metric;
+    const auto json = [&] { return SheetJson(*sheet).dump(2); };
+    return Write(call, options,
+                 {{".pdf", [&](const std::string& p) { WritePickListPdf(p, *sheet, print, units); }},
+                  {".xlsx", [&](const std::string& p) { WritePickListXlsx(p, *sheet, print); }},
+                  {".json", [&](const std::string& p) { const std::string text = json() + "\n"; WriteWholeBytes(p, text.data(), text.size()); }}},
+                 json);
+  });
+}
+
+int RunReportTrace(const BookCall& call, const std::string& kind, const std::string& name, const std::string& mill,
+                   const PaperOptions& options) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::optional<TraceRecord> record = ReadTrace(connection, kind, name, mill);
+    if (!record) throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
+                                             (kind == "order" ? " that anything was cut for" : ""));
+    const PrintOptions print = Print(connection, options);
+    return Write(call, options,
+                 {{".pdf", [&](const std::string& p) { WriteTracePdf(p, *record, print); }},
+                  {".xlsx", [&](const std::string& p) { WriteTraceXlsx(p, *record, print); }},
+                  {".json", [&](const std::string& p) { WriteTraceJson(p, *record); }}},
+                 [&] { return TraceJson(*record); });
+  });
+}
+
+int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
+                     const PaperOptions& options) {
+  return WithBook(call, [&](Connection& connection) {
+    std::vector<HeatBalance> lots = ReadBalances(connection, "heat", heat, mill);
+    if (lots.empty()) throw std::invalid_argument("the book knows no heat \"" + heat + "\"");
+    if (!section.empty()) {
+      std::erase_if(lots, [wanted = ReadSection(section)](const HeatBalance& lot) { return ReadSection(lot.section) != wanted; });
+    }
+    if (lots.size() != 1) {
+      std::string names;
+      for (const HeatBalance& lot : lots) names += (names.empty() ? "" : "; ") + lot.mill + " " + lot.section + " " + lot.condition;
+      throw std::invalid_argument("heat \"" + heat + "\" is " + std::to_string(lots.size()) + " lots here" +
+                                  (names.empty() ? "" : " (" + names + ")") + "; expected --mill and --section of one");
+    }
+    const PrintOptions print = Print(connection, options);
+    const HeatBalance& lot = lots.front();
+    return Write(call, options,
+                 {{".pdf", [&](const std::string& p) { WriteBalancePdf(p, lot, print); }},
+                  {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print); }},
+                  {".json", [&](const std::string& p) { WriteBalanceJson(p, lot, print); }}},
+                 [&] { return BalanceJson(lot).dump(2); });
+  });
+}
+
+}  // namespace heatkeep::command

@@ -1,0 +1,29 @@
+// Papers out of the book. FILE endings choose the form: .pdf, .xlsx or .json. Exit as the other commands on a book.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "client/command/with_book.h"
+
+namespace heatkeep::command {
+
+struct PaperOptions {
+  std::vector<std::string> files;  // where to; none: JSON on the output
+  bool letter = false;             // Letter instead of A4
+  bool inch = false;               // the saw reads inches
+};
+
+// heatkeep report sheet PLAN: pick list and saw sheet.
+int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& options);
+
+// heatkeep report trace order|heat|piece NAME [--mill M].
+int RunReportTrace(const BookCall& call, const std::string& kind, const std::string& name, const std::string& mill,
+                   const PaperOptions& options);
+
+// heatkeep report balance HEAT [--mill M] [--section WORDS]: the metal balance of one lot of it.
+int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
+                     const PaperOptions& options);
+
+}  // namespace heatkeep::command

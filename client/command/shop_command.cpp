@@ -1,0 +1,129 @@
+#include "client/command/shop_command.h"
+
+#include <ostream>
+#include <stdexcept>
+
+#include "client/command/section_json.h"
+#include "client/gateway/deeds.h"
+#include "client/intake/file_bytes.h"
+#include "schema/terms/length_text.h"
+#include "schema/terms/mass_text.h"
+#include "schema/terms/number_text.h"
+
+namespace heatkeep::command {
+namespace {
+
+Json ReadShop(const std::string& file, const std::string& bytes) {
+  try {
+    Json shop = Json::parse(bytes);
+    if (!shop.is_object()) throw BadText(file + ": the file is no JSON object", "{\"sites\": [...], \"places\": [...], ...}");
+    return shop;
+  } catch (const Json::parse_error& error) {
+    throw BadText(file + ": byte " + std::to_string(error.byte) + " is no JSON", "a JSON object");
+  }
+}
+
+// One list of the file, its rows turned into what the book reads. A wrong value is named by list, row and key.
+class List {
+ public:
+  List(std::string file, const Json& shop, std::string name) : file_(std::move(file)), name_(std::move(name)) {
+    rows_ = shop.value(name_, Json::array());
+    if (!rows_.is_array()) throw BadText(file_ + ": " + name_ + " is no list", "[{...}, ...]");
+  }
+
+  // Replaces `from` by `to` with the value `read` makes of its text; an absent or null one stays away.
+  template <class Read>
+  List& Turn(const char* from, const char* to, Read read) {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+      const auto at = rows_[i].find(from);
+      if (at == rows_[i].end() || at->is_null()) continue;
+      try {
+        Json made = read(at->is_string() ? at->get<std::string>() : at->dump());
+        rows_[i].erase(from);
+        rows_[i][to] = std::move(made);
+      } catch (const BadText& bad) {
+        throw BadText(file_ + ": " + name_ + "[" + std::to_string(i) + "]." + from + ": " + bad.Wrong(), bad.Expected());
+      }
+    }
+    return *this;
+  }
+
+  List& Need(std::initializer_list<const char*> keys) {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+      for (const char* key : keys) {
+        if (!rows_[i].is_object() || !rows_[i].contains(key) || rows_[i][key].is_null())
+          throw BadText(file_ + ": " + name_ + "[" + std::to_string(i) + "]." + key + " is missing", "a value");
+      }
+    }
+    return *this;
+  }
+
+  Json Rows() const { return rows_; }
+
+ private:
+  std::string file_, name_;
+  Json rows_;
+};
+
+Json LengthNm(const std::string& text) { return ReadLength(text).nm; }
+Json MassG(const std::string& text) { return ReadMass(text).g; }
+Json Tonne(const std::string& text) { return CentsPerTonne({ReadScaled(text, 2)}); }
+Json Mm2(const std::string& text) { return ReadWhole(text, 1, 1'000'000) * 100; }
+Json SectionOf(const std::string& text) { return SectionJson(ReadSection(text)); }
+
+Json ShopPart(const std::string& file, const Json& shop) {
+  return {{"parties", List(file, shop, "parties").Need({"name"}).Rows()},
+          {"sites", List(file, shop, "sites").Need({"site", "letter", "offline_letter"}).Rows()},
+          {"places", List(file, shop, "places").Need({"place", "site", "kind"})
+                         .Turn("max_length", "max_length_nm", LengthNm).Turn("max_mass", "max_mass_g", MassG).Rows()},
+          {"saws", List(file, shop, "saws").Need({"saw", "place", "max_section", "band", "kerf", "trim", "grip"})
+                       .Turn("max_section", "max_section_nm", LengthNm).Turn("kerf", "kerf_nm", LengthNm)
+                       .Turn("trim", "trim_nm", LengthNm).Turn("grip", "grip_nm", LengthNm)
+                       .Turn("grip_bundle", "grip_bundle_nm", LengthNm).Rows()}};
+}
+
+Json RulesPart(const std::string& file, const Json& shop) {
+  Json settings = Json::object();
+  for (const auto& [name, value] : shop.value("settings", Json::object()).items())
+    settings[name] = value.is_string() ? value.get<std::string>() : value.dump();
+  return {{"settings", std::move(settings)},
+          {"prices", List(file, shop, "prices").Need({"grade", "per_kg", "scrap_per_kg"}).Turn("section", "section", SectionOf)
+                         .Turn("per_kg", "cents_per_tonne", Tonne).Turn("scrap_per_kg", "scrap_cents_per_tonne", Tonne).Rows()},
+          {"keep", List(file, shop, "keep").Need({"keep"}).Turn("section", "section", SectionOf).Turn("keep", "keep_nm", LengthNm).Rows()},
+          {"rates", List(file, shop, "rates").Need({"family", "cm2_per_min"}).Turn("cm2_per_min", "mm2_per_min", Mm2).Rows()}};
+}
+
+}  // namespace
+
+int RunShopSet(const BookCall& call, const std::string& file) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::string bytes = intake::FileBytes(file);
+    const Json shop = ReadShop(file, bytes);
+    Deeds deeds(connection);
+    const Json places = ShopPart(file, shop), rules = RulesPart(file, shop);
+    Transaction whole(connection);
+    const Json answer = deeds.DefineShop(RequestOfFile(connection, "shop", "shop", bytes), places);
+    deeds.SetRules(RequestOfFile(connection, "shop", "rules", bytes), rules);
+    whole.Commit();
+    call.out << "the shop has " << answer["places"] << " places and " << answer["saws"] << " saws\n";
+    return 0;
+  });
+}
+
+int RunShopSign(const BookCall& call, const std::string& file) {
+  return WithBook(call, [&](Connection& connection) {
+    const std::string bytes = intake::FileBytes(file);
+    const Json standins = List(file, ReadShop(file, bytes), "standins").Need({"asked", "offered", "reason"}).Rows();
+    Deeds deeds(connection);
+    Transaction whole(connection);
+    for (const Json& s : standins) {
+      const std::string asked = s["asked"], offered = s["offered"];
+      deeds.AllowGrade(RequestOfFile(connection, "sign", asked + " " + offered, bytes), asked, offered, s["reason"]);
+    }
+    whole.Commit();
+    call.out << standins.size() << " stand-ins signed by " << connection.User() << '\n';
+    return 0;
+  });
+}
+
+}  // namespace heatkeep::command

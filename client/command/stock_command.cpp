@@ -1,0 +1,94 @@
+#include "client/command/stock_command.h"
+
+#include <iomanip>
+#include <ostream>
+
+#include "client/gateway/deeds.h"
+#include "client/gateway/readings.h"
+#include "schema/terms/length_text.h"
+#include "schema/terms/mass_text.h"
+#include "schema/terms/section.h"
+
+namespace heatkeep::command {
+namespace {
+
+Json RowJson(const StockRow& r) {
+  return {{"tag", r.tag},           {"kind", r.kind},   {"grade", r.grade},     {"section", r.section},
+          {"condition", r.condition}, {"mill", r.mill}, {"heat", r.heat},       {"papers", r.papers},
+          {"owner", r.owner},       {"place", r.place}, {"state", r.state},     {"length_nm", r.length.nm},
+          {"doubt_nm", r.doubt.nm}, {"mass_g", r.mass.g}};
+}
+
+void SayRow(std::ostream& out, const StockRow& r) {
+  out << std::left << std::setw(10) << r.tag << std::setw(6) << r.kind << std::setw(18) << r.grade << std::setw(18) << r.section
+      << std::setw(14) << r.heat << std::right << std::setw(9) << WriteMm(r.length, Rounding::Down) << " mm " << std::setw(8)
+      << WriteKg(r.mass) << " kg  " << std::left << std::setw(8) << r.place << r.papers << "  " << r.state
+      << (r.owner.empty() ? "" : "  of " + r.owner) << '\n';
+}
+
+}  // namespace
+
+int RunStock(const BookCall& call, const std::string& grade, const std::string& section, bool json) {
+  return WithBook(call, [&](Connection& connection) {
+    std::vector<StockRow> rows = ReadStock(connection, grade);
+    if (!section.empty()) {
+      // by what it is, not by how it is written: round 2 in is round 50.8
+      std::erase_if(rows, [wanted = ReadSection(section)](const StockRow& r) { return ReadSection(r.section) != wanted; });
+    }
+    Json all = Json::array();
+    Length length;
+    Mass mass;
+    for (const StockRow& r : rows) {
+      length += r.length;
+      mass += r.mass;
+      if (json) all.push_back(RowJson(r));
+      else SayRow(call.out, r);
+    }
+    if (json) call.out << all.dump(2) << '\n';
+    else if (rows.empty()) call.out << "nothing here yet; `heatkeep receive FILE` or `heatkeep opening FILE` brings metal in\n";
+    else call.out << rows.size() << " pieces, " << WriteMm({length.nm / 1000}) << " m, " << WriteKg(mass, 0, true) << " kg\n";
+    return 0;
+  });
+}
+
+int RunHold(const BookCall& call, const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason) {
+  return WithBook(call, [&](Connection& connection) {
+    const Json answer = Deeds(connection).PlaceHold(NewRequest(), scope, ref, mill, reason);
+    call.out << "hold " << answer["hold_id"] << ": " << answer["pieces"] << " pieces stopped";
+    for (const Json& tag : answer["at_saw"]) call.out << "; AT A SAW NOW: " << tag.get<std::string>();
+    call.out << '\n';
+    return 0;
+  });
+}
+
+int RunLift(const BookCall& call, std::int64_t hold, const std::string& evidence) {
+  return WithBook(call, [&](Connection& connection) {
+    Deeds(connection).LiftHold(NewRequest(), hold, evidence);
+    call.out << "hold " << hold << " is lifted\n";
+    return 0;
+  });
+}
+
+int RunQuarantine(const BookCall& call, const std::string& tag, const std::string& reason) {
+  return WithBook(call, [&](Connection& connection) {
+    call.out << Deeds(connection).Quarantine(NewRequest(), tag, reason)["tag"].get<std::string>() << " is in quarantine\n";
+    return 0;
+  });
+}
+
+int RunRelease(const BookCall& call, const std::string& tag, const std::string& evidence) {
+  return WithBook(call, [&](Connection& connection) {
+    call.out << Deeds(connection).Release(NewRequest(), tag, evidence)["tag"].get<std::string>() << " is released\n";
+    return 0;
+  });
+}
+
+int RunPutAway(const BookCall& call, const std::string& tag, const std::string& place) {
+  return WithBook(call, [&](Connection& connection) {
+    const Json answer = Deeds(connection).PutAway(NewRequest(), tag, place);
+    call.out << answer["tag"].get<std::string>() << " is in " << answer["place"].get<std::string>() << '\n';
+    return 0;
+  });
+}
+
+}  // namespace heatkeep::command

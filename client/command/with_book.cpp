@@ -1,0 +1,40 @@
+#include "client/command/with_book.h"
+
+#include <ostream>
+#include <stdexcept>
+
+#include "client/book/sha256.h"
+#include "client/command/book_command.h"
+#include "schema/terms/bad_text.h"
+
+namespace heatkeep::command {
+
+int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) {
+  try {
+    Connection connection = OpenBook(FindBook(call.where));
+    return work(connection);
+  } catch (const BadText& error) {
+    call.err << "heatkeep: " << error.what() << '\n';
+    return 2;
+  } catch (const std::invalid_argument& error) {
+    call.err << "heatkeep: " << error.what() << '\n';
+    return 2;
+  } catch (const std::exception& error) {
+    return ExplainBookFailure(error, call.err);
+  }
+}
+
+RequestNumber RequestOfFile(Connection& connection, const std::string& deed, const std::string& part,
+                            const std::string& bytes) {
+  std::string all = deed;
+  for (const std::string& text : {connection.User(), part, bytes}) all += '\0' + text;
+  return RequestFromDigest(Sha256Hex(all));
+}
+
+int RefuseFile(std::ostream& err, const std::vector<intake::FileProblem>& problems) {
+  err << intake::ProblemsText(problems);
+  err << "nothing was changed\n";
+  return 2;
+}
+
+}  // namespace heatkeep::command
