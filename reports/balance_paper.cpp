@@ -14,7 +14,8 @@ std::string Share(Length part, Length whole) {
   const long long hundredths = static_cast<long long>(share * 100 + (share < 0 ? -0.5 : 0.5));
   const long long size = hundredths < 0 ? -hundredths : hundredths;
   const std::string rest = std::to_string(size % 100);
-  return (hundredths < 0 ? "-" : "") + std::to_string(size / 100) + (rest.size() < 2 ? ".0" : ".") + rest + " %";
+  return (hundredths < 0 ? "-" : "") + std::to_string(size / 100) + (rest.size() < 2 ? ".0" : ".") + rest +
+         " %";
 }
 
 void DrawRow(Pen& pen, double y, double width, const std::string (&cells)[5], bool bold) {
@@ -28,10 +29,9 @@ void DrawRow(Pen& pen, double y, double width, const std::string (&cells)[5], bo
   pen.line(kMargin, y + kRow, kMargin + width, y + kRow, bold ? 0.3 : 0.1);
 }
 
-FlowItem Row(double width, std::string letter, std::string what, std::string mm, std::string kg, std::string share,
-             bool bold, int head) {
-  FlowItem item{kRow,
-                [=](Pen& pen, double y) {
+FlowItem Row(double width, std::string letter, std::string what, std::string mm, std::string kg,
+             std::string share, bool bold, int head) {
+  FlowItem item{kRow, [=](Pen& pen, double y) {
                   const std::string cells[5] = {letter, what, mm, kg, share};
                   DrawRow(pen, y, width, cells, bold);
                 }};
@@ -50,7 +50,8 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
   flow.items.push_back(TextRow(kMargin, width, about, {3.3}, 1.5));
   flow.items.back().with_next = true;
   const double bar = DrawBalanceBar(nullptr, kMargin, 0, width, balance);
-  flow.items.push_back({bar + 1, [=](Pen& pen, double y) { DrawBalanceBar(&pen, kMargin, y, width, balance); }, true});
+  flow.items.push_back(
+      {bar + 1, [=](Pen& pen, double y) { DrawBalanceBar(&pen, kMargin, y, width, balance); }, true});
   const int head = static_cast<int>(flow.repeated.size());
   flow.repeated.push_back(Row(width, "", "class", "length mm", "mass kg", "of what came in", true, -1));
   FlowItem first = flow.repeated.back();
@@ -72,13 +73,17 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
                           pen.box(kMargin, y + 1.5, width, 6.4, 0.6);
                           pen.text(kMargin + 2, y + 2.5, width - 4, BalanceCheckWords(balance), {3.6, true});
                         }});
-  flow.items.push_back(TextRow(kMargin, width, "Kerf and trim are calculated from the cuts, mass from length and section, rounded to the gram; unexplained metal is shown, never spread.", {2.6}, 1));
+  flow.items.push_back(TextRow(kMargin, width,
+                               "Kerf and trim are calculated from the cuts, mass from length and section, "
+                               "rounded to the gram; unexplained metal is shown, never spread.",
+                               {2.6}, 1));
 }
 
 void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  const std::string asked = "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : " by " + options.author);
+  const std::string asked =
+      "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : " by " + options.author);
   SetRecordHead(flow, {"Metal balance of a heat", balance.heat, asked, "", 0}, width);
   AddBalance(flow, balance, width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.3}));

@@ -40,7 +40,8 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width);
 // Returns its height; paints it when `pen` is given.
 double DrawBalanceBar(Pen* pen, double x, double y, double width, const HeatBalance& balance);
 
-// A balance alone. All throw std::runtime_error with the path and the reason and leave an older file as it was.
+// A balance alone. All throw std::runtime_error with the path and the reason and leave an older file as it
+// was.
 void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options);
 void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options);
 void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options);

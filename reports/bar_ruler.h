@@ -1,5 +1,6 @@
-// Ticks of the thin ruler above a view's bars: round steps of the reader's unit, so far apart that the numbers
-// do not touch. Metric: 1, 2, 5 x 10^k mm; inch: 1/4, 1/2, 1, 2, 3, 6 in, then feet in 1, 2, 5 x 10^k.
+// Ticks of the thin ruler above a view's bars: round steps of the reader's unit, so far apart that the
+// numbers do not touch. Metric: 1, 2, 5 x 10^k mm; inch: 1/4, 1/2, 1, 2, 3, 6 in, then feet in 1, 2, 5 x
+// 10^k.
 #pragma once
 
 #include <string>

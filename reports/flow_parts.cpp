@@ -34,13 +34,17 @@ void SetRecordHead(Flow& flow, const RecordHead& head, double width) {
   if (head.digest.empty()) return;
   flow.foot = [head, width](Pen& pen, double y) {
     pen.line(kMargin, y, kMargin + width, y);
-    pen.text(kMargin, y + 0.8, width, "Book\u2019s digest over " + std::to_string(head.happenings) + " happenings: " + head.digest, {2.6, false, true});
+    pen.text(kMargin, y + 0.8, width,
+             "Book\u2019s digest over " + std::to_string(head.happenings) + " happenings: " + head.digest,
+             {2.6, false, true});
   };
 }
 
 std::string OwnWorkStatement() {
-  return "This record compares what the book holds and states only our own work: receiving, sawing to length, "
-         "measuring, marking and moving. It replaces neither the mill\u2019s inspection document nor the judgement of "
+  return "This record compares what the book holds and states only our own work: receiving, sawing to "
+         "length, "
+         "measuring, marking and moving. It replaces neither the mill\u2019s inspection document nor the "
+         "judgement of "
          "the person responsible.";
 }
 

@@ -7,11 +7,12 @@
 
 namespace heatkeep {
 
-FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space = 0.6);
+FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style,
+                 double space = 0.6);
 FlowItem SectionHead(double x, double width, const std::string& words);
 
-// Head of a record: what it is, of what, when and for whom; on the other pages one line. Sets flow.head and its
-// heights. The foot says the book's digest and how many happenings it covers, when there is one.
+// Head of a record: what it is, of what, when and for whom; on the other pages one line. Sets flow.head and
+// its heights. The foot says the book's digest and how many happenings it covers, when there is one.
 struct RecordHead {
   std::string what, subject, asked;
   std::string digest;

@@ -23,7 +23,8 @@ void PaintSession() {
       if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
       static QGuiApplication application(session_argc, session_argv);
     } else if (qobject_cast<QGuiApplication*>(QCoreApplication::instance()) == nullptr) {
-      throw std::runtime_error("reports: the program runs a QCoreApplication; painting needs a QGuiApplication");
+      throw std::runtime_error(
+          "reports: the program runs a QCoreApplication; painting needs a QGuiApplication");
     }
     const QStringList families = QFontDatabase::families();
     for (const char* family : {"DejaVu Sans", "DejaVu Sans Mono"})
@@ -41,7 +42,8 @@ QFont PaintFont(Face face, double pixels, bool bold) {
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setPixelSize(std::max(1, static_cast<int>(std::lround(pixels))));
   font.setBold(bold);
-  font.setLetterSpacing(QFont::AbsoluteSpacing, 0.05);  // no fi ligatures: a text read out of the PDF is the text
+  font.setLetterSpacing(QFont::AbsoluteSpacing,
+                        0.05);  // no fi ligatures: a text read out of the PDF is the text
   return font;
 }
 

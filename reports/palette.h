@@ -15,12 +15,26 @@ struct Tone {
 enum class Scheme { Light, Dark, Paper };
 
 enum class Use {
-  Ground, Text, Quiet, Hairline,           // quiet: second text; hairline: lines that only order the page
-  Metal, Outline,                          // the bar
-  Cut1, Cut2, Cut3, Cut4, Cut5, Cut6,      // one tone an order, with the order's letter
-  CutText,                                 // text on a cut
-  Drop, Scrap, Grip, LeftText,             // what is left (hatch + word); grip, trim, kerf; text on what is left
-  Refusal, Warning, Done                   // with octagon, triangle, tick and words
+  Ground,
+  Text,
+  Quiet,
+  Hairline,  // quiet: second text; hairline: lines that only order the page
+  Metal,
+  Outline,  // the bar
+  Cut1,
+  Cut2,
+  Cut3,
+  Cut4,
+  Cut5,
+  Cut6,     // one tone an order, with the order's letter
+  CutText,  // text on a cut
+  Drop,
+  Scrap,
+  Grip,
+  LeftText,  // what is left (hatch + word); grip, trim, kerf; text on what is left
+  Refusal,
+  Warning,
+  Done  // with octagon, triangle, tick and words
 };
 
 Tone ToneOf(Use use, Scheme scheme);

@@ -66,15 +66,16 @@ struct FlowItem {
 };
 
 struct Flow {
-  std::string title;                                                  // the PDF's title
-  double head_height = 0, next_head_height = 0;                       // of the first and the other pages
-  std::function<void(Pen&, int page, int pages)> head;                // painted from y = kMargin
-  std::function<void(Pen&, double y)> foot;                           // painted in the last 5 mm; may be empty
-  std::vector<FlowItem> repeated;                                     // table heads, drawn again on a new page
+  std::string title;                                    // the PDF's title
+  double head_height = 0, next_head_height = 0;         // of the first and the other pages
+  std::function<void(Pen&, int page, int pages)> head;  // painted from y = kMargin
+  std::function<void(Pen&, double y)> foot;             // painted in the last 5 mm; may be empty
+  std::vector<FlowItem> repeated;                       // table heads, drawn again on a new page
   std::vector<FlowItem> items;
 };
 
-// The finished PDF, black on white, fonts embedded. Throws std::runtime_error when one item is higher than a page.
+// The finished PDF, black on white, fonts embedded. Throws std::runtime_error when one item is higher than a
+// page.
 QByteArray PrintFlow(const Flow& flow, const PrintOptions& options);
 
 // PrintFlow, written whole or not at all (whole_file.h).

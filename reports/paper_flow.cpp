@@ -29,7 +29,8 @@ using Pages = std::vector<std::vector<Place>>;
 // Height that must follow item i on its page: the items it must not be parted from.
 double BoundHeight(const Flow& flow, std::size_t i) {
   double sum = flow.items[i].height;
-  for (std::size_t j = i; flow.items[j].with_next && j + 1 < flow.items.size(); ++j) sum += flow.items[j + 1].height;
+  for (std::size_t j = i; flow.items[j].with_next && j + 1 < flow.items.size(); ++j)
+    sum += flow.items[j + 1].height;
   return sum;
 }
 
@@ -39,7 +40,9 @@ Pages Paginate(const Flow& flow, double page_end) {
   bool fresh = true;  // nothing on this page yet
   for (std::size_t i = 0; i < flow.items.size(); ++i) {
     const FlowItem& item = flow.items[i];
-    const auto head = [&] { return item.head >= 0 ? flow.repeated[static_cast<std::size_t>(item.head)].height : 0.0; };
+    const auto head = [&] {
+      return item.head >= 0 ? flow.repeated[static_cast<std::size_t>(item.head)].height : 0.0;
+    };
     if (!fresh && y + BoundHeight(flow, i) > page_end && y + item.height > kMargin) {
       const double top = kMargin + flow.next_head_height;
       const bool chain_fits = top + head() + BoundHeight(flow, i) <= page_end;
@@ -58,7 +61,8 @@ Pages Paginate(const Flow& flow, double page_end) {
     }
     if (y + item.height > page_end + 1e-6)
       throw std::runtime_error(flow.title + ": item " + std::to_string(i + 1) + " needs " +
-                               std::to_string(static_cast<int>(item.height)) + " mm, more than one page holds");
+                               std::to_string(static_cast<int>(item.height)) +
+                               " mm, more than one page holds");
     pages.back().push_back({i, y, repeat ? item.head : -1, head_y});
     y += item.height;
     fresh = false;
@@ -96,8 +100,9 @@ QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
   writer.setResolution(kDpi);
-  writer.setPageLayout(QPageLayout(QPageSize(options.size == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter),
-                                   QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
+  writer.setPageLayout(
+      QPageLayout(QPageSize(options.size == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter),
+                  QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
   writer.setTitle(QString::fromStdString(flow.title));
   writer.setCreator(QStringLiteral("Heatkeep"));
   QPainter painter;
@@ -107,7 +112,8 @@ QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
     if (page > 0 && !writer.newPage()) throw std::runtime_error(flow.title + ": no new page");
     flow.head(pen, static_cast<int>(page) + 1, static_cast<int>(pages.size()));
     for (const Place& place : pages[page]) {
-      if (place.repeated >= 0) flow.repeated[static_cast<std::size_t>(place.repeated)].paint(pen, place.head_y);
+      if (place.repeated >= 0)
+        flow.repeated[static_cast<std::size_t>(place.repeated)].paint(pen, place.head_y);
       flow.items[place.item].paint(pen, place.y);
     }
     if (flow.foot) flow.foot(pen, PageHeight(options.size) - kMargin - kFoot + 1);

@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kMeasure = 100;  // font pixels a mm when measuring: the print's own resolution
 constexpr double kLeast = 0.75;
-constexpr double kLine = 1.22;    // line height in em
+constexpr double kLine = 1.22;  // line height in em
 
 // Texts are measured as the PDF sets them; a screen's metrics differ by up to 0.5 %.
 QPdfWriter* Measure() {
@@ -58,7 +58,8 @@ std::vector<QString> Broken(const std::string& text, double width, const TextSty
 double LineHeight(const TextStyle& style) { return style.height * kLine; }
 
 double TextWidthMm(const std::string& text, const TextStyle& style) {
-  return QFontMetricsF(FontOf(style, kMeasure), Measure()).horizontalAdvance(QString::fromStdString(text)) / kMeasure;
+  return QFontMetricsF(FontOf(style, kMeasure), Measure()).horizontalAdvance(QString::fromStdString(text)) /
+         kMeasure;
 }
 
 double ParagraphHeight(const std::string& text, double width, const TextStyle& style) {
@@ -77,17 +78,23 @@ void Pen::text(double x, double y, double width, const std::string& text, const 
   painter_.setFont(font);
   painter_.setPen(style.white ? Qt::white : Qt::black);
   const double advance = metrics.horizontalAdvance(shown) / dots_;
-  const double left = style.align == Align::Left ? x : style.align == Align::Right ? x + width - advance : x + (width - advance) / 2;
+  const double left = style.align == Align::Left    ? x
+                      : style.align == Align::Right ? x + width - advance
+                                                    : x + (width - advance) / 2;
   // The baseline stays where the unshrunk text has it, so that a row of texts stands on one line.
   const double base = (y + style.height * 0.98) * dots_;
   painter_.drawText(QPointF(left * dots_, base), shown);
   if (!style.slashed) return;
   const double em = style.height * dots_ * scale;
-  painter_.setPen(QPen(style.white ? Qt::white : Qt::black, em * (style.bold ? 0.075 : 0.055), Qt::SolidLine, Qt::FlatCap));
+  painter_.setPen(QPen(style.white ? Qt::white : Qt::black, em * (style.bold ? 0.062 : 0.05), Qt::SolidLine,
+                       Qt::FlatCap));
   for (qsizetype i = 0; i < shown.size(); ++i) {
     if (shown[i] != QLatin1Char('0')) continue;
-    const double middle = left * dots_ + (metrics.horizontalAdvance(shown.left(i)) + metrics.horizontalAdvance(shown.left(i + 1))) / 2;
-    painter_.drawLine(QPointF(middle - em * 0.2, base - em * 0.1), QPointF(middle + em * 0.2, base - em * 0.63));
+    const double middle =
+        left * dots_ +
+        (metrics.horizontalAdvance(shown.left(i)) + metrics.horizontalAdvance(shown.left(i + 1))) / 2;
+    painter_.drawLine(QPointF(middle - em * 0.15, base - em * 0.17),
+                      QPointF(middle + em * 0.15, base - em * 0.56));
   }
 }
 

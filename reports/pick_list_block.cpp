@@ -8,7 +8,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kKey = 11;       // em of place, tag and heat: capitals of DejaVu Sans Mono are 0.729 em = 8 mm
+constexpr double kKey = 11;  // em of place, tag and heat: capitals of DejaVu Sans Mono are 0.729 em = 8 mm
 constexpr double kCaption = 2.4;  // em of captions
 constexpr TextStyle kSmall{2.4};
 constexpr TextStyle kBody{3.3};
@@ -68,11 +68,13 @@ class Block {
       key.height *= scale;
       for (double& width : need) width = std::min(width * scale, room * 0.5);
       sum = need[0] + need[1] + need[2];
-      if (sum > room) for (double& width : need) width *= room / sum;
+      if (sum > room)
+        for (double& width : need) width *= room / sum;
     }
     if (pen_ != nullptr) {
       pen_->fill(look_.x, y_ + 0.2, 10.5, 12.6);
-      pen_->text(look_.x + 0.6, y_ + 2.6, 9.3, std::to_string(b_.block), {6.2, true, false, true, Align::Center});
+      pen_->text(look_.x + 0.6, y_ + 2.6, 9.3, std::to_string(b_.block),
+                 {6.2, true, false, true, Align::Center});
     }
     double x = look_.x + disc;
     const double spread = sum < room ? (room - sum) / 2 : 0;
@@ -93,12 +95,14 @@ class Block {
     text(look_.x, wide - 3, words, kBold);
     std::string papers = b_.mill;
     if (!b_.papers.empty()) papers += (papers.empty() ? "" : ", ") + b_.papers;
-    text(look_.x + wide, right - look_.x - wide, papers, {3.3, false, false, false, IsOthersMetal(b_) ? Align::Left : Align::Right}, 0.8);
+    text(look_.x + wide, right - look_.x - wide, papers,
+         {3.3, false, false, false, IsOthersMetal(b_) ? Align::Left : Align::Right}, 0.8);
     y_ += 5.7;
   }
 
   void how() {
-    const double edge = boxed(look_.x + look_.width, "LIFT: " + HowToLift(b_.mass, b_.length, look_.lift_limit), {3.6, true});
+    const double edge =
+        boxed(look_.x + look_.width, "LIFT: " + HowToLift(b_.mass, b_.length, look_.lift_limit), {3.6, true});
     text(edge - 32, 29, KgText(b_.mass), {4.2, true, false, false, Align::Right});
     const std::string length = BothUnits(b_.length);
     const double wide = TextWidthMm(length, kBold) + 4;
@@ -124,7 +128,8 @@ class Block {
     view.ruler = true;
     view.units = look_.units;
     view.symbol_width = look_.symbol_width * dots;
-    const double height = pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
+    const double height =
+        pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
     y_ += height / dots + 0.8;
   }
 
@@ -138,15 +143,18 @@ class Block {
       const double drop = (row - em * 1.22) / 2;
       const double plain = std::min(3.3, em);
       text(look_.x, 8, OrderLetters::letter(letters_.index(cut.order)), {em, true}, drop);
-      text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right}, drop);
+      text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right},
+           drop);
       text(look_.x + 23, 58, "STOP " + StopWords(cut, look_.units), {em, true}, drop);
       text(look_.x + 82.5, 24, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
       const std::string customer = cut.customer.empty() ? "" : ", " + cut.customer;
-      text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain}, drop + (em - plain) * 0.9);
+      text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain},
+           drop + (em - plain) * 0.9);
       if (pen_ != nullptr) {
         for (int i = 0; i < 2; ++i) {
           pen_->box(right - 38 + 20 * i, y_ + 0.4, 18, row - 0.8);
-          pen_->text(right - 37.4 + 20 * i, y_ + 0.6, 14, i == 0 ? "good" : "reject", {std::min(2.0, em * 0.6)});
+          pen_->text(right - 37.4 + 20 * i, y_ + 0.6, 14, i == 0 ? "good" : "reject",
+                     {std::min(2.0, em * 0.6)});
         }
       }
       y_ += row;

@@ -22,7 +22,8 @@ double TextWidthOf(const std::string& text, double height) {
 double SymbolRoom(const PieceBar& bar, const BarView& view) {
   if (!view.symbol) return 0;
   if (view.symbol_width > 0) return view.symbol_width;
-  return view.bar_height + view.text * 0.3 + TextWidthOf(SectionSize(bar.section), view.text) + view.text * 0.8;
+  return view.bar_height + view.text * 0.3 + TextWidthOf(SectionSize(bar.section), view.text) +
+         view.text * 0.8;
 }
 
 std::string LengthWords(Length length, Units units) {
@@ -31,7 +32,8 @@ std::string LengthWords(Length length, Units units) {
 }
 
 std::string RestWords(Length length, Units units) {
-  return units == Units::Metric ? WriteMm({length.nm - length.nm % kNmPerMm}) : WriteInchFraction(length, 16, Rounding::Down);
+  return units == Units::Metric ? WriteMm({length.nm - length.nm % kNmPerMm})
+                                : WriteInchFraction(length, 16, Rounding::Down);
 }
 
 }  // namespace
@@ -139,7 +141,7 @@ double PaintPieceBar(QPainter& painter, const PieceBar& bar, const BarView& view
     PaintSectionSymbol(painter, box, ShapeOfWords(bar.section), view.line, view.scheme);
     const double left = view.x + view.bar_height + view.text * 0.3;
     PaintBarText(painter, {left, layout.box.y, layout.box.x - left - view.text * 0.5, view.bar_height},
-                   SectionSize(bar.section), Use::Text, view.scheme);
+                 SectionSize(bar.section), Use::Text, view.scheme);
   }
   if (view.ruler) PaintRuler(painter, layout, view);
   PaintBar(painter, layout, view, lit_run);

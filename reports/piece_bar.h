@@ -1,6 +1,6 @@
 // The one painter of the piece bar: table cells, the saw station, paper and tags all draw with it.
-// A bar is to scale (piece_bar_layout.h); trim, kerf and grip are at least one line wide; texts that do not fit
-// get leader lines or, in a table cell or on a tag, are left out. Colours come from palette.h.
+// A bar is to scale (piece_bar_layout.h); trim, kerf and grip are at least one line wide; texts that do not
+// fit get leader lines or, in a table cell or on a tag, are left out. Colours come from palette.h.
 // PaintSession() must have been called.
 #pragma once
 
@@ -41,17 +41,18 @@ struct BarView {
   double symbol_width = 0;  // room for it: SymbolWidth of the view's bars; 0: for a view of one bar
   bool ruler = false;
   int leader_rows = 6;
-  Length full;              // the longest piece of the view: one scale for all its bars
+  Length full;  // the longest piece of the view: one scale for all its bars
   Units units = Units::Metric;
   Scheme scheme = Scheme::Light;
   std::string keep_word = "keep", scrap_word = "scrap";
 };
 
-// The four places a bar is drawn at; `unit` is one pixel (times the screen's factor) or one mm in logical units.
+// The four places a bar is drawn at; `unit` is one pixel (times the screen's factor) or one mm in logical
+// units.
 BarView TableCellView(double x, double y, double width, Length full, double pixel = 1);  // 18 px high
-BarView StationView(double x, double y, double width, Length full, double pixel = 1);     // 120 px high
-BarView PaperView(double x, double y, double width, Length full, double mm);              // a bar of 9 mm
-BarView TagView(double x, double y, double width, Length full, double mm);                // a bar of 4 mm
+BarView StationView(double x, double y, double width, Length full, double pixel = 1);    // 120 px high
+BarView PaperView(double x, double y, double width, Length full, double mm);             // a bar of 9 mm
+BarView TagView(double x, double y, double width, Length full, double mm);               // a bar of 4 mm
 
 // Room for the section symbols of a view, so that all its bars begin at one x.
 double SymbolWidth(const std::vector<PieceBar>& bars, const BarView& view);

@@ -9,7 +9,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kEndRoom = 0.26;   // what a slanted or notched end takes, in bar heights
+constexpr double kEndRoom = 0.26;    // what a slanted or notched end takes, in bar heights
 constexpr double kLeaderDrop = 0.8;  // height of the leader zone and gap between labels, in text heights
 
 void CheckSums(const PieceBar& bar) {
@@ -63,7 +63,8 @@ class Layouter {
   BarRect text_room(BarRect r) const {
     const PieceBar& bar = out_.bar;
     const double end = out_.outline.x + out_.outline.width;
-    const double first = out_.outline.x + ((bar.sawn_first || bar.marked_first) ? kEndRoom * out_.box.height : 0);
+    const double first =
+        out_.outline.x + ((bar.sawn_first || bar.marked_first) ? kEndRoom * out_.box.height : 0);
     const double last = std::min(end - ((bar.sawn_last || bar.marked_last) ? kEndRoom * out_.box.height : 0),
                                  out_.grip.width > 0 ? out_.grip.x : end);
     const double from = std::max(r.x, first);
@@ -89,7 +90,8 @@ class Layouter {
       if (first) from = placed.rect.x;
       first = false;
       to = placed.rect.x + placed.rect.width;
-      if (two_lines() && !run.letter.empty() && fits(length, placed.text.width) && fits(run.letter, placed.text.width)) {
+      if (two_lines() && !run.letter.empty() && fits(length, placed.text.width) &&
+          fits(run.letter, placed.text.width)) {
         placed.upper = run.letter;
         placed.lower = length;
       } else if (fits(line, placed.text.width)) {
@@ -195,8 +197,8 @@ std::vector<BarPart> BarParts(const PieceBar& bar) {
   return parts;
 }
 
-BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
-                    const LengthText& rest_of) {
+BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of,
+                    const LengthText& text_of, const LengthText& rest_of) {
   return Layouter(bar, box, width_of, text_of, rest_of ? rest_of : text_of).run();
 }
 

@@ -3,12 +3,14 @@
 // From the end that is cut first: trim, kerf, cut, kerf, cut, ..., what is left; the grip lies inside what is
 // left, at the far end. Part i covers the half-open stretch [from_i, to_i) of the piece, in whole nanometres;
 // from_0 = 0, to_i = from_(i+1), to_last = length: the parts tile the piece exactly.
-// Scale: x(l) = x0 + width * l / full, where `full` is the longest piece of the view, the same for all its bars.
+// Scale: x(l) = x0 + width * l / full, where `full` is the longest piece of the view, the same for all its
+// bars.
 //
-// Labels. A cut wide enough holds its letter and length. A run of equal cuts that is too narrow gets one label
-// below the bar ("A 12 x 40") and a leader line to the run's bracket. Leader labels keep the order of their
-// runs, so leaders never cross; label i starts at t_i in row r_i, and its stem passes rows 0..r_i-1 at t_i.
-// With R rows, r = R-1, ..., 1, 0, R-1, ... from left to right. Labels and stems keep apart if for all i < j
+// Labels. A cut wide enough holds its letter and length. A run of equal cuts that is too narrow gets one
+// label below the bar ("A 12 x 40") and a leader line to the run's bracket. Leader labels keep the order of
+// their runs, so leaders never cross; label i starts at t_i in row r_i, and its stem passes rows 0..r_i-1 at
+// t_i. With R rows, r = R-1, ..., 1, 0, R-1, ... from left to right. Labels and stems keep apart if for all i
+// < j
 //   t_j >= t_i + (width_i + gap, if r_j >= r_i; gap otherwise),
 // a system of differences solved by one pass to the right and one pass back; the smallest R that fits wins.
 #pragma once
@@ -34,7 +36,7 @@ struct PieceBar {
   Length length, trim, kerf_each, kerf_all, grip, left;
   std::vector<BarRun> runs;  // in cutting order; empty: a piece nobody cuts yet, all of it is `left`
   LeftFate fate = LeftFate::None;
-  std::string section;       // drawn as a small symbol with this size text
+  std::string section;                             // drawn as a small symbol with this size text
   bool sawn_first = false, sawn_last = false;      // slanted saw mark at that end
   bool marked_first = false, marked_last = false;  // notch at that end
 };
@@ -44,7 +46,7 @@ enum class PartKind { Trim, Kerf, Cut, Left };
 struct BarPart {
   PartKind kind = PartKind::Left;
   Length from, to;
-  int run = -1;    // which run a cut belongs to
+  int run = -1;  // which run a cut belongs to
 };
 
 // The parts of the bar. Requires trim + kerf_all + sum of cuts + left = length, nothing negative; else throws
@@ -68,14 +70,14 @@ struct BarRect {
 
 struct PlacedPart {
   BarPart part;
-  BarRect rect;                // to scale
-  BarRect text;                // where a text may stand: clear of slanted ends, notches and the grip
-  std::string upper, lower;    // text inside: letter over length, or one line in `upper`
+  BarRect rect;              // to scale
+  BarRect text;              // where a text may stand: clear of slanted ends, notches and the grip
+  std::string upper, lower;  // text inside: letter over length, or one line in `upper`
 };
 
 struct Leader {
-  int run = -1;                       // -1: what is left
-  double from = 0, to = 0;            // bracket under the bar
+  int run = -1;             // -1: what is left
+  double from = 0, to = 0;  // bracket under the bar
   int row = 0;
   BarRect label;
   std::string text;
@@ -86,11 +88,11 @@ struct BarLayout {
   BarBox box;
   BarRect outline;
   std::vector<PlacedPart> parts;
-  BarRect grip;                // width 0: none
+  BarRect grip;  // width 0: none
   std::vector<Leader> leaders;
-  int rows = 0;                // rows of leader labels used
-  double bottom = 0;           // lowest y used
-  bool all_labelled = true;    // false: a run found no room for its text; the list beside the bar must name it
+  int rows = 0;              // rows of leader labels used
+  double bottom = 0;         // lowest y used
+  bool all_labelled = true;  // false: a run found no room for its text; the list beside the bar must name it
 };
 
 // Width of a text in the caller's unit at the box's text height.
@@ -99,7 +101,7 @@ using TextWidth = std::function<double(const std::string&)>;
 using LengthText = std::function<std::string(Length)>;
 
 // `rest_of` writes what is left (rounded down); without it `text_of` does.
-BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
-                    const LengthText& rest_of = {});
+BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of,
+                    const LengthText& text_of, const LengthText& rest_of = {});
 
 }  // namespace heatkeep

@@ -17,11 +17,14 @@ std::string MmText(Length length) { return WriteMm(length) + " mm"; }
 
 std::string InchText(Length length) { return WriteInchFraction(length, 16, Rounding::Down) + " in"; }
 
-std::string BothUnits(Length length) { return WriteMm(length, Rounding::Down) + " mm (" + InchText(length) + ")"; }
+std::string BothUnits(Length length) {
+  return WriteMm(length, Rounding::Down) + " mm (" + InchText(length) + ")";
+}
 
 std::string MmFull(Length length) {
   const bool negative = length.nm < 0;
-  const std::uint64_t nm = negative ? ~static_cast<std::uint64_t>(length.nm) + 1U : static_cast<std::uint64_t>(length.nm);
+  const std::uint64_t nm =
+      negative ? ~static_cast<std::uint64_t>(length.nm) + 1U : static_cast<std::uint64_t>(length.nm);
   const auto per_mm = static_cast<std::uint64_t>(kNmPerMm);
   const std::string rest = std::to_string(nm % per_mm);
   return (negative ? "-" : "") + WriteWhole(static_cast<std::int64_t>(nm / per_mm), true) + "." +

@@ -1,5 +1,5 @@
-// Lengths and masses in the phrases of reports, always with the unit: what length_text.h and mass_text.h write,
-// put together once. Material at hand and rests are rounded down, never up.
+// Lengths and masses in the phrases of reports, always with the unit: what length_text.h and mass_text.h
+// write, put together once. Material at hand and rests are rounded down, never up.
 #pragma once
 
 #include <string>

@@ -22,7 +22,8 @@ std::string SectionSize(std::string_view section) {
   return first == std::string_view::npos ? std::string(section) : std::string(section.substr(first));
 }
 
-void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shape> shape, double line, Scheme scheme) {
+void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shape> shape, double line,
+                        Scheme scheme) {
   painter.save();
   painter.setPen(QPen(ColorOf(Use::Outline, scheme), line * 1.4));
   painter.setBrush(ColorOf(Use::Metal, scheme));
@@ -36,9 +37,15 @@ void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shap
     return;
   }
   switch (*shape) {
-    case Shape::Round: painter.drawEllipse(square); break;
-    case Shape::Square: painter.drawRect(square.adjusted(side * .07, side * .07, -side * .07, -side * .07)); break;
-    case Shape::Flat: painter.drawRect(square.adjusted(0, side * 0.28, 0, -side * 0.28)); break;
+    case Shape::Round:
+      painter.drawEllipse(square);
+      break;
+    case Shape::Square:
+      painter.drawRect(square.adjusted(side * .07, side * .07, -side * .07, -side * .07));
+      break;
+    case Shape::Flat:
+      painter.drawRect(square.adjusted(0, side * 0.28, 0, -side * 0.28));
+      break;
     case Shape::Tube:
       painter.drawEllipse(square);
       painter.setBrush(ColorOf(Use::Ground, scheme));

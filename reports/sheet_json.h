@@ -1,7 +1,8 @@
-// A sheet as JSON: {"plan", "saw", "due", "made_at", "made_by", "proof", "bundled", "kerf_nm", "trim_nm", "grip_nm",
-// "blocks": [{"block", "place", "tag", "kind", "section", "grade", "condition", "mill", "heat", "papers", "owner", "state",
-// "length_nm", "mass_g", "trim_nm", "kerf_nm", "left_nm", "left", "cuts": [{"order", "line", "count", "set_nm",
-// "nominal_nm"}]}], "short": [{"order", "line", "missing", "why"}]}. Keys do not change.
+// A sheet as JSON: {"plan", "saw", "due", "made_at", "made_by", "proof", "bundled", "kerf_nm", "trim_nm",
+// "grip_nm", "blocks": [{"block", "place", "tag", "kind", "section", "grade", "condition", "mill", "heat",
+// "papers", "owner", "state", "length_nm", "mass_g", "trim_nm", "kerf_nm", "left_nm", "left", "cuts":
+// [{"order", "line", "count", "set_nm", "nominal_nm"}]}], "short": [{"order", "line", "missing", "why"}]}.
+// Keys do not change.
 #pragma once
 
 #include <nlohmann/json.hpp>

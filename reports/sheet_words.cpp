@@ -9,7 +9,8 @@
 namespace heatkeep {
 
 std::string HeatInGroups(const std::string& heat) {
-  const bool plain = std::all_of(heat.begin(), heat.end(), [](char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0; });
+  const bool plain = std::all_of(heat.begin(), heat.end(),
+                                 [](char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0; });
   if (!plain || heat.size() <= 4) return heat;
   std::string text;
   for (std::size_t i = 0; i < heat.size(); ++i) {
@@ -29,7 +30,8 @@ std::string HowToLift(Mass mass, Length length, Mass limit) {
 std::string WhatIsLeft(const SheetBlock& block, Units units) {
   const std::int64_t step = units == Units::Metric ? kNmPerMm : kNmPerInch / 16;
   const bool whole = block.left.nm % step == 0;
-  const std::string length = units == Units::Metric ? MmText({block.left.nm - block.left.nm % step}) : InchText(block.left);
+  const std::string length =
+      units == Units::Metric ? MmText({block.left.nm - block.left.nm % step}) : InchText(block.left);
   if (block.left.nm <= 0) return "NOTHING LEFT";
   const std::string about = block.doubt.nm > 0 || !whole ? "LEFT \u2248 " : "LEFT ";
   if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
@@ -60,7 +62,7 @@ std::string StopWords(const SheetCut& cut, Units units) {
 
 std::string ToleranceWords(const SheetCut& cut) {
   if (cut.tolerance_minus == cut.tolerance_plus) return "\u00B1" + MmText(cut.tolerance_plus);
-  return "+" + MmNumber(cut.tolerance_plus) + " / \u2212" + MmText(cut.tolerance_minus);
+  return "+" + MmNumber(cut.tolerance_plus) + "/\u2212" + MmText(cut.tolerance_minus);
 }
 
 std::string LossWords(const SheetBlock& block) {
@@ -78,9 +80,12 @@ int PieceCount(const SheetBlock& block) {
 }
 
 std::string CautionWords() {
-  return "Bars roll, straps spring: chock first, stand at the end. Slings and tongs rated, nothing lifted over people. "
-         "Ends and burrs cut, chips are hot. Guards on, interlocks working. Isolate the power before a blade change. "
-         "Gloves for handling, no gloves at a moving blade. Never hold a short rest by hand. Reminders only: local "
+  return "Bars roll, straps spring: chock first, stand at the end. Slings and tongs rated, nothing lifted "
+         "over people. "
+         "Ends and burrs cut, chips are hot. Guards on, interlocks working. Isolate the power before a blade "
+         "change. "
+         "Gloves for handling, no gloves at a moving blade. Never hold a short rest by hand. Reminders only: "
+         "local "
          "rules and trained people decide.";
 }
 

@@ -29,7 +29,7 @@ std::string DoubtWords(const SheetBlock& block);
 
 // "240.0 mm (9.449 in)"; first the unit of the saw's readout.
 std::string StopWords(const SheetCut& cut, Units units = Units::Metric);
-// "+0.5 / -0 mm".
+// "+0.5/-0 mm".
 std::string ToleranceWords(const SheetCut& cut);
 
 // "trim 5, kerf 2 each (16 in all), grip 60 mm".

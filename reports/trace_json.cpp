@@ -20,11 +20,24 @@ std::string TraceJson(const TraceRecord& record) {
   out["statement"] = OwnWorkStatement();
   out["lines"] = Json::array();
   for (const TraceLine& l : record.lines)
-    out["lines"].push_back(Json{{"depth", l.depth}, {"what", l.what}, {"name", l.name}, {"parent", l.parent},
-                                {"count", l.count}, {"length_nm", l.length.nm}, {"mass_g", l.mass.g}, {"mill", l.mill},
-                                {"heat", l.heat}, {"grade", l.grade}, {"section", l.section}, {"condition", l.condition},
-                                {"document", l.document}, {"receipt", l.receipt}, {"where_now", l.where_now},
-                                {"at", l.at}, {"by", l.by}, {"held", l.held}});
+    out["lines"].push_back(Json{{"depth", l.depth},
+                                {"what", l.what},
+                                {"name", l.name},
+                                {"parent", l.parent},
+                                {"count", l.count},
+                                {"length_nm", l.length.nm},
+                                {"mass_g", l.mass.g},
+                                {"mill", l.mill},
+                                {"heat", l.heat},
+                                {"grade", l.grade},
+                                {"section", l.section},
+                                {"condition", l.condition},
+                                {"document", l.document},
+                                {"receipt", l.receipt},
+                                {"where_now", l.where_now},
+                                {"at", l.at},
+                                {"by", l.by},
+                                {"held", l.held}});
   out["balances"] = Json::array();
   for (const HeatBalance& balance : record.balances) out["balances"].push_back(BalanceJson(balance));
   // A text that is not UTF-8 is written with a replacement sign: a record must come out.

@@ -9,9 +9,9 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kStep = 3.4;    // indentation of one depth
+constexpr double kStep = 3.4;   // indentation of one depth
 constexpr int kDeepest = 8;     // deeper lines are not indented further; their "from" says the parent
-constexpr double kFirst = 5.6;   // height of the first and second text line of a row
+constexpr double kFirst = 5.6;  // height of the first and second text line of a row
 constexpr double kSecond = 4.2;
 
 struct Widths {
@@ -61,20 +61,22 @@ FlowItem LineItem(const TraceLine& l, const std::vector<bool>& follows, double w
   const std::string where_now = (l.held ? "HELD, " : "") + l.where_now;
   const double first = std::max(kFirst, ParagraphHeight(where_now, w.where, where) + 1.2);
   const double height = first + std::max(kSecond - 0.6, detail_height + 0.6);
-  return {height, [=](Pen& pen, double y) {
-            Strokes(pen, y, height, l.depth, follows);
-            double x = kMargin + indent;
-            const std::string what = l.what + " ";
-            const double what_width = std::min(TextWidthMm(what, {3.2}) + 1, (w.what - indent) * 0.6);
-            pen.text(x, y + 0.9, what_width, what, {3.2});
-            pen.text(x + what_width, y + 0.8, w.what - indent - what_width, l.name, {3.4, true, true, false, Align::Left, true});
-            x = kMargin + w.what + 2;
-            const std::string count = l.count != 1 ? std::to_string(l.count) + " \u00D7 " : "";
-            pen.text(x, y + 0.9, w.length, count + MmText(l.length), {3.2, false, false, false, Align::Right});
-            pen.text(x + w.length + 1, y + 0.9, w.mass, KgText(l.mass), {3.2, false, false, false, Align::Right});
-            pen.paragraph(x + w.length + w.mass + 5, y + 0.9, w.where - 1, where_now, where);
-            pen.paragraph(kMargin + indent, y + first - 0.4, detail_width, detail, small);
-          }};
+  return {
+      height, [=](Pen& pen, double y) {
+        Strokes(pen, y, height, l.depth, follows);
+        double x = kMargin + indent;
+        const std::string what = l.what + " ";
+        const double what_width = std::min(TextWidthMm(what, {3.2}) + 1, (w.what - indent) * 0.6);
+        pen.text(x, y + 0.9, what_width, what, {3.2});
+        pen.text(x + what_width, y + 0.8, w.what - indent - what_width, l.name,
+                 {3.4, true, true, false, Align::Left, true});
+        x = kMargin + w.what + 2;
+        const std::string count = l.count != 1 ? std::to_string(l.count) + " \u00D7 " : "";
+        pen.text(x, y + 0.9, w.length, count + MmText(l.length), {3.2, false, false, false, Align::Right});
+        pen.text(x + w.length + 1, y + 0.9, w.mass, KgText(l.mass), {3.2, false, false, false, Align::Right});
+        pen.paragraph(x + w.length + w.mass + 5, y + 0.9, w.where - 1, where_now, where);
+        pen.paragraph(kMargin + indent, y + first - 0.4, detail_width, detail, small);
+      }};
 }
 
 FlowItem TableHead(double width) {
@@ -112,23 +114,28 @@ std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines) 
 std::string TraceCounts(const std::vector<TraceLine>& lines) {
   std::vector<std::pair<std::string, int>> counts;
   for (const TraceLine& l : lines) {
-    const auto found = std::find_if(counts.begin(), counts.end(), [&](const auto& c) { return c.first == l.what; });
+    const auto found =
+        std::find_if(counts.begin(), counts.end(), [&](const auto& c) { return c.first == l.what; });
     if (found == counts.end())
       counts.emplace_back(l.what, l.count);
     else
       found->second += l.count;
   }
   std::string text;
-  for (const auto& [what, count] : counts) text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + Plural(what, count);
+  for (const auto& [what, count] : counts)
+    text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + Plural(what, count);
   return text.empty() ? "nothing found" : text;
 }
 
 void WriteTracePdf(const std::string& path, const TraceRecord& record, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  const std::string asked = "asked " + ShortTime(record.asked_at) + (record.asked_by.empty() ? "" : " by " + record.asked_by) +
-                            "  \u00B7  " + TraceCounts(record.lines);
-  SetRecordHead(flow, {"Trace record of " + record.kind, record.subject, asked, record.digest, record.happenings}, width);
+  const std::string asked = "asked " + ShortTime(record.asked_at) +
+                            (record.asked_by.empty() ? "" : " by " + record.asked_by) + "  \u00B7  " +
+                            TraceCounts(record.lines);
+  SetRecordHead(flow,
+                {"Trace record of " + record.kind, record.subject, asked, record.digest, record.happenings},
+                width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.0}, 2));
   flow.repeated.push_back(TableHead(width));
   flow.items.push_back(flow.repeated[0]);
@@ -138,7 +145,8 @@ void WriteTracePdf(const std::string& path, const TraceRecord& record, const Pri
     flow.items.push_back(LineItem(record.lines[i], strokes[i], width));
     flow.items.back().head = 0;
   }
-  if (record.lines.empty()) flow.items.push_back(TextRow(kMargin, width, "The book holds nothing of this name.", {3.3}));
+  if (record.lines.empty())
+    flow.items.push_back(TextRow(kMargin, width, "The book holds nothing of this name.", {3.3}));
   for (const HeatBalance& balance : record.balances) AddBalance(flow, balance, width);
   WriteFlow(path, flow, options);
 }

@@ -1,10 +1,11 @@
-// The trace record of an order, a heat or a piece: the tree of pieces, the balances, and what the book says of
-// itself (digest, happenings). It compares what the book holds and states only our own work.
+// The trace record of an order, a heat or a piece: the tree of pieces, the balances, and what the book says
+// of itself (digest, happenings). It compares what the book holds and states only our own work.
 //
-// JSON (keys stay): "record": "trace", "kind", "subject", "asked_at", "asked_by", "digest", "happenings" (integer),
-// "statement"; "lines": array in tree order of { "depth", "what", "name", "parent", "count", "length_nm" (of one),
-// "mass_g" (of all), "mill", "heat", "grade", "section", "condition", "document", "receipt", "where_now", "at",
-// "by", "held" (bool) }; "balances": array as in balance_record.h. Lengths are whole nanometres, masses whole grams.
+// JSON (keys stay): "record": "trace", "kind", "subject", "asked_at", "asked_by", "digest", "happenings"
+// (integer), "statement"; "lines": array in tree order of { "depth", "what", "name", "parent", "count",
+// "length_nm" (of one), "mass_g" (of all), "mill", "heat", "grade", "section", "condition", "document",
+// "receipt", "where_now", "at", "by", "held" (bool) }; "balances": array as in balance_record.h. Lengths are
+// whole nanometres, masses whole grams.
 #pragma once
 
 #include <string>
@@ -21,7 +22,8 @@ void WriteTraceXlsx(const std::string& path, const TraceRecord& record, const Pr
 void WriteTraceJson(const std::string& path, const TraceRecord& record);
 std::string TraceJson(const TraceRecord& record);
 
-// For each line and each depth 1..depth: does a later line of the same parent follow? These are the tree's strokes.
+// For each line and each depth 1..depth: does a later line of the same parent follow? These are the tree's
+// strokes.
 std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines);
 
 // "1 receipt, 2 bars, 5 drops, 12 cut pieces".

@@ -8,23 +8,41 @@ namespace {
 
 Table Lines(const TraceRecord& record) {
   Table table{"Trace",
-              {{"depth", 7}, {"what", 14}, {"name", 16}, {"from piece", 14}, {"count", 8}, {"length mm (of one)", 14, 3},
-               {"mass kg (of all)", 12, 3}, {"mill", 14}, {"heat", 14}, {"grade", 14}, {"section", 16}, {"condition", 10},
-               {"document", 22}, {"receipt", 30}, {"where now", 36}, {"held", 7}, {"at", 22}, {"by", 16}},
+              {{"depth", 7},
+               {"what", 14},
+               {"name", 16},
+               {"from piece", 14},
+               {"count", 8},
+               {"length mm (of one)", 14, 3},
+               {"mass kg (of all)", 12, 3},
+               {"mill", 14},
+               {"heat", 14},
+               {"grade", 14},
+               {"section", 16},
+               {"condition", 10},
+               {"document", 22},
+               {"receipt", 30},
+               {"where now", 36},
+               {"held", 7},
+               {"at", 22},
+               {"by", 16}},
               {}};
   for (const TraceLine& l : record.lines)
-    table.rows.push_back({std::int64_t{l.depth}, l.what, l.name, l.parent, std::int64_t{l.count}, MmCell(l.length),
-                          KgCell(l.mass), l.mill, l.heat, l.grade, l.section, l.condition, l.document, l.receipt,
-                          l.where_now, std::string(l.held ? "HELD" : ""), l.at, l.by});
+    table.rows.push_back({std::int64_t{l.depth}, l.what, l.name, l.parent, std::int64_t{l.count},
+                          MmCell(l.length), KgCell(l.mass), l.mill, l.heat, l.grade, l.section, l.condition,
+                          l.document, l.receipt, l.where_now, std::string(l.held ? "HELD" : ""), l.at, l.by});
   return table;
 }
 
 Table About(const TraceRecord& record) {
   return {"About",
           {{"what", 22}, {"value", 90}},
-          {{std::string("trace record of"), record.kind + " " + record.subject}, {std::string("asked at"), record.asked_at},
-           {std::string("asked by"), record.asked_by}, {std::string("book's digest"), record.digest},
-           {std::string("happenings"), record.happenings}, {std::string("statement"), OwnWorkStatement()}}};
+          {{std::string("trace record of"), record.kind + " " + record.subject},
+           {std::string("asked at"), record.asked_at},
+           {std::string("asked by"), record.asked_by},
+           {std::string("book's digest"), record.digest},
+           {std::string("happenings"), record.happenings},
+           {std::string("statement"), OwnWorkStatement()}}};
 }
 
 }  // namespace

@@ -1,6 +1,6 @@
-// Tables as an XLSX workbook. Numbers are numbers with the unit in the column's head; texts are texts: a text that
-// begins like a formula stays a text. Head row bold and frozen, filter on. The creation date is told, so the same
-// tables give the same bytes.
+// Tables as an XLSX workbook. Numbers are numbers with the unit in the column's head; texts are texts: a text
+// that begins like a formula stays a text. Head row bold and frozen, filter on. The creation date is told, so
+// the same tables give the same bytes.
 #pragma once
 
 #include <cstdint>
@@ -15,9 +15,9 @@
 namespace heatkeep {
 
 struct Column {
-  std::string head;       // with the unit: "length mm"
-  double width = 12;      // in characters
-  int decimals = 0;       // shown of a number; the cell holds the whole number
+  std::string head;   // with the unit: "length mm"
+  double width = 12;  // in characters
+  int decimals = 0;   // shown of a number; the cell holds the whole number
 };
 
 using Cell = std::variant<std::string, double, std::int64_t>;

@@ -45,8 +45,8 @@ TraceRecord InventedTrace(int bars) {
   root.at = "2026-10-02T10:15:00+01:00";
   root.by = "clerk";
   r.lines.push_back(root);
-  const auto add = [&](int depth, const char* what, const std::string& name, const std::string& parent, int count,
-                       Length length, const char* where, bool held) {
+  const auto add = [&](int depth, const char* what, const std::string& name, const std::string& parent,
+                       int count, Length length, const char* where, bool held) {
     TraceLine l = root;
     l.depth = depth;
     l.what = what;
@@ -66,7 +66,8 @@ TraceRecord InventedTrace(int bars) {
     add(1, "bar", bar, "R-0093", 1, 6000_mm, "cut up", false);
     add(2, "cut piece", "W-3301/2", bar, 7, 580_mm, "shipped to Pallant Hydraulics, note 118", false);
     add(2, "drop", drop, bar, 1, 1900_mm, "cut up", false);
-    add(3, "cut piece", "W-3310/1", drop, 6, 240_mm, "on site, rack at saw 1, waiting for turning and a second look", i == 1);
+    add(3, "cut piece", "W-3310/1", drop, 6, 240_mm,
+        "on site, rack at saw 1, waiting for turning and a second look", i == 1);
     add(3, "drop", "1400" + std::to_string(i) + "-1", drop, 1, 446_mm, "place B3-2", i == 1);
     add(2, "reject", "W-3301/2", bar, 1, 577_mm, "scrap bin 2", false);
   }

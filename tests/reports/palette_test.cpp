@@ -31,7 +31,8 @@ TEST(Palette, OnScreensMetalAndCutsStandOutFromTheGround) {
 TEST(Palette, SixOrdersHaveSixTonesAndTheSeventhBeginsAgain) {
   for (const Scheme scheme : {Scheme::Light, Scheme::Dark})
     for (int a = 0; a < 6; ++a)
-      for (int b = 0; b < a; ++b) EXPECT_FALSE(ToneOf(CutUse(a), scheme) == ToneOf(CutUse(b), scheme)) << a << b;
+      for (int b = 0; b < a; ++b)
+        EXPECT_FALSE(ToneOf(CutUse(a), scheme) == ToneOf(CutUse(b), scheme)) << a << b;
   EXPECT_EQ(CutUse(6), CutUse(0));
 }
 

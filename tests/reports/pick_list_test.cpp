@@ -31,11 +31,14 @@ void ExpectNoSplitBlock(const Sheet& sheet, const std::string& pdf) {
   std::vector<Edge> edges;
   for (std::size_t i = 0; i < words.size(); ++i) {
     if (tags.contains(words[i].text)) edges.push_back({words[i].page, words[i].top, true});
-    if (words[i].text == "pulled" && i + 2 < words.size() && words[i + 1].text == "and" && words[i + 2].text == "cut")
+    if (words[i].text == "pulled" && i + 2 < words.size() && words[i + 1].text == "and" &&
+        words[i + 2].text == "cut")
       edges.push_back({words[i].page, words[i].top, false});
   }
   ASSERT_EQ(edges.size(), 2 * sheet.blocks.size());
-  std::stable_sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) { return a.page != b.page ? a.page < b.page : a.y < b.y; });
+  std::stable_sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) {
+    return a.page != b.page ? a.page < b.page : a.y < b.y;
+  });
   for (std::size_t i = 0; i < edges.size(); i += 2) {
     EXPECT_TRUE(edges[i].first) << "edge " << i;
     EXPECT_FALSE(edges[i + 1].first) << "edge " << i;
@@ -44,7 +47,9 @@ void ExpectNoSplitBlock(const Sheet& sheet, const std::string& pdf) {
 }
 
 void ExpectEveryField(const Sheet& sheet, const std::string& text) {
-  const auto find = [&](const std::string& wanted) { EXPECT_NE(text.find(wanted), std::string::npos) << wanted; };
+  const auto find = [&](const std::string& wanted) {
+    EXPECT_NE(text.find(wanted), std::string::npos) << wanted;
+  };
   for (const SheetBlock& b : sheet.blocks) {
     find(b.tag);
     find(b.place);
@@ -76,7 +81,8 @@ TEST(PickList, ASawThatReadsInchesGetsStopsAndRestsInInches) {
   WritePickListPdf(folder / "list.pdf", sheet, kLetter, Units::Inch);
   const std::string text = TextOf(folder / "list.pdf");
   EXPECT_NE(text.find("STOP 9.488 in (241.0 mm)"), std::string::npos);  // 241 / 25.4 = 9.4882
-  EXPECT_NE(text.find("LEFT \u2248 8 1/16 in: KEEP"), std::string::npos);  // 206 mm = 8.110 in, down to the sixteenth
+  EXPECT_NE(text.find("LEFT \u2248 8 1/16 in: KEEP"),
+            std::string::npos);  // 206 mm = 8.110 in, down to the sixteenth
 }
 
 TEST(PickList, NoBlockIsSplitOnA4OrLetter) {
@@ -134,8 +140,8 @@ TEST(PickList, PlaceTagAndHeatAreEightMillimetresHigh) {
   OwnFolder folder;
   const Sheet sheet = InventedSheet(3);
   WritePickListPdf(folder / "list.pdf", sheet, kA4);
-  // poppler's box of a word is ascent to descent, 1.164 em of DejaVu Sans; capitals are 0.729 em (measured from the
-  // font's OS/2 table): 8 mm capitals need a box of at least 12.7 mm, taken with 1 % tolerance.
+  // poppler's box of a word is ascent to descent, 1.164 em of DejaVu Sans; capitals are 0.729 em (measured
+  // from the font's OS/2 table): 8 mm capitals need a box of at least 12.7 mm, taken with 1 % tolerance.
   for (const PdfWord& word : WordsOf(folder / "list.pdf"))
     if (word.text == sheet.blocks[0].tag || word.text == sheet.blocks[0].place) {
       EXPECT_GE((word.bottom - word.top) / 72 * 25.4, 12.7 * 0.99) << word.text;
@@ -167,7 +173,14 @@ TEST(PickList, ManyKindsOfCutStayInOneBlock) {
   b.left = 100_mm;
   Length used = b.left;
   for (int i = 0; i < 40; ++i) {
-    SheetCut cut{"W-" + std::to_string(4000 + i), "1", "Drewe Conveyors", 2, 31_mm + Length{i * kNmPerMm}, 31_mm, 0_mm, 1_mm};
+    SheetCut cut{"W-" + std::to_string(4000 + i),
+                 "1",
+                 "Drewe Conveyors",
+                 2,
+                 31_mm + Length{i * kNmPerMm},
+                 31_mm,
+                 0_mm,
+                 1_mm};
     used += cut.set * 2 + 2_mm * 2;
     b.cuts.push_back(cut);
   }
@@ -178,7 +191,8 @@ TEST(PickList, ManyKindsOfCutStayInOneBlock) {
   ExpectNoSplitBlock(sheet, folder / "list.pdf");
   EXPECT_EQ(CrowdingOf(folder / "list.pdf", 210, 297), "");
   const std::string text = TextOf(folder / "list.pdf");
-  for (const SheetCut& cut : b.cuts) EXPECT_NE(text.find("STOP " + StopWords(cut)), std::string::npos) << cut.order;
+  for (const SheetCut& cut : b.cuts)
+    EXPECT_NE(text.find("STOP " + StopWords(cut)), std::string::npos) << cut.order;
 }
 
 TEST(PickList, ABlockWhoseLengthsDoNotAddUpIsRefusedAndTheOldFileStays) {

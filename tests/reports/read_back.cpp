@@ -2,11 +2,11 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
-#include <regex>
 #include <sstream>
 #include <stdexcept>
 
@@ -14,11 +14,19 @@ namespace heatkeep {
 namespace {
 
 std::string WithoutEntities(std::string text) {
-  const std::pair<const char*, const char*> entities[] = {{"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", "\""}, {"&apos;", "'"}, {"&#39;", "'"}, {"&amp;", "&"}};
+  const std::pair<const char*, const char*> entities[] = {{"&lt;", "<"},   {"&gt;", ">"},  {"&quot;", "\""},
+                                                          {"&apos;", "'"}, {"&#39;", "'"}, {"&amp;", "&"}};
   for (const auto& [from, to] : entities)
     for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + 1))
       text.replace(at, std::string(from).size(), to);
   return text;
+}
+
+// The number of an attribute of a <word> line.
+double Attribute(const std::string& line, const std::string& name) {
+  const std::size_t at = line.find(name + "=\"");
+  if (at == std::string::npos) throw std::runtime_error("pdftotext -bbox: no " + name + " in " + line);
+  return std::stod(line.substr(at + name.size() + 2));
 }
 
 }  // namespace
@@ -39,21 +47,24 @@ std::string OutputOf(const std::string& command) {
   if (pipe == nullptr) throw std::runtime_error("cannot run: " + command);
   std::string out;
   std::array<char, 65536> buffer{};
-  for (std::size_t n = 0; (n = fread(buffer.data(), 1, buffer.size(), pipe)) > 0;) out.append(buffer.data(), n);
+  for (std::size_t n = 0; (n = fread(buffer.data(), 1, buffer.size(), pipe)) > 0;)
+    out.append(buffer.data(), n);
   if (pclose(pipe) != 0) throw std::runtime_error("failed: " + command);
   return out;
 }
 
 std::vector<PdfWord> WordsOf(const std::string& pdf) {
   std::istringstream lines(OutputOf("pdftotext -bbox '" + pdf + "' -"));
-  const std::regex word("<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">(.*)</word>");
   std::vector<PdfWord> words;
   int page = 0;
   for (std::string line; std::getline(lines, line);) {
     if (line.find("<page ") != std::string::npos) ++page;
-    std::smatch m;
-    if (line.find("<word ") == std::string::npos || !std::regex_search(line, m, word)) continue;
-    words.push_back({page, std::stod(m[1]), std::stod(m[2]), std::stod(m[3]), std::stod(m[4]), WithoutEntities(m[5])});
+    const std::size_t open = line.find("<word ");
+    const std::size_t close = line.find("</word>");
+    if (open == std::string::npos || close == std::string::npos) continue;
+    const std::size_t text = line.find('>', open) + 1;
+    words.push_back({page, Attribute(line, "xMin"), Attribute(line, "yMin"), Attribute(line, "xMax"),
+                     Attribute(line, "yMax"), WithoutEntities(line.substr(text, close - text))});
   }
   return words;
 }
@@ -92,8 +103,10 @@ std::string CrowdingOf(const std::string& pdf, double page_width_mm, double page
       const PdfWord& b = words[j];
       const double other = 0.3 * (b.bottom - b.top);
       const bool across = std::min(a.right, b.right) - std::max(a.left, b.left) > 0.4;
-      const bool down = std::min(a.bottom - slack, b.bottom - other) - std::max(a.top + slack, b.top + other) > 0.2;
-      if (across && down) found += "page " + std::to_string(a.page) + ": over each other: " + a.text + " | " + b.text + "\n";
+      const bool down =
+          std::min(a.bottom - slack, b.bottom - other) - std::max(a.top + slack, b.top + other) > 0.2;
+      if (across && down)
+        found += "page " + std::to_string(a.page) + ": over each other: " + a.text + " | " + b.text + "\n";
     }
   }
   return found;

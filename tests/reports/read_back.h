@@ -25,7 +25,7 @@ class OwnFolder {
 std::string OutputOf(const std::string& command);
 
 struct PdfWord {
-  int page = 0;  // from 1
+  int page = 0;                                     // from 1
   double left = 0, top = 0, right = 0, bottom = 0;  // points from the top left corner
   std::string text;
 };

@@ -50,6 +50,22 @@ void PaintBars(const std::string& path, Scheme scheme, double factor) {
   image.save(QString::fromStdString(path));
 }
 
+// Bars as a tag printer of 203 dots an inch would show them.
+void PaintTagBars(const std::string& path) {
+  const Sheet sheet = InventedSheet(6);
+  QImage image(680, 300, QImage::Format_RGB32);
+  image.fill(Qt::white);
+  QPainter painter(&image);
+  OrderLetters letters;
+  double y = 16;
+  for (const SheetBlock& block : sheet.blocks) {
+    PaintPieceBar(painter, PieceBarOf(block, letters), TagView(16, y, 640, block.length, 8));
+    y += 46;
+  }
+  painter.end();
+  image.save(QString::fromStdString(path));
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -73,6 +89,7 @@ int main(int argc, char** argv) {
     WriteBalanceXlsx(folder + "balance.xlsx", InventedBalance(), a4);
     WriteBalanceJson(folder + "balance.json", InventedBalance(), a4);
     PaintSession();
+    PaintTagBars(folder + "bars_tag.png");
     PaintBars(folder + "bars_light_10.png", Scheme::Light, 1.0);
     PaintBars(folder + "bars_light_15.png", Scheme::Light, 1.5);
     PaintBars(folder + "bars_dark_10.png", Scheme::Dark, 1.0);

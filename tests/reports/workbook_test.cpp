@@ -55,7 +55,8 @@ TEST(Workbook, TheSameTablesGiveTheSameBytes) {
   WritePickListXlsx(folder / "a.xlsx", InventedSheet(3), kTold);
   WritePickListXlsx(folder / "b.xlsx", InventedSheet(3), kTold);
   EXPECT_EQ(WholeFile(folder / "a.xlsx"), WholeFile(folder / "b.xlsx"));
-  EXPECT_NE(OutputOf("unzip -p '" + (folder / "a.xlsx") + "' docProps/core.xml").find("2026-11-25T07:40:12Z"), std::string::npos);
+  EXPECT_NE(OutputOf("unzip -p '" + (folder / "a.xlsx") + "' docProps/core.xml").find("2026-11-25T07:40:12Z"),
+            std::string::npos);
 }
 
 TEST(Workbook, AFolderThatIsNotThereIsNamedInTheError) {
@@ -70,7 +71,8 @@ TEST(Workbook, AFolderThatIsNotThereIsNamedInTheError) {
 
 TEST(Workbook, ATextLongerThanACellHoldsIsRefusedAndNothingIsLeftBehind) {
   OwnFolder folder;
-  EXPECT_THROW(WriteWorkbook(folder / "t.xlsx", "t", {{"T", {{"a", 5}}, {{std::string(40000, 'x')}}}}, kTold), std::runtime_error);
+  EXPECT_THROW(WriteWorkbook(folder / "t.xlsx", "t", {{"T", {{"a", 5}}, {{std::string(40000, 'x')}}}}, kTold),
+               std::runtime_error);
   EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
 }
 
