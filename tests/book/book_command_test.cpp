@@ -53,13 +53,27 @@ TEST_F(Commanded, DeedsOnABookNotMadeYetSaySo) {
   EXPECT_NE(out.str().find("made      no"), std::string::npos) << out.str();
 }
 
-TEST_F(Commanded, InitMakesABookInWhichTheMakerMayDoEverything) {
-  ASSERT_EQ(Run(BookDeed::Init), 0) << err.str();
-  ASSERT_EQ(Run(BookDeed::Init), 0) << err.str();
+TEST_F(Commanded, InitMakesABookInOrderInWhichTheMakerMayDoEverything) {
+  BookCommand fresh;
+  fresh.where.home = folder + "/fresh";
+  ASSERT_EQ(Run(BookDeed::Init, fresh), 0) << err.str();
+  EXPECT_NE(out.str().find("ran 0001_"), std::string::npos) << out.str();
+  ASSERT_EQ(Run(BookDeed::Init, fresh), 0) << err.str();
   EXPECT_NE(out.str().find("nothing new"), std::string::npos) << out.str();
-  ASSERT_EQ(Run(BookDeed::PersonList), 0) << err.str();
-  EXPECT_NE(out.str().find(OwnAccount().name + ": clerk planner saw quality owner\n"), std::string::npos) << out.str();
-  EXPECT_EQ(Run(BookDeed::Verify), 0) << out.str() << err.str();
+  ASSERT_EQ(Run(BookDeed::PersonList, fresh), 0) << err.str();
+  EXPECT_EQ(out.str(), OwnAccount().name + ": clerk planner saw quality owner\n");
+  EXPECT_EQ(Run(BookDeed::Verify, fresh), 0) << out.str() << err.str();
+  EXPECT_EQ(Run(BookDeed::Stop, fresh), 0) << err.str();
+}
+
+TEST_F(Commanded, VerifyOfABookThatCouldLoseWhatItAcknowledgedIsOne) {
+  ASSERT_EQ(Run(BookDeed::Init), 0) << err.str();  // this home's server runs without fsync
+  BookCommand json;
+  json.json = true;
+  EXPECT_EQ(Run(BookDeed::Verify, json), 1);
+  const auto said = nlohmann::json::parse(out.str());
+  EXPECT_EQ(said["ok"], false);
+  EXPECT_GT(said["checks"].size(), 1U);
 }
 
 TEST_F(Commanded, StatusTellsInJsonAndStopAndStartWork) {
