@@ -114,4 +114,60 @@ Sheet InventedSheet(int blocks) {
   return sheet;
 }
 
+Sheet HardSheet() {
+  Sheet sheet = InventedSheet(4);
+  SheetBlock& named = sheet.blocks[1];
+  named.place = "YARD-NORTH-BAY-17-LEVEL-4";
+  named.heat = "VKM2208A/0047-REMELT-19";
+  named.grade = "X2CrNiMoCuN25-6-3 modified to customer drawing 4711-88";
+  named.owner = "A customer with an extraordinarily long registered name, department of spare parts";
+  named.mill = "A mill whose name fills half a line by itself";
+  named.otherwise = std::string(300, 'w');
+  named.cuts[0].customer = std::string(120, 'm');
+  sheet.proof += " and so on " + std::string(400, 'x');
+  SheetBlock& many = sheet.blocks[0];
+  many.cuts.clear();
+  many.left = 100_mm;
+  many.trim = 0_mm;
+  Length used = many.left;
+  for (int i = 0; i < 40; ++i) {
+    SheetCut cut;
+    cut.order = "W-" + Digits(4000 + i, 4);
+    cut.line = "1";
+    cut.customer = "Drewe Conveyors";
+    cut.count = 2;
+    cut.set = cut.nominal = 31_mm + Length{i * kNmPerMm};
+    cut.tolerance_plus = 1_mm;
+    used += (cut.set + many.kerf_each) * cut.count;
+    many.cuts.push_back(cut);
+  }
+  many.kerf_all = many.kerf_each * 80;
+  many.length = used;
+  many.fate = LeftFate::Scrap;
+  return sheet;
+}
+
+std::vector<StockRow> InventedStock(int pieces) {
+  std::vector<StockRow> rows;
+  for (const SheetBlock& b : InventedSheet(pieces).blocks) {
+    StockRow row;
+    row.tag = b.tag;
+    row.kind = b.kind;
+    row.grade = b.grade;
+    row.section = b.section;
+    row.condition = b.condition;
+    row.mill = b.mill;
+    row.heat = b.heat;
+    row.papers = b.papers;
+    row.owner = b.owner;
+    row.place = b.place;
+    row.state = "free";
+    row.length = b.length;
+    row.doubt = b.doubt;
+    row.mass = b.mass;
+    rows.push_back(row);
+  }
+  return rows;
+}
+
 }  // namespace heatkeep

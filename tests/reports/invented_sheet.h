@@ -8,4 +8,9 @@ namespace heatkeep {
 // A sheet of `blocks` pieces whose lengths add up exactly, of mixed grades, sections, owners and fates.
 Sheet InventedSheet(int blocks);
 
+// The same sheet with names far too long, and a first block of 40 kinds of cut.
+Sheet HardSheet();
+// The pieces of InventedSheet as stock on hand.
+std::vector<StockRow> InventedStock(int pieces);
+
 }  // namespace heatkeep

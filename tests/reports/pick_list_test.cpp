@@ -150,48 +150,18 @@ TEST(PickList, PlaceTagAndHeatAreEightMillimetresHigh) {
 
 TEST(PickList, LongNamesAreShrunkWrappedOrEndedWithAnEllipsis) {
   OwnFolder folder;
-  Sheet sheet = InventedSheet(2);
-  SheetBlock& b = sheet.blocks[0];
-  b.place = "YARD-NORTH-BAY-17-LEVEL-4";
-  b.heat = "VKM2208A/0047-REMELT-19";
-  b.grade = "X2CrNiMoCuN25-6-3 modified to customer drawing 4711-88";
-  b.owner = "A customer with an extraordinarily long registered name, department of spare parts";
-  b.mill = "A mill whose name fills half a line by itself";
-  b.otherwise = std::string(300, 'w');
-  b.cuts[0].customer = std::string(120, 'm');
-  sheet.proof += std::string(" and so on") + std::string(400, 'x');
-  WritePickListPdf(folder / "list.pdf", sheet, kA4);
+  WritePickListPdf(folder / "list.pdf", HardSheet(), kA4);
   EXPECT_EQ(CrowdingOf(folder / "list.pdf", 210, 297), "");
   EXPECT_NE(TextOf(folder / "list.pdf").find("\u2026"), std::string::npos);
 }
 
-TEST(PickList, ManyKindsOfCutStayInOneBlock) {
+TEST(PickList, FortyKindsOfCutStayInOneBlockWithEveryStop) {
   OwnFolder folder;
-  Sheet sheet = InventedSheet(1);
-  SheetBlock& b = sheet.blocks[0];
-  b.cuts.clear();
-  b.left = 100_mm;
-  Length used = b.left;
-  for (int i = 0; i < 40; ++i) {
-    SheetCut cut{"W-" + std::to_string(4000 + i),
-                 "1",
-                 "Drewe Conveyors",
-                 2,
-                 31_mm + Length{i * kNmPerMm},
-                 31_mm,
-                 0_mm,
-                 1_mm};
-    used += cut.set * 2 + 2_mm * 2;
-    b.cuts.push_back(cut);
-  }
-  b.trim = 0_mm;
-  b.kerf_all = 2_mm * 80;
-  b.length = used;
+  const Sheet sheet = HardSheet();
   WritePickListPdf(folder / "list.pdf", sheet, kA4);
   ExpectNoSplitBlock(sheet, folder / "list.pdf");
-  EXPECT_EQ(CrowdingOf(folder / "list.pdf", 210, 297), "");
   const std::string text = TextOf(folder / "list.pdf");
-  for (const SheetCut& cut : b.cuts)
+  for (const SheetCut& cut : sheet.blocks[0].cuts)
     EXPECT_NE(text.find("STOP " + StopWords(cut)), std::string::npos) << cut.order;
 }
 

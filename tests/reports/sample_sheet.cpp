@@ -11,6 +11,7 @@
 #include "reports/paint_session.h"
 #include "reports/pick_list.h"
 #include "reports/piece_bar.h"
+#include "reports/stock_list.h"
 #include "reports/tone_color.h"
 #include "reports/trace_report.h"
 #include "tests/reports/invented_sheet.h"
@@ -80,6 +81,8 @@ int main(int argc, char** argv) {
     WritePickListPdf(folder + "pick_list_a4.pdf", InventedSheet(8), a4);
     WritePickListPdf(folder + "pick_list_letter.pdf", InventedSheet(8), letter, Units::Inch);
     WritePickListPdf(folder + "pick_list_60.pdf", InventedSheet(60), a4);
+    WritePickListPdf(folder + "pick_list_hard.pdf", HardSheet(), a4);
+    WriteStockPdf(folder + "stock.pdf", "all pieces", InventedStock(70), a4);
     WritePickListXlsx(folder + "pick_list.xlsx", InventedSheet(8), a4);
     const TraceRecord trace = InventedTrace(5);
     WriteTracePdf(folder + "trace.pdf", trace, a4);
