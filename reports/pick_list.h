@@ -2,7 +2,7 @@
 // One block a piece in walking order, never split over pages; place, tag and heat in letters of 8 mm (smaller
 // only where a long name must fit); the piece bar of every block on one scale; sums, shorts and signatures at
 // the end; the caution once. Paper of up to a few hundred blocks; a block of more kinds of cut than a page
-// holds (about 75) is refused with its number.
+// holds (about 80) is refused with its number.
 #pragma once
 
 #include <string>

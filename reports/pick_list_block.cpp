@@ -86,17 +86,33 @@ class Block {
     y_ += 14.2;
   }
 
+  void paragraph(double width, const std::string& words, const TextStyle& style) {
+    if (pen_ != nullptr) pen_->paragraph(look_.x, y_, width, words, style);
+    y_ += ParagraphHeight(words, width, style);
+  }
+
+  // Section, grade, papers, owner: one row, or as many as they need. What the metal is and whose is never
+  // shortened.
   void what() {
-    double right = look_.x + look_.width;
-    if (IsOthersMetal(b_)) right = boxed(right, "OWNER: " + b_.owner, {3.6, true}) - 3;
     std::string words = b_.section + "  \u00B7  " + b_.grade;
     if (!b_.condition.empty()) words += "  " + b_.condition;
-    const double wide = std::min(TextWidthMm(words, kBold) + 4, (right - look_.x) * 0.62);
-    text(look_.x, wide - 3, words, kBold);
     std::string papers = b_.mill;
     if (!b_.papers.empty()) papers += (papers.empty() ? "" : ", ") + b_.papers;
+    const std::string owner = IsOthersMetal(b_) ? "OWNER: " + b_.owner : "";
+    const double wide = TextWidthMm(words, kBold) + 4;
+    const double owner_wide = owner.empty() ? 0 : TextWidthMm(owner, {3.6, true}) + 6;
+    if (wide + TextWidthMm(papers, kBody) * 0.8 + owner_wide > look_.width ||
+        owner_wide > look_.width * 0.44) {
+      paragraph(look_.width, words, kBold);
+      paragraph(look_.width, papers, kBody);
+      if (!owner.empty()) paragraph(look_.width, owner, {3.6, true});
+      return;
+    }
+    double right = look_.x + look_.width;
+    if (!owner.empty()) right = boxed(right, owner, {3.6, true}) - 3;
+    text(look_.x, wide, words, kBold);
     text(look_.x + wide, right - look_.x - wide, papers,
-         {3.3, false, false, false, IsOthersMetal(b_) ? Align::Left : Align::Right}, 0.8);
+         {3.3, false, false, false, owner.empty() ? Align::Right : Align::Left}, 0.8);
     y_ += 5.7;
   }
 
@@ -136,7 +152,7 @@ class Block {
   void cuts() {
     if (b_.cuts.empty()) return;
     const double rows = static_cast<double>(b_.cuts.size());
-    const double row = rows <= 6 ? 5.6 : std::max(2.4, std::min(5.0, 110 / rows));
+    const double row = rows <= 6 ? 5.6 : std::max(2.4, std::min(5.0, 150 / rows));
     const double em = std::min(4.0, row * 0.72);
     const double right = look_.x + look_.width;
     for (const SheetCut& cut : b_.cuts) {
@@ -185,11 +201,13 @@ class Block {
   void foot() {
     const double right = look_.x + look_.width;
     const std::string otherwise = b_.otherwise.empty() ? "ask the planner" : b_.otherwise;
-    text(look_.x, 100, "If it is not there: " + otherwise, {3.0}, 0.3);
+    const std::string words = "If it is not there: " + otherwise;
+    const TextStyle style{3.0};
+    if (pen_ != nullptr) pen_->paragraph(look_.x, y_ + 0.3, 100, words, style);
     text(look_.x + 103, right - 29 - look_.x - 103, LossWords(b_), {2.5}, 0.7);
     text(right - 29, 23, "pulled and cut", {2.4, false, false, false, Align::Right}, 0.8);
     if (pen_ != nullptr) pen_->box(right - 4, y_ + 0.4, 4, 4);
-    y_ += 4.2;
+    y_ += 4.2 + std::max(0.0, ParagraphHeight(words, 100, style) - LineHeight(style));
   }
 
   Pen* pen_;

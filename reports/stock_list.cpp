@@ -56,9 +56,9 @@ FlowItem Row(const StockRow& r, const Columns& c, Length full) {
             (r.heat.empty() ? "heat unknown" : "heat " + r.heat) + (r.mill.empty() ? "" : " " + r.mill);
         if (!r.papers.empty()) papers += "  \u00B7  " + r.papers;
         pen.text(kMargin + c.what, y + 4.7, wide, papers, {2.6});
-        const std::string doubt = r.doubt.nm > 0 ? " \u00B1" + MmNumber(r.doubt) : "";
+        const std::string doubt = r.doubt.nm > 0 ? "\u00B1" + MmText(r.doubt) + ", " : "";
         pen.text(kMargin + c.length, y + 0.9, 22, MmText(r.length), {3.1, true, false, false, Align::Right});
-        pen.text(kMargin + c.length, y + 4.7, 22, KgText(r.mass) + doubt,
+        pen.text(kMargin + c.length, y + 4.7, 22, doubt + KgText(r.mass),
                  {2.6, false, false, false, Align::Right});
         pen.text(kMargin + c.place, y + 0.9, 30, r.place, {3.1, true});
         pen.text(kMargin + c.place, y + 4.7, 30, r.state, {2.6});

@@ -37,6 +37,17 @@ void AddCuts(SheetBlock& b, int i) {
   const Length inch{kNmPerInch};
   const std::array<Length, 6> sets{240_mm,  412_mm, 35_mm, 13 * inch + Length{inch.nm * 7 / 8},
                                    1250_mm, 88_mm};
+  if (i == 0) {  // 7 x 240 out of a drop of 1900: 206 are left
+    SheetCut cut;
+    cut.order = "W-3300";
+    cut.line = "1";
+    cut.customer = kCustomers[0];
+    cut.count = 7;
+    cut.set = cut.nominal = 240_mm;
+    cut.tolerance_plus = cut.tolerance_minus = 500_um;
+    b.cuts.push_back(cut);
+    return;
+  }
   const int kinds = i % 9 == 8 ? 5 : 1 + i % 3;
   for (int k = 0; k < kinds; ++k) {
     SheetCut cut;

@@ -80,7 +80,7 @@ TEST(PickList, ASawThatReadsInchesGetsStopsAndRestsInInches) {
   const Sheet sheet = InventedSheet(3);
   WritePickListPdf(folder / "list.pdf", sheet, kLetter, Units::Inch);
   const std::string text = TextOf(folder / "list.pdf");
-  EXPECT_NE(text.find("STOP 9.488 in (241.0 mm)"), std::string::npos);  // 241 / 25.4 = 9.4882
+  EXPECT_NE(text.find("STOP 9.449 in (240.0 mm)"), std::string::npos);  // 240 / 25.4 = 9.4488
   EXPECT_NE(text.find("LEFT \u2248 8 1/16 in: KEEP"),
             std::string::npos);  // 206 mm = 8.110 in, down to the sixteenth
 }
@@ -152,7 +152,10 @@ TEST(PickList, LongNamesAreShrunkWrappedOrEndedWithAnEllipsis) {
   OwnFolder folder;
   WritePickListPdf(folder / "list.pdf", HardSheet(), kA4);
   EXPECT_EQ(CrowdingOf(folder / "list.pdf", 210, 297), "");
-  EXPECT_NE(TextOf(folder / "list.pdf").find("\u2026"), std::string::npos);
+  const std::string text = TextOf(folder / "list.pdf");
+  EXPECT_NE(text.find("\u2026"), std::string::npos);
+  EXPECT_NE(text.find("drawing 4711-88"), std::string::npos) << "a grade is never shortened";
+  EXPECT_NE(text.find("department of spare parts"), std::string::npos) << "nor is an owner";
 }
 
 TEST(PickList, FortyKindsOfCutStayInOneBlockWithEveryStop) {
