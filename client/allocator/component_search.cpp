@@ -4,19 +4,26 @@
 
 #include "client/allocator/exact_small.h"
 #include "client/allocator/heat_choice.h"
+#include "client/allocator/relaxation.h"
 #include "client/allocator/starts.h"
+#include "client/allocator/whole_plans.h"
 
 namespace heatkeep::allocator {
 namespace {
 
+// Cells x chunks of one round of pricing; a nanosecond or two each.
+constexpr std::int64_t kFindCells = 4'000'000;
+constexpr std::int64_t kProveCells = 60'000'000;
+
 class Searcher {
  public:
-  Searcher(const Component& c, const SearchControl& control) : c_(c), control_(control) {}
+  Searcher(const Component& c, const SearchControl& control)
+      : c_(c), control_(control), find_(c, Rounding::Tight, kFindCells), prove_(c, Rounding::Loose, kProveCells) {}
 
   ComponentResult Run() {
     Quick();
     result_.bounds.assign(result_.best.score.size(), std::nullopt);
-    if (SolveExactly(c_, result_.best, 400'000, control_.enough)) {
+    if (SolveExactly(c_, result_.best, 100'000, control_.enough)) {
       control_.better(result_.best);
       for (std::size_t k = 0; k < result_.bounds.size(); ++k) result_.bounds[k] = result_.best.score[k];
       result_.proved = result_.bounds.size();
@@ -28,7 +35,7 @@ class Searcher {
   }
 
  private:
-  void Offer(Solution solution) {
+  void Take(Solution solution) {
     MoveToCheaper(c_, solution);
     if (result_.best.score.empty() || solution.score < result_.best.score) {
       result_.best = std::move(solution);
@@ -37,7 +44,7 @@ class Searcher {
   }
 
   void Quick() {
-    Offer(QuickPlan(c_, PlainChoice()));
+    Take(QuickPlan(c_, PlainChoice()));
     for (int bits = 0; bits < 32; ++bits) {
       if (bits > 0 && control_.enough()) break;
       StartStyle style;
@@ -46,7 +53,7 @@ class Searcher {
       style.drops_longest = (bits & 4) != 0;
       style.priority_first = (bits & 8) == 0;
       style.drops_before_bars = (bits & 16) == 0;
-      Offer(QuickPlan(c_, style));
+      Take(QuickPlan(c_, style));
     }
     const int restarts = c_.Pieces() > 3000 ? 10 : 60;
     Chance chance(control_.seed);
@@ -58,7 +65,7 @@ class Searcher {
       style.bars_longest = (bits & 2) != 0;
       style.drops_longest = (bits & 4) != 0;
       style.shuffle = bits | 1;
-      Offer(QuickPlan(c_, style));
+      Take(QuickPlan(c_, style));
     }
   }
 
@@ -76,18 +83,70 @@ class Searcher {
     return n;
   }
 
+  // Key by key: the relaxation's bound, whole plans made from it, until both meet or the budget is spent.
   void Prove() {
-    const std::size_t ranks = c_.priorities.size();
-    for (std::size_t k = 0; k < ranks + c_.keys.size(); ++k) {
-      const std::int64_t bound = k < ranks ? CannotBePlaced(k) : 0;
-      result_.bounds[k] = bound;
-      if (result_.best.score[k] != bound) return;
-      result_.proved = k + 1;
+    const std::size_t ranks = c_.priorities.size(), last = ranks + c_.keys.size();
+    bool chain = true;  // all keys before are proved
+    int again = 0;
+    for (std::size_t k = 0; k < last;) {
+      const std::vector<std::int64_t> before(result_.best.score.begin(),
+                                             result_.best.score.begin() + static_cast<std::ptrdiff_t>(k));
+      std::int64_t bound = k < ranks ? CannotBePlaced(k) : 0;
+      if (result_.best.score[k] > bound && !control_.enough() && Worthwhile(k)) bound = std::max(bound, Improve(k, bound));
+      const bool moved = !std::equal(before.begin(), before.end(), result_.best.score.begin());
+      if (moved && ++again <= 3) {  // a key before got better on the way: its proof and this bound are out of date
+        k = 0;
+        chain = true;
+        result_.proved = 0;
+        continue;
+      }
+      if (moved) return;
+      if (chain) {
+        result_.bounds[k] = std::min(bound, result_.best.score[k]);
+        chain = *result_.bounds[k] == result_.best.score[k];
+        if (chain) result_.proved = k + 1;
+      }
+      ++k;
     }
+  }
+
+  // Pieces pulled comes late in every aim; a relaxation of its own pays only where it is quick.
+  bool Worthwhile(std::size_t k) const {
+    const std::size_t ranks = c_.priorities.size();
+    if (k < ranks || c_.keys[k - ranks] != Key::PiecesPulled) return true;
+    return c_.sources.size() <= 60 && c_.items.size() <= 40;
+  }
+
+  // Tries to lower score[k], those before it staying as they are; returns a bound for it.
+  std::int64_t Improve(std::size_t k, std::int64_t bound) {
+    const auto limits = [&] {
+      return std::vector<std::int64_t>(result_.best.score.begin(), result_.best.score.begin() + static_cast<std::ptrdiff_t>(k));
+    };
+    const auto key_value = [&] { return result_.best.score[k]; };
+    const std::vector<std::int64_t> first = limits();
+    std::vector<Pattern> known = known_;
+    for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
+    const Offer offer = [this](Solution s) { Take(std::move(s)); };
+    for (int pass = 0; pass < 2; ++pass) {
+      Relaxation relaxation(c_, k, limits(), known, find_, prove_);
+      relaxation.Solve(control_.iterations, key_value(), control_);
+      if (pass == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
+      known = relaxation.patterns();
+      known_ = known;
+      if (key_value() <= bound || control_.enough() || limits() != first) return bound;
+      if (pass == 0)
+        Dive(c_, relaxation, control_, offer);
+      else
+        SolveLastHandful(c_, k, relaxation, 500, 3.0, offer);
+      if (key_value() <= bound || control_.enough() || limits() != first) return bound;
+    }
+    return bound;
   }
 
   const Component& c_;
   const SearchControl& control_;
+  Pricing find_, prove_;
+  std::vector<Pattern> known_;  // layouts met in relaxations so far
   ComponentResult result_;
 };
 

@@ -1,0 +1,76 @@
+// The linear relaxation of one key of a component, by column generation, with a safe bound (allocate.h, "Bound").
+//
+// Columns are layouts; rows are: every item's demand (at least), every source in use (at most its count), and every
+// key before this one (at most its value). The same object serves a dive: Fix takes layouts out for good and lowers
+// demand, stock and the earlier keys' values; bounds are only worked out while nothing is fixed.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "client/allocator/component.h"
+#include "client/allocator/component_search.h"
+#include "client/allocator/pricing.h"
+
+namespace heatkeep::allocator {
+
+class Relaxation {
+ public:
+  // `key` indexes the score (ranks of unmet first, then the component's keys). `limits[j]`, j < key, are the values the
+  // earlier keys may not go above. `known` are layouts to begin with; a solution within the limits must be among them.
+  Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known,
+             Pricing& find, Pricing& prove);
+  ~Relaxation();
+  Relaxation(const Relaxation&) = delete;
+  Relaxation& operator=(const Relaxation&) = delete;
+
+  // Rounds of pricing until no layout helps, `rounds` are used up, `enough` says so, or the bound reaches `target`.
+  // `target` is the value of the best plan known; no bound above it is ever given.
+  // true: the relaxation is solved as far as pricing can tell.
+  bool Solve(int rounds, std::int64_t target, const SearchControl& control);
+
+  std::optional<std::int64_t> bound() const { return bound_; }
+  const std::vector<Pattern>& patterns() const { return patterns_; }
+  std::vector<double> Use() const;  // by pattern, of the last linear programme; empty if it has no solution
+
+  void Fix(std::size_t pattern, std::int64_t times);
+  bool Fits(std::size_t pattern) const;  // could it still be taken once more?
+  const std::vector<int>& demand() const { return demand_; }
+  const std::vector<std::int64_t>& stock() const { return stock_; }
+
+ private:
+  struct Programme;
+  bool Resolve();
+  void Add(const Pattern& pattern);
+  bool AddPriced(const Pattern& pattern);
+  void Bound(const std::vector<double>& profits);  // at the prices last_
+  Prices Whole() const;
+  void OpenUnmet();
+  std::int64_t MostUses(std::size_t source) const;
+  std::int64_t CostOf(const Pattern& pattern, std::size_t key) const;
+
+  const Component& c_;
+  std::size_t key_, ranks_;
+  std::vector<std::int64_t> limits_, first_limits_;
+  std::vector<Pattern> patterns_;
+  std::vector<int> demand_;
+  std::vector<std::int64_t> stock_;
+  std::vector<char> usable_;
+  std::vector<double> item_dual_, source_dual_, limit_dual_, centre_item_, centre_limit_, centre_source_;
+  std::vector<double> last_item_, last_limit_, last_source_;
+  double best_raw_ = 0;  // of the bound, before rounding; where prices are smoothed towards
+  std::int64_t target_ = 0;
+  Prices last_;
+  std::optional<std::int64_t> bound_;
+  bool fixed_ = false;
+  Pricing &find_, &prove_;  // Tight and Loose, of the same component; kept by the caller
+  std::unique_ptr<Programme> lp_;
+};
+
+// The least value not below `bound` that the key can take: a sum of the bars there are, a multiple of what all
+// figures of the key share.
+std::int64_t LeastPossible(const Component& c, std::size_t key, std::int64_t bound);
+
+}  // namespace heatkeep::allocator

@@ -1,0 +1,24 @@
+// Whole plans from a relaxation: diving, and a small integer programme for the last handful.
+#pragma once
+
+#include <functional>
+
+#include "client/allocator/relaxation.h"
+
+namespace heatkeep::allocator {
+
+using Offer = std::function<void(Solution)>;
+
+// Takes layouts of the relaxation for good, round by round, re-pricing for what is left, and offers the plans that
+// quick plans make of each rest. Uses the relaxation up.
+void Dive(const Component& c, Relaxation& relaxation, const SearchControl& control, const Offer& offer);
+
+// Takes the whole parts of the relaxation's use, and solves for the rest the integer programme over the layouts
+// known, at most `nodes` branches. Offers the plan if there is one. Uses the relaxation up.
+void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, int nodes, double seconds,
+                      const Offer& offer);
+
+// Merges equal layouts, takes away cuts beyond the demand (where the layout still stands without them), scores.
+Solution Assembled(const Component& c, std::vector<std::pair<Pattern, std::int64_t>> patterns);
+
+}  // namespace heatkeep::allocator

@@ -1,0 +1,23 @@
+// The plan file: one JSON object that says what is cut from what, what that is worth and how near the best it is.
+// Keys as in the plan's own names; lengths in whole nanometres (..._nm), money in units of the currency with two
+// decimals, only for the aim least-money. `bound` holds only what was really bounded.
+#pragma once
+
+#include <string>
+
+#include "client/allocator/plan.h"
+#include "client/allocator/problem.h"
+
+namespace heatkeep::command {
+
+// "drops-first", "least-money", "fewest-bars", "least-metres".
+std::string AimName(allocator::Aim aim);
+
+// The object as text, two blanks an indent, a line end at its end.
+std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& plan);
+
+// Writes text to a temporary name beside `path` and renames it. Throws std::runtime_error "path: what; expected",
+// and leaves nothing behind then.
+void WriteWhole(const std::string& path, const std::string& text);
+
+}  // namespace heatkeep::command
