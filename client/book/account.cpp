@@ -44,9 +44,10 @@ Account ServerAccount() {
   passwd* found = nullptr;
   getpwnam_r("postgres", &entry, buffer.data(), buffer.size(), &found);
   if (!found)
-    throw BookError(BookError::Kind::NoServer,
-                    "there is no account `postgres` on this machine to run the database server as; install the "
-                    "package postgresql (15 or newer), which makes it");
+    throw BookError(
+        BookError::Kind::NoServer,
+        "there is no account `postgres` on this machine to run the database server as; install the "
+        "package postgresql (15 or newer), which makes it");
   return FromEntry(entry);
 }
 

@@ -18,16 +18,16 @@ struct Account {
 // Throws BookError(BadInput) when this process runs under a number that has no name.
 Account OwnAccount();
 
-// Who the server runs as: the account itself, but for root the unprivileged account `postgres`, because the server
-// refuses to run as root. Throws BookError(NoServer) when there is no such account.
+// Who the server runs as: the account itself, but for root the unprivileged account `postgres`, because the
+// server refuses to run as root. Throws BookError(NoServer) when there is no such account.
 Account ServerAccount();
 
 // The name of `uid`, or its digits when it has none.
 std::string NameOfUser(uid_t uid);
 
-// While it lives, this thread touches files and /proc as `account` would, no more and no less; other threads are not
-// affected. So root follows no link laid out by the server's account, and sees its processes even in a container
-// without the right to trace.
+// While it lives, this thread touches files and /proc as `account` would, no more and no less; other threads
+// are not affected. So root follows no link laid out by the server's account, and sees its processes even in
+// a container without the right to trace.
 class FileAccessAs {
  public:
   explicit FileAccessAs(const Account& account);

@@ -30,10 +30,12 @@ BookLocation FindBook(const BookChoice& choice) {
   if (!choice.book.empty() || (choice.home.empty() && ServerInEnvironment())) {
     location.own = false;
     const bool service = !choice.book.empty() && !IsConnectionString(choice.book);
-    location.conninfo = ConninfoFor(service ? ConninfoPair("service", choice.book) : choice.book, choice.person);
+    location.conninfo =
+        ConninfoFor(service ? ConninfoPair("service", choice.book) : choice.book, choice.person);
     return location;
   }
-  location.home = choice.home.empty() ? HomeFolder() : std::filesystem::absolute(choice.home).lexically_normal();
+  location.home =
+      choice.home.empty() ? HomeFolder() : std::filesystem::absolute(choice.home).lexically_normal();
   if (location.person.empty()) location.person = OwnAccount().name;
   return location;
 }

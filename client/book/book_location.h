@@ -16,8 +16,9 @@ struct BookChoice {
   std::string home;    // the folder of a book of one's own
 };
 
-// The first of these that holds: `book` given: a server. `home` given: one's own, there. Any of PGHOST, PGHOSTADDR,
-// PGSERVICE, PGDATABASE set: a server, as libpq reads its environment. Otherwise: one's own, in HomeFolder().
+// The first of these that holds: `book` given: a server. `home` given: one's own, there. Any of PGHOST,
+// PGHOSTADDR, PGSERVICE, PGDATABASE set: a server, as libpq reads its environment. Otherwise: one's own, in
+// HomeFolder().
 struct BookLocation {
   bool own = true;
   std::filesystem::path home;  // when own

@@ -34,7 +34,8 @@ std::vector<std::string> BareEnvironment() {
 
 std::array<int, 2> Pipe() {
   std::array<int, 2> ends{};
-  if (pipe2(ends.data(), O_CLOEXEC) != 0) throw std::system_error(errno, std::generic_category(), "no pipe to be had");
+  if (pipe2(ends.data(), O_CLOEXEC) != 0)
+    throw std::system_error(errno, std::generic_category(), "no pipe to be had");
   return ends;
 }
 
@@ -56,7 +57,8 @@ int WaitFor(pid_t child) {
 void Become(const Account& account) {
   if (geteuid() != 0 || account.uid == 0) return;
   if (setgroups(account.groups.size(), account.groups.data()) != 0 ||
-      setresgid(account.gid, account.gid, account.gid) != 0 || setresuid(account.uid, account.uid, account.uid) != 0)
+      setresgid(account.gid, account.gid, account.gid) != 0 ||
+      setresuid(account.uid, account.uid, account.uid) != 0)
     _exit(127);
 }
 
@@ -66,13 +68,14 @@ void Become(const Account& account) {
   sigset_t none;
   sigemptyset(&none);
   sigprocmask(SIG_SETMASK, &none, nullptr);
-  for (const int signal_number : {SIGPIPE, SIGCHLD, SIGINT, SIGQUIT, SIGHUP, SIGTERM}) signal(signal_number, SIG_DFL);
+  for (const int signal_number : {SIGPIPE, SIGCHLD, SIGINT, SIGQUIT, SIGHUP, SIGTERM})
+    signal(signal_number, SIG_DFL);
   execve(argv[0], argv, environment);
   _exit(127);
 }
 
-// Stays between us and the server, so that the server is nobody's child once it runs: leaves with 1 when the server
-// ends, with 0 when told to let go.
+// Stays between us and the server, so that the server is nobody's child once it runs: leaves with 1 when the
+// server ends, with 0 when told to let go.
 [[noreturn]] void Keep(pid_t server, int let_go) {
   for (;;) {
     if (waitpid(server, nullptr, WNOHANG) != 0) _exit(1);
@@ -97,7 +100,8 @@ ChildEnd RunChild(const std::vector<std::string>& argv, const Account& account) 
   close(ends[1]);
   ChildEnd end;
   std::array<char, 4096> buffer{};
-  for (ssize_t got = 0; (got = read(ends[0], buffer.data(), buffer.size())) > 0 || (got < 0 && errno == EINTR);)
+  for (ssize_t got = 0;
+       (got = read(ends[0], buffer.data(), buffer.size())) > 0 || (got < 0 && errno == EINTR);)
     if (got > 0) end.output.append(buffer.data(), static_cast<std::size_t>(got));
   close(ends[0]);
   end.status = WaitFor(child);
@@ -145,7 +149,8 @@ void StartDetached(const std::vector<std::string>& argv, const std::filesystem::
   std::vector<std::string> words = argv;
   std::vector<std::string> environment{"HEATKEEP_HOME=" + home.string()};
   for (char** entry = environ; *entry; ++entry)
-    if (const std::string_view text = *entry; !text.starts_with("HEATKEEP_HOME=") && !text.starts_with("PG")) environment.emplace_back(*entry);
+    if (const std::string_view text = *entry; !text.starts_with("HEATKEEP_HOME=") && !text.starts_with("PG"))
+      environment.emplace_back(*entry);
   const auto word_pointers = Pointers(words);
   const auto environment_pointers = Pointers(environment);
   const pid_t child = Fork();

@@ -12,14 +12,16 @@
 namespace heatkeep {
 
 struct ChildEnd {
-  int status = 0;      // what it exited with; 128 + signal when it was killed; 127 when it could not be started
+  int status = 0;  // what it exited with; 128 + signal when it was killed; 127 when it could not be started
   std::string output;  // what it wrote on standard output and error
 };
 
-// Runs `argv` (first: the program's path) as `account` in /, with a bare C.UTF-8 environment, and waits for its end.
+// Runs `argv` (first: the program's path) as `account` in /, with a bare C.UTF-8 environment, and waits for
+// its end.
 ChildEnd RunChild(const std::vector<std::string>& argv, const Account& account);
 
-// A server that outlives this program: its own session, no descriptor of ours, what it writes appended to `log`.
+// A server that outlives this program: its own session, no descriptor of ours, what it writes appended to
+// `log`.
 class ServerChild {
  public:
   ServerChild(const std::vector<std::string>& argv, const Account& account, const std::filesystem::path& log);

@@ -39,7 +39,8 @@ void SyncFolder(const fs::path& folder) {
 std::string IdentityLine(const std::string& os_user, const std::string& person) {
   for (const std::string* name : {&os_user, &person})
     if (name->empty() || name->starts_with('/') || name->find_first_of("\"\\\n\r\t ,") != std::string::npos)
-      throw BookError(BookError::Kind::BadInput, "'" + *name + "' cannot be the name of an account in a book");
+      throw BookError(BookError::Kind::BadInput,
+                      "'" + *name + "' cannot be the name of an account in a book");
   return "heatkeep \"" + os_user + "\" \"" + person + "\"\n";
 }
 
@@ -94,7 +95,8 @@ void WriteClusterFiles(const fs::path& data, const std::vector<std::string>& set
   ReplaceFile(data / "pg_ident.conf", IdentityLine(maker.name, kAdminLogin), 0600, server);
 }
 
-bool AddIdentity(const fs::path& data, const std::string& os_user, const std::string& person, const Account& server) {
+bool AddIdentity(const fs::path& data, const std::string& os_user, const std::string& person,
+                 const Account& server) {
   const std::string line = IdentityLine(os_user, person);
   std::string text = ReadFileAs(data / "pg_ident.conf", server);
   if (text.starts_with(line) || text.find('\n' + line) != std::string::npos) return false;

@@ -1,5 +1,5 @@
-// One program at a time: a lock on a file, given up when the object or the program ends. Not inherited by programs
-// that are started meanwhile.
+// One program at a time: a lock on a file, given up when the object or the program ends. Not inherited by
+// programs that are started meanwhile.
 #pragma once
 
 #include <chrono>
@@ -10,7 +10,8 @@ namespace heatkeep {
 
 class FileLock {
  public:
-  // Waits for it; throws BookError(Busy) after `patience`, BookError(NotYours) when the file cannot be opened.
+  // Waits for it; throws BookError(Busy) after `patience`, BookError(NotYours) when the file cannot be
+  // opened.
   static FileLock Wait(const std::filesystem::path& file, std::chrono::seconds patience);
   // Nothing when somebody else has it.
   static std::optional<FileLock> Try(const std::filesystem::path& file);

@@ -20,14 +20,15 @@ using std::chrono::seconds;
 using std::chrono::steady_clock;
 
 struct Use {
-  std::int64_t sessions_now;   // without the watcher's own
+  std::int64_t sessions_now;  // without the watcher's own
   std::int64_t sessions_ever;
 };
 
 Use Look(Connection& admin) {
   const Result rows = admin.Execute(
       "select (select count(*) from pg_stat_activity where backend_type = 'client backend'"
-      " and pid <> pg_backend_pid()) as now, (select coalesce(sum(sessions), 0)::bigint from pg_stat_database) as ever");
+      " and pid <> pg_backend_pid()) as now, (select coalesce(sum(sessions), 0)::bigint from "
+      "pg_stat_database) as ever");
   const Row row = rows.Only();
   return {row.Int("now"), row.Int("ever")};
 }
@@ -55,9 +56,7 @@ std::optional<FileLock> Alone(const std::filesystem::path& file) {
   return std::nullopt;
 }
 
-bool StillIdle(void* admin) {
-  return Look(*static_cast<Connection*>(admin)).sessions_now == 0;
-}
+bool StillIdle(void* admin) { return Look(*static_cast<Connection*>(admin)).sessions_now == 0; }
 
 }  // namespace
 
@@ -68,8 +67,9 @@ seconds IdleLimit() {
   int value = 0;
   const auto [end, code] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
   if (code != std::errc{} || end != digits.data() + digits.size() || value < 1 || value > 10'000'000)
-    throw BookError(BookError::Kind::BadInput, "HEATKEEP_IDLE_SECONDS is '" + std::string(text) +
-                                                   "'; expected a whole number of seconds from 1 to 10000000");
+    throw BookError(BookError::Kind::BadInput,
+                    "HEATKEEP_IDLE_SECONDS is '" + std::string(text) +
+                        "'; expected a whole number of seconds from 1 to 10000000");
   return seconds(value);
 }
 

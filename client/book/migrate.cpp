@@ -39,7 +39,8 @@ std::string FileName(int version, const std::string& name) {
 std::vector<Applied> ReadLedger(Connection& connection) {
   std::vector<Applied> ledger;
   if (connection.Execute("select to_regclass('book.migration') is not null as there").Only().Bool("there"))
-    for (const Row row : connection.Execute("select version, name, sha256 from book.migration order by version"))
+    for (const Row row :
+         connection.Execute("select version, name, sha256 from book.migration order by version"))
       ledger.push_back({static_cast<int>(row.Int("version")), row.Text("name"), row.Text("sha256")});
   return ledger;
 }
@@ -64,15 +65,19 @@ std::vector<const Migration*> Compare(const std::vector<Applied>& ledger, const 
     if (!file || file->name != run.name)
       throw MigrateError(Kind::Missing, name + " has run in this book but is not among the files any more");
     if (file->sha256 != run.sha256)
-      throw MigrateError(Kind::Edited, name + " was changed after it had run in this book; what has run is never "
-                                              "edited: put it back and write a new one");
+      throw MigrateError(Kind::Edited,
+                         name +
+                             " was changed after it had run in this book; what has run is never "
+                             "edited: put it back and write a new one");
   }
   std::vector<const Migration*> fresh;
   for (const Migration& file : files.migrations) {
-    const bool has_run = std::any_of(ledger.begin(), ledger.end(), [&](const Applied& a) { return a.version == file.version; });
+    const bool has_run = std::any_of(ledger.begin(), ledger.end(),
+                                     [&](const Applied& a) { return a.version == file.version; });
     if (has_run) continue;
     if (file.version < newest_run)
-      throw MigrateError(Kind::BadFiles, FileName(file.version, file.name) + " comes before " + std::to_string(newest_run) +
+      throw MigrateError(Kind::BadFiles, FileName(file.version, file.name) + " comes before " +
+                                             std::to_string(newest_run) +
                                              ", which has already run; expected a number after it");
     fresh.push_back(&file);
   }
@@ -95,18 +100,22 @@ MigrateError FileFailed(const SchemaFile& file, const DbError& error) {
   for (const std::string* more : {&error.detail, &error.hint})
     if (!more->empty()) text += "\n  " + *more;
   if (error.kind == DbError::Kind::Forbidden && file.kind == "roles")
-    return {Kind::NotAllowed, text + "\n  Bringing a book up to date needs a login that owns the database and may make "
-                                     "roles (CREATEROLE), or a superuser"};
-  if (error.sqlstate == "55P03") text += "\n  Somebody is working in the book; try again when all have left it";
+    return {Kind::NotAllowed,
+            text +
+                "\n  Bringing a book up to date needs a login that owns the database and may make "
+                "roles (CREATEROLE), or a superuser"};
+  if (error.sqlstate == "55P03")
+    text += "\n  Somebody is working in the book; try again when all have left it";
   return {Kind::Failed, text};
 }
 
-// Within a block of its own, where the server refuses whatever would end the transaction: a begin, commit or rollback in
-// a file cannot leave half a book.
+// Within a block of its own, where the server refuses whatever would end the transaction: a begin, commit or
+// rollback in a file cannot leave half a book.
 void RunFile(Connection& connection, const SchemaFile& file) {
   try {
     connection.Execute("set local search_path to default");
-    connection.ExecuteScript("do " + connection.QuoteText("begin execute " + connection.QuoteText(file.text) + "; end"));
+    connection.ExecuteScript(
+        "do " + connection.QuoteText("begin execute " + connection.QuoteText(file.text) + "; end"));
     connection.Execute("set constraints all immediate");
   } catch (const DbError& error) {
     if (error.kind == DbError::Kind::Unreachable) throw;
@@ -119,7 +128,8 @@ void RunKind(Connection& connection, const SchemaFiles& files, const char* kind)
     if (file.kind == kind) RunFile(connection, file);
 }
 
-void RequireSame(const std::vector<std::string>& before, const std::vector<std::string>& after, const char* when) {
+void RequireSame(const std::vector<std::string>& before, const std::vector<std::string>& after,
+                 const char* when) {
   const auto differences = Differences(before, after);
   if (differences.empty()) return;
   std::string text = std::string("what the tables keep to changed ") + when +
@@ -144,13 +154,15 @@ set local role heatkeep_book;
 set local lock_timeout to '10s';)sql");
   } catch (const DbError& error) {
     if (error.kind == DbError::Kind::Unreachable) throw;
-    throw MigrateError(Kind::NotAllowed, "this login cannot act as the owner of the book: " + error.message +
-                                             "; it needs to own the database and have CREATEROLE, or be a superuser");
+    throw MigrateError(Kind::NotAllowed,
+                       "this login cannot act as the owner of the book: " + error.message +
+                           "; it needs to own the database and have CREATEROLE, or be a superuser");
   }
 }
 
 void MakeLedger(Connection& connection) {
-  const bool there = connection.Execute("select to_regclass('book.migration') is not null as t").Only().Bool("t");
+  const bool there =
+      connection.Execute("select to_regclass('book.migration') is not null as t").Only().Bool("t");
   if (!there) connection.ExecuteScript(kLedger);
 }
 

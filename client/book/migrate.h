@@ -5,8 +5,8 @@
 //   3 as heatkeep_book, with a lock timeout     7 guard and api made anew; as the login again: grants
 //   4 checksums of what has run compared        8 what the tables keep compared across 5 and across 7
 //
-// A private book is brought up to date by heatkeep_admin; on a server the login must own the database and have
-// CREATEROLE, or be a superuser. Schema book and its table book.migration are made here.
+// A private book is brought up to date by heatkeep_admin; on a server the login must own the database and
+// have CREATEROLE, or be a superuser. Schema book and its table book.migration are made here.
 #pragma once
 
 #include <string>

@@ -34,8 +34,11 @@ std::string WrongWithName(const std::string& name) {
   const bool shape = !name.empty() && name.size() <= kLongestName && MayBegin(name.front()) &&
                      std::all_of(name.begin(), name.end(), MayFollow);
   if (!shape)
-    return "'" + name + "' cannot be a person's name; expected 1 to 40 of a-z, 0-9, - _ . beginning with a letter or digit";
-  const std::array kept{"postgres", "public", "none", "all", "user", "session_user", "current_user", "current_role"};
+    return "'" + name +
+           "' cannot be a person's name; expected 1 to 40 of a-z, 0-9, - _ . beginning with a letter or "
+           "digit";
+  const std::array kept{"postgres", "public",       "none",         "all",
+                        "user",     "session_user", "current_user", "current_role"};
   if (name.starts_with("heatkeep_") || name.starts_with("pg_") ||
       std::find(kept.begin(), kept.end(), name) != kept.end())
     return "'" + name + "' is kept for the database itself; expected another name";
@@ -44,20 +47,27 @@ std::string WrongWithName(const std::string& name) {
 
 void AddPerson(Connection& admin, const std::string& name, const std::vector<std::string>& roles,
                const std::optional<std::string>& password) {
-  if (const std::string wrong = WrongWithName(name); !wrong.empty()) throw BookError(BookError::Kind::BadInput, wrong);
+  if (const std::string wrong = WrongWithName(name); !wrong.empty())
+    throw BookError(BookError::Kind::BadInput, wrong);
   RequireRoles(roles);
   if (password && (password->empty() || password->find('\0') != std::string::npos))
-    throw BookError(BookError::Kind::BadInput, "the password is empty or holds a zero byte; expected at least one character");
+    throw BookError(BookError::Kind::BadInput,
+                    "the password is empty or holds a zero byte; expected at least one character");
   const std::string login = admin.QuoteName(name);
   Transaction transaction(admin);
   if (admin.Execute("select 1 from pg_roles where rolname = $1", {name}).empty())
     admin.ExecuteScript("create role " + login + " login");
-  else if (admin.Execute("select 1 from pg_roles where rolname = $1 and rolcanlogin and not rolsuper", {name}).empty())
+  else if (admin.Execute("select 1 from pg_roles where rolname = $1 and rolcanlogin and not rolsuper", {name})
+               .empty())
     throw BookError(BookError::Kind::BadInput,
                     "'" + name + "' is already there but is no person's login; expected another name");
-  if (password) admin.ExecuteScript("alter role " + login + " password " + admin.QuoteText(Verifier(admin, *password, name)));
+  if (password)
+    admin.ExecuteScript("alter role " + login + " password " +
+                        admin.QuoteText(Verifier(admin, *password, name)));
   for (const std::string& role : roles) {
-    const bool has = admin.Execute("select pg_has_role($1, 'heatkeep_' || $2, 'member') as has", {name, role}).Only().Bool("has");
+    const bool has = admin.Execute("select pg_has_role($1, 'heatkeep_' || $2, 'member') as has", {name, role})
+                         .Only()
+                         .Bool("has");
     if (!has) admin.ExecuteScript("grant heatkeep_" + role + " to " + login);
   }
   transaction.Commit();
@@ -69,7 +79,8 @@ std::vector<Person> ListPersons(Connection& connection) {
       "select m.rolname as person, g.rolname as role from pg_auth_members a"
       " join pg_roles g on g.oid = a.roleid join pg_roles m on m.oid = a.member"
       " where m.rolcanlogin and not m.rolsuper and g.rolname = any ($1::text[])"
-      " group by m.rolname, g.rolname order by m.rolname collate \"C\", array_position($1::text[], g.rolname::text)",
+      " group by m.rolname, g.rolname order by m.rolname collate \"C\", array_position($1::text[], "
+      "g.rolname::text)",
       {"{heatkeep_clerk,heatkeep_planner,heatkeep_saw,heatkeep_quality,heatkeep_owner}"});
   for (const Row row : rows) {
     const std::string name = row.Text("person");

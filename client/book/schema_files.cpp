@@ -14,14 +14,17 @@ namespace {
 
 namespace fs = std::filesystem;
 
-[[noreturn]] void Bad(const std::string& message) { throw MigrateError(MigrateError::Kind::BadFiles, message); }
+[[noreturn]] void Bad(const std::string& message) {
+  throw MigrateError(MigrateError::Kind::BadFiles, message);
+}
 
 std::string ReadWhole(const fs::path& path, const std::string& where) {
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   if (!in || !(text << in.rdbuf()) || text.str().empty())
     Bad(where + ": " + path.string() + " cannot be read or is empty; expected a file of SQL");
-  if (text.str().find('\0') != std::string::npos) Bad(path.string() + ": holds a zero byte; expected SQL as text");
+  if (text.str().find('\0') != std::string::npos)
+    Bad(path.string() + ": holds a zero byte; expected SQL as text");
   return text.str();
 }
 
@@ -49,7 +52,8 @@ bool IsDigit(char c) { return c >= '0' && c <= '9'; }
 
 Migration ReadMigration(const fs::path& path) {
   const std::string stem = path.stem();
-  if (path.extension() != ".sql" || stem.size() < 6 || stem[4] != '_' || !std::all_of(stem.begin(), stem.begin() + 4, IsDigit))
+  if (path.extension() != ".sql" || stem.size() < 6 || stem[4] != '_' ||
+      !std::all_of(stem.begin(), stem.begin() + 4, IsDigit))
     Bad(path.string() + ": not the name of a migration; expected NNNN_name.sql");
   Migration migration;
   migration.version = std::atoi(stem.substr(0, 4).c_str());
@@ -83,7 +87,8 @@ SchemaFiles ReadSchemaFiles(const fs::path& folder) {
             [](const Migration& a, const Migration& b) { return a.version < b.version; });
   int before = 0;
   for (const Migration& migration : files.migrations) {
-    if (migration.version == before) Bad(migration.file.path.string() + ": this number is there twice; expected one file a number");
+    if (migration.version == before)
+      Bad(migration.file.path.string() + ": this number is there twice; expected one file a number");
     before = migration.version;
   }
   return files;

@@ -47,7 +47,8 @@ std::vector<ServerBinaries> OnPath() {
   const char* path = std::getenv("PATH");
   std::istringstream folders(path ? path : "");
   for (std::string folder; std::getline(folders, folder, ':');)
-    if (folder.starts_with('/') && Complete(folder)) found.push_back({folder, MajorOf(fs::path(folder) / "postgres")});
+    if (folder.starts_with('/') && Complete(folder))
+      found.push_back({folder, MajorOf(fs::path(folder) / "postgres")});
   return found;
 }
 
@@ -63,11 +64,14 @@ ServerBinaries FindServerBinaries(std::optional<int> major) {
     if (best) return *best;
   }
   const std::string wanted = major ? std::to_string(*major) : std::to_string(kOldestServer);
-  throw BookError(BookError::Kind::NoServer,
-                  major ? "this book was made with PostgreSQL " + wanted + ", which is not installed any more; install "
-                              "the package postgresql-" + wanted
-                        : "no PostgreSQL server is installed; a private book needs the package postgresql, version " +
-                              wanted + " or newer (looked in /usr/lib/postgresql and PATH)");
+  throw BookError(
+      BookError::Kind::NoServer,
+      major ? "this book was made with PostgreSQL " + wanted +
+                  ", which is not installed any more; install "
+                  "the package postgresql-" +
+                  wanted
+            : "no PostgreSQL server is installed; a private book needs the package postgresql, version " +
+                  wanted + " or newer (looked in /usr/lib/postgresql and PATH)");
 }
 
 }  // namespace heatkeep

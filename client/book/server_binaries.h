@@ -13,9 +13,9 @@ struct ServerBinaries {
 
 inline constexpr int kOldestServer = 15;
 
-// The newest installed (under /usr/lib/postgresql/N/bin, else on PATH), at least kOldestServer; or exactly `major` when
-// that is given, because a cluster only runs under the version that made it.
-// Throws BookError(NoServer) saying what to install.
+// The newest installed (under /usr/lib/postgresql/N/bin, else on PATH), at least kOldestServer; or exactly
+// `major` when that is given, because a cluster only runs under the version that made it. Throws
+// BookError(NoServer) saying what to install.
 ServerBinaries FindServerBinaries(std::optional<int> major = std::nullopt);
 
 }  // namespace heatkeep

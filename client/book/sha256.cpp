@@ -24,8 +24,7 @@ using State = std::array<std::uint32_t, 8>;
 void TakeBlock(State& state, const std::string& bytes, std::size_t at) {
   std::array<std::uint32_t, 64> w{};
   for (std::size_t t = 0; t < 16; ++t)
-    for (std::size_t b = 0; b < 4; ++b)
-      w[t] = (w[t] << 8) | static_cast<std::uint8_t>(bytes[at + 4 * t + b]);
+    for (std::size_t b = 0; b < 4; ++b) w[t] = (w[t] << 8) | static_cast<std::uint8_t>(bytes[at + 4 * t + b]);
   for (std::size_t t = 16; t < 64; ++t) {
     const std::uint32_t s0 = std::rotr(w[t - 15], 7) ^ std::rotr(w[t - 15], 18) ^ (w[t - 15] >> 3);
     const std::uint32_t s1 = std::rotr(w[t - 2], 17) ^ std::rotr(w[t - 2], 19) ^ (w[t - 2] >> 10);
@@ -33,10 +32,18 @@ void TakeBlock(State& state, const std::string& bytes, std::size_t at) {
   }
   auto [a, b, c, d, e, f, g, h] = state;
   for (std::size_t t = 0; t < 64; ++t) {
-    const std::uint32_t t1 = h + (std::rotr(e, 6) ^ std::rotr(e, 11) ^ std::rotr(e, 25)) + ((e & f) ^ (~e & g)) +
-                             kRound[t] + w[t];
-    const std::uint32_t t2 = (std::rotr(a, 2) ^ std::rotr(a, 13) ^ std::rotr(a, 22)) + ((a & b) ^ (a & c) ^ (b & c));
-    h = g; g = f; f = e; e = d + t1; d = c; c = b; b = a; a = t1 + t2;
+    const std::uint32_t t1 =
+        h + (std::rotr(e, 6) ^ std::rotr(e, 11) ^ std::rotr(e, 25)) + ((e & f) ^ (~e & g)) + kRound[t] + w[t];
+    const std::uint32_t t2 =
+        (std::rotr(a, 2) ^ std::rotr(a, 13) ^ std::rotr(a, 22)) + ((a & b) ^ (a & c) ^ (b & c));
+    h = g;
+    g = f;
+    f = e;
+    e = d + t1;
+    d = c;
+    c = b;
+    b = a;
+    a = t1 + t2;
   }
   const State worked{a, b, c, d, e, f, g, h};
   for (std::size_t i = 0; i < state.size(); ++i) state[i] += worked[i];

@@ -7,9 +7,9 @@
 
 namespace heatkeep {
 
-// A new folder with an unguessable name: for root under /run, else under XDG_RUNTIME_DIR if that is the account's own;
-// /tmp where these will not do. Owned by `server`; others may pass through it only when root keeps the book.
-// Throws std::system_error.
+// A new folder with an unguessable name: for root under /run, else under XDG_RUNTIME_DIR if that is the
+// account's own; /tmp where these will not do. Owned by `server`; others may pass through it only when root
+// keeps the book. Throws std::system_error.
 std::filesystem::path MakeSocketFolder(const Account& server);
 
 // Removes it with what a killed server left in it, and nothing else. Only when no server uses it any more.

@@ -12,6 +12,7 @@
 #include "client/book/idle_watcher.h"
 #include "client/book/migrate.h"
 #include "client/book/migrate_error.h"
+#include "client/book/own_book.h"
 #include "client/book/persons.h"
 
 namespace heatkeep {
@@ -27,7 +28,8 @@ struct Call {
 PrivateCluster RequireOwn(const Call& call) {
   if (!call.where.own)
     throw BookError(BookError::Kind::BadInput,
-                    "this is the book of a server, which its keeper makes, starts and stops; expected a book of one's own");
+                    "this is the book of a server, which its keeper makes, starts and stops; expected a book "
+                    "of one's own");
   return OwnCluster(call.where);
 }
 
@@ -37,23 +39,16 @@ Connection OpenAsKeeper(const Call& call) {
 }
 
 void SayMigrated(std::ostream& out, const MigrateReport& report, bool only_checked) {
-  for (const std::string& file : report.migrations) out << (only_checked ? "would run " : "ran ") << file << '\n';
+  for (const std::string& file : report.migrations)
+    out << (only_checked ? "would run " : "ran ") << file << '\n';
   out << "the book is at version " << report.before;
   if (report.after != report.before) out << (only_checked ? ", would come to " : ", now at ") << report.after;
   out << (report.migrations.empty() ? ": nothing new\n" : "\n");
 }
 
 int Init(Call& call) {
-  PrivateCluster cluster = RequireOwn(call);
-  if (const std::string wrong = WrongWithName(call.where.person); !wrong.empty())
-    throw BookError(BookError::Kind::BadInput, wrong + "; --person gives the name you want in the book");
-  const SchemaFiles files = ReadSchemaFiles(SchemaFolder());
-  cluster.Init();
-  Connection admin = cluster.Admin();
-  const MigrateReport report = Migrate(admin, files);
-  AddPerson(admin, call.where.person, RoleNames());
-  cluster.Admit({call.where.person});
-  call.out << "the book is in " << cluster.home().string() << "\n";
+  const MigrateReport report = MakeOwnBook(call.where);
+  call.out << "the book is in " << call.where.home.string() << '\n';
   SayMigrated(call.out, report, false);
   call.out << call.where.person << " may do everything in it\n";
   return 0;
@@ -80,7 +75,8 @@ void AddSession(nlohmann::ordered_json& status, const std::string& conninfo) {
     status["database"] = session.Database();
     status["person"] = session.User();
     status["server"] = session.Execute("show server_version").Only().Text("server_version");
-    status["version"] = session.Execute("select api.schema_version() as version").Only().OptionalInt("version").value_or(0);
+    status["version"] =
+        session.Execute("select api.schema_version() as version").Only().OptionalInt("version").value_or(0);
   } catch (const DbError& error) {
     status["trouble"] = error.message;
   }
@@ -105,16 +101,19 @@ int Status(Call& call) {
   } else {
     AddSession(status, call.where.conninfo);
   }
-  if (call.command.json) call.out << status.dump(2) << '\n';
+  if (call.command.json)
+    call.out << status.dump(2) << '\n';
   else
-    for (const auto& [key, value] : status.items()) call.out << key << std::string(10 - key.size(), ' ') << Plain(value) << '\n';
+    for (const auto& [key, value] : status.items())
+      call.out << key << std::string(10 - key.size(), ' ') << Plain(value) << '\n';
   return call.where.own || status["running"] ? 0 : 4;
 }
 
 int MigrateDeed(Call& call) {
   const SchemaFiles files = ReadSchemaFiles(SchemaFolder());
   Connection keeper = OpenAsKeeper(call);
-  SayMigrated(call.out, call.command.check ? CheckMigrations(keeper, files) : Migrate(keeper, files), call.command.check);
+  SayMigrated(call.out, call.command.check ? CheckMigrations(keeper, files) : Migrate(keeper, files),
+              call.command.check);
   return 0;
 }
 
@@ -127,12 +126,16 @@ int Verify(Call& call) {
     const bool ok = row.Bool("ok");
     all_well = all_well && ok;
     const std::string check = row.Text("check"), detail = row.OptionalText("detail").value_or("");
-    if (call.command.json) checks.push_back({{"check", check}, {"ok", ok}, {"detail", detail}});
-    else call.out << (ok ? "ok     " : "WRONG  ") << check << (detail.empty() ? "" : ": " + detail) << '\n';
+    if (call.command.json)
+      checks.push_back({{"check", check}, {"ok", ok}, {"detail", detail}});
+    else
+      call.out << (ok ? "ok     " : "WRONG  ") << check << (detail.empty() ? "" : ": " + detail) << '\n';
   }
   if (rows.empty()) throw DbError(DbError::Kind::Bug, "", "the book's verification checked nothing");
-  if (call.command.json) call.out << nlohmann::ordered_json{{"ok", all_well}, {"checks", checks}}.dump(2) << '\n';
-  else call.out << (all_well ? "the book is in order\n" : "the book is NOT in order\n");
+  if (call.command.json)
+    call.out << nlohmann::ordered_json{{"ok", all_well}, {"checks", checks}}.dump(2) << '\n';
+  else
+    call.out << (all_well ? "the book is in order\n" : "the book is NOT in order\n");
   return all_well ? 0 : 1;
 }
 
@@ -140,7 +143,8 @@ int PersonAdd(Call& call) {
   std::optional<std::string> password;
   if (call.command.password_stdin) {
     if (call.where.own)
-      throw BookError(BookError::Kind::BadInput, "in a book of one's own the account is the login; expected no password");
+      throw BookError(BookError::Kind::BadInput,
+                      "in a book of one's own the account is the login; expected no password");
     password.emplace();
     std::getline(call.in, *password);
     if (!password->empty() && password->back() == '\r') password->pop_back();
@@ -173,8 +177,8 @@ using Deed = std::function<int(Call&)>;
 
 const Deed& DeedOf(BookDeed deed) {
   static const std::map<BookDeed, Deed> deeds{
-      {BookDeed::Init, Init},     {BookDeed::Start, Start},       {BookDeed::Stop, Stop},
-      {BookDeed::Status, Status}, {BookDeed::Migrate, MigrateDeed}, {BookDeed::Verify, Verify},
+      {BookDeed::Init, Init},           {BookDeed::Start, Start},           {BookDeed::Stop, Stop},
+      {BookDeed::Status, Status},       {BookDeed::Migrate, MigrateDeed},   {BookDeed::Verify, Verify},
       {BookDeed::PersonAdd, PersonAdd}, {BookDeed::PersonList, PersonList}, {BookDeed::Watch, Watch}};
   return deeds.at(deed);
 }
@@ -187,7 +191,8 @@ int ExplainBookFailure(const std::exception& error, std::ostream& err) {
     using Kind = MigrateError::Kind;
     return migrating->kind == Kind::NotAllowed || migrating->kind == Kind::Failed ? 1 : 3;
   }
-  if (const auto* book = dynamic_cast<const BookError*>(&error)) return book->kind == BookError::Kind::BadInput ? 2 : 4;
+  if (const auto* book = dynamic_cast<const BookError*>(&error))
+    return book->kind == BookError::Kind::BadInput ? 2 : 4;
   if (const auto* db = dynamic_cast<const DbError*>(&error)) {
     if (!db->detail.empty()) err << "  " << db->detail << '\n';
     if (!db->hint.empty()) err << "  " << db->hint << '\n';
@@ -196,7 +201,8 @@ int ExplainBookFailure(const std::exception& error, std::ostream& err) {
   return 4;
 }
 
-int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out, std::ostream& err) {
+int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out,
+            std::ostream& err) {
   try {
     BookChoice where = command.where;
     // The watcher is told its home by the environment, and must not be led to a server by the rest of it.

@@ -39,14 +39,15 @@ Connection Connection::Open(const std::string& conninfo) {
   RequireNoZero(conninfo);
   // Later entries win, and `dbname` is spread out where it stands: what comes before it is only a default.
   const char* timeout = std::getenv("PGCONNECT_TIMEOUT") ? nullptr : "10";
-  const std::array<const char*, 5> keys{"fallback_application_name", "connect_timeout", "dbname", "client_encoding",
-                                        nullptr};
+  const std::array<const char*, 5> keys{"fallback_application_name", "connect_timeout", "dbname",
+                                        "client_encoding", nullptr};
   const std::array<const char*, 5> values{"heatkeep", timeout, conninfo.c_str(), "UTF8", nullptr};
   Connection connection(PQconnectdbParams(keys.data(), values.data(), 1));
   PGconn* raw = connection.handle();
   if (PQstatus(raw) != CONNECTION_OK) throw MakeDbError(raw, nullptr);
   PQsetNoticeReceiver(raw, DropNotice, nullptr);
-  connection.ExecuteScript("set datestyle to 'ISO, YMD'; set intervalstyle to 'iso_8601'; set bytea_output to 'hex'");
+  connection.ExecuteScript(
+      "set datestyle to 'ISO, YMD'; set intervalstyle to 'iso_8601'; set bytea_output to 'hex'");
   return connection;
 }
 

@@ -1,7 +1,9 @@
-// One session with the book. Belongs to one thread at a time, with its results; open another for another thread.
+// One session with the book. Belongs to one thread at a time, with its results; open another for another
+// thread.
 //
-// Every call throws DbError when the database does not do what was asked. Values always travel apart from the text of
-// the statement, as text; columns are read by name. Notices are dropped. Times and dates come back in ISO 8601 form.
+// Every call throws DbError when the database does not do what was asked. Values always travel apart from the
+// text of the statement, as text; columns are read by name. Notices are dropped. Times and dates come back in
+// ISO 8601 form.
 #pragma once
 
 #include <libpq-fe.h>
@@ -18,7 +20,8 @@
 
 namespace heatkeep {
 
-// A value bound to $1, $2, ...: made from a whole number, a bool, a text, std::nullopt (null), or an optional of those.
+// A value bound to $1, $2, ...: made from a whole number, a bool, a text, std::nullopt (null), or an optional
+// of those.
 class Param {
  public:
   Param(std::nullopt_t) {}
@@ -27,10 +30,11 @@ class Param {
   Param(std::string_view text) : text_(text) {}
   Param(const char* text) : text_(text) {}
   template <std::integral T>
-    requires(!std::same_as<T, bool>)
-  Param(T value) : text_(std::to_string(value)) {}
+  requires(!std::same_as<T, bool>) Param(T value) : text_(std::to_string(value)) {}
   template <typename T>
-  Param(const std::optional<T>& value) { if (value) text_ = Param(*value).text_; }
+  Param(const std::optional<T>& value) {
+    if (value) text_ = Param(*value).text_;
+  }
 
   const std::optional<std::string>& text() const { return text_; }
 
@@ -40,24 +44,26 @@ class Param {
 
 class Connection {
  public:
-  // Waits at most 10 s unless `conninfo` or PGCONNECT_TIMEOUT says otherwise. Throws DbError(Unreachable) when there is
-  // no session to be had: no server, no such database, the login refused.
+  // Waits at most 10 s unless `conninfo` or PGCONNECT_TIMEOUT says otherwise. Throws DbError(Unreachable)
+  // when there is no session to be had: no server, no such database, the login refused.
   static Connection Open(const std::string& conninfo);
 
   // One statement. A text with a zero byte in it is refused (Bug): the protocol would cut it short.
   Result Execute(const std::string& sql, const std::vector<Param>& params = {});
 
-  // Several statements in one text, no values; the answer of the last. Without a Transaction they are one of their own.
+  // Several statements in one text, no values; the answer of the last. Without a Transaction they are one of
+  // their own.
   Result ExecuteScript(const std::string& sql);
 
-  // Quoted so that it is one name, or one text, whatever is in it: for the few statements that take no values.
+  // Quoted so that it is one name, or one text, whatever is in it: for the few statements that take no
+  // values.
   std::string QuoteName(const std::string& name) const;
   std::string QuoteText(const std::string& text) const;
 
-  std::string User() const;      // the login
+  std::string User() const;  // the login
   std::string Database() const;
-  int ServerVersion() const;     // e.g. 150020
-  bool Alive() const;            // false once a call has found the connection lost
+  int ServerVersion() const;  // e.g. 150020
+  bool Alive() const;         // false once a call has found the connection lost
   bool InTransaction() const;
 
   PGconn* handle() const { return connection_.get(); }
@@ -71,8 +77,8 @@ class Connection {
   std::unique_ptr<PGconn, Finish> connection_;
 };
 
-// Everything between construction and Commit happens, or nothing does. Rolls back unless committed; never throws from
-// the destructor. Not nested: a second one on the same connection is a Bug.
+// Everything between construction and Commit happens, or nothing does. Rolls back unless committed; never
+// throws from the destructor. Not nested: a second one on the same connection is a Bug.
 class Transaction {
  public:
   explicit Transaction(Connection& connection);

@@ -28,11 +28,16 @@ DbError::Kind KindOfSqlstate(std::string_view s) {
 
 const char* NameOf(DbError::Kind kind) {
   switch (kind) {
-    case DbError::Kind::Refused: return "refused";
-    case DbError::Kind::Stale: return "stale";
-    case DbError::Kind::Forbidden: return "forbidden";
-    case DbError::Kind::Unreachable: return "unreachable";
-    case DbError::Kind::Bug: return "bug";
+    case DbError::Kind::Refused:
+      return "refused";
+    case DbError::Kind::Stale:
+      return "stale";
+    case DbError::Kind::Forbidden:
+      return "forbidden";
+    case DbError::Kind::Unreachable:
+      return "unreachable";
+    case DbError::Kind::Bug:
+      return "bug";
   }
   return "bug";
 }

@@ -21,7 +21,8 @@ Number Parsed(std::string_view text, std::string_view column, const char* type) 
 bool ParsedBool(std::string_view text, std::string_view column) {
   if (text == "t") return true;
   if (text == "f") return false;
-  throw Misread("column " + std::string(column) + " holds '" + std::string(text) + "', expected true or false");
+  throw Misread("column " + std::string(column) + " holds '" + std::string(text) +
+                "', expected true or false");
 }
 
 int Column(const PGresult* rows, std::string_view name) {
@@ -37,7 +38,8 @@ std::optional<std::string_view> Row::Raw(std::string_view column) const {
   const PGresult* rows = result_.get();
   const int at = Column(rows, column);
   if (PQgetisnull(rows, index_, at)) return std::nullopt;
-  return std::string_view(PQgetvalue(rows, index_, at), static_cast<std::size_t>(PQgetlength(rows, index_, at)));
+  return std::string_view(PQgetvalue(rows, index_, at),
+                          static_cast<std::size_t>(PQgetlength(rows, index_, at)));
 }
 
 std::string_view Row::Wanted(std::string_view column) const {

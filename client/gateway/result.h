@@ -1,10 +1,11 @@
-// The rows of one answer, read by column name. A Result and its Rows hold the answer together: it goes with the last.
+// The rows of one answer, read by column name. A Result and its Rows hold the answer together: it goes with
+// the last.
 //
 //   for (const Row row : connection.Execute("select tag, length_nm from api.stock"))
 //     use(row.Text("tag"), row.Int("length_nm"));
 //
-// Every getter throws DbError(Bug) when the column is not there, the text is not of that type, or (getters that are not
-// Optional...) the value is null.
+// Every getter throws DbError(Bug) when the column is not there, the text is not of that type, or (getters
+// that are not Optional...) the value is null.
 #pragma once
 
 #include <libpq-fe.h>
@@ -52,7 +53,10 @@ class Result {
   class Iterator {
    public:
     Row operator*() const { return (*result_)[index_]; }
-    Iterator& operator++() { ++index_; return *this; }
+    Iterator& operator++() {
+      ++index_;
+      return *this;
+    }
     bool operator==(const Iterator& other) const { return index_ == other.index_; }
 
    private:

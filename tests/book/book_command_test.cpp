@@ -1,4 +1,5 @@
-// The commands on a book, and its people; against a cluster in a home of the test's own, with the real schema files.
+// The commands on a book, and its people; against a cluster in a home of the test's own, with the real schema
+// files.
 #include "client/command/book_command.h"
 
 #include <gtest/gtest.h>
@@ -10,6 +11,7 @@
 #include <sstream>
 
 #include "client/book/account.h"
+#include "client/book/own_book.h"
 #include "client/book/persons.h"
 #include "client/book/private_cluster.h"
 #include "tests/fixture/test_book.h"
@@ -27,7 +29,8 @@ struct Commanded : testing::Test {
     }
     home = made + "/home";
     folder = made;
-    PrivateCluster({home, {}, {"fsync = off"}}).Init();  // spares the disk; the deeds find it half made and go on
+    PrivateCluster({home, {}, {"fsync = off"}})
+        .Init();  // spares the disk; the deeds find it half made and go on
   }
   static void TearDownTestSuite() {
     PrivateCluster({home, {}, {}}).Stop();
@@ -74,6 +77,16 @@ TEST_F(Commanded, VerifyOfABookThatCouldLoseWhatItAcknowledgedIsOne) {
   const auto said = nlohmann::json::parse(out.str());
   EXPECT_EQ(said["ok"], false);
   EXPECT_GT(said["checks"].size(), 1U);
+}
+
+TEST_F(Commanded, BookNobodyMadeIsMadeWhenItIsOpenedAndAMakingCutShortIsTakenUpAgain) {
+  BookChoice choice;
+  choice.home = folder + "/unmade";
+  PrivateCluster({choice.home, {}, {"fsync = off"}}).Init();  // and no further
+  const BookLocation where = FindBook(choice);
+  EXPECT_GE(OpenOrMakeBook(where).Execute("select api.schema_version() as v").Only().Int("v"), 1);
+  EXPECT_EQ(OpenOrMakeBook(where).User(), OwnAccount().name);
+  PrivateCluster({choice.home, {}, {}}).Stop();
 }
 
 TEST_F(Commanded, StatusTellsInJsonAndStopAndStartWork) {

@@ -16,11 +16,14 @@ namespace {
 
 struct Location : testing::Test {
   Location() {
-    for (const char* name : {"PGHOST", "PGHOSTADDR", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME", "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
+    for (const char* name : {"PGHOST", "PGHOSTADDR", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME",
+                             "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
       unsetenv(name);
   }
   ~Location() override {
-    for (const char* name : {"PGHOST", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME", "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"}) unsetenv(name);
+    for (const char* name :
+         {"PGHOST", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME", "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
+      unsetenv(name);
   }
 };
 
@@ -32,7 +35,8 @@ TEST_F(Location, NothingSaidIsABookOfOnesOwnUnderTheAccountsName) {
 }
 
 TEST_F(Location, HomeFollowsTheEnvironment) {
-  if (geteuid() == 0) EXPECT_EQ(HomeFolder(), "/var/lib/heatkeep");
+  if (geteuid() == 0)
+    EXPECT_EQ(HomeFolder(), "/var/lib/heatkeep");
   else {
     setenv("XDG_DATA_HOME", "/data", 1);
     EXPECT_EQ(HomeFolder(), "/data/heatkeep");

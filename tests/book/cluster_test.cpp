@@ -1,4 +1,5 @@
-// The private cluster as people meet it: made, stopped, started by several at once, as root and as an ordinary user.
+// The private cluster as people meet it: made, stopped, started by several at once, as root and as an
+// ordinary user.
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -70,7 +71,8 @@ TEST_P(Cluster, HasChecksumsAndDurabilityOnAndNoTcpPort) {
   EXPECT_EQ(real.Run("settings").text, "on on on UTF8 tcp=''\n");
   const std::set<std::string> own = SocketsOf(real.Postmaster()), tcp = TcpSockets();
   EXPECT_FALSE(own.empty());
-  for (const std::string& inode : own) EXPECT_FALSE(tcp.contains(inode)) << "the server listens on TCP, inode " << inode;
+  for (const std::string& inode : own)
+    EXPECT_FALSE(tcp.contains(inode)) << "the server listens on TCP, inode " << inode;
 }
 
 TEST_P(Cluster, FilesAreClosedToOthersAndTheServerIsNeverRoot) {
@@ -116,18 +118,66 @@ INSTANTIATE_TEST_SUITE_P(Accounts, Cluster, testing::ValuesIn(AccountsToTry()), 
   return account.param.empty() ? std::string("own") : account.param;
 });
 
-TEST(ClusterOwner, AnotherAccountNeitherStartsNorEntersTheBook) {
-  if (geteuid() != 0) GTEST_SKIP() << "needs two accounts: run as root to try this";
-  Probe theirs("nobody");
+TEST_P(Cluster, ServerThatDoesNotStartSaysWhy) {
+  ASSERT_EQ(probe.Run("init").status, 0);
+  ASSERT_EQ(probe.Run("stop").status, 0);
+  std::ofstream(probe.data() / "heatkeep.conf", std::ios::app) << "max_connections = 'plenty'\n";
+  const Said said = probe.Run("ensure");
+  EXPECT_EQ(said.status, 1);
+  EXPECT_NE(said.text.find("does not start"), std::string::npos) << said.text;
+  EXPECT_NE(said.text.find("invalid value for parameter \"max_connections\""), std::string::npos)
+      << said.text;
+}
+
+// A home of one account, tried by another: needs root, who can be both.
+struct TwoAccounts : testing::Test {
+  void SetUp() override {
+    if (geteuid() != 0) GTEST_SKIP() << "needs two accounts: run as root to try this";
+  }
+  static Said RunAs(const std::string& prefix, const Probe& book, const std::string& word) {
+    const std::string program = (book.home().parent_path() / "probe").string();
+    return Probe::End(popen((prefix + " env -i PATH=/usr/bin:/bin HEATKEEP_HOME=" + book.home().string() +
+                             " " + program + " " + word + " 2>&1")
+                                .c_str(),
+                            "r"));
+  }
+  const std::string as_nobody = "setpriv --reuid=nobody --regid=nogroup --clear-groups";
+};
+
+TEST_F(TwoAccounts, AnotherNeitherStartsNorEntersTheBook) {
+  const Probe theirs("nobody");
   ASSERT_EQ(theirs.Run("init").status, 0);
-  const std::string as_root = "env -i PATH=/usr/bin:/bin HEATKEEP_HOME=" + theirs.home().string() + " " CLUSTER_PROBE " ";
-  Said said = Probe::End(popen((as_root + "count 2>&1").c_str(), "r"));
+  Said said = RunAs("", theirs, "count");
   EXPECT_EQ(said.status, 1);
   EXPECT_NE(said.text.find("Peer authentication failed"), std::string::npos) << said.text;
   ASSERT_EQ(theirs.Run("stop").status, 0);
-  said = Probe::End(popen((as_root + "ensure 2>&1").c_str(), "r"));
+  said = RunAs("", theirs, "ensure");
   EXPECT_EQ(said.status, 1);
   EXPECT_NE(said.text.find("belongs to the account nobody"), std::string::npos) << said.text;
+}
+
+TEST_F(TwoAccounts, PersonOfARootsBookLogsInUnderTheOwnAccountOnly) {
+  const Probe roots("");
+  ASSERT_EQ(roots.Run("init").status, 0);
+  EXPECT_EQ(RunAs(as_nobody, roots, "as=nobody").status, 1) << "not a person yet";
+  ASSERT_EQ(roots.Run("admit=nobody").status, 0);
+  ASSERT_EQ(roots.Run("admit=other").status, 0);
+  const Said said = RunAs(as_nobody, roots, "as=nobody");
+  EXPECT_EQ(said.text, "nobody\n");
+  EXPECT_EQ(RunAs(as_nobody, roots, "as=other").status, 1);
+  EXPECT_EQ(RunAs(as_nobody, roots, "as=heatkeep_admin").status, 1);
+  EXPECT_EQ(roots.Run("as=other").text, "other\n") << "the maker may be every person";
+}
+
+TEST_F(TwoAccounts, ServerOfAnotherAccountBehindTheSocketIsNotBelieved) {
+  const Probe roots(""), forger("nobody");
+  ASSERT_EQ(roots.Run("init").status, 0);
+  ASSERT_EQ(forger.Run("init").status, 0);
+  // The forger's socket where the book's own is looked for.
+  fs::copy_file(forger.home() / "socket", roots.home() / "socket", fs::copy_options::overwrite_existing);
+  const Said said = RunAs("", roots, "as=heatkeep_admin");
+  EXPECT_EQ(said.status, 1);
+  EXPECT_NE(said.text.find("requirepeer specifies"), std::string::npos) << said.text;
 }
 
 }  // namespace

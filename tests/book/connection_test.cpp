@@ -61,13 +61,18 @@ TEST_F(Connected, GettersRefuseWhatIsNotThere) {
 
 TEST_F(Connected, KindsFollowTheSqlstate) {
   const auto raise = [&](const std::string& code) {
-    return ErrorOf([&] { db.ExecuteScript("do $$ begin raise exception using errcode = '" + code + "', message = 'm', detail = 'd', hint = 'h', constraint = 'c'; end $$"); });
+    return ErrorOf([&] {
+      db.ExecuteScript("do $$ begin raise exception using errcode = '" + code +
+                       "', message = 'm', detail = 'd', hint = 'h', constraint = 'c'; end $$");
+    });
   };
   const std::vector<std::pair<std::string, DbError::Kind>> expected{
-      {"HK001", DbError::Kind::Refused},     {"HK043", DbError::Kind::Refused}, {"HK409", DbError::Kind::Stale},
-      {"HK400", DbError::Kind::Stale},       {"42501", DbError::Kind::Forbidden}, {"23514", DbError::Kind::Refused},
-      {"23505", DbError::Kind::Refused},     {"40001", DbError::Kind::Stale},   {"08006", DbError::Kind::Unreachable},
-      {"53100", DbError::Kind::Unreachable}, {"57P03", DbError::Kind::Unreachable}, {"22003", DbError::Kind::Bug},
+      {"HK001", DbError::Kind::Refused},     {"HK043", DbError::Kind::Refused},
+      {"HK409", DbError::Kind::Stale},       {"HK400", DbError::Kind::Stale},
+      {"42501", DbError::Kind::Forbidden},   {"23514", DbError::Kind::Refused},
+      {"23505", DbError::Kind::Refused},     {"40001", DbError::Kind::Stale},
+      {"08006", DbError::Kind::Unreachable}, {"53100", DbError::Kind::Unreachable},
+      {"57P03", DbError::Kind::Unreachable}, {"22003", DbError::Kind::Bug},
       {"57014", DbError::Kind::Bug}};
   for (const auto& [code, kind] : expected) {
     const DbError error = raise(code);
@@ -79,7 +84,8 @@ TEST_F(Connected, KindsFollowTheSqlstate) {
 
 TEST_F(Connected, NoServerIsUnreachable) {
   EXPECT_EQ(ErrorOf([] { Connection::Open("host=/nowhere dbname=x"); }).kind, DbError::Kind::Unreachable);
-  EXPECT_EQ(ErrorOf([] { Connection::Open(book->Conninfo("admin") + " dbname=missing"); }).kind, DbError::Kind::Unreachable);
+  EXPECT_EQ(ErrorOf([] { Connection::Open(book->Conninfo("admin") + " dbname=missing"); }).kind,
+            DbError::Kind::Unreachable);
 }
 
 TEST_F(Connected, CutOffSessionIsUnreachableAndKnowsIt) {
@@ -120,10 +126,14 @@ TEST_F(Connected, TransactionsDoNotNest) {
 TEST_F(Connected, CopyTakesRowsIn) {
   db.ExecuteScript("create temp table c (i bigint, t text)");
   CopyIn copy(db, "copy c (i, t) from stdin");
-  for (int i = 0; i < 20'000; ++i) copy.Add({i, i % 2 ? Param("tab\tline\nback\\slash \\N") : Param(std::nullopt)});
+  for (int i = 0; i < 20'000; ++i)
+    copy.Add({i, i % 2 ? Param("tab\tline\nback\\slash \\N") : Param(std::nullopt)});
   EXPECT_EQ(copy.Finish(), 20'000);
-  const Row row = db.Execute("select count(*) filter (where t is null) as nulls, count(*) filter (where t = $1) as texts from c",
-                             {"tab\tline\nback\\slash \\N"}).Only();
+  const Row row = db.Execute(
+                        "select count(*) filter (where t is null) as nulls, count(*) filter (where t = $1) "
+                        "as texts from c",
+                        {"tab\tline\nback\\slash \\N"})
+                      .Only();
   EXPECT_EQ(row.Int("nulls"), 10'000);
   EXPECT_EQ(row.Int("texts"), 10'000);
 }
@@ -151,7 +161,8 @@ TEST_F(Connected, RowOutlivesTheResultItCameFrom) {
 
 TEST_F(Connected, QuotedNamesAndTextsStayOne) {
   const std::string name = "a\"; drop table x; --";
-  db.ExecuteScript("create temp table q (" + db.QuoteName(name) + " text default " + db.QuoteText("it's \\ $$") + ")");
+  db.ExecuteScript("create temp table q (" + db.QuoteName(name) + " text default " +
+                   db.QuoteText("it's \\ $$") + ")");
   db.ExecuteScript("insert into q default values");
   EXPECT_EQ(db.Execute("select * from q").Only().Text(name), "it's \\ $$");
 }

@@ -17,8 +17,8 @@ struct Said {
 
 class Probe {
  public:
-  // `account` empty: the account the tests run as. Else root must run them. Hasty: without fsync, which only a power cut
-  // would miss.
+  // `account` empty: the account the tests run as. Else root must run them. Hasty: without fsync, which only
+  // a power cut would miss.
   explicit Probe(const std::string& account, bool hasty = true);
   ~Probe();  // stops the server and removes the home
   Probe(const Probe&) = delete;
@@ -31,7 +31,7 @@ class Probe {
 
   std::filesystem::path home() const { return folder_ / "home"; }
   std::filesystem::path data() const { return home() / "cluster"; }
-  pid_t Postmaster() const;          // by postmaster.pid; 0 when there is none
+  pid_t Postmaster() const;  // by postmaster.pid; 0 when there is none
   std::string ServerAccountName() const;
   uid_t ServerUid() const;
 

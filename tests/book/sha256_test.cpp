@@ -1,5 +1,6 @@
-// Vectors: NIST, "Examples with Intermediate Values", SHA256.pdf (one block: "abc"; two blocks: the 448-bit message);
-// the million a's: FIPS 180-2, appendix B.3; the empty message: NIST CAVP SHA256ShortMsg.rsp, Len = 0.
+// Vectors: NIST, "Examples with Intermediate Values", SHA256.pdf (one block: "abc"; two blocks: the 448-bit
+// message); the million a's: FIPS 180-2, appendix B.3; the empty message: NIST CAVP SHA256ShortMsg.rsp, Len =
+// 0.
 #include "client/book/sha256.h"
 
 #include <gtest/gtest.h>
@@ -21,7 +22,8 @@ TEST(Sha256, OfTheMessageOf448Bits) {
 }
 
 TEST(Sha256, OfAMillionTimesA) {
-  EXPECT_EQ(Sha256Hex(std::string(1'000'000, 'a')), "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+  EXPECT_EQ(Sha256Hex(std::string(1'000'000, 'a')),
+            "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
 }
 
 }  // namespace
