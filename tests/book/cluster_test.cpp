@@ -99,6 +99,33 @@ TEST_P(Cluster, SocketPathIsShortWhateverTheHome) {
   EXPECT_FALSE(fs::exists(folder));
 }
 
+TEST_P(Cluster, SocketIsInTheRuntimeFolderOnlyWhereThatIsShortAndTheAccountsOwn) {
+  if (geteuid() == 0 && GetParam().empty()) GTEST_SKIP() << "root's sockets are under /run, tried above";
+  ASSERT_EQ(probe.Run("make").status, 0);
+  const fs::path folder = probe.home().parent_path();
+  const auto starts_under = [&](const fs::path& runtime) {
+    EXPECT_EQ(probe.Run("stop").status, 0);
+    EXPECT_EQ(probe.Run("ensure", "XDG_RUNTIME_DIR='" + runtime.string() + "'").status, 0);
+    std::ifstream in(probe.home() / "socket");
+    std::string line;
+    std::getline(in, line);
+    return fs::path(line).parent_path();
+  };
+  const fs::path good = folder / "run", open_to_all = folder / "open", odd = folder / "a,b";
+  const fs::path deep = folder / std::string(80, 'd');
+  for (const fs::path& made : {good, open_to_all, odd, deep}) {
+    fs::create_directory(made);
+    if (geteuid() == 0) {
+      ASSERT_EQ(chown(made.c_str(), probe.ServerUid(), static_cast<gid_t>(-1)), 0) << made;
+    }
+    fs::permissions(made, static_cast<fs::perms>(made == open_to_all ? 0777 : 0700));
+  }
+  EXPECT_EQ(starts_under(good), good);
+  for (const fs::path& wrong :
+       {open_to_all, odd, deep, fs::path("/root"), folder / "missing", fs::path("relative")})
+    EXPECT_EQ(starts_under(wrong), "/tmp") << wrong;
+}
+
 TEST_P(Cluster, EightProgramsMakeOneBookAtOnce) {
   for (const Said& said : probe.RunAtOnce("ensure", 2)) EXPECT_EQ(said.status, 1) << "there is no book yet";
   ASSERT_EQ(probe.Run("init").status, 0);
