@@ -37,15 +37,15 @@ begin
   return null;
 end $$;
 
-create function guard.balance_of_cut() returns trigger
-language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+create function guard.check_cut(p_cut bigint) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   c cut;
   v_out bigint;
 begin
-  select * into c from cut where cut_id = new.cut_id;
+  select * into c from cut where cut_id = p_cut;
   if not c.closed then
-    return null;
+    return;
   end if;
   select (select coalesce(sum(length_nm + kerf_nm), 0) from stroke where cut_id = c.cut_id)
        + (select coalesce(sum(made_length_nm), 0) from piece where from_cut_id = c.cut_id)
@@ -55,6 +55,19 @@ begin
       message = format('the cut does not add up: %s nm went in, %s nm came off and %s nm stay',
         c.length_in_nm, v_out, c.rest_nm);
   end if;
+end $$;
+
+create function guard.balance_of_cut() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.check_cut(new.cut_id);
+  return null;
+end $$;
+
+create function guard.balance_of_drops_cut() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.check_cut(new.from_cut_id);
   return null;
 end $$;
 
@@ -70,3 +83,7 @@ create constraint trigger balance_of_cut after insert or update on book.cut
   deferrable initially deferred for each row execute function guard.balance_of_cut();
 create constraint trigger balance_of_cut after insert or update on book.stroke
   deferrable initially deferred for each row execute function guard.balance_of_cut();
+create constraint trigger balance_of_cut after insert or update on book.metal_out
+  deferrable initially deferred for each row when (new.cut_id is not null) execute function guard.balance_of_cut();
+create constraint trigger balance_of_drops_cut after insert on book.piece
+  deferrable initially deferred for each row when (new.from_cut_id is not null) execute function guard.balance_of_drops_cut();

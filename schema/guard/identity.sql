@@ -41,6 +41,9 @@ begin
         message = format('%s is %s: it comes back only by a deed that says why', old.tag, old.state);
     end if;
     new.version := old.version + 1;
+  elsif (new.piece_id, new.cut_id) is distinct from (old.piece_id, old.cut_id) then
+    raise exception using errcode = 'HK031', constraint = 'identity_stays',
+      message = format('%s: which piece metal came from and in which cut is not edited', tg_table_name);
   end if;
   return new;
 end $$;
