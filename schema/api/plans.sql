@@ -31,8 +31,8 @@ begin
   if (n ->> 'length_nm')::bigint <> p.length_nm then
     return 'its length is another than the plan says';
   end if;
-  select array_agg((k ->> 'length_nm')::bigint) into v_cuts
-    from jsonb_array_elements(n -> 'cuts') k, generate_series(1, (k ->> 'count')::integer);
+  select array_agg((k.v ->> 'length_nm')::bigint order by k.seq) into v_cuts
+    from jsonb_array_elements(n -> 'cuts') with ordinality k (v, seq), generate_series(1, (k.v ->> 'count')::integer);
   v_words := guard.layout_fits(p.length_nm, p.doubt_nm, p.ends, p_trim, p_kerf, p_grip, v_cuts,
     (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint, v_left);
   if v_words is not null then
@@ -111,10 +111,16 @@ begin
   if v_over is not null then
     raise exception using errcode = 'HK409', message = v_over, hint = 'another plan or cut came first: plan again';
   end if;
-  select string_agg(format('order %s line %s asks for one heat', c.order_no, c.line_no), '; ') into v_over
-    from cut_line c where c.one_heat is not null and 1 < (select count(distinct e.lot_id)
+  with used as (
+    select c.*, coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as heat
       from jsonb_array_elements(p -> 'layouts') x join piece e on e.tag = x ->> 'tag' join lot l using (lot_id)
-      where exists (select from jsonb_array_elements(x -> 'cuts') k where k ->> 'order' = c.order_no and k ->> 'line' = c.line_no));
+      cross join jsonb_array_elements(x -> 'cuts') k join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line')
+  select string_agg(words, '; ') into v_over from (
+    select format('one heat is asked for %s', string_agg(distinct format('order %s line %s', order_no, line_no), ', ')) as words
+      from used where one_heat is not null group by cut_list_id, one_heat having count(distinct heat) > 1
+    union all
+    select format('order %s line %s may come from %s heats', order_no, line_no, max_heats)
+      from used group by cut_line_id, order_no, line_no, max_heats having count(distinct heat) > max_heats) x;
   if v_over is not null then
     raise exception using errcode = 'HK042', message = v_over;
   end if;

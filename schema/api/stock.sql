@@ -26,8 +26,10 @@ begin
     raise exception using errcode = 'HK026', message = 'a quarantine needs a reason';
   end if;
   p := guard.piece_for_deed(p_tag);
+  -- the lot is locked against promises, pulls and cuts of what came from the piece
+  perform from lot where lot_id = p.lot_id for update;
   update piece set quarantine = p_reason where piece_id = p.piece_id;
-  perform guard.drop_promise(p.piece_id, 'quarantined: ' || p_reason);
+  perform guard.drop_promise(n.piece_id, 'quarantined: ' || p_reason) from piece n where n.path @> array[p.piece_id] and n.length_nm > 0;
   return guard.end_deed(jsonb_build_object('tag', p.tag));
 end $$;
 

@@ -1,7 +1,7 @@
 -- The arithmetic of a layout and what may be cut from what, stated a second time for the book: it re-checks
 -- every plan before it promises metal. Both answer null when it is right, else why not.
 
--- p_cuts: the lengths of all cuts, kerf not included. A trim cut (rough first end, trim > 0) costs trim + kerf.
+-- p_cuts: the lengths of all cuts in cutting order, kerf not included. A trim cut (rough first end, trim > 0) costs trim + kerf.
 -- X = length - trim cut - sum of cuts - (n - 1) kerf is what is left before the last cut, less the last cut:
 --   X = 0        no last cut: the rest is the piece; the far end must be square (or trim 0), and at least grip long
 --   0 < X <= k   the blade runs off the end, the last kerf is X; only with grip 0 and a good far end
@@ -27,7 +27,7 @@ begin
   if x < 0 then
     return format('the cuts need %s nm more than there is', -x);
   elsif x = 0 and p_doubt = 0 and not v_rough_far then
-    if (select max(c) from unnest(p_cuts) c) < p_grip then
+    if p_cuts[v_n] < p_grip then
       return 'the last piece is shorter than the grip';
     end if;
     v_kerf := v_trim_kerf + (v_n - 1) * p_kerf;
@@ -66,6 +66,6 @@ return (select case
   when c.condition <> '' and c.condition <> l.condition then 'another condition'
   when p_owner <> c.owner_id then 'another owner'
   when l.papers < c.papers then 'its papers are weaker than asked for'
-  when c.one_heat is not null and l.identity <> 'heat' then 'its heat is not known'
+  when (c.one_heat is not null or c.max_heats is not null) and l.identity <> 'heat' then 'its heat is not known'
   end
   from book.lot l, book.cut_line c where l.lot_id = p_lot and c.cut_line_id = p_line);

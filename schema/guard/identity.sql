@@ -11,11 +11,14 @@ return (select format('held by %s: %s', h.held_by, h.reason)
     or h.piece_id = any (p.path))
   where p.piece_id = p_piece order by h.hold_id limit 1);
 
+create function guard.quarantine_words(p_piece bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select 'quarantined: ' || q.quarantine from book.piece p join book.piece q on q.piece_id = any (p.path)
+  where p.piece_id = p_piece and q.quarantine is not null order by q.piece_id limit 1);
+
 create function guard.blocked_words(p_piece bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(guard.hold_words(p_piece),
-    (select 'quarantined: ' || quarantine from book.piece where piece_id = any (p.path) and quarantine is not null
-      order by piece_id limit 1),
+return (select coalesce(guard.hold_words(p_piece), guard.quarantine_words(p_piece),
     case when p.frozen then 'its place is being counted' end,
     case when l.papers_state = 'awaited' and l.at_risk_by is null then 'its papers are awaited' end)
   from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
@@ -110,8 +113,7 @@ begin
   if new.shipment_line_id is not null and old.shipment_line_id is null then
     v_words := coalesce(guard.hold_words(new.piece_id), case when new.held then 'cut while it was held' end,
       (select 'its papers are awaited' from lot where lot_id = new.lot_id and papers_state = 'awaited'),
-      (select 'quarantined: ' || q.quarantine from piece p join piece q on q.piece_id = any (p.path)
-        where p.piece_id = new.piece_id and q.quarantine is not null limit 1));
+      guard.quarantine_words(new.piece_id));
     if v_words is not null then
       raise exception using errcode = 'HK040', constraint = 'nothing_held_ships',
         message = format('a piece cut from %s cannot be shipped: %s', (select tag from piece where piece_id = new.piece_id), v_words);
@@ -122,11 +124,11 @@ end $$;
 create trigger not_blocked before update on book.stroke
   for each row execute function guard.nothing_held_ships();
 
--- Metal that is cut while it is held is recorded all the same, flagged, and raises a conflict.
+-- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict.
 create function guard.facts_are_recorded() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text := guard.hold_words(new.piece_id);
+  v_words text := coalesce(guard.hold_words(new.piece_id), guard.quarantine_words(new.piece_id));
 begin
   if v_words is not null then
     new.held := true;

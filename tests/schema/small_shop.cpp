@@ -156,7 +156,7 @@ void SmallShop::Fetch(const std::string& tag, const std::vector<Cuts>& cuts) {
 }
 
 Json SmallShop::Record(const std::string& tag, const Json& strokes, const Json& left, const Json& more) {
-  Json body{{"tag", tag}, {"saw", "1"}, {"strokes", strokes}, {"finish", !left.is_null()}};
+  Json body{{"tag", tag}, {"saw", "1"}, {"strokes", strokes.is_object() ? Json::array({strokes}) : strokes}, {"finish", !left.is_null()}};
   if (!left.is_null()) body["left"] = left;
   body.update(more);
   return Do(saw, "record_cut", {body.dump()});
