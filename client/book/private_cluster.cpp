@@ -227,7 +227,12 @@ void PrivateCluster::StartServer() {
   const ServerBinaries binaries = FindServerBinaries(major);
   RemoveSocketFolder(SocketFolder(), server);
   const fs::path folder = MakeSocketFolder(server);
-  ReplaceFile(home() / "socket", folder.string() + '\n', 0644, OwnAccount());
+  try {
+    ReplaceFile(home() / "socket", folder.string() + '\n', 0644, OwnAccount());
+  } catch (...) {  // no room on the disk
+    RemoveSocketFolder(folder, server);
+    throw;
+  }
   TrimLog(log(), server);
   const auto log_start = LogSize(log(), server);
   ServerChild child({(binaries.folder / "postgres").string(), "-D", data().string(), "-c",
