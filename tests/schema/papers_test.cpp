@@ -1,0 +1,133 @@
+// Papers belong to lots; identity is put right only with a name and a reason, and all that was cut follows by key.
+#include "tests/schema/small_shop.h"
+
+namespace heatkeep {
+namespace {
+
+struct ThePapers : ShopTest {
+  Json Document(const std::string& number, const Json& lots, const std::string& issuer = "Vandrek") {
+    const Json body{{"issuer", issuer}, {"number", number}, {"type", "3.1"}, {"issued_on", "2026-01-02"}, {"lots", lots},
+                    {"file_base64", "aGVhdA=="}};
+    return Do(shop.quality, "file_document", {body.dump()});
+  }
+  Json Lot(const std::string& heat, const std::string& grade = "42CrMo4", std::int64_t round = 80, const std::string& condition = "+QT") {
+    return {{"heat", heat}, {"section", Round(round)}, {"condition", condition}, {"grade", grade}};
+  }
+  std::string HeatOf(const std::string& tag) {
+    return shop.Word("select heat as w from book.piece join book.lot using (lot_id) where tag = $1", {tag});
+  }
+};
+
+TEST_F(ThePapers, ADocumentOfAnotherHeatSectionConditionGradeOrMillFreesNothing_HK026) {
+  shop.Receive({.heat = "R5512"});
+  for (const Json& wrong : {Lot("R5521"), Lot("R5512", "42CrMo4", 60), Lot("R5512", "42CrMo4", 80, "+A"), Lot("R5512", "C45E")})
+    EXPECT_EQ(Code([&] { Document("C1", Json::array({wrong})); }), "HK026") << wrong;
+  EXPECT_EQ(Code([&] { Document("C1", Json::array({Lot("R5512")}), "Kestholm"); }), "HK026");
+  EXPECT_EQ(Code([&] { Document("C1", Json::array({Lot("R5512"), Lot("R5521")})); }), "HK026");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.document"), 0);
+  EXPECT_EQ(shop.Word("select papers_state::text as w from book.lot"), "awaited");
+}
+
+TEST_F(ThePapers, FilingFreesTheLotsItNamesAndNoOthers) {
+  shop.Receive({.heat = "R5512"});
+  shop.Receive({.heat = "R5513"});
+  shop.Receive({.heat = "R5514"});
+  EXPECT_EQ(Document("C1", Json::array({Lot("R5512"), Lot("R5513")})).at("lots"), 2);
+  EXPECT_EQ(shop.Word("select string_agg(heat, ',' order by heat) as w from api.candidates"), "R5512,R5513");
+  EXPECT_EQ(shop.Word("select document as w from api.stock_on_hand where heat = 'R5513'"), "3.1 no. C1");
+  EXPECT_EQ(Code([&] { Document("C1", Json::array({Lot("R5514")})); }), "HK041");
+}
+
+TEST_F(ThePapers, TheFileIsKeptByteForByteUnderItsSha256) {
+  shop.Receive({});
+  Document("C1", Json::array({Lot("M2208")}));
+  // sha256("heat"), worked out with coreutils
+  EXPECT_EQ(shop.Word("select file_sha256 as w from api.documents"), "5a2a0ed9aa3ab7d82b53e8209b13bf598377870fd38f8e1063bfbe0c4d7d7f96");
+  EXPECT_EQ(shop.Raw("update book.document_file set bytes = 'other'"), "23514");
+}
+
+TEST_F(ThePapers, WeakerPapersNeverTakeTheStrongerOnesAway) {
+  shop.Receive({});
+  shop.Certify("M2208", {}, "3.1");
+  shop.Certify("M2208", {}, "2.2");
+  EXPECT_EQ(shop.Word("select papers::text as w from book.lot"), "3.1");
+}
+
+// Cut at risk before the certificate came: ten pieces, the rest and five bars wait; one act frees them all.
+TEST_F(ThePapers, CutAtRiskNothingShipsUntilTheCertificateIsFiledAndThenAllIsFree) {
+  const Bars stainless{.heat = "R5512", .grade = "1.4404", .condition = "", .length = 4000, .count = 6, .round = 50};
+  const auto tags = shop.Receive(stainless);
+  shop.AddLine({.length = 250, .quantity = 10, .papers = "none", .grade = "1.4404", .round = 50});
+  Do(shop.quality, "allow_at_risk", {"Vandrek", "R5512", "cut at risk, do not ship"});
+  shop.Fetch(tags[0], {{.count = 10, .length = 250}});
+  const std::string rest = shop.Record(tags[0], {Trim(), Good(10, 250)}, DropLeft(1468)).at("drop_tag");
+  EXPECT_EQ(shop.LengthOf(rest), Mm(1468));
+  EXPECT_EQ(shop.Word("select document as w from api.stock_on_hand where tag = $1", {rest}), "papers awaited");
+  EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK040");
+  Bars as = stainless;
+  EXPECT_EQ(Code([&] { shop.Certify("R5521", as); }), "HK026");
+  shop.Certify("R5512", as);
+  EXPECT_NO_THROW(shop.Ship("D1", 10));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where heat = 'R5512'"), 6);
+  EXPECT_LT(shop.Number("select min(happening_id) as n from book.happening where tbl = 'stroke'"),
+            shop.Number("select min(happening_id) as n from book.happening where tbl = 'document'"));
+}
+
+TEST_F(ThePapers, OnlyQualityFilesAllowsHoldsAndReleases_42501) {
+  const std::string tag = shop.Receive({.read_from = "slip"}).at(0);
+  for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner}) {
+    EXPECT_EQ(Code([&] { Do(*who, "release", {tag, "looked at it"}); }), "42501");
+    EXPECT_EQ(Code([&] { Do(*who, "allow_at_risk", {"Vandrek", "M2208", "hurry"}); }), "42501");
+    EXPECT_EQ(Code([&] { Do(*who, "lift_hold", {1, "hurry"}); }), "42501");
+    EXPECT_EQ(Code([&] { Do(*who, "file_document", {"{}"}); }), "42501");
+  }
+}
+
+TEST_F(ThePapers, WhoReceivedItDoesNotReleaseItWhereTheShopWantsTwoPersons_HK043) {
+  Connection all = shop.book.As("all");
+  Json body{{"note", "N9"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.read_from = "slip"}, "1")})}};
+  const std::string tag = Do(all, "receive_delivery", {body.dump()})["lines"][0]["tags"][0];
+  Do(shop.owner, "set_rules", {R"({"settings": {"two_person_release": "yes"}})"});
+  EXPECT_EQ(Code([&] { Do(all, "release", {tag, "looked again"}); }), "HK043");
+  EXPECT_NO_THROW(Do(shop.quality, "release", {tag, "looked too"}));
+}
+
+TEST_F(ThePapers, ACorrectedReceiptIsFollowedByAllDropsAndCutPiecesByKey) {
+  const auto tags = shop.ReceiveCertified({.count = 2});
+  shop.ReceiveCertified({.heat = "K3317"});
+  shop.AddLine({});
+  const std::string drop = shop.Record(tags[0], {Trim(), Good(3, 290)}, DropLeft(5112)).at("drop_tag");
+  const std::string second = shop.Record(drop, {Good(2, 290), Fault("reject", 290, "short")}, DropLeft(4200), {{"reason", "tape"}}).at("drop_tag");
+  const Json done = Do(shop.quality, "correct_receipt", {tags[0], LineJson({.heat = "K3317"}, "1").dump(), "", "stencil read again"});
+  EXPECT_EQ(done.at("follow"), 2);
+  for (const std::string& tag : {tags[0], drop, second}) EXPECT_EQ(HeatOf(tag), "K3317") << tag;
+  EXPECT_EQ(HeatOf(tags[1]), "M2208");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke join book.lot using (lot_id) where heat = 'K3317'"), 7);
+  EXPECT_EQ(shop.Balance("M2208", "received"), Mm(6000));
+  EXPECT_EQ(shop.Balance("K3317", "received"), Mm(12000));
+  EXPECT_EQ(shop.Balance("K3317", "unexplained"), Mm(36));  // 5112 - 3 x 292 - 4200
+  EXPECT_EQ(shop.Word("select string_agg(distinct reason || ' by ' || who, ',') as w from book.happening where deed = 'correct_receipt' and chain = 'piece'"),
+            "stencil read again by test_quality");
+}
+
+TEST_F(ThePapers, ACorrectionNeedsAReasonAndTheBarItselfNotADrop) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({});
+  const std::string drop = shop.Record(bar, {Trim(), Good(3, 290)}, DropLeft(5112)).at("drop_tag");
+  const std::string lot = LineJson({.heat = "K3317"}, "1").dump();
+  EXPECT_EQ(Code([&] { Do(shop.quality, "correct_receipt", {bar, lot, "", " "}); }), "HK026");
+  EXPECT_EQ(Code([&] { Do(shop.quality, "correct_receipt", {drop, lot, "", "misread"}); }), "HK043");
+}
+
+TEST_F(ThePapers, ACorrectedOwnerKeepsTheMetalForThatCustomerOnly) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLines({{}, {.line = "own", .owner = "Ister"}});
+  shop.Promise(bar, {{.count = 1}});
+  Do(shop.quality, "correct_receipt", {bar, LineJson({}, "1").dump(), "Ister", "customer's own, slip misread"});
+  EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0);
+  EXPECT_EQ(Code([&] { shop.Promise(bar, {{.count = 1}}); }), "HK042");
+  EXPECT_TRUE(shop.Promise(bar, {{.count = 1, .line = "own"}}).contains("plan"));
+}
+
+}  // namespace
+}  // namespace heatkeep
