@@ -61,6 +61,9 @@ declare
   c cut_line;
   v_words text;
 begin
+  if v_count < 1 then
+    raise exception using errcode = 'HK026', message = format('%s strokes cannot be booked; expected 1 or more', v_count);
+  end if;
   if v_class = 'good' then
     select * into c from cut_line where cut_line_id = v_line for update;
     if v_length not between c.length_nm + c.face_nm - c.tolerance_minus_nm and c.length_nm + c.face_nm + c.tolerance_plus_nm then
@@ -93,7 +96,7 @@ declare
   v_tag text;
   v_place bigint;
 begin
-  if v_fate = 'drop' then
+  if v_fate = 'drop' or (v_fate = 'scrap' and p_rest > 0) then
     if v_measured <= 0 or v_measured > p_rest + v_slack then
       raise exception using errcode = 'HK034', message = format('the rest of %s cannot measure %s mm: by the cuts it is %s mm',
         p.tag, v_measured / 1e6::numeric, p_rest / 1e6::numeric), hint = 'measure again, or correct what was cut';
@@ -101,6 +104,8 @@ begin
       raise exception using errcode = 'HK026', message = format('%s mm are missing from the rest of %s: say why',
         (p_rest - v_measured) / 1e6::numeric, p.tag);
     end if;
+  end if;
+  if v_fate = 'drop' then
     if p_left ->> 'place' is null then
       raise exception using errcode = 'HK026', message = format('say where the drop of %s is put', p.tag);
     end if;

@@ -16,6 +16,10 @@ begin
     values (p ->> 'note', guard.party(p ->> 'customer'), now(), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop
     v_line := guard.line_for_cut(n ->> 'order', n ->> 'line');
+    if coalesce((n ->> 'count')::integer, 0) < 1 then
+      raise exception using errcode = 'HK026', message = format('say how many pieces of order %s line %s leave; expected 1 or more',
+        n ->> 'order', n ->> 'line');
+    end if;
     select array_agg(stroke_id) into v_ids from (select stroke_id from stroke
       where cut_line_id = v_line and class = 'good' and shipment_line_id is null
       order by stroke_id limit (n ->> 'count')::integer for update) s;

@@ -139,7 +139,8 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   p := guard.piece_for_deed(p_tag);
-  perform guard.set_measured(p, p_length_nm, p_doubt_nm, null, p_cause);
+  -- what is missing from a piece that is being cut belongs to that cut's balance
+  perform guard.set_measured(p, p_length_nm, p_doubt_nm, (select cut_id from cut where piece_id = p.piece_id and not closed), p_cause);
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm));
 end $$;
 
