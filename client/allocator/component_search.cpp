@@ -4,6 +4,7 @@
 
 #include "client/allocator/exact_small.h"
 #include "client/allocator/heat_choice.h"
+#include "client/allocator/loosen.h"
 #include "client/allocator/relaxation.h"
 #include "client/allocator/starts.h"
 #include "client/allocator/whole_plans.h"
@@ -12,7 +13,7 @@ namespace heatkeep::allocator {
 namespace {
 
 // Cells x chunks of one round of pricing; a nanosecond or two each.
-constexpr std::int64_t kFindCells = 4'000'000;
+constexpr std::int64_t kFindCells = 8'000'000;
 constexpr std::int64_t kProveCells = 60'000'000;
 
 class Searcher {
@@ -23,7 +24,7 @@ class Searcher {
   ComponentResult Run() {
     Quick();
     result_.bounds.assign(result_.best.score.size(), std::nullopt);
-    if (SolveExactly(c_, result_.best, 100'000, control_.enough)) {
+    if (SolveExactly(c_, result_.best, std::min<std::int64_t>(20'000'000, 50'000LL * control_.iterations), control_.enough)) {
       control_.better(result_.best);
       for (std::size_t k = 0; k < result_.bounds.size(); ++k) result_.bounds[k] = result_.best.score[k];
       result_.proved = result_.bounds.size();
@@ -131,14 +132,23 @@ class Searcher {
       Relaxation relaxation(c_, k, limits(), known, find_, prove_);
       relaxation.Solve(control_.iterations, key_value(), control_);
       if (pass == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
-      known = relaxation.patterns();
-      known_ = known;
       if (key_value() <= bound || control_.enough() || limits() != first) return bound;
       if (pass == 0)
         Dive(c_, relaxation, control_, offer);
       else
-        SolveLastHandful(c_, k, relaxation, 500, 3.0, offer);
+        SolveLastHandful(c_, k, relaxation, true, 500, 3.0, std::nullopt, offer);
+      known = relaxation.patterns();
+      known_ = known;
       if (key_value() <= bound || control_.enough() || limits() != first) return bound;
+    }
+    // Then pieces of the plan are planned anew, a few at a time, more when it does not help.
+    Chance chance(control_.seed + k);
+    const int rounds = control_.iterations / 10;
+    for (int round = 0, idle = 0; round < rounds && idle < 40; ++round, ++idle) {
+      if (key_value() <= bound || control_.enough() || limits() != first) break;
+      const std::int64_t before = key_value();
+      Loosen(c_, k, result_.best, known_, 8 + idle / 5, chance, control_, offer);
+      if (key_value() < before) idle = 0;
     }
     return bound;
   }

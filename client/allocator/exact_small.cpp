@@ -143,7 +143,7 @@ class Exact {
       }
       cheapest[i].assign(best.begin(), best.end());
     }
-    if (states_ * choices_ > 400'000'000) return false;
+    if (states_ * choices_ > 40'000'000) return false;
     least_.assign(states_, ScoreArray{});
     std::vector<int> rest(c_.items.size(), 0);
     for (std::size_t state = 1; state < states_; ++state) {
@@ -174,8 +174,7 @@ class Exact {
 
   ScoreArray Extra() const {
     ScoreArray extra{};
-    int setups = 0;
-    for (int uses : setup_uses_) setups += uses > 0 ? 1 : 0;
+    const std::int64_t setups = setups_;
     const Key first = c_.keys.front();
     if (first == Key::Money) {
       std::int64_t more = c_.problem->per_setup.micro * setups;
@@ -190,7 +189,7 @@ class Exact {
 
   void Search(std::size_t state, std::size_t from_choice, const ScoreArray& sofar) {
     if (done_) return;
-    if (--nodes_ < 0 || (nodes_ % 256 == 0 && enough_())) {
+    if (nodes_ < 0 || (++visited_ % 256 == 0 && enough_())) {
       done_ = true;
       return;
     }
@@ -207,6 +206,7 @@ class Exact {
     while (rest_[first] == 0) ++first;
     // Choices for one first item are taken in ascending order: equal sets of layouts are met once.
     std::vector<std::pair<ScoreArray, std::size_t>> open;
+    nodes_ -= static_cast<std::int64_t>(by_first_[first].size() - from_choice) + 10;
     for (std::size_t k = from_choice; k < by_first_[first].size(); ++k) {
       const Choice& choice = by_first_[first][k];
       if (stock_[At(choice.source)] == 0 || !Within(cut_sets_[choice.cut_set], rest_, first)) continue;
@@ -226,7 +226,7 @@ class Exact {
   void Take(const Choice& choice, std::size_t state, std::size_t first, std::size_t k, const ScoreArray& sofar) {
     const auto& set = cut_sets_[choice.cut_set];
     --stock_[At(choice.source)];
-    ++setup_uses_[At(choice.setup)];
+    if (setup_uses_[At(choice.setup)]++ == 0) ++setups_;
     chosen_.push_back(&choice);
     for (std::size_t i = first; i < set.size(); ++i) {
       rest_[i] -= set[i];
@@ -238,7 +238,7 @@ class Exact {
       if (set[i] > 0) Heat(i, choice.source, -1);
     }
     chosen_.pop_back();
-    --setup_uses_[At(choice.setup)];
+    if (--setup_uses_[At(choice.setup)] == 0) --setups_;
     ++stock_[At(choice.source)];
   }
 
@@ -250,10 +250,12 @@ class Exact {
 
   const Component& c_;
   Solution& best_;
-  std::int64_t nodes_;
+  std::int64_t nodes_;  // what may still be looked at
+  std::int64_t visited_ = 0;
   const std::function<bool()>& enough_;
   std::size_t ranks_;
   std::size_t states_ = 1, choices_ = 0;
+  std::int64_t setups_ = 0;  // different ones in use
   std::vector<int> demand_, rest_, order_, heat_, setup_uses_, heats_of_order_;
   std::vector<std::size_t> radix_, offsets_;
   std::vector<std::vector<int>> cut_sets_, heat_uses_;
@@ -269,8 +271,8 @@ class Exact {
 
 }  // namespace
 
-bool SolveExactly(const Component& c, Solution& best, std::int64_t nodes, const std::function<bool()>& enough) {
-  return Exact(c, best, nodes, enough).Run();
+bool SolveExactly(const Component& c, Solution& best, std::int64_t looks, const std::function<bool()>& enough) {
+  return Exact(c, best, looks, enough).Run();
 }
 
 }  // namespace heatkeep::allocator

@@ -14,7 +14,7 @@
 namespace heatkeep::allocator {
 
 // Requires c.units empty and best scored. Improves `best`; true if it is proved to have the least score of all.
-// false: the component is too big, or `nodes` branches were not enough, or `enough()` said stop.
-bool SolveExactly(const Component& c, Solution& best, std::int64_t nodes, const std::function<bool()>& enough);
+// false: the component is too big, or `looks` at a choice of layout were not enough, or `enough()` said stop.
+bool SolveExactly(const Component& c, Solution& best, std::int64_t looks, const std::function<bool()>& enough);
 
 }  // namespace heatkeep::allocator

@@ -14,7 +14,7 @@ std::size_t At(std::int64_t i) { return static_cast<std::size_t>(i); }
 constexpr double kNothing = -1e300;
 constexpr std::size_t kMostTables = 6;
 // A grid that cannot be exact need not be finer than this.
-constexpr std::int64_t kTightCells = 8'000, kLooseCells = 60'000;
+constexpr std::int64_t kTightCells = 16'000, kLooseCells = 60'000;
 
 // What a source costs under the weights, as a constant and per nm of worth and of scrap left.
 struct Taking {
@@ -140,10 +140,12 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
   }
   // V over exactly filled cells; with `most` > 0 remember who was taken.
   const std::size_t width = At(longest) + 1;
-  std::vector<double> best(width, kNothing);
+  std::vector<double>& best = best_;
+  best.assign(width, kNothing);
   best[0] = 0;
   const bool remember = most > 0;
-  std::vector<std::vector<char>> taken(remember ? chunks.size() : 0);
+  std::vector<std::vector<char>>& taken = taken_;
+  if (remember && taken.size() < chunks.size()) taken.resize(chunks.size());
   std::int64_t reach = 0;
   for (std::size_t q = 0; q < chunks.size(); ++q) {
     const Chunk& chunk = chunks[q];

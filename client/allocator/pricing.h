@@ -53,6 +53,8 @@ class Pricing {
   const std::vector<double>& WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep);
 
   const Component& c_;
+  std::vector<double> best_;                   // room to work in, kept between calls
+  std::vector<std::vector<char>> taken_;
   Rounding rounding_;
   bool exact_ = true;
   std::vector<Grid> grids_;                    // by view

@@ -187,7 +187,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     last_item_ = item_dual_;
     last_limit_ = limit_dual_;
     last_source_ = source_dual_;
-    const bool smooth = !fixed_ && bound_ && misses == 0;
+    const bool smooth = !fixed_ && !only_plans_ && bound_ && misses == 0;
     if (smooth) {
       towards(last_item_, centre_item_);
       towards(last_limit_, centre_limit_);
@@ -195,7 +195,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     }
     last_ = Whole();
     const Pricing::Answer answer = find_.Best(last_, demand_, usable_, columns);
-    if (!fixed_) {
+    if (!fixed_ && !only_plans_) {
       if (find_.exact())
         Bound(answer.profit);
       else if (round % 8 == 7)
@@ -219,12 +219,15 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
       misses = 1;  // once more at the programme's own prices
       continue;
     }
-    if (!fixed_ && !find_.exact()) {
-      Bound(prove_.Best(last_, demand_, usable_, 0).profit);
-    }
+    if (!fixed_ && !only_plans_ && !find_.exact()) Bound(prove_.Best(last_, demand_, usable_, 0).profit);
     return true;
   }
   return Resolve() && false;
+}
+
+void Relaxation::SolveOnly(int rounds, const SearchControl& control) {
+  only_plans_ = true;
+  Solve(rounds, 0, control);
 }
 
 std::vector<double> Relaxation::Use() const {

@@ -31,6 +31,9 @@ class Relaxation {
   // true: the relaxation is solved as far as pricing can tell.
   bool Solve(int rounds, std::int64_t target, const SearchControl& control);
 
+  // The same without any bound, for plans only.
+  void SolveOnly(int rounds, const SearchControl& control);
+
   std::optional<std::int64_t> bound() const { return bound_; }
   const std::vector<Pattern>& patterns() const { return patterns_; }
   std::vector<double> Use() const;  // by pattern, of the last linear programme; empty if it has no solution
@@ -64,7 +67,8 @@ class Relaxation {
   std::int64_t target_ = 0;
   Prices last_;
   std::optional<std::int64_t> bound_;
-  bool fixed_ = false;
+  bool fixed_ = false;         // layouts are fixed: no bounds any more, and cuts may be left over
+  bool only_plans_ = false;
   Pricing &find_, &prove_;  // Tight and Loose, of the same component; kept by the caller
   std::unique_ptr<Programme> lp_;
 };

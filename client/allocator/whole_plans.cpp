@@ -104,10 +104,10 @@ void Dive(const Component& c, Relaxation& relaxation, const SearchControl& contr
   OfferCompleted(c, relaxation, taken, true, offer);
 }
 
-void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, int nodes, double seconds,
-                      const Offer& offer) {
+void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, bool whole_first, int nodes,
+                      double seconds, std::optional<std::int64_t> below, const Offer& offer) {
   Taken taken;
-  TakeWholeParts(relaxation, taken);
+  if (whole_first) TakeWholeParts(relaxation, taken);
   std::vector<std::size_t> columns;
   for (std::size_t q = 0; q < relaxation.patterns().size(); ++q)
     if (relaxation.Fits(q)) columns.push_back(q);
@@ -149,7 +149,7 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
     double later = 0;  // the keys after this one, as a whisper
     for (std::size_t j = key < ranks ? 0 : key - ranks + 1; j < c.keys.size(); ++j)
       later += part(p, j);
-    objective.push_back(cost(p) + 1e-5 * later);
+    objective.push_back(cost(p) + (below ? 0 : 1e-5 * later));
     upper.push_back(most);
   }
   lower.assign(objective.size(), 0);
@@ -166,6 +166,11 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
   model.addHeuristic(&rounding);
   model.setMaximumNodes(nodes);
   model.setMaximumSeconds(seconds);
+  model.setNumberStrong(3);
+  if (below && key >= ranks) {
+    const bool counts = c.keys[key - ranks] == Key::BarsOpened || c.keys[key - ranks] == Key::PiecesPulled;
+    model.setCutoff(counts ? static_cast<double>(*below) - 0.5 : static_cast<double>(*below) / 1e6 - 1e-4);
+  }
   model.initialSolve();
   model.branchAndBound();
   const double* best = model.bestSolution();
