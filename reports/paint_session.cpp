@@ -5,6 +5,7 @@
 #include <QGuiApplication>
 #include <algorithm>
 #include <cmath>
+#include <iostream>
 #include <stdexcept>
 
 namespace heatkeep {
@@ -15,13 +16,20 @@ int session_argc = 1;
 char session_name[] = "heatkeep";
 char* session_argv[] = {session_name, nullptr};
 
+// Offscreen, nothing is kept in a runtime folder: that there is none is no news to the reader of a report.
+void WithoutRuntimeFolderTalk(QtMsgType, const QMessageLogContext&, const QString& text) {
+  if (!text.contains(QLatin1String("XDG_RUNTIME_DIR"))) std::cerr << text.toStdString() << '\n';
+}
+
 }  // namespace
 
 void PaintSession() {
   static const bool ready = [] {
     if (QCoreApplication::instance() == nullptr) {
       if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+      const QtMessageHandler before = qInstallMessageHandler(WithoutRuntimeFolderTalk);
       static QGuiApplication application(session_argc, session_argv);
+      qInstallMessageHandler(before);
     } else if (qobject_cast<QGuiApplication*>(QCoreApplication::instance()) == nullptr) {
       throw std::runtime_error(
           "reports: the program runs a QCoreApplication; painting needs a QGuiApplication");

@@ -163,7 +163,7 @@ class Block {
            drop);
       text(look_.x + 23, 58, "STOP " + StopWords(cut, look_.units), {em, true}, drop);
       text(look_.x + 82.5, 24, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
-      const std::string customer = cut.customer.empty() ? "" : ", " + cut.customer;
+      const std::string customer = std::string(cut.one_heat ? " ONE HEAT" : "") + (cut.customer.empty() ? "" : ", " + cut.customer);
       text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain},
            drop + (em - plain) * 0.9);
       if (pen_ != nullptr) {

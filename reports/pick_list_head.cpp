@@ -47,7 +47,7 @@ double FirstHead(Pen* pen, const Sheet& sheet, double width) {
   const TextStyle big{8, true};
   if (pen != nullptr) {
     double at = x;
-    const std::string keys[] = {"Sheet " + sheet.number, sheet.saw};
+    const std::string keys[] = {"Sheet " + sheet.number, "Saw " + sheet.saw};
     for (const std::string& key : keys) {
       const double wide = std::min(TextWidthMm(key, big), width * 0.32);
       pen->text(at, y, wide + 0.5, key, big);
@@ -92,7 +92,7 @@ double DrawSheetHead(Pen* pen, const Sheet& sheet, double width, int page, int p
   if (pen != nullptr) {
     const std::string title = page == 1
                                   ? "Pick list and saw sheet"
-                                  : "Pick list and saw sheet  " + sheet.number + "  \u00B7  " + sheet.saw;
+                                  : "Pick list and saw sheet  " + sheet.number + "  \u00B7  Saw " + sheet.saw;
     pen->text(kMargin, kMargin - 0.6, width - 34, title, {3.8, true});
     pen->text(kMargin + width - 32, kMargin - 0.4, 32,
               "page " + std::to_string(page) + " of " + std::to_string(pages),

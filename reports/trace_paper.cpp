@@ -25,18 +25,31 @@ Widths WidthsOf(double width) {
   return w;
 }
 
-std::string Detail(const TraceLine& l) {
+std::string HeatWords(const TraceLine& l) {
+  return l.heat.empty() ? "" : "heat " + HeatInGroups(l.heat) + (l.mill.empty() ? "" : " " + l.mill);
+}
+std::string GradeWords(const TraceLine& l) { return l.grade + (l.condition.empty() ? "" : " " + l.condition); }
+
+// What is the same as on the line it hangs from is not said again.
+std::string Detail(const TraceLine& l, const TraceLine& above) {
   std::string text;
-  const auto add = [&](const std::string& word) {
-    if (!word.empty()) text += (text.empty() ? "" : "  \u00B7  ") + word;
+  const auto add = [&](const std::string& word, const std::string& said = {}) {
+    if (!word.empty() && word != said) text += (text.empty() ? "" : "  \u00B7  ") + word;
   };
-  if (!l.heat.empty()) add("heat " + HeatInGroups(l.heat) + (l.mill.empty() ? "" : " " + l.mill));
-  add(l.section);
-  add(l.grade + (l.condition.empty() ? "" : " " + l.condition));
-  add(l.document);
-  add(l.receipt);
+  add(HeatWords(l), HeatWords(above));
+  add(l.section, above.section);
+  add(GradeWords(l), GradeWords(above));
+  add(l.document, above.document);
+  add(l.receipt, above.receipt);
   if (!l.at.empty()) add(ShortTime(l.at) + (l.by.empty() ? "" : " " + l.by));
   return text;
+}
+
+// The line that line `i` hangs from: the last one before it that is one shallower; an empty one for a root.
+TraceLine Above(const std::vector<TraceLine>& lines, std::size_t i) {
+  for (std::size_t j = i; j-- > 0;)
+    if (lines[j].depth < lines[i].depth) return lines[j];
+  return {};
 }
 
 // From the tree's foot of the row: vertical strokes of open parents, an elbow to the row itself.
@@ -50,10 +63,10 @@ void Strokes(Pen& pen, double y, double height, int depth, const std::vector<boo
   }
 }
 
-FlowItem LineItem(const TraceLine& l, const std::vector<bool>& follows, double width) {
+FlowItem LineItem(const TraceLine& l, const TraceLine& above, const std::vector<bool>& follows, double width) {
   const Widths w = WidthsOf(width);
   const double indent = std::min(l.depth, kDeepest) * kStep;
-  const std::string detail = Detail(l);
+  const std::string detail = Detail(l, above);
   const TextStyle small{2.7};
   const double detail_width = width - indent;
   const double detail_height = ParagraphHeight(detail, detail_width, small);
@@ -142,7 +155,7 @@ void WriteTracePdf(const std::string& path, const TraceRecord& record, const Pri
   flow.items.back().with_next = true;
   const auto strokes = TreeStrokes(record.lines);
   for (std::size_t i = 0; i < record.lines.size(); ++i) {
-    flow.items.push_back(LineItem(record.lines[i], strokes[i], width));
+    flow.items.push_back(LineItem(record.lines[i], Above(record.lines, i), strokes[i], width));
     flow.items.back().head = 0;
   }
   if (record.lines.empty())

@@ -1,5 +1,6 @@
 #include "client/command/allocate_command.h"
 
+#include <algorithm>
 #include <ostream>
 #include <stdexcept>
 
@@ -25,6 +26,13 @@ void SayTaken(std::ostream& out, const std::vector<TakenPiece>& taken) {
   for (const TakenPiece& t : taken) out << "taken meanwhile: " << t.tag << ", " << t.why << '\n';
 }
 
+void SayTooLarge(std::ostream& err, const std::string& saw, const std::vector<std::string>& lines) {
+  if (lines.empty()) return;
+  err << "too large for saw " << saw << ", to be planned on another:";
+  for (const std::string& line : lines) err << ' ' << line;
+  err << '\n';
+}
+
 void SayShorts(std::ostream& out, const allocator::Problem& problem, const allocator::Plan& plan) {
   for (const allocator::Short& s : plan.shorts) {
     const allocator::Line& line = problem.lines[static_cast<std::size_t>(s.line)];
@@ -32,42 +40,64 @@ void SayShorts(std::ostream& out, const allocator::Problem& problem, const alloc
   }
 }
 
-int Answer(const BookCall& call, const AllocateOptions& options, const BookProblem& asked, const allocator::Plan& plan,
+int Answer(const BookCall& call, const AllocateOptions& options, const std::string& saw, const BookProblem& asked, const allocator::Plan& plan,
            const std::string& proof, std::optional<std::int64_t> number) {
   if (options.json) {
-    Json answer = {{"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
+    Json answer = {{"saw", saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
                    {"bars_opened", plan.value.bars_opened}, {"new_length_nm", plan.value.new_length.nm}};
     answer["plan"] = number ? Json(*number) : Json();
     call.out << answer.dump(2) << '\n';
   } else {
-    call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": " << proof << '\n';
+    call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": saw " << saw << " " << proof << '\n';
     SayShorts(call.out, asked.problem, plan);
   }
   return plan.value.unmet_pieces > 0 ? 3 : 0;
+}
+
+struct SawPlan {
+  int exit = 0;
+  Length widest;  // section the saw takes
+};
+
+// One saw's plan, promised; made again while others take its pieces.
+SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question,
+                bool last) {
+  for (int attempt = 0; attempt < kTries; ++attempt) {
+    const BookProblem asked = ReadProblem(connection, question);
+    if (attempt == 0 && last) SayTooLarge(call.err, question.saw, asked.too_large);
+    if (asked.problem.lines.empty()) {
+      if (last) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
+      return {0, asked.widest};
+    }
+    const allocator::Plan plan = allocator::Allocate(asked.problem);
+    const std::string proof = allocator::ProofWords(asked.problem, plan);
+    if (options.dry) return {Answer(call, options, question.saw, asked, plan, proof, std::nullopt), asked.widest};
+    const CommitAnswer committed = CommitPlan(connection, NewRequest(), question, asked, plan, proof);
+    if (committed.plan) return {Answer(call, options, question.saw, asked, plan, proof, committed.plan), asked.widest};
+    SayTaken(call.err, committed.taken);
+  }
+  throw DbError(DbError::Kind::Stale, "HK409", "others keep taking the pieces: no plan was promised; try again in a moment");
 }
 
 }  // namespace
 
 int RunAllocate(const BookCall& call, const AllocateOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    PlanQuestion question{options.cut_lists, options.saw, options.bundled, AimOf(options.aim), {}};
+    PlanQuestion question;
+    question.cut_lists = options.cut_lists;
+    question.bundled = options.bundled;
+    question.aim = AimOf(options.aim);
     question.limits.seconds = options.seconds;
     question.limits.threads = options.threads;
     question.limits.seed = options.seed;
-    for (int attempt = 0; attempt < kTries; ++attempt) {
-      const BookProblem asked = ReadProblem(connection, question);
-      if (asked.problem.lines.empty()) {
-        call.out << "nothing is open in these cut lists: all is cut or planned\n";
-        return 0;
-      }
-      const allocator::Plan plan = allocator::Allocate(asked.problem);
-      const std::string proof = allocator::ProofWords(asked.problem, plan);
-      if (options.dry) return Answer(call, options, asked, plan, proof, std::nullopt);
-      const CommitAnswer committed = CommitPlan(connection, NewRequest(), question, asked, plan, proof);
-      if (committed.plan) return Answer(call, options, asked, plan, proof, committed.plan);
-      SayTaken(call.err, committed.taken);
+    int worst = 0;
+    for (const std::string& saw : options.saws) {
+      question.saw = saw;
+      const SawPlan planned = PlanSaw(call, options, connection, question, saw == options.saws.back());
+      worst = std::max(worst, planned.exit);
+      question.wider_than = std::max(question.wider_than, planned.widest);
     }
-    throw DbError(DbError::Kind::Stale, "HK409", "others keep taking the pieces: no plan was promised; try again in a moment");
+    return worst;
   });
 }
 

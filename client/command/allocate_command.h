@@ -12,7 +12,7 @@ namespace heatkeep::command {
 
 struct AllocateOptions {
   std::vector<std::string> cut_lists;
-  std::string saw = "1";
+  std::vector<std::string> saws = {"1"};  // a line goes to the first of them that takes its section; a plan each
   bool bundled = false;
   std::string aim = "drops-first";
   double seconds = 10;
@@ -22,7 +22,7 @@ struct AllocateOptions {
   bool json = false;
 };
 
-// heatkeep allocate CUTLIST...: reads what is open and what may be taken, plans, promises all of it in one deed. A piece
+// heatkeep allocate CUTLIST... --saw 1 --saw 2: reads what is open and what may be taken, plans, promises all of it in one deed. A piece
 // that somebody took meanwhile is named and the plan is made again, at most five times.
 int RunAllocate(const BookCall& call, const AllocateOptions& options);
 

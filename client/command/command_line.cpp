@@ -187,7 +187,7 @@ void AddAllocate(CLI::App& root, Words& words) {
   CLI::App* allocate = root.add_subcommand("allocate", "plan cut lists from the rack and promise the pieces");
   auto o = Kept<AllocateOptions>();
   allocate->add_option("cutlist", o->cut_lists, "names of cut lists")->required();
-  allocate->add_option("--saw", o->saw, "which saw cuts it")->capture_default_str();
+  allocate->add_option("--saw", o->saws, "which saw cuts it; several: each line on the first that takes its section")->capture_default_str();
   allocate->add_flag("--bundled", o->bundled, "bars are cut in bundles (their grip)");
   allocate->add_option("--aim", o->aim, "drops-first, least-money, fewest-bars or least-metres")->capture_default_str();
   allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str();

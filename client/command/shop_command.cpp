@@ -84,7 +84,8 @@ Json ShopPart(const std::string& file, const Json& shop) {
 
 Json RulesPart(const std::string& file, const Json& shop) {
   Json settings = Json::object();
-  for (const auto& [name, value] : shop.value("settings", Json::object()).items())
+  const Json given = shop.value("settings", Json::object());
+  for (const auto& [name, value] : given.items())
     settings[name] = value.is_string() ? value.get<std::string>() : value.dump();
   return {{"settings", std::move(settings)},
           {"prices", List(file, shop, "prices").Need({"grade", "per_kg", "scrap_per_kg"}).Turn("section", "section", SectionOf)

@@ -16,6 +16,7 @@ namespace heatkeep {
 struct PlanQuestion {
   std::vector<std::string> cut_lists;
   std::string saw;
+  Length wider_than;  // only lines whose section is wider: what smaller saws take is left to them
   bool bundled = false;
   allocator::Aim aim = allocator::Aim::DropsFirst;
   allocator::Limits limits;
@@ -26,7 +27,9 @@ struct PlanQuestion {
 struct BookProblem {
   allocator::Problem problem;
   std::map<std::string, std::int64_t> versions;  // by tag
+  std::vector<std::string> too_large;            // open lines, "order/line (section)", that this saw cannot take: not asked
   Length kerf, trim, grip;
+  Length widest;  // section the saw takes
 };
 
 // Throws std::invalid_argument naming the cut list or saw that is not in the book.

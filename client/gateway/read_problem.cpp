@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <set>
 #include <stdexcept>
 
@@ -77,12 +78,18 @@ allocator::Piece PieceOf(const Row& row, std::int64_t cents_per_min, FineMoney p
   return piece;
 }
 
-void ReadLines(Connection& connection, const PlanQuestion& question, allocator::Problem& problem) {
+void ReadLines(Connection& connection, const PlanQuestion& question, BookProblem& asked) {
   for (const std::string& name : question.cut_lists) {
     const Result lines = connection.Execute("select * from api.cut_lines where cut_list = $1 order by order_no, line_no", {name});
     if (lines.empty()) throw std::invalid_argument("no cut list is called \"" + name + "\"; `heatkeep cutlist list` names them");
     for (const Row row : lines) {
-      if (row.Int("open") > 0) problem.lines.push_back(LineOf(row));
+      if (row.Int("open") == 0) continue;
+      const Length wide{std::max(row.Int("dim1_nm"), row.Int("dim2_nm"))};
+      if (wide <= question.wider_than) continue;
+      if (wide > asked.widest)
+        asked.too_large.push_back(row.Text("order_no") + "/" + row.Text("line_no") + " (" + row.Text("section") + ")");
+      else
+        asked.problem.lines.push_back(LineOf(row));
     }
   }
 }
@@ -121,13 +128,13 @@ BookProblem ReadProblem(Connection& connection, const PlanQuestion& question) {
   asked.kerf = {saw.Int("kerf_nm")};
   asked.trim = {saw.Int("trim_nm")};
   asked.grip = {saw.Int(question.bundled ? "grip_bundled_nm" : "grip_nm")};
-  const std::int64_t widest = saw.Int("max_section_nm");
+  asked.widest = {saw.Int("max_section_nm")};
   problem.rules = {asked.kerf, asked.trim, asked.grip, {300 * kNmPerMm}};
   problem.per_setup = {SettingOr(connection, "cents_per_setup", 200) * 1'000'000};
   problem.per_extra_heat = {SettingOr(connection, "cents_per_extra_heat", 800) * 1'000'000};
   const std::int64_t cents_per_min = SettingOr(connection, "saw_cents_per_minute", 80);
   const FineMoney per_pull{SettingOr(connection, "cents_per_pull", 150) * 1'000'000};
-  ReadLines(connection, question, problem);
+  ReadLines(connection, question, asked);
   ReadStandins(connection, problem);
 
   std::set<std::pair<std::string, std::string>> ruled;
@@ -139,7 +146,7 @@ BookProblem ReadProblem(Connection& connection, const PlanQuestion& question) {
     problem.pieces.push_back(PieceOf(row, cents_per_min, per_pull));
     allocator::Piece& piece = problem.pieces.back();
     asked.versions[piece.tag] = row.Int("version");
-    if (row.Int("widest_nm") > widest) piece.held = "too large for saw " + question.saw;
+    if (row.Int("widest_nm") > asked.widest.nm) piece.held = "too large for saw " + question.saw;
     if (ruled.emplace(piece.section, piece.grade).second) {
       problem.exceptions.push_back({piece.section, piece.grade, {asked.kerf, asked.trim, asked.grip, {row.Int("keep_nm")}}});
     }

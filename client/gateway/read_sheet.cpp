@@ -1,4 +1,5 @@
 #include <map>
+#include <set>
 
 #include "client/gateway/readings.h"
 
@@ -48,6 +49,7 @@ SheetCut CutOf(const Row& row) {
   c.nominal = {row.Int("nominal_nm")};
   c.tolerance_minus = {row.Int("tolerance_minus_nm")};
   c.tolerance_plus = {row.Int("tolerance_plus_nm")};
+  c.one_heat = !row.IsNull("one_heat");
   return c;
 }
 
@@ -79,15 +81,16 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
     sheet.blocks.push_back(BlockOf(row, sheet.kerf, sheet.grip));
     sheet.blocks.back().block = static_cast<int>(sheet.blocks.size());
   }
-  std::map<std::string, std::string> one_heat;
+  std::set<std::string> one_heat;
   const Result cuts = connection.Execute("select * from api.plan_cuts where plan_id = $1 order by layout_no, seq", {plan});
   for (const Row row : cuts) {
     const auto at = by_layout.find(row.Int("layout_no"));
     if (at == by_layout.end()) continue;
     sheet.blocks[at->second].cuts.push_back(CutOf(row));
-    if (!row.IsNull("one_heat")) one_heat[row.Text("order_no") + "/" + row.Text("line_no")] = row.Text("one_heat");
+    if (!row.IsNull("one_heat")) one_heat.insert(row.Text("order_no") + "/" + row.Text("line_no"));
   }
-  for (const auto& [line, name] : one_heat) sheet.one_heat += (sheet.one_heat.empty() ? "" : ", ") + line;
+  if (!one_heat.empty())
+    sheet.one_heat = one_heat.size() == 1 ? "ONE HEAT: " + *one_heat.begin() : "ONE HEAT in " + std::to_string(one_heat.size()) + " lines";
   const Result shorts = connection.Execute("select * from api.plan_shorts where plan_id = $1 order by order_no, line_no", {plan});
   for (const Row row : shorts) {
     sheet.shorts.push_back({row.Text("order_no"), row.Text("line_no"), row.Text("section"), row.Text("grade"),

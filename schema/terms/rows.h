@@ -25,6 +25,7 @@ struct SheetCut {
   Length set;      // what the stop is set to: nominal + facing allowance + aim inside the tolerance
   Length nominal;  // as ordered
   Length tolerance_minus, tolerance_plus;  // both >= 0; the tolerance field is nominal + face - minus .. + plus
+  bool one_heat = false;                   // all pieces of this line come from one heat
 };
 
 // What becomes of the metal that is left after the last cut.
@@ -56,7 +57,7 @@ struct SheetShort {
 // The pick list and saw sheet of one plan.
 struct Sheet {
   std::string number;    // the plan's number
-  std::string saw;       // the saw's name
+  std::string saw;       // the saw's name, without the word saw
   std::string due;       // earliest due date of its lines, ISO, or empty
   std::string made_at, made_by;
   std::string proof;     // "opens 3 full bars, 18.3 m; no plan opens less (proved)"

@@ -2,6 +2,7 @@
 // chemistry keeps inside seed/reference/grade_limits.csv, one analysis a heat, whatever sections it was
 // rolled to.
 #include <algorithm>
+#include <set>
 
 #include "seed/scenario/csv.h"
 #include "seed/scenario/draw.h"
@@ -57,6 +58,14 @@ std::string percent(const Limit& l, Draw& draw) {
   return decimal(std::clamp(rounded, l.least, l.most), 4, l.decimals);
 }
 
+// The lots of which there was metal when the book was opened, or that a lorry brought since.
+std::set<std::size_t> lots_here(const Stock& stock) {
+  std::set<std::size_t> here;
+  for (const OpeningLine& line : stock.opening) here.insert(line.lot);
+  for (const DeliveryLine& line : stock.deliveries) here.insert(line.lot);
+  return here;
+}
+
 }  // namespace
 
 std::string certificates_file(const Stock& stock, const std::map<std::string, Grade>& grades) {
@@ -66,6 +75,7 @@ std::string certificates_file(const Stock& stock, const std::map<std::string, Gr
   header.insert(header.end(), {"Rm", "Re", "A"});
   std::string text = csv_line(header);
 
+  const std::set<std::size_t> here = lots_here(stock);
   std::map<std::size_t, std::map<std::string, std::string>> analysis;
   int number = 0;
   for (const Lot& lot : stock.lots) {
@@ -79,7 +89,7 @@ std::string certificates_file(const Stock& stock, const std::map<std::string, Gr
     const std::int64_t re = draw.from(s.re_least, s.re_least + (s.rm_least - s.re_least) / 3);
     const std::int64_t a = draw.from(s.a_least, s.a_least + 5);
     ++number;
-    if (lot.papers.empty()) continue;
+    if (lot.papers.empty() || !here.contains(static_cast<std::size_t>(&lot - stock.lots.data()))) continue;
     const std::string name = heat.mill == "Vandrek" ? "VZ" + std::to_string(61'000 + 17 * number)
                              : heat.mill == "Mirrowby"
                                  ? "M" + heat.made.substr(2, 2) + "/" + std::to_string(2200 + number)

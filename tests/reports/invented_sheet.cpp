@@ -69,7 +69,7 @@ void AddCuts(SheetBlock& b, int i) {
 Sheet InventedSheet(int blocks) {
   Sheet sheet;
   sheet.number = "0412";
-  sheet.saw = "Saw 1";
+  sheet.saw = "1";
   sheet.due = "2026-11-25T14:00:00+01:00";
   sheet.made_at = "2026-11-25T07:40:12+01:00";
   sheet.made_by = "planner (invented)";
