@@ -59,6 +59,8 @@ begin
     case when v_all = 0 then format('%s tables', (select count(*) from guard.chronicled())) else 'rows differ in ' || array_to_string(v_tables, ', ') end;
   select count(*), count(*) filter (where made_length_nm <> length_nm + guard.piece_out_nm(piece_id)) into v_all, v_bad from piece;
   return query select 'metal balance of every piece', v_bad = 0, format('%s pieces, %s do not add up', v_all, v_bad);
+  select count(*), count(*) filter (where length_in_nm <> rest_nm + guard.cut_out_nm(piece_id, cut_id)) into v_all, v_bad from cut where closed;
+  return query select 'metal balance of every closed cut', v_bad = 0, format('%s cuts, %s do not add up', v_all, v_bad);
   select count(*) into v_bad from (
     select p.lot_id from piece p group by p.lot_id having
       (select sum(made_length_nm) from piece q where q.lot_id = p.lot_id and parent_id is null)

@@ -37,19 +37,27 @@ begin
   return null;
 end $$;
 
-create function guard.check_cut(p_cut bigint) returns void
+-- What came off in a cut came off the piece that was cut.
+create function guard.cut_out_nm(p_piece bigint, p_cut bigint) returns bigint
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where cut_id = p_cut)
+     + (select coalesce(sum(made_length_nm), 0) from book.piece where parent_id = p_piece and from_cut_id = p_cut)
+     + (select coalesce(sum(length_nm), 0) from book.metal_out where piece_id = p_piece and cut_id = p_cut);
+
+create function guard.check_cut(p_cut bigint, p_piece bigint) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   c cut;
   v_out bigint;
 begin
   select * into c from cut where cut_id = p_cut;
-  if not c.closed then
+  if c.piece_id <> p_piece then
+    raise exception using errcode = 'HK031', constraint = 'identity_stays',
+      message = 'what came off in a cut came off the piece that was cut, not off another';
+  elsif not c.closed then
     return;
   end if;
-  select (select coalesce(sum(length_nm + kerf_nm), 0) from stroke where cut_id = c.cut_id)
-       + (select coalesce(sum(made_length_nm), 0) from piece where from_cut_id = c.cut_id)
-       + (select coalesce(sum(length_nm), 0) from metal_out where cut_id = c.cut_id) into v_out;
+  v_out := guard.cut_out_nm(c.piece_id, c.cut_id);
   if c.length_in_nm <> v_out + c.rest_nm then
     raise exception using errcode = 'HK030', constraint = 'metal_balance',
       message = format('the cut does not add up: %s nm went in, %s nm came off and %s nm stay',
@@ -60,14 +68,14 @@ end $$;
 create function guard.balance_of_cut() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  perform guard.check_cut(new.cut_id);
+  perform guard.check_cut(new.cut_id, new.piece_id);
   return null;
 end $$;
 
 create function guard.balance_of_drops_cut() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  perform guard.check_cut(new.from_cut_id);
+  perform guard.check_cut(new.from_cut_id, new.parent_id);
   return null;
 end $$;
 

@@ -82,6 +82,11 @@ TEST_F(RowsRefuse, ACutThatDoesNotAddUpThoughItsPieceDoes_HK030) {
   EXPECT_EQ(shop.Raw("update book.cut set length_in_nm = length_in_nm + 1"), "HK030");
 }
 
+TEST_F(RowsRefuse, MetalThatCameOffInTheCutOfAnotherPiece_HK031) {
+  EXPECT_EQ(shop.Raw("insert into book.metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm) select p.piece_id, p.lot_id, p.owner_id, c.cut_id, 'scrap', 1"
+                     " from book.piece p, book.cut c where tag = '" + drop + "'; update book.piece set length_nm = length_nm - 1" + WhereTag(drop)), "HK031");
+}
+
 TEST_F(RowsRefuse, MetalIsNotMovedFromOnePieceToAnother_HK031) {
   const std::string other = shop.ReceiveCertified({}).at(0);
   Do(shop.saw, "correct_length", {drop, Mm(5000), 0, "tape"});

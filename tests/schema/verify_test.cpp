@@ -1,0 +1,193 @@
+// verify_book passes after every kind of deed (every test of this folder asks it at its end), and finds what was changed
+// behind the book's back: by the chains, by the replay, by the balances, and at last by comparing with a kept seal.
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+
+#include "client/book/migrate.h"
+#include "client/book/persons.h"
+#include "client/book/private_cluster.h"
+#include "client/book/schema_files.h"
+#include "tests/schema/small_shop.h"
+
+namespace heatkeep {
+namespace {
+
+struct Verify : ShopTest {
+  void SetUp() override {
+    bar = shop.ReceiveCertified({}).at(0);
+    shop.AddLine({});
+    drop = shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900)).at("drop_tag");
+    spoilt = true;
+  }
+  // As the superuser with every trigger off: what no role can do.
+  void Behind(const std::string& sql) {
+    Connection admin = shop.book.Admin();
+    admin.ExecuteScript("set session_replication_role = replica; " + sql);
+  }
+  std::vector<std::string> Failing() {
+    std::vector<std::string> names;
+    for (const Row row : shop.quality.Execute("select * from api.verify_book() where not ok"))
+      if (row.Text("check") != "the server keeps what it says") names.push_back(row.Text("check"));
+    return names;
+  }
+  using Checks = std::vector<std::string>;
+  std::string bar, drop;
+};
+
+constexpr const char *kChains = "chains of happenings", *kEnds = "ends of chains", *kReplay = "replay equals the present state",
+                     *kPieces = "metal balance of every piece", *kCuts = "metal balance of every closed cut",
+                     *kLots = "metal balance of every lot", *kSeals = "seals";
+
+TEST_F(Verify, PassesAfterEveryKindOfDeed) {
+  const auto tags = shop.ReceiveCertified({.heat = "K1", .count = 6});
+  shop.Receive({.heat = "R1"});
+  Do(shop.clerk, "put_away", {tags[0], "GATE"});
+  Do(shop.clerk, "quarantine", {tags[1], "bent"});
+  Do(shop.quality, "release", {tags[1], "straight enough"});
+  Do(shop.quality, "allow_at_risk", {"Vandrek", "R1", "hurry"});
+  Do(shop.quality, "allow_grade", {"C45E", "42CrMo4", "letter"});
+  Do(shop.owner, "set_rules", {R"({"keep": [{"grade": "C45E", "keep_nm": 200000000}], "prices": [{"grade": "C45E", "cents_per_tonne": 9, "scrap_cents_per_tonne": 1}],
+                                  "rates": [{"family": "steel", "mm2_per_min": 4000}]})"});
+  shop.AddLine({.line = "2", .quantity = 30});
+  const std::int64_t plan = shop.Promise(tags[2], {{.line = "2"}}).at("plan");
+  Do(shop.planner, "cancel_plan", {plan, "not needed"});
+  shop.Fetch(tags[3], {{.count = 14, .line = "2"}});
+  shop.Record(tags[3], {Trim(), Good(13, 290, "2"), Fault("reject", 280, "short"), Fault("crop", 50, "crack")}, ScrapLeft());
+  Do(shop.saw, "correct_length", {tags[4], Mm(5990), Mm(2), "tape"});
+  Do(shop.saw, "take_tag_block", {"s", "main", 5});
+  const std::int64_t hold = shop.Hold("K1").at("hold_id");
+  Do(shop.quality, "lift_hold", {hold, "second analysis"});
+  Do(shop.quality, "correct_receipt", {tags[5], LineJson({.heat = "K2"}, "1").dump(), "Ister", "stencil"});
+  shop.Ship("D1", 10);
+  Json opening{{"name", "start"}, {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
+  Do(shop.clerk, "open_balance", {opening.dump()});
+  Do(shop.quality, "seal_book", {});
+  EXPECT_EQ(Failing(), Checks());
+  // every deed there is was done here, or this test says which is missing
+  std::vector<std::string> missing;
+  for (const Row row : shop.admin.Execute("select distinct proname::text as n from pg_proc where pronamespace = 'api'::regnamespace and provolatile = 'v'"
+                                          " and proname <> 'verify_book' and not exists (select from book.request where deed = proname) order by 1"))
+    missing.push_back(row.Text("n"));
+  EXPECT_EQ(missing, Checks());
+}
+
+TEST_F(Verify, OnePieceOneNanometreLonger) {
+  Behind("update book.piece set length_nm = length_nm - 1 where tag = '" + drop + "'");
+  EXPECT_EQ(Failing(), (Checks{kReplay, kPieces, kLots}));
+}
+
+TEST_F(Verify, ACutThatNoLongerAddsUp) {
+  Behind("update book.cut set length_in_nm = length_in_nm - 1");
+  EXPECT_EQ(Failing(), (Checks{kReplay, kCuts}));
+}
+
+TEST_F(Verify, ARowTakenAwayOrPutIn) {
+  Behind("delete from book.stroke where seq = 2");
+  EXPECT_EQ(Failing(), (Checks{kReplay, kPieces, kCuts, kLots}));
+}
+
+TEST_F(Verify, APlaceMovedInTheTableOnly) {
+  Behind("update book.piece set place_id = 1 + place_id where tag = '" + drop + "'");
+  EXPECT_EQ(Failing(), Checks{kReplay});
+}
+
+TEST_F(Verify, AHappeningThatSetSomethingElse) {
+  Behind("update book.happening set sets = sets || '{\"length_nm\": 1}' where tbl = 'piece' and deed = 'receive_delivery'");
+  const Checks failing = Failing();
+  EXPECT_EQ(failing.at(0), kChains);
+}
+
+struct VerifyEach : Verify, testing::WithParamInterface<const char*> {};
+TEST_P(VerifyEach, OneWordOfOneHappening) {
+  Behind(std::string("update book.happening set ") + GetParam() + " where happening_id = (select max(happening_id) from book.happening where tbl = 'cut')");
+  EXPECT_EQ(Failing().at(0), kChains);
+}
+INSTANTIATE_TEST_SUITE_P(Words, VerifyEach, testing::Values("who = 'test_owner'", "at = at + interval '1 us'", "true_at = true_at - interval '1 us'",
+                                                            "reason = 'x'", "device = 'x'", "deed = 'x'", "request_id = gen_random_uuid()", "hash = sha256('x')"));
+
+// The last happening of the drop's chain and what it did, as one who knows the book would take them away.
+constexpr const char* kForget = R"(
+  delete from book.happening where tbl = 'piece' and deed = 'put_away';
+  update book.piece set place_id = before.place_id, version = 1 from (select place_id from book.place where name = 'B1-1') before where tag = '%';)";
+constexpr const char* kMendEnd = R"(
+  update book.chain_end e set seq = l.seq, hash = l.hash from (select distinct on (chain, chain_id) chain, chain_id, seq, hash
+    from book.happening order by chain, chain_id, seq desc) l where l.chain = e.chain and l.chain_id = e.chain_id;)";
+
+struct CutOff : Verify {
+  void SetUp() override {
+    Verify::SetUp();
+    Do(shop.clerk, "put_away", {drop, "GATE"});
+    seal = Do(shop.quality, "seal_book", {});
+    ASSERT_EQ(Failing(), Checks());
+    forget = kForget;
+    forget.replace(forget.find('%'), 1, drop);
+  }
+  Json seal;
+  std::string forget;
+};
+
+TEST_F(CutOff, TheLastHappeningOfAChainIsMissedAtTheChainsEnd) {
+  Behind(forget);
+  EXPECT_EQ(Failing(), (Checks{kEnds, kSeals}));
+}
+
+TEST_F(CutOff, WithTheEndMendedTooOnlyTheSealFindsIt) {
+  Behind(forget + kMendEnd);
+  EXPECT_EQ(Failing(), Checks{kSeals});
+}
+
+TEST_F(CutOff, WithTheSealTakenOutTooOnlyTheDigestKeptOutsideFindsIt) {
+  Behind(forget + kMendEnd + "delete from book.seal;");
+  EXPECT_EQ(Failing(), Checks());
+  EXPECT_NE(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}), seal.at("digest").get<std::string>());
+}
+
+TEST_F(CutOff, TheDigestOfASealStaysTheSameWhateverIsDoneAfterIt) {
+  shop.ReceiveCertified({.heat = "K1", .count = 3});
+  Do(shop.clerk, "put_away", {drop, "B1-1"});
+  EXPECT_EQ(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}), seal.at("digest").get<std::string>());
+  EXPECT_NE(shop.quality.Execute("select digest from api.book_digest()").Only().Text("digest"), seal.at("digest").get<std::string>());
+  EXPECT_EQ(Failing(), Checks());
+}
+
+TEST_F(CutOff, WhoKnowsHowRewritesAWholeChainAndIsStillFoundByTheSeal) {
+  Behind(R"(do $$ declare h book.happening; v bytea; begin
+      for h in select * from book.happening where chain = 'piece' and chain_id = (select chain_id from book.happening where deed = 'put_away') order by seq loop
+        h.who := 'test_owner'; h.hash := guard.happening_hash(v, h); v := h.hash;
+        update book.happening set who = h.who, hash = h.hash where happening_id = h.happening_id;
+      end loop; end $$;)" + std::string(kMendEnd));
+  EXPECT_EQ(Failing(), Checks{kSeals});
+}
+
+std::string ServerWords(Connection& quality, bool& ok) {
+  const Row row = quality.Execute("select * from api.verify_book() where \"check\" = 'the server keeps what it says'").Only();
+  ok = row.Bool("ok");
+  return row.Text("detail");
+}
+
+TEST_F(Verify, SaysThatAServerWithFsyncOffDoesNotKeepWhatItSays) {
+  bool ok = true;
+  EXPECT_EQ(ServerWords(shop.quality, ok), "fsync off, full_page_writes off, data_checksums on");
+  EXPECT_FALSE(ok);
+}
+
+TEST(VerifyServer, AFreshBookOfOnesOwnKeepsWhatItSays) {
+  std::string folder = (std::filesystem::temp_directory_path() / "heatkeep-verify-XXXXXX").string();
+  ASSERT_NE(mkdtemp(folder.data()), nullptr);
+  std::filesystem::permissions(folder, std::filesystem::perms(0755));
+  PrivateCluster cluster({folder, {}, {}});
+  cluster.Init();
+  {
+    Connection admin = cluster.Admin();
+    Migrate(admin, ReadSchemaFiles(SchemaFolder()));
+    bool ok = false;
+    EXPECT_EQ(ServerWords(admin, ok), "fsync on, full_page_writes on, data_checksums on");
+    EXPECT_TRUE(ok);
+  }
+  cluster.Stop();
+  std::filesystem::remove_all(folder);
+}
+
+}  // namespace
+}  // namespace heatkeep
