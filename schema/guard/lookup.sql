@@ -76,12 +76,12 @@ end $$;
 create function guard.section_area_um2(p_shape book.shape, p_dim1 bigint, p_dim2 bigint, p_thickness bigint) returns bigint
 language sql immutable
 return round(case p_shape
-  when 'round' then 3.14159265358979323846264338327950288 * p_dim1::numeric * p_dim1 / 4
+  when 'round' then 3.14159265358979323846264338327950288 * p_dim1::numeric * p_dim1 * 0.25
   when 'square' then p_dim1::numeric * p_dim1
   when 'hex' then 0.86602540378443864676372317075293618 * p_dim1::numeric * p_dim1
   when 'flat' then p_dim1::numeric * p_dim2
   when 'tube' then 3.14159265358979323846264338327950288 * p_thickness::numeric * (p_dim1 - p_thickness)
-  end / 1000000);
+  end * 0.000001);  -- products of numerics are exact; quotients are not
 
 -- The section of {"shape", "dim1_nm", "dim2_nm", "thickness_nm", "label"}; made where it is new.
 create function guard.section(p jsonb) returns bigint
@@ -108,7 +108,7 @@ end $$;
 -- Mass in grams of a length of a lot's bar: area x density x length, half up; 7850 kg/m3 where the grade is unknown.
 create function guard.mass_g(p_length_nm bigint, p_area_um2 bigint, p_density_kg_m3 integer) returns bigint
 language sql immutable
-return round(p_length_nm::numeric * p_area_um2 * coalesce(p_density_kg_m3, 7850) / 1000000000000000000);
+return round(p_length_nm::numeric * p_area_um2 * coalesce(p_density_kg_m3, 7850) * 0.000000000000000001);
 
 create function guard.setting(p_name text, p_default text) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
