@@ -73,8 +73,8 @@ class Block {
     }
     if (pen_ != nullptr) {
       pen_->fill(look_.x, y_ + 0.2, 10.5, 12.6);
-      pen_->text(look_.x + 0.6, y_ + 2.6, 9.3, std::to_string(b_.block),
-                 {6.2, true, false, true, Align::Center});
+      const double em = b_.block < 100 ? 6.2 : 4.2;
+      pen_->text(look_.x + 0.3, y_ + 6.4 - em * 0.61, 9.9, std::to_string(b_.block), {em, true, false, true, Align::Center});
     }
     double x = look_.x + disc;
     const double spread = sum < room ? (room - sum) / 2 : 0;

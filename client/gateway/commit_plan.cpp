@@ -1,3 +1,4 @@
+#include "client/gateway/next_best.h"
 #include "client/gateway/plan_door.h"
 
 namespace heatkeep {
@@ -64,7 +65,12 @@ CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, co
                {"status", StatusWord(plan.status)}, {"ended_by", EndedWord(plan.ended_by)}, {"proof", proof},
                {"value", ValueJson(plan, question.aim)}, {"bound", BoundJson(plan)},
                {"layouts", Json::array()},     {"shorts", Json::array()}};
-  for (const allocator::Layout& layout : plan.layouts) body["layouts"].push_back(LayoutJson(asked, layout));
+  const std::vector<bool> taken = TakenPieces(asked.problem, plan);
+  for (const allocator::Layout& layout : plan.layouts) {
+    body["layouts"].push_back(LayoutJson(asked, layout));
+    if (const std::string otherwise = NextBest(asked.problem, taken, layout); !otherwise.empty())
+      body["layouts"].back()["otherwise"] = otherwise;
+  }
   for (const allocator::Short& s : plan.shorts) {
     const allocator::Line& line = asked.problem.lines.at(static_cast<std::size_t>(s.line));
     body["shorts"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
