@@ -6,7 +6,6 @@
 #include "client/gateway/deeds.h"
 #include "client/intake/certificates_file.h"
 #include "client/intake/file_bytes.h"
-#include "client/intake/grades_file.h"
 
 namespace heatkeep::command {
 namespace {
@@ -67,24 +66,6 @@ int RunCertificateAdd(const BookCall& call, const std::string& file) {
     whole.Commit();
     if (again > 0) call.out << again << " documents were filed before from this file: nothing was added\n";
     else call.out << filed << " documents filed for " << lots << " lots\n";
-    return 0;
-  });
-}
-
-int RunGradesAdd(const BookCall& call, const std::string& file) {
-  return WithBook(call, [&](Connection& connection) {
-    const std::string bytes = intake::FileBytes(file);
-    const auto read = intake::ReadGradesFile(bytes, file);
-    if (!read.Good()) return RefuseFile(call.err, read.problems);
-    const auto or_null = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
-    Json grades = Json::array();
-    for (const Grade& g : read.rows) {
-      grades.push_back({{"designation", g.designation}, {"number", or_null(g.number)}, {"uns", or_null(g.uns)},
-                        {"family", g.family}, {"standard", g.standard}, {"density_kg_m3", g.density.kg_m3},
-                        {"density_source", g.density_source}, {"source", g.source}, {"evidence", g.evidence}});
-    }
-    const Json answer = Deeds(connection).DefineGrade(RequestOfFile(connection, "grades", "", bytes), grades);
-    call.out << (answer.contains("again") ? 0 : answer["added"].get<int>()) << " grades added\n";
     return 0;
   });
 }

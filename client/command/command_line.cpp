@@ -1,16 +1,15 @@
 #include "client/command/command_line.h"
 
 #include <CLI/CLI.hpp>
-#include <filesystem>
 #include <functional>
 #include <iostream>
 #include <memory>
 
-#include "client/book/schema_files.h"
 #include "client/command/allocate_command.h"
 #include "client/command/book_command.h"
 #include "client/command/cut_command.h"
 #include "client/command/cutlist_command.h"
+#include "client/command/grade_list.h"
 #include "client/command/plan_command.h"
 #include "client/command/receive_command.h"
 #include "client/command/report_command.h"
@@ -37,12 +36,6 @@ struct Words {
 template <class Options>
 std::shared_ptr<Options> Kept() { return std::make_shared<Options>(); }
 
-std::string GradesFile() {
-  const std::filesystem::path schema = SchemaFolder();
-  const std::filesystem::path installed = schema.parent_path() / "reference" / "grades.csv";
-  return (std::filesystem::exists(installed) ? installed : schema.parent_path() / "seed" / "reference" / "grades.csv").string();
-}
-
 void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const std::string& help, BookDeed deed,
                  const std::function<void(CLI::App&, BookCommand&)>& options = {}) {
   CLI::App* app = book.add_subcommand(name, help);
@@ -53,7 +46,7 @@ void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const st
     words.work = [&words, command, deed] {
       command->where = words.where;
       const int done = RunBook(deed, *command, words.in, words.out, words.err);
-      return deed == BookDeed::Init && done == 0 ? RunGradesAdd(words.Call(), GradesFile()) : done;
+      return deed == BookDeed::Init && done == 0 ? RunGradesAdd(words.Call(), GradeListFile()) : done;
     };
   });
 }
@@ -87,7 +80,7 @@ void AddSectionAndTag(CLI::App& root, Words& words) {
   section->add_flag("--json", o->json, "as JSON");
   section->callback([&words, o] {
     words.work = [&words, o] {
-      if (!o->grade.empty()) o->grades_file = GradesFile();
+      if (!o->grade.empty()) o->grades_file = GradeListFile();
       return RunSection(*o, words.out, words.err);
     };
   });

@@ -77,17 +77,11 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
       if (!options.tag.empty() && block.tag != options.tag) continue;
       met = true;
       if (block.state == "done") continue;
-      std::string came_from = options.place;
-      if (block.state == "promised") {
-        if (Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan))) {
-          refused = true;
-          continue;
-        }
-        came_from = block.place;
+      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan))) {
+        refused = true;
+        continue;
       }
-      const Json body = BodyOf(block, options, done, sheet->saw, came_from);
-      if (body["left"].contains("place") && body["left"]["place"] == "")
-        throw std::invalid_argument(block.tag + " is at the saw already: say where its drop is put; expected --place");
+      const Json body = BodyOf(block, options, done, sheet->saw, block.place);
       answers.push_back(deeds.RecordCut(NewRequest(), body));
       if (!options.json) SayCut(call.out, block, body, answers.back());
     }

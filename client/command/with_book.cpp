@@ -4,14 +4,32 @@
 #include <stdexcept>
 
 #include "client/book/sha256.h"
+#include "client/book/own_book.h"
 #include "client/command/book_command.h"
+#include "client/command/grade_list.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
 
+namespace {
+
+// The session; a book of one's own that was never made is made, with the grade list in it.
+Connection Open(const BookCall& call) {
+  const BookLocation where = FindBook(call.where);
+  const bool fresh = where.own && !OwnCluster(where).Exists();
+  Connection connection = OpenOrMakeBook(where);
+  if (fresh) {
+    call.err << "a new book was made in " << where.home.string() << '\n';
+    AddGrades(connection, GradeListFile());
+  }
+  return connection;
+}
+
+}  // namespace
+
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) {
   try {
-    Connection connection = OpenBook(FindBook(call.where));
+    Connection connection = Open(call);
     return work(connection);
   } catch (const BadText& error) {
     call.err << "heatkeep: " << error.what() << '\n';

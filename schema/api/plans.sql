@@ -135,8 +135,8 @@ begin
     if v_words is not null then
       raise exception using errcode = 'HK042', message = format('layout %s on %s: %s', v_no, v_piece.tag, v_words);
     end if;
-    insert into layout (plan_id, layout_no, piece_id, length_nm, trim_nm, kerf_nm, left_nm, left_fate, otherwise)
-      values (v_plan, v_no, v_piece.piece_id, v_piece.length_nm, (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint,
+    insert into layout (plan_id, layout_no, piece_id, place_id, length_nm, trim_nm, kerf_nm, left_nm, left_fate, otherwise)
+      values (v_plan, v_no, v_piece.piece_id, v_piece.place_id, v_piece.length_nm, (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint,
         (n ->> 'left_nm')::bigint, (n ->> 'left')::left_fate, n ->> 'otherwise') returning layout_id into v_layout;
     insert into layout_cut (layout_id, seq, cut_line_id, count, length_nm)
       select v_layout, k.seq, c.cut_line_id, (k.v ->> 'count')::integer, (k.v ->> 'length_nm')::bigint
@@ -190,7 +190,7 @@ create view api.plan_layouts as
       f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g
     from book.layout f join book.piece e using (piece_id) join book.lot l using (lot_id) join book.section x using (section_id)
     left join book.grade g using (grade_id) left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = e.owner_id
-    left join book.place w using (place_id);
+    left join book.place w on w.place_id = case f.state when 'promised' then e.place_id else f.place_id end;
 create view api.plan_cuts as
   select f.plan_id, f.layout_no, k.seq, c.order_no, c.line_no, u.name as customer, k.count, k.length_nm as set_nm, c.length_nm as nominal_nm,
       c.face_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, c.one_heat

@@ -66,6 +66,7 @@ create table book.layout (
   plan_id bigint not null references book.plan on delete restrict,
   layout_no integer not null,
   piece_id bigint not null references book.piece on delete restrict,
+  place_id bigint references book.place on delete restrict,
   state book.layout_state not null default 'promised',
   length_nm bigint not null,
   trim_nm bigint not null,
@@ -78,6 +79,7 @@ create table book.layout (
   constraint layout_lengths check (length_nm > 0 and trim_nm >= 0 and kerf_nm >= 0 and left_nm >= 0),
   constraint layout_left check ((left_fate = 'none') = (left_nm = 0))
 );
+comment on column book.layout.place_id is 'where the piece lay when it was promised';
 create index layout_piece on book.layout (piece_id);
 
 create table book.layout_cut (

@@ -1,0 +1,46 @@
+#include "client/command/grade_list.h"
+
+#include <filesystem>
+#include <ostream>
+
+#include "client/book/schema_files.h"
+#include "client/command/receive_command.h"
+#include "client/gateway/deeds.h"
+#include "client/intake/file_bytes.h"
+#include "client/intake/grades_file.h"
+
+namespace heatkeep::command {
+
+std::string GradeListFile() {
+  const std::filesystem::path share = SchemaFolder().parent_path();
+  const std::filesystem::path installed = share / "reference" / "grades.csv";
+  return (std::filesystem::exists(installed) ? installed : share / "seed" / "reference" / "grades.csv").string();
+}
+
+int AddGrades(Connection& connection, const std::string& file) {
+  const std::string bytes = intake::FileBytes(file);
+  const auto read = intake::ReadGradesFile(bytes, file);
+  if (!read.Good()) throw BadGradeList(read.problems);
+  const auto or_null = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
+  Json grades = Json::array();
+  for (const Grade& g : read.rows) {
+    grades.push_back({{"designation", g.designation}, {"number", or_null(g.number)}, {"uns", or_null(g.uns)},
+                      {"family", g.family}, {"standard", g.standard}, {"density_kg_m3", g.density.kg_m3},
+                      {"density_source", g.density_source}, {"source", g.source}, {"evidence", g.evidence}});
+  }
+  const Json answer = Deeds(connection).DefineGrade(RequestOfFile(connection, "grades", "", bytes), grades);
+  return answer.contains("again") ? 0 : answer["added"].get<int>();
+}
+
+int RunGradesAdd(const BookCall& call, const std::string& file) {
+  return WithBook(call, [&](Connection& connection) {
+    try {
+      call.out << AddGrades(connection, file) << " grades added\n";
+      return 0;
+    } catch (const BadGradeList& bad) {
+      return RefuseFile(call.err, bad.problems);
+    }
+  });
+}
+
+}  // namespace heatkeep::command
