@@ -97,13 +97,16 @@ class Run {
     std::vector<std::size_t> order(components_.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-      return components_[a].Pieces() > components_[b].Pieces();
+      return components_[a].Pieces() < components_[b].Pieces();
     });
     std::atomic<std::size_t> next{0};
     std::exception_ptr failure;
     const auto work = [&] {
       for (std::size_t at = next++; at < order.size(); at = next++) try {
-          SearchOne(order[at]);
+          // Each gets its share of the clock; what the small ones leave over goes to the large ones, which come last.
+          const double left = problem_.limits.seconds - Seconds();
+          const auto waiting = static_cast<double>(order.size() - at);
+          SearchOne(order[at], Seconds() + left * std::min(1.0, std::max(1, problem_.limits.threads) / waiting));
         } catch (...) {
           const std::lock_guard lock(mutex_);
           failure = std::current_exception();
@@ -118,9 +121,10 @@ class Run {
     if (failure) std::rethrow_exception(failure);
   }
 
-  void SearchOne(std::size_t i) {
+  void SearchOne(std::size_t i, double until) {
     SearchControl control;
-    control.enough = [this] { return stop_.stop_requested() || Seconds() >= problem_.limits.seconds; };
+    control.enough = [this, until] { return stop_.stop_requested() || Seconds() >= until; };
+    control.seconds_left = [this, until] { return std::max(0.0, until - Seconds()); };
     control.iterations = problem_.limits.iterations;
     control.seed = problem_.limits.seed;
     if (progress_) control.better = [this, i](const Solution& best) { Tell(i, best); };

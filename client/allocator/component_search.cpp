@@ -24,14 +24,16 @@ class Searcher {
   ComponentResult Run() {
     Quick();
     result_.bounds.assign(result_.best.score.size(), std::nullopt);
-    if (SolveExactly(c_, result_.best, std::min<std::int64_t>(20'000'000, 50'000LL * control_.iterations), control_.enough)) {
+    // The smallest budgets leave trying everything out.
+    const std::int64_t looks = control_.iterations < 10 ? 0 : std::min<std::int64_t>(20'000'000, 50'000LL * control_.iterations);
+    if (looks > 0 && SolveExactly(c_, result_.best, looks, control_.enough)) {
       control_.better(result_.best);
       for (std::size_t k = 0; k < result_.bounds.size(); ++k) result_.bounds[k] = result_.best.score[k];
       result_.proved = result_.bounds.size();
       return result_;
     }
     Prove();
-    result_.interrupted = result_.proved < result_.bounds.size() && control_.enough();
+    result_.interrupted = result_.proved < result_.bounds.size() && (hurried_ || control_.enough());
     return result_;
   }
 
@@ -136,18 +138,22 @@ class Searcher {
       if (pass == 0)
         Dive(c_, relaxation, control_, offer);
       else
-        SolveLastHandful(c_, k, relaxation, true, 500, 3.0, std::nullopt, offer);
+        SolveLastHandful(c_, k, relaxation, true, 500, std::min(3.0, control_.seconds_left()), std::nullopt, offer);
       known = relaxation.patterns();
       known_ = known;
       if (key_value() <= bound || control_.enough() || limits() != first) return bound;
     }
-    // Then pieces of the plan are planned anew, a few at a time, more when it does not help.
+    // Then pieces of the plan are planned anew, a few at a time, the more the longer it does not help.
     Chance chance(control_.seed + k);
-    const int rounds = control_.iterations / 10;
-    for (int round = 0, idle = 0; round < rounds && idle < 40; ++round, ++idle) {
+    const int rounds = control_.iterations / 4;
+    for (int round = 0, idle = 0; round < rounds && idle < 100; ++round, ++idle) {
       if (key_value() <= bound || control_.enough() || limits() != first) break;
+      if (control_.seconds_left() < 0.2 * seconds_) {  // leave some of the clock to the keys after this one
+        hurried_ = true;
+        break;
+      }
       const std::int64_t before = key_value();
-      Loosen(c_, k, result_.best, known_, 8 + idle / 5, chance, control_, offer);
+      Loosen(c_, k, result_.best, known_, 8 + idle / 8, chance, control_, offer);
       if (key_value() < before) idle = 0;
     }
     return bound;
@@ -156,6 +162,8 @@ class Searcher {
   const Component& c_;
   const SearchControl& control_;
   Pricing find_, prove_;
+  double seconds_ = control_.seconds_left();
+  bool hurried_ = false;  // the clock cut a key's search short
   std::vector<Pattern> known_;  // layouts met in relaxations so far
   ComponentResult result_;
 };

@@ -14,6 +14,7 @@ namespace heatkeep::allocator {
 // What a search may use and whom it tells. All of it may be called from the thread that searches.
 struct SearchControl {
   std::function<bool()> enough = [] { return false; };  // the clock or the person says stop
+  std::function<double()> seconds_left = [] { return 1e9; };
   int iterations = 1000;
   std::uint64_t seed = 1;
   std::function<void(const Solution&)> better = [](const Solution&) {};

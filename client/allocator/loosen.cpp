@@ -84,14 +84,19 @@ void Loosen(const Component& c, std::size_t key, const Solution& best, const std
   Pricing find(sub, Rounding::Tight, kCells), unneeded(sub, Rounding::Loose, 1);
   Relaxation relaxation(sub, key, limits, known, find, unneeded);
   relaxation.SolveOnly(25, control);
-  SolveLastHandful(sub, key, relaxation, false, 60, 1.0, key < ranks ? std::nullopt : std::optional(target), [&](const Solution& part) {
+  const Offer whole = [&](const Solution& part) {
     auto patterns = kept;
     for (const auto& [p, times] : part.patterns) {
       patterns.push_back({p, times});
       patterns.back().first.source = to_all[At(p.source)];
     }
     offer(Assembled(c, std::move(patterns)));
-  });
+  };
+  if (chance.Next() % 2 == 0)
+    SolveLastHandful(sub, key, relaxation, false, 60, std::min(1.0, control.seconds_left()),
+                     key < ranks ? std::nullopt : std::optional(target), whole);
+  else
+    Dive(sub, relaxation, control, whole);
 }
 
 }  // namespace heatkeep::allocator

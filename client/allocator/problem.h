@@ -83,7 +83,8 @@ struct GroupException {
 
 struct Limits {
   double seconds = 10;       // wall clock for the whole search; 0: only the first heuristics
-  int iterations = 1000;     // budget of the search inside one component (rounds, restarts); makes runs repeatable
+  int iterations = 1000;     // budget of the search inside one component (rounds, restarts); makes runs repeatable;
+                             // below 10 small components are not tried out exactly
   int threads = 1;           // components solved side by side
   std::uint64_t seed = 1;
 };

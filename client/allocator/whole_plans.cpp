@@ -166,7 +166,7 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
   model.addHeuristic(&rounding);
   model.setMaximumNodes(nodes);
   model.setMaximumSeconds(seconds);
-  model.setNumberStrong(3);
+  model.setNumberStrong(0);
   if (below && key >= ranks) {
     const bool counts = c.keys[key - ranks] == Key::BarsOpened || c.keys[key - ranks] == Key::PiecesPulled;
     model.setCutoff(counts ? static_cast<double>(*below) - 0.5 : static_cast<double>(*below) / 1e6 - 1e-4);
