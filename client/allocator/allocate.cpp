@@ -59,7 +59,7 @@ class Run {
   Run(const Problem& problem, std::stop_token stop, const Progress& progress)
       : problem_(problem), stop_(std::move(stop)), progress_(progress),
         begin_(std::chrono::steady_clock::now()), components_(ComponentsOf(problem)),
-        results_(components_.size()), current_(components_.size()) {}
+        results_(components_.size()), shown_(components_.size()) {}
 
   Plan Make() {
     Search();
@@ -74,7 +74,7 @@ class Run {
                      [](const Layout& a, const Layout& b) { return a.piece < b.piece; });
     plan.value = ValueOf(problem_, plan.layouts);
     Shorts(plan);
-    Prove(plan);
+    Prove(plan, results_);
     plan.status = plan.value.unmet_pieces > 0 ? Status::Short : plan.proved ? Status::Proved : Status::Feasible;
     if (plan.proved_keys.size() == KeysOf(problem_.aim).size())
       plan.ended_by = EndedBy::Proof;
@@ -127,17 +127,23 @@ class Run {
     control.seconds_left = [this, until] { return std::max(0.0, until - Seconds()); };
     control.iterations = problem_.limits.iterations;
     control.seed = problem_.limits.seed;
-    if (progress_) control.better = [this, i](const Solution& best) { Tell(i, best); };
+    if (progress_) control.better = [this, i](const ComponentResult& result) { Tell(i, result); };
     results_[i] = SearchComponent(components_[i], control);
-    if (progress_) Tell(i, results_[i].best);
+    if (progress_) Tell(i, results_[i]);
   }
 
-  void Tell(std::size_t i, const Solution& best) {
+  void Tell(std::size_t i, const ComponentResult& result) {
     const std::lock_guard lock(mutex_);
-    current_[i] = LayoutsOf(components_[i], best);
-    std::vector<Layout> all;
-    for (const auto& part : current_) all.insert(all.end(), part.begin(), part.end());
-    progress_(ValueOf(problem_, all), Bound{});
+    shown_[i] = result;
+    Plan so_far;
+    bool all = true;
+    for (std::size_t n = 0; n < components_.size(); ++n) {
+      all = all && !shown_[n].best.score.empty();
+      for (Layout& layout : LayoutsOf(components_[n], shown_[n].best)) so_far.layouts.push_back(std::move(layout));
+    }
+    so_far.value = ValueOf(problem_, so_far.layouts);
+    if (all) Prove(so_far, shown_);
+    progress_(so_far.value, so_far.bound);
   }
 
   void Shorts(Plan& plan) const {
@@ -151,7 +157,7 @@ class Run {
   }
 
   // Adds up the components' bounds, priority by priority and key by key.
-  void Prove(Plan& plan) const {
+  void Prove(Plan& plan, const std::vector<ComponentResult>& results) const {
     std::set<int> priorities;
     for (const Line& line : problem_.lines) priorities.insert(line.priority);
     std::map<int, int> bound = plan.value.unmet_by_priority;  // lines in no component cannot be served
@@ -163,8 +169,8 @@ class Run {
         const auto at = std::find(ranks.begin(), ranks.end(), priority);
         if (at == ranks.end()) continue;
         const auto k = static_cast<std::size_t>(at - ranks.begin());
-        const auto& b = results_[i].bounds[k];
-        slack += results_[i].best.score[k] - b.value_or(0);
+        const auto b = At(results[i].bounds, k);
+        slack += results[i].best.score[k] - b.value_or(0);
       }
       if (!all) {
         bound.erase(priority);  // nothing is said of priorities after one that is not proved
@@ -182,7 +188,7 @@ class Run {
       if (keys[k] == Key::Layouts && !MetalsApart()) return;
       std::int64_t sum = 0;
       for (std::size_t i = 0; i < components_.size(); ++i) {
-        const auto& b = results_[i].bounds[components_[i].priorities.size() + k - 1];
+        const auto b = At(results[i].bounds, components_[i].priorities.size() + k - 1);
         if (!b) return;
         sum += *b;
       }
@@ -191,6 +197,10 @@ class Run {
       plan.proved_keys.push_back(keys[k]);
       plan.proved = true;
     }
+  }
+
+  static std::optional<std::int64_t> At(const std::vector<std::optional<std::int64_t>>& bounds, std::size_t k) {
+    return k < bounds.size() ? bounds[k] : std::nullopt;
   }
 
   // Do no two components cut the same section and grade? Then their layouts cannot be the same.
@@ -216,7 +226,7 @@ class Run {
   std::vector<Component> components_;
   std::vector<ComponentResult> results_;
   std::mutex mutex_;
-  std::vector<std::vector<Layout>> current_;
+  std::vector<ComponentResult> shown_;  // what was told so far
 };
 
 }  // namespace

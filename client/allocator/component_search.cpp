@@ -27,9 +27,9 @@ class Searcher {
     // The smallest budgets leave trying everything out.
     const std::int64_t looks = control_.iterations < 10 ? 0 : std::min<std::int64_t>(20'000'000, 50'000LL * control_.iterations);
     if (looks > 0 && SolveExactly(c_, result_.best, looks, control_.enough)) {
-      control_.better(result_.best);
       for (std::size_t k = 0; k < result_.bounds.size(); ++k) result_.bounds[k] = result_.best.score[k];
       result_.proved = result_.bounds.size();
+      control_.better(result_);
       return result_;
     }
     Prove();
@@ -42,7 +42,7 @@ class Searcher {
     MoveToCheaper(c_, solution);
     if (result_.best.score.empty() || solution.score < result_.best.score) {
       result_.best = std::move(solution);
-      control_.better(result_.best);
+      control_.better(result_);
     }
   }
 
@@ -108,6 +108,7 @@ class Searcher {
         result_.bounds[k] = std::min(bound, result_.best.score[k]);
         chain = *result_.bounds[k] == result_.best.score[k];
         if (chain) result_.proved = k + 1;
+        control_.better(result_);
       }
       ++k;
     }

@@ -80,7 +80,8 @@ ComponentResult SearchHeats(const Component& c, const SearchControl& control) {
   }
   Choice choice;
   for (const auto& o : options) choice.push_back(o.front());
-  SearchControl quiet = control;
+  SearchControl quiet = control;  // a plan or bound for one choice of heats says nothing of the whole
+  quiet.better = [](const ComponentResult&) {};
   if (complete && all <= kSearchAll) {
     std::vector<ComponentResult> results;
     std::vector<std::size_t> at(options.size(), 0);
@@ -116,7 +117,6 @@ ComponentResult SearchHeats(const Component& c, const SearchControl& control) {
     anything.emplace_back(unit.heats.size());
     std::iota(anything.back().begin(), anything.back().end(), 0);
   }
-  quiet.better = [](const Solution&) {};
   const ComponentResult relaxed = SearchComponent(Restricted(c, anything), quiet);
   result.interrupted = result.interrupted || relaxed.interrupted;
   result.proved = 0;

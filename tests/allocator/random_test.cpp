@@ -158,6 +158,24 @@ TEST(Allocate, AStopGivesTheBestSoFar) {
   EXPECT_TRUE(CheckPlan(problem, plan).empty());
 }
 
+TEST(Allocate, ProgressTellsValuesAndBoundsThatMeetInTheEnd) {
+  Problem problem = Textbook(100, {{45, 97}, {36, 610}, {31, 395}, {14, 211}});
+  problem.limits.seconds = 20;
+  int told = 0;
+  std::int64_t value = 0, bound = -1;
+  const Plan plan = Allocate(problem, {}, [&](const Value& v, const Bound& b) {
+    ++told;
+    value = v.bars_opened;
+    if (const auto it = b.figures.find(Key::BarsOpened); it != b.figures.end()) {
+      bound = it->second;
+      EXPECT_LE(bound, value);
+    }
+  });
+  EXPECT_GT(told, 1);
+  EXPECT_EQ(value, plan.value.bars_opened);
+  EXPECT_EQ(bound, 453);  // Chvatal, Linear Programming, chapter 13
+}
+
 TEST(Allocate, EarlierDueLinesGetTheMetalFirst) {
   Problem problem;
   problem.pieces = {Drop("A", 500)};
