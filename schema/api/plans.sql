@@ -161,6 +161,8 @@ declare
   v_state plan_state;
 begin
   if v_again is not null then return v_again; end if;
+  -- a piece that is being pulled just now is waited for, and kept
+  perform from piece where piece_id in (select piece_id from layout where plan_id = p_plan and state = 'promised') order by piece_id for update;
   select state into v_state from plan where plan_id = p_plan for update;
   if v_state is distinct from 'live' then
     raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', p_plan, v_state), format('there is no plan %s', p_plan));

@@ -27,7 +27,11 @@ begin
   end if;
   if v_lot.lot_id is null then
     insert into lot (mill_id, heat, section_id, grade_id, condition, identity, papers_state)
-      values (v_mill, p_heat, v_section, v_grade, v_condition, 'heat', p_papers_state) returning * into v_lot;
+      values (v_mill, p_heat, v_section, v_grade, v_condition, 'heat', p_papers_state)
+      on conflict on constraint lot_key do nothing returning * into v_lot;
+    if v_lot.lot_id is null then  -- another clerk booked it just now
+      return guard.lot(p_mill, p_heat, p_read_from, p_grade, p_section, p_condition, p_papers_state);
+    end if;
   end if;
   insert into heat_reading (lot_id, read_as, read_from, read_by) values (v_lot.lot_id, p_heat, p_read_from, session_user);
   return v_lot.lot_id;

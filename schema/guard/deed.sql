@@ -10,6 +10,11 @@ begin
   if p_request is null then
     raise exception using errcode = 'HK010', message = p_deed || ' needs a request number';
   end if;
+  -- an older picture of the book would not show a hold placed, or a line planned, since
+  if current_setting('transaction_isolation') <> 'read committed' then
+    raise exception using errcode = 'HK013', message = p_deed || ' is not done in a transaction that looks at an older book',
+      hint = 'do deeds in read committed transactions';
+  end if;
   if p_true_at > clock_timestamp() + interval '5 minutes' then
     raise exception using errcode = 'HK011', message = format('%s cannot have happened in the future (%s)', p_deed, p_true_at);
   end if;
