@@ -124,6 +124,12 @@ TEST_F(RowsRefuse, TwoLivePromisesOfOnePieceByKey_23505) {
   EXPECT_EQ(shop.Raw(promise + "; " + promise), "23505");
 }
 
+TEST_F(RowsRefuse, BarsOfTwoLotsUnderOneStrapByKey_23503) {
+  shop.Receive({.heat = "K3317"});
+  EXPECT_EQ(shop.Raw("insert into book.bundle (lot_id, name) select lot_id, 'strap' from book.lot where heat = 'K3317';"
+                     "update book.piece set bundle_id = (select max(bundle_id) from book.bundle)" + WhereTag(drop)), "23503");
+}
+
 TEST_F(RowsRefuse, NothingKeptIsDeletedOrTruncated_HK004) {
   int tables = 0;
   for (const Row row : shop.admin.Execute("select tbl from guard.chronicled()")) {

@@ -87,6 +87,11 @@ TEST_F(Verify, ARowTakenAwayOrPutIn) {
   EXPECT_EQ(Failing(), (Checks{kReplay, kPieces, kCuts, kLots}));
 }
 
+TEST_F(Verify, APromiseOfMetalThatIsGone) {
+  Behind("insert into book.promise (piece_id, words, promised_by, expires_at) select piece_id, 'w', 'p', now() from book.piece where tag = '" + bar + "'");
+  EXPECT_EQ(Failing(), (Checks{kReplay, "promises are of metal that is there"}));
+}
+
 TEST_F(Verify, APlaceMovedInTheTableOnly) {
   Behind("update book.piece set place_id = 1 + place_id where tag = '" + drop + "'");
   EXPECT_EQ(Failing(), Checks{kReplay});
