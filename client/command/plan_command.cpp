@@ -106,6 +106,8 @@ void AddRules(Problem& problem, const RulesFile& rules, SectionWords& words) {
 
 // Nothing when the files are not good; `err` has been told then.
 std::optional<Problem> ReadAll(const PlanOptions& options, std::ostream& err) {
+  if (options.stock.empty()) throw BadText("--stock: no file is named", "a CSV of the pieces there are");
+  if (options.cuts.empty()) throw BadText("--cuts: no file is named", "a CSV of what is to be cut");
   Problem problem;
   problem.aim = AimOf(options.aim);
   problem.rules = {LengthOption("--kerf", options.kerf), LengthOption("--trim", options.trim),
