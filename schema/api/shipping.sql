@@ -5,6 +5,7 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_again jsonb := guard.begin_deed('ship', p_request, p);
   v_shipment bigint;
+  v_customer bigint;
   v_line bigint;
   v_shipment_line bigint;
   v_ids bigint[];
@@ -12,13 +13,16 @@ declare
   v_done jsonb := '[]';
 begin
   if v_again is not null then return v_again; end if;
+  v_customer := guard.party(p ->> 'customer');
   insert into shipment (note, customer_id, shipped_at, shipped_by)
-    values (p ->> 'note', guard.party(p ->> 'customer'), now(), session_user) returning shipment_id into v_shipment;
+    values (p ->> 'note', v_customer, now(), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop
     v_line := guard.line_for_cut(n ->> 'order', n ->> 'line');
     if coalesce((n ->> 'count')::integer, 0) < 1 then
       raise exception using errcode = 'HK026', message = format('say how many pieces of order %s line %s leave; expected 1 or more',
         n ->> 'order', n ->> 'line');
+    elsif exists (select from cut_line where cut_line_id = v_line and customer_id <> v_customer) then
+      raise exception using errcode = 'HK042', message = format('order %s line %s is not of %s', n ->> 'order', n ->> 'line', p ->> 'customer');
     end if;
     select array_agg(stroke_id) into v_ids from (select stroke_id from stroke
       where cut_line_id = v_line and class = 'good' and shipment_line_id is null

@@ -56,6 +56,19 @@ create trigger identity before update on book.cut for each row execute function 
 create trigger identity before update on book.stroke for each row execute function guard.identity_stays();
 create trigger identity before update on book.metal_out for each row execute function guard.identity_stays();
 
+-- The ancestors of a drop are its parent's and its parent: holds and traces follow them.
+create function guard.ancestors_are_the_parents() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if new.path is distinct from (select path from piece where piece_id = new.parent_id) || new.piece_id then
+    raise exception using errcode = 'HK031', constraint = 'identity_stays',
+      message = format('%s names other ancestors than its parent', new.tag);
+  end if;
+  return new;
+end $$;
+create trigger ancestors before insert on book.piece for each row when (new.parent_id is not null)
+  execute function guard.ancestors_are_the_parents();
+
 create function guard.a_lot_stays_what_it_is() returns trigger
 language plpgsql as $$
 begin

@@ -147,6 +147,13 @@ TEST_F(ClosedDoors, EverySecurityDefinerFunctionPinsItsSearchPathWithTempLast) {
   EXPECT_EQ(open, std::vector<std::string>());
 }
 
+TEST_F(ClosedDoors, TheRolesThemselvesLogInNowhereAndHaveNoPowers) {
+  EXPECT_EQ(Names("select rolname::text as n from pg_roles where rolname in ('heatkeep_book', 'heatkeep_clerk', 'heatkeep_planner', 'heatkeep_saw', 'heatkeep_quality',"
+                  " 'heatkeep_owner') and (rolcanlogin or rolsuper or rolcreaterole or rolcreatedb or rolbypassrls or rolreplication)"), std::vector<std::string>());
+  EXPECT_EQ(Names("select m.member::regrole::text as n from pg_auth_members m where m.roleid = 'heatkeep_book'::regrole and m.member::regrole::text <> 'heatkeep_admin'"),
+            std::vector<std::string>());
+}
+
 TEST_F(ClosedDoors, NothingIsLeftToPublic) {
   EXPECT_EQ(Names("select p.oid::regprocedure::text as n from pg_proc p, aclexplode(coalesce(proacl, acldefault('f', proowner))) a"
                   " where pronamespace in ('api'::regnamespace, 'guard'::regnamespace, 'book'::regnamespace) and a.grantee = 0"),

@@ -110,6 +110,17 @@ TEST_F(ThePapers, ACorrectedReceiptIsFollowedByAllDropsAndCutPiecesByKey) {
             "stencil read again by test_quality");
 }
 
+TEST_F(ThePapers, ACorrectedReceiptReachesPiecesThatWereShipped) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.ReceiveCertified({.heat = "K3317"});
+  shop.AddLine({});
+  shop.Record(bar, {Trim(), Good(14, 290)}, ScrapLeft());
+  shop.Ship("D1", 14);
+  Do(shop.quality, "correct_receipt", {bar, LineJson({.heat = "K3317"}, "1").dump(), "", "letter of the mill"});
+  EXPECT_EQ(shop.Balance("K3317", "shipped"), Mm(4060));
+  EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('heat', 'M2208')").Only().Int("n"), 0);
+}
+
 TEST_F(ThePapers, ACorrectionNeedsAReasonAndTheBarItselfNotADrop) {
   const std::string bar = shop.ReceiveCertified({}).at(0);
   shop.AddLine({});

@@ -53,6 +53,27 @@ TEST_F(RowsRefuse, ADropOfAnotherLotOrOwnerThanItsParentByKey_23503) {
   EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "(select party_id from book.party where name = 'Ister')")), "23503");
 }
 
+TEST_F(RowsRefuse, ACutPieceOfAnotherLotOrOwnerThanWhatItWasCutFromByKey_23503) {
+  shop.Receive({.heat = "K3317"});
+  const std::string stroke = "insert into book.stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id)"
+                             " select cut_id, piece_id, %, 99, 'good', 1, 0, 1 from book.cut";
+  for (const std::string& whose : {OtherLot() + ", owner_id", std::string("lot_id, (select party_id from book.party where name = 'Ister')")}) {
+    std::string sql = stroke;
+    EXPECT_EQ(shop.Raw(sql.replace(sql.find('%'), 1, whose)), "23503") << whose;
+  }
+}
+
+TEST_F(RowsRefuse, APieceWithoutALotOrAnOwner_23502) {
+  EXPECT_EQ(shop.Raw(DropSql(drop, "null")), "23502");
+  EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "null")), "23502");
+}
+
+TEST_F(RowsRefuse, ADropThatNamesOtherAncestorsThanItsParent_HK031) {
+  std::string forgets = DropSql(drop);
+  forgets.replace(forgets.find("path || 9999::bigint"), 20, "array[piece_id, 9999::bigint]");
+  EXPECT_EQ(shop.Raw(forgets), "HK031");
+}
+
 TEST_F(RowsRefuse, APieceLongerThanItsParentByCheck_23514_AndAWrongParentLengthByKey_23503) {
   EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "owner_id", "made_length_nm + 1")), "23514");
   EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "owner_id", "made_length_nm + 1", "made_length_nm + 1")), "23503");

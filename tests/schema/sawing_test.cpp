@@ -205,6 +205,11 @@ TEST_F(Sawing, APlanIsDoneWhenItsLastLayoutIs) {
   EXPECT_EQ(shop.Word("select state::text as w from book.promise"), "kept");
 }
 
+TEST_F(Sawing, NothingIsShippedToAnotherCustomerThanItsOrders_HK042) {
+  shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900));
+  EXPECT_EQ(Code([&] { Do(shop.planner, "ship", {R"({"note":"D1","customer":"Ister","lines":[{"order":"O1","line":"10","count":1}]})"}); }), "HK042");
+}
+
 TEST_F(Sawing, ShippingNeedsAPlainCountOfPiecesThatAreThere) {
   shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900));
   EXPECT_EQ(Code([&] { shop.Ship("D1", 15); }), "HK034");
