@@ -19,8 +19,8 @@ std::vector<long long> ScoreOf(const Problem& problem, const Value& v) {
 }
 
 Problem Quick(std::uint64_t seed, bool heats) {
-  Problem problem = RandomProblem(seed, {20, 9, heats});
-  problem.limits.iterations = 5;
+  Problem problem = RandomProblem(seed, {18, 8, heats});
+  problem.limits.iterations = 3;
   return problem;
 }
 
