@@ -18,6 +18,22 @@ std::string InMillimetres(Length length) {
   return (length.nm < 0 ? "-" : "") + text + " mm";
 }
 
+namespace {
+
+// Bars are bought up to about this length: common practice, no source.
+constexpr Length kLongestBought{12'000 * kNmPerMm};
+
+// The shortest bar for all that is missing, or as many equal bars as it takes when one would be too long to buy.
+std::string WhatToBuy(const GroupRules& rules, Length length, int missing, Length doubt) {
+  int bars = 1;
+  while (bars < missing && ShortestBar(rules, length, (missing + bars - 1) / bars, doubt) > kLongestBought) ++bars;
+  const std::string each = InMillimetres(ShortestBar(rules, length, (missing + bars - 1) / bars, doubt));
+  if (bars == 1) return "the shortest bar to buy for " + std::to_string(missing) + " is " + each;
+  return "to buy for " + std::to_string(missing) + ": " + std::to_string(bars) + " bars of at least " + each;
+}
+
+}  // namespace
+
 std::string WhyShort(const Problem& problem, int index, int missing) {
   const Line& line = problem.lines[static_cast<std::size_t>(index)];
   const Length length = line.CutLength();
@@ -57,8 +73,7 @@ std::string WhyShort(const Problem& problem, int index, int missing) {
   Piece bar;
   bar.section = line.section;
   bar.grade = line.grade;
-  const Length buy = ShortestBar(RulesFor(problem, bar), length, missing, doubt);
-  why += "; the shortest bar to buy for " + std::to_string(missing) + " is " + InMillimetres(buy);
+  why += "; " + WhatToBuy(RulesFor(problem, bar), length, missing, doubt);
   return why;
 }
 
