@@ -62,10 +62,12 @@ void AddBook(CLI::App& root, Words& words) {
   AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,
               [](CLI::App& app, BookCommand& c) { app.add_flag("--check", c.check, "only say what would be done"); });
   AddBookDeed(*book, words, "watch", "stop the server when nobody uses it", BookDeed::Watch);
+  CLI::App* seal = book->add_subcommand("seal", "take the book's digest, to be kept outside it");
+  seal->callback([&words] { words.work = [&words] { return RunSeal(words.Call()); }; });
   CLI::App* person = book->add_subcommand("person", "the people of the book")->require_subcommand(1);
   AddBookDeed(*person, words, "add", "a login with one or more roles", BookDeed::PersonAdd, [](CLI::App& app, BookCommand& c) {
     app.add_option("name", c.name, "the login")->required();
-    app.add_option("--role", c.roles, "clerk, planner, saw, quality or owner; may be given several times")->required();
+    app.add_option("--role", c.roles, "clerk, planner, saw, quality or owner; may be given several times")->required()->allow_extra_args(false);
     app.add_flag("--password-stdin", c.password_stdin, "read a password from the input (a book on a server)");
   });
   AddBookDeed(*person, words, "list", "everybody and their roles", BookDeed::PersonList);
@@ -180,12 +182,13 @@ void AddAllocate(CLI::App& root, Words& words) {
   CLI::App* allocate = root.add_subcommand("allocate", "plan cut lists from the rack and promise the pieces");
   auto o = Kept<AllocateOptions>();
   allocate->add_option("cutlist", o->cut_lists, "names of cut lists")->required();
-  allocate->add_option("--saw", o->saws, "which saw cuts it; several: each line on the first that takes its section")->capture_default_str();
+  allocate->add_option("--saw", o->saws, "which saw cuts it; several: each line on the first that takes its section")
+      ->capture_default_str()->allow_extra_args(false);
   allocate->add_flag("--bundled", o->bundled, "bars are cut in bundles (their grip)");
   allocate->add_option("--aim", o->aim, "drops-first, least-money, fewest-bars or least-metres")->capture_default_str();
-  allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str();
-  allocate->add_option("--threads", o->threads)->capture_default_str();
-  allocate->add_option("--seed", o->seed)->capture_default_str();
+  allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str()->check(CLI::PositiveNumber);
+  allocate->add_option("--threads", o->threads, "how many work on it")->capture_default_str()->check(CLI::Range(1, 256));
+  allocate->add_option("--seed", o->seed, "the same seed, the same plan")->capture_default_str();
   allocate->add_flag("--dry", o->dry, "show the plan, promise nothing");
   allocate->add_flag("--json", o->json, "as JSON");
   allocate->callback([&words, o] { words.work = [&words, o] { return RunAllocate(words.Call(), *o); }; });
@@ -229,7 +232,7 @@ void AddSawing(CLI::App& root, Words& words) {
   auto o = Kept<CutOptions>();
   record->add_option("--plan", o->plan, "the plan's number")->required();
   record->add_option("--tag", o->tag, "only this piece");
-  record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ");
+  record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")->allow_extra_args(false);
   record->add_option("--measured", o->measured, "start length as measured");
   record->add_option("--rest", o->rest, "the rest as measured");
   record->add_option("--place", o->place, "where drops are put; else where the piece came from");
@@ -253,7 +256,8 @@ void AddReports(CLI::App& root, Words& words) {
   CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX or JSON")->require_subcommand(1);
   auto o = Kept<PaperOptions>();
   const auto paper = [&](CLI::App& app) {
-    app.add_option("--to", o->files, "file.pdf, file.xlsx or file.json; may be given several times; none: JSON here");
+    app.add_option("--to", o->files, "file.pdf, file.xlsx or file.json; may be given several times; none: JSON here")
+        ->allow_extra_args(false);
     app.add_flag("--letter", o->letter, "Letter instead of A4");
   };
   auto plan = Kept<std::int64_t>();

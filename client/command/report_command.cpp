@@ -6,6 +6,7 @@
 #include <ostream>
 #include <stdexcept>
 
+#include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "reports/balance_record.h"
 #include "reports/paint_session.h"
@@ -97,6 +98,14 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
                   {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print); }},
                   {".json", [&](const std::string& p) { WriteBalanceJson(p, lot, print); }}},
                  [&] { return BalanceJson(lot).dump(2); });
+  });
+}
+
+int RunSeal(const BookCall& call) {
+  return WithBook(call, [&](Connection& connection) {
+    const Json seal = Deeds(connection).SealBook(NewRequest());
+    call.out << "seal " << seal["seal"] << " after happening " << seal["last_happening"] << ": " << seal["digest"].get<std::string>() << '\n';
+    return 0;
   });
 }
 

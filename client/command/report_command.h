@@ -26,4 +26,7 @@ int RunReportTrace(const BookCall& call, const std::string& kind, const std::str
 int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
                      const PaperOptions& options);
 
+// heatkeep book seal: takes the book's digest, to be kept outside it (a line to print, mail or file every day).
+int RunSeal(const BookCall& call);
+
 }  // namespace heatkeep::command
