@@ -94,9 +94,9 @@ begin
         (select format('promised to plan %s by %s', f.plan_id, r.promised_by) from promise r left join layout f using (layout_id)
           where r.piece_id = e.piece_id and r.state = 'live'),
         guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag' when e.state <> 'on rack' then 'it is ' || e.state
-          when e.version <> (x ->> 'version')::integer then 'it was changed since the plan was made' end)))
+          when e.version is distinct from (x ->> 'version')::integer then 'it was changed since the plan was made' end)))
     into v_taken from jsonb_array_elements(p -> 'layouts') x left join piece e on e.tag = x ->> 'tag'
-    where e.piece_id is null or e.state <> 'on rack' or e.version <> (x ->> 'version')::integer or guard.blocked_words(e.piece_id) is not null
+    where e.piece_id is null or e.state <> 'on rack' or e.version is distinct from (x ->> 'version')::integer or guard.blocked_words(e.piece_id) is not null
       or exists (select from promise r where r.piece_id = e.piece_id and r.state = 'live');
   if v_taken is not null then
     insert into refusal (who, deed, code, words) values (session_user, 'commit_plan', 'HK409', v_taken::text);

@@ -221,7 +221,10 @@ begin
   end if;
   lock table tag_block in exclusive mode;
   insert into device (name, site_id) values (p_device, v_site.site_id) on conflict (name) do nothing;
-  select device_id into v_device from device where name = p_device;
+  select device_id into v_device from device where name = p_device and site_id = v_site.site_id;
+  if v_device is null then
+    raise exception using errcode = 'HK026', message = format('device "%s" belongs to another site than %s', p_device, p_site);
+  end if;
   select coalesce(max(last_no), 0) + 1 into v_first from tag_block;
   insert into tag_block (device_id, first_no, last_no) values (v_device, v_first, v_first + p_size - 1);
   return guard.end_deed(jsonb_build_object('letter', v_site.offline_letter, 'first', v_first, 'last', v_first + p_size - 1));

@@ -34,6 +34,10 @@ begin
   insert into site (name, letter, offline_letter)
     select n ->> 'site', n ->> 'letter', n ->> 'offline_letter' from jsonb_array_elements(p -> 'sites') n
       where not exists (select from site where name = n ->> 'site');
+  if exists (select from site a join site b on a.letter = b.offline_letter) then
+    raise exception using errcode = 'HK041', message = 'a letter for the book''s tags and one for devices'' tags are the same',
+      hint = 'give every site a letter, and an offline letter, that no other site has';
+  end if;
   insert into place (name, site_id, kind, bay, level, walk, max_length_nm, max_mass_g)
     select n ->> 'place', (select site_id from site where name = n ->> 'site'), (n ->> 'kind')::place_kind, n ->> 'bay',
         (n ->> 'level')::integer, coalesce((n ->> 'walk')::integer, 0), (n ->> 'max_length_nm')::bigint, (n ->> 'max_mass_g')::bigint

@@ -81,6 +81,12 @@ TEST_F(Promises, APieceThatChangedSinceThePlanWasMadeIsNamed) {
   EXPECT_EQ(Why(Do(shop.planner, "commit_plan", {plan.dump()})), "it was changed since the plan was made");
 }
 
+TEST_F(Promises, APlanThatDoesNotSayWhichStateOfThePieceItSawIsToldTheSame) {
+  Json plan = shop.PlanFor(tags[0], {{.count = 14}});
+  plan["layouts"][0].erase("version");
+  EXPECT_EQ(Why(Do(shop.planner, "commit_plan", {plan.dump()})), "it was changed since the plan was made");
+}
+
 TEST_F(Promises, KerfTrimOrGripOtherThanTheSaws_HK409) {
   for (const char* key : {"kerf_nm", "trim_nm", "grip_nm"}) {
     Json plan = shop.PlanFor(tags[0], {{.count = 14}});

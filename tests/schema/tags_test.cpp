@@ -69,6 +69,23 @@ TEST_F(Tags, ABlockThatOverlapsAnotherIsRefusedByTheRow_23P01) {
   EXPECT_EQ(shop.Raw("insert into book.tag_block (device_id, first_no, last_no) values (1, 20, 11)"), "23514");
 }
 
+TEST_F(Tags, LettersOfTheBookAndOfDevicesAreApartOnAllSites_HK041) {
+  const auto site = [&](const char* name, const char* letter, const char* offline) {
+    return Code([&] { Do(shop.owner, "define_shop", {Json({{"sites", Json::array({{{"site", name}, {"letter", letter}, {"offline_letter", offline}}})}}).dump()}); });
+  };
+  EXPECT_EQ(site("second", "Q", "R"), "HK041");
+  EXPECT_EQ(site("second", "B", "A"), "HK041");
+  EXPECT_EQ(site("second", "B", "B"), "23514");
+  EXPECT_EQ(site("second", "B", "R"), "");
+}
+
+TEST_F(Tags, ADeviceTakesBlocksOfItsOwnSiteOnly_HK026) {
+  Do(shop.owner, "define_shop", {R"({"sites": [{"site": "second", "letter": "B", "offline_letter": "R"}]})"});
+  EXPECT_EQ(Block(shop.saw, "s", 5).at("letter"), "Q");
+  EXPECT_EQ(Code([&] { Do(shop.saw, "take_tag_block", {"s", "second", 5}); }), "HK026");
+  EXPECT_EQ(Do(shop.saw, "take_tag_block", {"t", "second", 5}), Json({{"letter", "R"}, {"first", 6}, {"last", 10}}));
+}
+
 TEST_F(Tags, ABlockHasAKnownSiteAndASensibleSize_HK026) {
   for (const int size : {0, -1, 10001}) EXPECT_EQ(Code([&] { Block(shop.saw, "s", size); }), "HK026") << size;
   EXPECT_EQ(Code([&] { Do(shop.saw, "take_tag_block", {"s", "elsewhere", 5}); }), "HK026");
