@@ -130,6 +130,12 @@ TEST_F(Holds, AHoldDuringACutRecordsWhatIsCutFlagsItSaysStopAndTheBalanceIs30000
   for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{{"received", 30000}, {"shipped", 5740}, {"on site", 3000},
            {"on hand", 18206}, {"at saw", 2968}, {"kerf", 66}, {"trim", 20}, {"unexplained", 0}})
     EXPECT_EQ(shop.Balance("M2208", word), Mm(mm)) << word;
+  const auto pieces = [&](const std::string& where) {
+    return shop.quality.Execute("select sum(count)::bigint as n from api.trace('heat', 'M2208') where what = 'cut piece' and where_now = $1", {where}).Only().Int("n");
+  };
+  EXPECT_EQ(pieces("shipped to Pallant, note D1"), 14);
+  EXPECT_EQ(pieces("shipped to Pallant, note D2"), 7);
+  EXPECT_EQ(pieces("on site"), 10);
 }
 
 // A fact is not refused: an eleventh piece that has really been cut is recorded like the tenth, and cries the same.
