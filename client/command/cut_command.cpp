@@ -1,48 +1,71 @@
 #include "client/command/cut_command.h"
 
+#include <algorithm>
 #include <ostream>
 
+#include "client/command/book_command.h"
 #include "client/command/planned_cut.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "schema/terms/length_text.h"
+#include "schema/terms/tag.h"
 
 namespace heatkeep::command {
 namespace {
 
-// The deed's body for one block: as planned, with what the person said differently.
-Json BodyOf(const SheetBlock& block, const CutOptions& options, const DoneCounts& done, const std::string& saw,
-            const std::string& came_from) {
-  Json body = {{"tag", block.tag}, {"saw", saw}, {"finish", true}, {"strokes", StrokesOf(block, done)}};
+// A block as it was cut: the deed's body, and what is left by arithmetic.
+struct AsCut {
+  Json body;
+  Length rest;
+};
+
+// As planned, with what the person said differently.
+AsCut AsCutOf(const SheetBlock& block, const CutOptions& options, const DoneCounts& done, const std::string& saw) {
+  AsCut cut{{{"tag", block.tag}, {"saw", saw}, {"finish", true}, {"strokes", StrokesOf(block, done)}}, {}};
   Length start = block.length;
   if (!options.measured.empty()) {
     start = ReadLength(options.measured);
-    body["measured_nm"] = start.nm;
+    cut.body["measured_nm"] = start.nm;
   }
-  if (!options.reason.empty()) body["reason"] = options.reason;
-  const Length rest = RestOf(body["strokes"], start);
-  const bool as_planned = done.empty() && start == block.length;
-  if (options.scrap || (as_planned && block.fate == LeftFate::Scrap)) {
-    body["left"] = {{"fate", "scrap"}};
-  } else if (rest.nm > 0) {
-    body["left"] = {{"fate", "drop"}, {"place", options.place.empty() ? came_from : options.place}};
-    if (!options.rest.empty()) body["left"]["length_nm"] = ReadLength(options.rest).nm;
-  } else {
-    body["left"] = {{"fate", "none"}};
+  if (!options.reason.empty()) cut.body["reason"] = options.reason;
+  cut.rest = RestOf(cut.body["strokes"], start);
+  // what was too short to keep by plan is not kept when it is shorter still
+  const bool scrap = options.scrap || (block.fate == LeftFate::Scrap && cut.rest <= block.left);
+  Json& left = cut.body["left"] = {{"fate", "none"}};
+  if (cut.rest.nm > 0 || !options.rest.empty()) {
+    left["fate"] = scrap ? "scrap" : "drop";
+    if (!scrap) left["place"] = options.place.empty() ? block.place : options.place;
+    if (!options.rest.empty()) left["length_nm"] = (cut.rest = ReadLength(options.rest)).nm;
   }
-  return body;
+  return cut;
 }
 
-void SayCut(std::ostream& out, const SheetBlock& block, const Json& body, const Json& answer) {
+void SayCut(std::ostream& out, const SheetBlock& block, const AsCut& cut, const Json& answer) {
   out << block.tag << ": " << answer["good"] << " pieces";
-  if (!answer["drop_tag"].is_null()) {
-    const Length rest{body["left"].contains("length_nm") ? body["left"]["length_nm"].get<std::int64_t>()
-                                                         : RestOf(body["strokes"], block.length).nm};
-    out << ", drop " << answer["drop_tag"].get<std::string>() << " (" << WriteMm(rest, Rounding::Down) << " mm) to "
-        << body["left"]["place"].get<std::string>();
-  }
+  if (!answer["drop_tag"].is_null())
+    out << ", drop " << answer["drop_tag"].get<std::string>() << " (" << WriteMm(cut.rest, Rounding::Down) << " mm) to "
+        << cut.body["left"]["place"].get<std::string>();
   out << '\n';
   if (!answer["stop"].is_null()) out << "STOP: " << answer["stop"].get<std::string>() << '\n';
+  out.flush();  // what is said is booked, whatever happens next
+}
+
+// The words of the person, checked against the sheet before anything is booked. Throws BadText, invalid_argument.
+DoneCounts DoneOf(const Sheet& sheet, const CutOptions& options, const std::string& tag) {
+  if (tag.empty() && !(options.done.empty() && options.measured.empty() && options.rest.empty()))
+    throw std::invalid_argument("what differs from the plan belongs to one piece; expected --tag");
+  if (!options.measured.empty()) ReadLength(options.measured);
+  if (!options.rest.empty()) ReadLength(options.rest);
+  DoneCounts done;
+  for (const std::string& text : options.done) {
+    const auto [line, count] = ReadDone(text);
+    const bool cut_here = std::any_of(sheet.blocks.begin(), sheet.blocks.end(), [&, name = line](const SheetBlock& b) {
+      return b.tag == tag && std::any_of(b.cuts.begin(), b.cuts.end(), [&](const SheetCut& c) { return c.order + "/" + c.line == name; });
+    });
+    if (!cut_here) throw std::invalid_argument("--done " + text + ": nothing of " + line + " is cut from " + tag + " in this plan");
+    if (!done.emplace(line, count).second) throw std::invalid_argument("--done " + text + ": " + line + " is named twice");
+  }
+  return done;
 }
 
 bool Refused(std::ostream& err, const Json& answer) {
@@ -66,29 +89,39 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     const std::optional<Sheet> sheet = ReadSheet(connection, options.plan);
     if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(options.plan) + "; `heatkeep plan list` names them");
-    DoneCounts done;
-    for (const std::string& text : options.done) done.insert(ReadDone(text));
-    if (options.tag.empty() && !(done.empty() && options.measured.empty() && options.rest.empty()))
-      throw std::invalid_argument("what differs from the plan belongs to one piece; expected --tag");
+    const std::string tag = options.tag.empty() ? "" : TagForm(options.tag);
+    bool met = false, refused = false;
+    for (const std::string& dropped : ReadDropped(connection, options.plan)) {
+      if (!tag.empty() && dropped != tag) continue;
+      met = refused = true;
+      call.err << "not cut: " << dropped << ", it is no longer promised to plan " << options.plan << '\n';
+    }
+    const DoneCounts done = met && !tag.empty() ? DoneCounts{} : DoneOf(*sheet, options, tag);
     Deeds deeds(connection);
     Json answers = Json::array();
-    bool met = false, refused = false;
+    const auto record = [&](const SheetBlock& block) {
+      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan))) return false;
+      const AsCut cut = AsCutOf(block, options, done, sheet->saw);
+      answers.push_back(deeds.RecordCut(NewRequest(), cut.body));
+      if (!options.json) SayCut(call.out, block, cut, answers.back());
+      return true;
+    };
+    int failed = 0;
     for (const SheetBlock& block : sheet->blocks) {
-      if (!options.tag.empty() && block.tag != options.tag) continue;
+      if (!tag.empty() && block.tag != tag) continue;
       met = true;
       if (block.state == "done") continue;
-      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan))) {
-        refused = true;
-        continue;
+      try {
+        refused = !record(block) || refused;
+      } catch (const DbError& error) {
+        failed = ExplainBookFailure(error, call.err);
+        if (error.kind != DbError::Kind::Refused && error.kind != DbError::Kind::Stale) break;
       }
-      const Json body = BodyOf(block, options, done, sheet->saw, block.place);
-      answers.push_back(deeds.RecordCut(NewRequest(), body));
-      if (!options.json) SayCut(call.out, block, body, answers.back());
     }
-    if (!met) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no piece " + options.tag);
+    if (!met) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no piece " + tag);
     if (options.json) call.out << answers.dump(2) << '\n';
-    else if (answers.empty() && !refused) call.out << "all of it is booked already\n";
-    return refused ? 1 : 0;
+    else if (answers.empty() && !refused && failed == 0) call.out << "all of it is booked already\n";
+    return failed != 0 ? failed : refused ? 1 : 0;
   });
 }
 

@@ -26,7 +26,8 @@ struct CutOptions {
 };
 
 // heatkeep cut record --plan N ...: pulls what is not pulled yet and books every piece as it went. Each piece is one
-// deed; run again after a crash it goes on where it stopped.
+// deed, and is said when it is booked; run again after a crash it goes on where it stopped. Pieces that are no longer
+// promised to the plan (held, quarantined, cancelled) are named and not cut.
 int RunCutRecord(const BookCall& call, const CutOptions& options);
 
 // heatkeep ship --note N --customer C ORDER/LINE=COUNT...

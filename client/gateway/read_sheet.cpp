@@ -99,4 +99,12 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
   return sheet;
 }
 
+std::vector<std::string> ReadDropped(Connection& connection, std::int64_t plan) {
+  std::vector<std::string> tags;
+  const Result rows = connection.Execute(
+      "select tag from api.plan_layouts where plan_id = $1 and state = 'dropped' order by walk, place, tag", {plan});
+  for (const Row row : rows) tags.push_back(row.Text("tag"));
+  return tags;
+}
+
 }  // namespace heatkeep

@@ -11,7 +11,7 @@
 
 namespace heatkeep {
 
-// All pieces in the shop, or those of a grade (empty: any), by section, grade, length.
+// All pieces in the shop, or those of a grade (designation or number; empty: any), by section, grade, length.
 std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade = {});
 
 struct PlanRow {
@@ -22,6 +22,9 @@ std::vector<PlanRow> ReadPlans(Connection& connection);
 
 // The pick list and saw sheet of a plan, blocks in walking order; nothing where there is no such plan.
 std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan);
+
+// The tags of a plan's pieces that are no longer promised to it: held, quarantined, lapsed or cancelled since.
+std::vector<std::string> ReadDropped(Connection& connection, std::int64_t plan);
 
 // The trace record of an order, a heat (of one mill, or of all where mill is empty) or a piece (tag, or earlier tag).
 // Nothing where the book knows no such thing.
