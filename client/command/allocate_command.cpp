@@ -40,13 +40,14 @@ void SayShorts(std::ostream& out, const allocator::Problem& problem, const alloc
   }
 }
 
-int Answer(const BookCall& call, const AllocateOptions& options, const std::string& saw, const BookProblem& asked, const allocator::Plan& plan,
+// Says one saw's plan, or adds it to `answers` when JSON is asked for.
+int Answer(const BookCall& call, Json* answers, const std::string& saw, const BookProblem& asked, const allocator::Plan& plan,
            const std::string& proof, std::optional<std::int64_t> number) {
-  if (options.json) {
+  if (answers) {
     Json answer = {{"saw", saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
                    {"bars_opened", plan.value.bars_opened}, {"new_length_nm", plan.value.new_length.nm}};
     answer["plan"] = number ? Json(*number) : Json();
-    call.out << answer.dump(2) << '\n';
+    answers->push_back(std::move(answer));
   } else {
     call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": saw " << saw << " " << proof << '\n';
     SayShorts(call.out, asked.problem, plan);
@@ -59,22 +60,46 @@ struct SawPlan {
   Length widest;  // section the saw takes
 };
 
+// Throws std::invalid_argument before anything is planned.
+void RequireSaws(Connection& connection, const std::vector<std::string>& saws) {
+  const std::vector<std::string> known = ReadNames(connection, "saws", "saw");
+  for (const std::string& saw : saws) {
+    if (std::find(known.begin(), known.end(), saw) == known.end()) throw std::invalid_argument("no saw is called \"" + saw + "\"");
+  }
+}
+
+// Nothing where the lines or the saw changed since they were read: read again and plan again.
+std::optional<CommitAnswer> Promise(const BookCall& call, Connection& connection, const PlanQuestion& question, const BookProblem& asked,
+                                    const allocator::Plan& plan, const std::string& proof) {
+  try {
+    return CommitPlan(connection, NewRequest(), question, asked, plan, proof);
+  } catch (const DbError& error) {
+    if (error.sqlstate != "HK409") throw;
+    call.err << "changed meanwhile: " << error.what() << '\n';
+    return std::nullopt;
+  }
+}
+
 // One saw's plan, promised; made again while others take its pieces.
 SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question,
-                bool last) {
+                bool last, Json* answers) {
   for (int attempt = 0; attempt < kTries; ++attempt) {
     const BookProblem asked = ReadProblem(connection, question);
     if (attempt == 0 && last) SayTooLarge(call.err, question.saw, asked.too_large);
+    const int at_least = last && !asked.too_large.empty() ? 3 : 0;
     if (asked.problem.lines.empty()) {
-      if (last) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
-      return {0, asked.widest};
+      if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
+      return {at_least, asked.widest};
     }
     const allocator::Plan plan = allocator::Allocate(asked.problem);
     const std::string proof = allocator::ProofWords(asked.problem, plan);
-    if (options.dry) return {Answer(call, options, question.saw, asked, plan, proof, std::nullopt), asked.widest};
-    const CommitAnswer committed = CommitPlan(connection, NewRequest(), question, asked, plan, proof);
-    if (committed.plan) return {Answer(call, options, question.saw, asked, plan, proof, committed.plan), asked.widest};
-    SayTaken(call.err, committed.taken);
+    const auto answer = [&](std::optional<std::int64_t> number) -> SawPlan {
+      return {std::max(at_least, Answer(call, answers, question.saw, asked, plan, proof, number)), asked.widest};
+    };
+    if (options.dry || plan.layouts.empty()) return answer(std::nullopt);
+    const std::optional<CommitAnswer> committed = Promise(call, connection, question, asked, plan, proof);
+    if (committed && committed->plan) return answer(committed->plan);
+    if (committed) SayTaken(call.err, committed->taken);
   }
   throw DbError(DbError::Kind::Stale, "HK409", "others keep taking the pieces: no plan was promised; try again in a moment");
 }
@@ -90,13 +115,17 @@ int RunAllocate(const BookCall& call, const AllocateOptions& options) {
     question.limits.seconds = options.seconds;
     question.limits.threads = options.threads;
     question.limits.seed = options.seed;
+    RequireSaws(connection, options.saws);
+    Json answers = Json::array();
     int worst = 0;
     for (const std::string& saw : options.saws) {
       question.saw = saw;
-      const SawPlan planned = PlanSaw(call, options, connection, question, saw == options.saws.back());
+      const SawPlan planned = PlanSaw(call, options, connection, question, saw == options.saws.back(),
+                                     options.json ? &answers : nullptr);
       worst = std::max(worst, planned.exit);
       question.wider_than = std::max(question.wider_than, planned.widest);
     }
+    if (options.json) call.out << answers.dump(2) << '\n';
     return worst;
   });
 }

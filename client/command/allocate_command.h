@@ -1,5 +1,5 @@
-// Planning in the book. Exit: 0 every cut placed (or done), 3 some are short (the plan is promised all the same),
-// 1 the book refused, 2 bad input, 4 no book.
+// Planning in the book. Exit: 0 every cut placed (or done), 3 some are short or too large for the saws (what can be cut is
+// promised all the same), 1 the book refused, 2 bad input, 4 no book.
 #pragma once
 
 #include <cstdint>
@@ -19,11 +19,12 @@ struct AllocateOptions {
   int threads = 2;
   std::uint64_t seed = 1;
   bool dry = false;  // show the plan, promise nothing
-  bool json = false;
+  bool json = false;  // a list, one object a saw that has a plan
 };
 
-// heatkeep allocate CUTLIST... --saw 1 --saw 2: reads what is open and what may be taken, plans, promises all of it in one deed. A piece
-// that somebody took meanwhile is named and the plan is made again, at most five times.
+// heatkeep allocate CUTLIST... --saw 1 --saw 2: reads what is open and what may be taken, plans, promises all of a saw's plan in one
+// deed; a plan of which nothing can be cut is not promised. A piece that somebody took meanwhile is named and the plan is
+// made again, at most five times.
 int RunAllocate(const BookCall& call, const AllocateOptions& options);
 
 // heatkeep plan list | show N | cancel N.
