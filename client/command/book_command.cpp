@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <ostream>
+#include <system_error>
 
 #include "client/book/book_error.h"
 #include "client/book/book_home.h"
@@ -186,6 +187,12 @@ const Deed& DeedOf(BookDeed deed) {
 }  // namespace
 
 int ExplainBookFailure(const std::exception& error, std::ostream& err) {
+  const auto* db = dynamic_cast<const DbError*>(&error);
+  if (db && db->kind == DbError::Kind::Forbidden) {
+    err << "heatkeep: you may not do this: " << error.what() << '\n'
+        << "  it is the work of another role; whoever keeps the book gives roles with `heatkeep book person add`\n";
+    return 1;
+  }
   err << "heatkeep: " << error.what() << '\n';
   if (const auto* migrating = dynamic_cast<const MigrateError*>(&error)) {
     using Kind = MigrateError::Kind;
@@ -193,12 +200,13 @@ int ExplainBookFailure(const std::exception& error, std::ostream& err) {
   }
   if (const auto* book = dynamic_cast<const BookError*>(&error))
     return book->kind == BookError::Kind::BadInput ? 2 : 4;
-  if (const auto* db = dynamic_cast<const DbError*>(&error)) {
+  if (db) {
     if (!db->detail.empty()) err << "  " << db->detail << '\n';
     if (!db->hint.empty()) err << "  " << db->hint << '\n';
     return db->kind == DbError::Kind::Unreachable ? 4 : 1;
   }
-  return 4;
+  // the system's own failures are the server's; anything else is a file that cannot be read or written
+  return dynamic_cast<const std::system_error*>(&error) ? 4 : 2;
 }
 
 int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out,
