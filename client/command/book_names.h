@@ -20,6 +20,9 @@ class BookNames {
   void Party(int line, const std::string& what, const std::string& word);
   void Place(int line, const std::string& word);
 
+  // Another problem of the file that only the book's rules make one.
+  void Problem(int line, const std::string& wrong, const std::string& expected) { problems_.push_back({file_, line, wrong, expected}); }
+
   const std::vector<intake::FileProblem>& problems() const { return problems_; }
 
  private:

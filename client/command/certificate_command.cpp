@@ -52,6 +52,7 @@ int RunCertificateAdd(const BookCall& call, const std::string& file) {
     for (const auto& row : read.rows) {
       names.Party(row.line_in_file, "issuer", row.issuer);
       names.Grade(row.line_in_file, row.grade);
+      if (row.issued.empty()) names.Problem(row.line_in_file, "issued is empty", "the date on the document, as 2026-03-04");
     }
     if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
     Deeds deeds(connection);

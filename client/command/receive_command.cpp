@@ -1,5 +1,6 @@
 #include "client/command/receive_command.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <ostream>
 
@@ -9,6 +10,7 @@
 #include "client/intake/delivery_file.h"
 #include "client/intake/file_bytes.h"
 #include "client/intake/opening_file.h"
+#include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/papers.h"
@@ -129,14 +131,17 @@ int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bo
     if (leave_out) how.bad_lines = intake::BadLines::LeaveOut;
     const auto read = intake::ReadOpeningFile(bytes, file, how);
     if (!read.Good() && !leave_out) return RefuseFile(call.err, read.problems);
-    call.err << intake::ProblemsText(read.problems) << intake::ProblemsText(read.warnings);
     BookNames names(connection, file);
     Json lines = Json::array();
     for (const auto& row : read.rows) {
+      const std::size_t problems = names.problems().size();
       names.Party(row.line_in_file, "mill", row.mill);
       names.Party(row.line_in_file, "owner", row.owner);
       names.Grade(row.line_in_file, row.grade);
       names.Place(row.line_in_file, row.place);
+      if (!row.heat.empty() && row.mill.empty())
+        names.Problem(row.line_in_file, "heat " + Quoted(row.heat) + " has no mill", "who made it, since two mills can use the same number");
+      if (names.problems().size() > problems) continue;
       Json line = PieceJson(row);
       line["line"] = std::to_string(row.line_in_file);
       line["old_tag"] = row.old_tag;
@@ -145,7 +150,9 @@ int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bo
       line["papers_state"] = row.papers == Papers::None ? "none" : "awaited";
       lines.push_back(std::move(line));
     }
-    if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
+    if (!names.problems().empty() && !leave_out) return RefuseFile(call.err, names.problems());
+    call.err << intake::ProblemsText(read.problems) << intake::ProblemsText(names.problems()) << intake::ProblemsText(read.warnings);
+    if (lines.empty()) return RefuseFile(call.err, {{file, 0, "no line can be taken", "at least one good line"}});
     const Json balance = {{"name", std::filesystem::path(file).filename().string()}, {"lines", std::move(lines)}};
     const Json answer = Deeds(connection).OpenBalance(RequestOfFile(connection, "opening", "", bytes), balance);
     Received sum;
