@@ -1,11 +1,14 @@
 #include "client/command/shop_command.h"
 
 #include <ostream>
+#include <set>
 #include <stdexcept>
 
 #include "client/command/section_json.h"
 #include "client/gateway/deeds.h"
+#include "client/gateway/readings.h"
 #include "client/intake/file_bytes.h"
+#include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/number_text.h"
@@ -13,10 +16,22 @@
 namespace heatkeep::command {
 namespace {
 
+using Names = std::set<std::string>;
+
+std::string Listed(const Names& names) {
+  std::string text;
+  for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+  return text;
+}
+
 Json ReadShop(const std::string& file, const std::string& bytes) {
+  static const Names parts{"currency", "settings", "sites", "parties", "places", "saws", "rates", "prices", "keep", "standins"};
   try {
     Json shop = Json::parse(bytes);
     if (!shop.is_object()) throw BadText(file + ": the file is no JSON object", "{\"sites\": [...], \"places\": [...], ...}");
+    for (const auto& [name, value] : shop.items()) {
+      if (!parts.contains(name)) throw BadText(file + ": " + name + " is not known", "one of " + Listed(parts));
+    }
     return shop;
   } catch (const Json::parse_error& error) {
     throw BadText(file + ": byte " + std::to_string(error.byte) + " is no JSON", "a JSON object");
@@ -58,6 +73,49 @@ class List {
     return *this;
   }
 
+  // The value of `key`, where there is one, must be one of `known`.
+  List& Among(const char* key, const Names& known, const std::string& expected) {
+    return Turn(key, key, [&](const std::string& text) -> Json {
+      if (!known.contains(text)) throw BadText(Quoted(text) + " is not in the book or this file", expected);
+      return text;
+    });
+  }
+
+  List& Dated(const char* key) {
+    return Turn(key, key, [](const std::string& text) -> Json { return ReadIsoDateOrTime(text); });
+  }
+
+  List& Whole(std::initializer_list<const char*> keys) {
+    for (const char* key : keys) Turn(key, key, [](const std::string& text) -> Json { return ReadWhole(text, 0, 1'000'000); });
+    return *this;
+  }
+
+  List& Text(std::initializer_list<const char*> keys) {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+      for (const char* key : keys) {
+        if (rows_[i].contains(key) && !rows_[i][key].is_null() && !rows_[i][key].is_string())
+          throw BadText(file_ + ": " + name_ + "[" + std::to_string(i) + "]." + key + ": " + rows_[i][key].dump() + " is no text", "\"...\"");
+      }
+    }
+    return *this;
+  }
+
+  List& YesOrNo(std::initializer_list<const char*> keys) {
+    for (const char* key : keys)
+      Turn(key, key, [](const std::string& text) -> Json {
+        if (text != "true" && text != "false") throw BadText(Quoted(text) + " is neither", "true or false");
+        return text == "true";
+      });
+    return *this;
+  }
+
+  // What the rows are called.
+  Names All(const char* key) const {
+    Names names;
+    for (const Json& row : rows_) names.insert(row.value(key, std::string()));
+    return names;
+  }
+
   Json Rows() const { return rows_; }
 
  private:
@@ -71,27 +129,48 @@ Json Tonne(const std::string& text) { return CentsPerTonne({ReadScaled(text, 2)}
 Json Mm2(const std::string& text) { return ReadWhole(text, 1, 1'000'000) * 100; }
 Json SectionOf(const std::string& text) { return SectionJson(ReadSection(text)); }
 
-Json ShopPart(const std::string& file, const Json& shop) {
-  return {{"parties", List(file, shop, "parties").Need({"name"}).Rows()},
-          {"sites", List(file, shop, "sites").Need({"site", "letter", "offline_letter"}).Rows()},
-          {"places", List(file, shop, "places").Need({"place", "site", "kind"})
-                         .Turn("max_length", "max_length_nm", LengthNm).Turn("max_mass", "max_mass_g", MassG).Rows()},
+// The words of a view and those of a list of the file.
+Names Known(Connection& connection, const std::string& view, std::initializer_list<const char*> columns, Names names = {}) {
+  for (const char* column : columns) {
+    for (std::string& name : ReadNames(connection, view, column)) names.insert(std::move(name));
+  }
+  return names;
+}
+
+Json ShopPart(Connection& connection, const std::string& file, const Json& shop) {
+  static const Names kinds{"rack", "yard", "saw", "gate", "quarantine", "scrap", "outside"};
+  const List sites = List(file, shop, "sites").Need({"site", "letter", "offline_letter"}).Text({"site", "letter", "offline_letter"});
+  const List places = List(file, shop, "places").Need({"place", "site", "kind"}).Text({"place", "site", "kind"})
+                          .Among("site", Known(connection, "places", {"site"}, sites.All("site")), "a site")
+                          .Among("kind", kinds, "one of " + Listed(kinds)).Whole({"level", "walk"})
+                          .Turn("max_length", "max_length_nm", LengthNm).Turn("max_mass", "max_mass_g", MassG);
+  return {{"parties", List(file, shop, "parties").Need({"name"}).Text({"name"}).YesOrNo({"mill", "supplier", "customer"}).Rows()},
+          {"sites", sites.Rows()},
+          {"places", places.Rows()},
           {"saws", List(file, shop, "saws").Need({"saw", "place", "max_section", "band", "kerf", "trim", "grip"})
+                       .Text({"saw", "place", "band"})
+                       .Among("place", Known(connection, "places", {"place"}, places.All("place")), "a place")
                        .Turn("max_section", "max_section_nm", LengthNm).Turn("kerf", "kerf_nm", LengthNm)
                        .Turn("trim", "trim_nm", LengthNm).Turn("grip", "grip_nm", LengthNm)
                        .Turn("grip_bundle", "grip_bundle_nm", LengthNm).Rows()}};
 }
 
-Json RulesPart(const std::string& file, const Json& shop) {
+Json RulesPart(Connection& connection, const std::string& file, const Json& shop) {
   Json settings = Json::object();
   const Json given = shop.value("settings", Json::object());
+  if (!given.is_object()) throw BadText(file + ": settings is no object", "{\"name\": value, ...}");
+  const Names grades = Known(connection, "grades", {"designation", "number"});
+  const std::string grade = "a designation or number of the grade list";
   for (const auto& [name, value] : given.items())
     settings[name] = value.is_string() ? value.get<std::string>() : value.dump();
   return {{"settings", std::move(settings)},
-          {"prices", List(file, shop, "prices").Need({"grade", "per_kg", "scrap_per_kg"}).Turn("section", "section", SectionOf)
+          {"prices", List(file, shop, "prices").Need({"grade", "per_kg", "scrap_per_kg"}).Among("grade", grades, grade)
+                         .Dated("from").Turn("section", "section", SectionOf)
                          .Turn("per_kg", "cents_per_tonne", Tonne).Turn("scrap_per_kg", "scrap_cents_per_tonne", Tonne).Rows()},
-          {"keep", List(file, shop, "keep").Need({"keep"}).Turn("section", "section", SectionOf).Turn("keep", "keep_nm", LengthNm).Rows()},
-          {"rates", List(file, shop, "rates").Need({"family", "cm2_per_min"}).Turn("cm2_per_min", "mm2_per_min", Mm2).Rows()}};
+          {"keep", List(file, shop, "keep").Need({"keep"}).Among("grade", grades, grade).Dated("from")
+                       .Turn("section", "section", SectionOf).Turn("keep", "keep_nm", LengthNm).Rows()},
+          {"rates", List(file, shop, "rates").Need({"family", "cm2_per_min"}).Text({"family"}).Dated("from")
+                        .Turn("cm2_per_min", "mm2_per_min", Mm2).Rows()}};
 }
 
 }  // namespace
@@ -101,7 +180,7 @@ int RunShopSet(const BookCall& call, const std::string& file) {
     const std::string bytes = intake::FileBytes(file);
     const Json shop = ReadShop(file, bytes);
     Deeds deeds(connection);
-    const Json places = ShopPart(file, shop), rules = RulesPart(file, shop);
+    const Json places = ShopPart(connection, file, shop), rules = RulesPart(connection, file, shop);
     Transaction whole(connection);
     const Json answer = deeds.DefineShop(RequestOfFile(connection, "shop", "shop", bytes), places);
     deeds.SetRules(RequestOfFile(connection, "shop", "rules", bytes), rules);
@@ -114,7 +193,8 @@ int RunShopSet(const BookCall& call, const std::string& file) {
 int RunShopSign(const BookCall& call, const std::string& file) {
   return WithBook(call, [&](Connection& connection) {
     const std::string bytes = intake::FileBytes(file);
-    const Json standins = List(file, ReadShop(file, bytes), "standins").Need({"asked", "offered", "reason"}).Rows();
+    const Json standins = List(file, ReadShop(file, bytes), "standins").Need({"asked", "offered", "reason"})
+                              .Text({"asked", "offered", "reason"}).Rows();
     Deeds deeds(connection);
     Transaction whole(connection);
     for (const Json& s : standins) {
