@@ -45,6 +45,7 @@ int RunStock(const BookCall& call, const std::string& grade, const std::string& 
       else SayRow(call.out, r);
     }
     if (json) call.out << all.dump(2) << '\n';
+    else if (rows.empty() && !(grade.empty() && section.empty())) call.out << "nothing like that is here\n";
     else if (rows.empty()) call.out << "nothing here yet; `heatkeep receive FILE` or `heatkeep opening FILE` brings metal in\n";
     else call.out << rows.size() << " pieces, " << WriteMm({length.nm / 1000}) << " m, " << WriteKg(mass, 0, true) << " kg\n";
     return 0;

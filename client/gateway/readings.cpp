@@ -16,7 +16,8 @@ std::string OwnerWord(const Row& row) {
 std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade) {
   std::vector<StockRow> rows;
   const Result result = connection.Execute(
-      "select * from api.stock_on_hand where $1 = '' or grade = $1 order by section, grade, length_nm, tag", {grade});
+      "select * from api.stock_on_hand where $1 = '' or grade = $1 or grade in (select designation from api.grades where number = $1)"
+      " order by section, grade, length_nm, tag", {grade});
   for (const Row row : result) {
     StockRow r;
     r.tag = row.Text("tag");
