@@ -1,5 +1,5 @@
-// Two at once, and transactions that look at an older book: the one that waits is held in its database call while the
-// other's transaction stays open.
+// Two at once, and transactions that look at an older book: the one that waits is held in its database call
+// while the other's transaction stays open.
 #include <future>
 
 #include "tests/schema/small_shop.h"
@@ -12,13 +12,15 @@ struct AtOnce : ShopTest {
     tags = shop.ReceiveCertified({.count = 3});
     shop.AddLine({.quantity = 100});
   }
-  // Runs `second` while a transaction on `who` with `first` done in it is open, and commits it once `second` waits.
+  // Runs `second` while a transaction on `who` with `first` done in it is open, and commits it once `second`
+  // waits.
   template <typename First, typename Second>
   auto WhileOpen(Connection& who, First&& first, Second&& second) {
     Transaction open(who);
     first();
     auto waiting = std::async(std::launch::async, second);
-    EXPECT_EQ(waiting.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout) << "it did not wait";
+    EXPECT_EQ(waiting.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout)
+        << "it did not wait";
     open.Commit();
     return waiting.get();
   }
@@ -26,42 +28,62 @@ struct AtOnce : ShopTest {
 };
 
 TEST_F(AtOnce, AHoldWaitsForAPromiseUnderWayAndThenTakesItAway) {
-  const Json held = WhileOpen(shop.planner, [&] { shop.Promise(tags[0], {{.count = 14}}); }, [&] { return shop.Hold("M2208"); });
+  const Json held = WhileOpen(
+      shop.planner, [&] { shop.Promise(tags[0], {{.count = 14}}); }, [&] { return shop.Hold("M2208"); });
   EXPECT_EQ(held.at("pieces"), 3);
   EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0);
 }
 
 TEST_F(AtOnce, APromiseWaitsForAHoldUnderWayAndIsThenTold) {
   const std::string plan = shop.PlanFor(tags[0], {{.count = 14}}).dump();
-  const Json told = WhileOpen(shop.quality, [&] { shop.Hold("M2208"); }, [&] { return Do(shop.planner, "commit_plan", {plan}); });
+  const Json told = WhileOpen(
+      shop.quality, [&] { shop.Hold("M2208"); }, [&] { return Do(shop.planner, "commit_plan", {plan}); });
   EXPECT_EQ(told.at("taken").at(0).at("why"), "held by test_quality: letter of the mill");
 }
 
 TEST_F(AtOnce, APullWaitsForAHoldOfAPieceItCameFrom_HK040) {
   const std::string drop = shop.Record(tags[0], {Trim(), Good(1, 290)}, DropLeft(5696)).at("drop_tag");
   shop.Promise(drop, {{.count = 1}});
-  const Json pulled = WhileOpen(shop.quality, [&] { Do(shop.quality, "place_hold", {"piece", tags[0], std::nullopt, "crack"}); },
-                                [&] { return shop.Pull(drop); });
+  const Json pulled = WhileOpen(
+      shop.quality,
+      [&] {
+        Do(shop.quality, "place_hold", {"piece", tags[0], std::nullopt, "crack"});
+      },
+      [&] { return shop.Pull(drop); });
   EXPECT_EQ(pulled.at("refused"), "HK040");
 }
 
 TEST_F(AtOnce, APullWaitsForAQuarantineOfAPieceItCameFrom_HK040) {
   const std::string drop = shop.Record(tags[0], {Trim(), Good(1, 290)}, DropLeft(5696)).at("drop_tag");
   shop.Promise(drop, {{.count = 1}});
-  const Json pulled = WhileOpen(shop.clerk, [&] { Do(shop.clerk, "quarantine", {tags[0], "bent"}); }, [&] { return shop.Pull(drop); });
+  const Json pulled = WhileOpen(
+      shop.clerk,
+      [&] {
+        Do(shop.clerk, "quarantine", {tags[0], "bent"});
+      },
+      [&] { return shop.Pull(drop); });
   EXPECT_EQ(pulled.at("refused"), "HK040");
 }
 
 TEST_F(AtOnce, AStrokeUnderWayIsSeenByTheHoldAndTheNextOneIsToldToStop) {
   shop.Fetch(tags[0], {{.count = 14}});
-  const Json held = WhileOpen(shop.saw, [&] { shop.Record(tags[0], {Trim(), Good(1, 290)}); }, [&] { return shop.Hold("M2208"); });
+  const Json held = WhileOpen(
+      shop.saw,
+      [&] {
+        shop.Record(tags[0], {Trim(), Good(1, 290)});
+      },
+      [&] { return shop.Hold("M2208"); });
   EXPECT_EQ(held.at("at_saw"), Json::array({tags[0]}));
   EXPECT_FALSE(shop.Record(tags[0], Good(1, 290)).at("stop").is_null());
 }
 
 TEST_F(AtOnce, ACancelledPlanKeepsItsPromiseOfAPieceThatIsJustPulled) {
   const std::int64_t plan = shop.Promise(tags[0], {{.count = 14}}).at("plan");
-  const Json done = WhileOpen(shop.saw, [&] { shop.Pull(tags[0]); }, [&] { return Do(shop.planner, "cancel_plan", {plan, "withdrawn"}); });
+  const Json done = WhileOpen(
+      shop.saw, [&] { shop.Pull(tags[0]); },
+      [&] {
+        return Do(shop.planner, "cancel_plan", {plan, "withdrawn"});
+      });
   EXPECT_EQ(done.at("released"), 0);
   EXPECT_EQ(shop.Word("select state::text as w from book.promise"), "live");
   shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900));
@@ -70,31 +92,46 @@ TEST_F(AtOnce, ACancelledPlanKeepsItsPromiseOfAPieceThatIsJustPulled) {
 
 TEST_F(AtOnce, TwoClerksWhoReceiveTheSameNewHeatBookOneLot) {
   Connection other = shop.book.As("clerk");
-  const Json body{{"note", "N99"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.heat = "K3317"}, "1")})}};
-  WhileOpen(shop.clerk, [&] { shop.Receive({.heat = "K3317"}); }, [&] { return Do(other, "receive_delivery", {body.dump()}); });
+  const Json body{
+      {"note", "N99"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.heat = "K3317"}, "1")})}};
+  WhileOpen(
+      shop.clerk, [&] { shop.Receive({.heat = "K3317"}); },
+      [&] { return Do(other, "receive_delivery", {body.dump()}); });
   EXPECT_EQ(shop.Number("select count(*) as n from book.lot where heat = 'K3317'"), 1);
-  EXPECT_EQ(shop.Number("select count(*) as n from book.piece join book.lot using (lot_id) where heat = 'K3317'"), 2);
+  EXPECT_EQ(
+      shop.Number("select count(*) as n from book.piece join book.lot using (lot_id) where heat = 'K3317'"),
+      2);
 }
 
 TEST_F(AtOnce, ALineIsNotPromisedTwiceByTwoPlansFromDifferentPieces_HK409) {
   shop.AddLine({.line = "20", .quantity = 10});
   Connection other = shop.book.As("planner");
   const std::string second = shop.PlanFor(tags[1], {{.count = 7, .line = "20"}}).dump();
-  const std::string code = WhileOpen(shop.planner, [&] { shop.Promise(tags[0], {{.count = 7, .line = "20"}}); },
-                                     [&] { return Code([&] { Do(other, "commit_plan", {second}); }); });
+  const std::string code = WhileOpen(
+      shop.planner, [&] { shop.Promise(tags[0], {{.count = 7, .line = "20"}}); },
+      [&] { return Code([&] { Do(other, "commit_plan", {second}); }); });
   EXPECT_EQ(code, "HK409");
 }
 
 TEST_F(AtOnce, TheSamePieceIsNotCutTwiceAtTwoSaws) {
   Connection other = shop.book.As("saw");
-  const Json body{{"tag", tags[0]}, {"saw", "2"}, {"strokes", {Trim(), Good(10, 290)}}, {"finish", true}, {"left", DropLeft(3068)}};
-  const std::string code = WhileOpen(shop.saw, [&] { shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900)); },
-                                     [&] { return Code([&] { Do(other, "record_cut", {body.dump()}); }); });
+  const Json body{{"tag", tags[0]},
+                  {"saw", "2"},
+                  {"strokes", {Trim(), Good(10, 290)}},
+                  {"finish", true},
+                  {"left", DropLeft(3068)}};
+  const std::string code = WhileOpen(
+      shop.saw,
+      [&] {
+        shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900));
+      },
+      [&] { return Code([&] { Do(other, "record_cut", {body.dump()}); }); });
   EXPECT_EQ(code, "HK043");
   EXPECT_EQ(shop.Number("select count(*) as n from book.stroke"), 15);
 }
 
-// A transaction that keeps looking at the book as it was could not see a hold placed since: no deed is done in one.
+// A transaction that keeps looking at the book as it was could not see a hold placed since: no deed is done
+// in one.
 TEST_F(AtOnce, NoDeedIsDoneInATransactionThatLooksAtAnOlderBook_HK013) {
   const Json plan = shop.PlanFor(tags[0], {{.count = 14}});
   for (const char* level : {"repeatable read", "serializable"}) {

@@ -19,7 +19,9 @@ struct Contract : testing::Test {
   static void TearDownTestSuite() { delete book; }
   std::vector<std::string> Enum(const std::string& type) {
     std::vector<std::string> words;
-    for (const Row row : admin.Execute("select enumlabel::text as w from pg_enum where enumtypid = ('book.' || $1)::regtype order by enumsortorder", {type}))
+    for (const Row row : admin.Execute("select enumlabel::text as w from pg_enum where enumtypid = ('book.' "
+                                       "|| $1)::regtype order by enumsortorder",
+                                       {type}))
       words.push_back(row.Text("w"));
     return words;
   }
@@ -42,10 +44,11 @@ TEST_F(Contract, TheWordsOfTheBookAreTheWordsOfTheProgram) {
   EXPECT_EQ(Enum("mark_end"), TextsOf(intake::MarkEndText, 5));
   // a file can say metal, tag, slip or none; certificate and analysis are the book's own findings
   Words read_from = TextsOf(intake::ReadFromText, 3);
-  read_from.insert(read_from.end(), {"certificate", "analysis", std::string(intake::ReadFromText(intake::ReadFrom::None))});
+  read_from.insert(read_from.end(),
+                   {"certificate", "analysis", std::string(intake::ReadFromText(intake::ReadFrom::None))});
   EXPECT_EQ(Enum("read_from"), read_from);
-  EXPECT_EQ(Enum("left_fate"), (Words{"none", "drop", "scrap"}));                       // SheetBlock::fate
-  EXPECT_EQ(Enum("layout_state"), (Words{"promised", "at saw", "done", "dropped"}));   // SheetBlock::state
+  EXPECT_EQ(Enum("left_fate"), (Words{"none", "drop", "scrap"}));                     // SheetBlock::fate
+  EXPECT_EQ(Enum("layout_state"), (Words{"promised", "at saw", "done", "dropped"}));  // SheetBlock::state
 }
 
 std::set<std::string> CodesIn(const std::string& text) {
@@ -76,7 +79,9 @@ TEST_F(Contract, EveryErrorCodeRaisedIsInTheListAndTheOtherWayRound) {
 
 TEST_F(Contract, TagsAreTheSameInTheBookAndInTheProgram) {
   for (const char site : {'A', 'M', 'Z'}) {
-    const Result rows = admin.Execute("select n, guard.tag_of($1, n) as tag from generate_series(0, 999999, 373) n", {std::string(1, site)});
+    const Result rows =
+        admin.Execute("select n, guard.tag_of($1, n) as tag from generate_series(0, 999999, 373) n",
+                      {std::string(1, site)});
     ASSERT_GT(rows.size(), 2600);
     for (const Row row : rows) ASSERT_EQ(row.Text("tag"), MakeTag(site, row.Int("n")));
   }
@@ -91,26 +96,38 @@ TEST_F(Contract, CheckCharactersAreTheSameForAnyText) {
     for (std::uint64_t n = 1 + dice() % 12; n > 0; --n) body += characters[dice() % 36];
     bodies.push_back(body);
   }
-  for (const Row row : admin.Execute("select b, guard.tag_check(b) as c from jsonb_array_elements_text($1) b", {bodies.dump()}))
+  for (const Row row : admin.Execute("select b, guard.tag_check(b) as c from jsonb_array_elements_text($1) b",
+                                     {bodies.dump()}))
     ASSERT_EQ(row.Text("c"), std::string(1, CheckCharacter(row.Text("b"))));
 }
 
-struct Bar { Section section; std::int64_t density, length; };
+struct Bar {
+  Section section;
+  std::int64_t density, length;
+};
 
 Json AsJson(const Bar& bar) {
   const bool flat = bar.section.shape == Shape::Flat, tube = bar.section.shape == Shape::Tube;
-  return {{"shape", ShapeText(bar.section.shape)}, {"d1", bar.section.first.nm}, {"d2", flat ? bar.section.second.nm : 0},
-          {"t", tube ? bar.section.second.nm : 0}, {"density", bar.density}, {"length", bar.length}};
+  return {{"shape", ShapeText(bar.section.shape)},
+          {"d1", bar.section.first.nm},
+          {"d2", flat ? bar.section.second.nm : 0},
+          {"t", tube ? bar.section.second.nm : 0},
+          {"density", bar.density},
+          {"length", bar.length}};
 }
 
 TEST_F(Contract, AreaAndMassAreTheSameToTheSquareMicrometreAndGram) {
   std::mt19937_64 dice(50);
-  const auto upto = [&](std::int64_t n) { return 1 + static_cast<std::int64_t>(dice() % static_cast<std::uint64_t>(n)); };
+  const auto upto = [&](std::int64_t n) {
+    return 1 + static_cast<std::int64_t>(dice() % static_cast<std::uint64_t>(n));
+  };
   std::vector<Bar> bars;
   Json asked = Json::array();
   for (int i = 0; i < 5000; ++i) {
     Bar bar{{static_cast<Shape>(i % 5), {}, {}}, upto(20000), upto(12'000'000'000)};
-    const std::int64_t grain = i % 3 == 0 ? 1 : i % 3 == 1 ? 396'875 : 500'000;  // nanometres, 1/64 in, half millimetres
+    const std::int64_t grain = i % 3 == 0   ? 1
+                               : i % 3 == 1 ? 396'875
+                                            : 500'000;  // nanometres, 1/64 in, half millimetres
     bar.section.first = {(1'000'000 + upto(500'000'000)) / grain * grain + grain};
     if (bar.section.shape == Shape::Flat) bar.section.second = {upto(bar.section.first.nm - 1)};
     if (bar.section.shape == Shape::Tube) bar.section.second = {upto((bar.section.first.nm - 1) / 2)};
@@ -120,23 +137,34 @@ TEST_F(Contract, AreaAndMassAreTheSameToTheSquareMicrometreAndGram) {
   bars.push_back({{Shape::Square, {1'000'500}, {}}, 1, 1});  // area 1 001 000.25
   asked.push_back(AsJson(bars.back()));
   const Result rows = admin.Execute(
-      "select a, guard.mass_g((b ->> 'length')::bigint, a, (b ->> 'density')::int) as g from jsonb_array_elements($1) with ordinality n (b, i)"
-      " cross join lateral guard.section_area_um2((b ->> 'shape')::book.shape, (b ->> 'd1')::bigint, (b ->> 'd2')::bigint, (b ->> 't')::bigint) a order by i",
+      "select a, guard.mass_g((b ->> 'length')::bigint, a, (b ->> 'density')::int) as g from "
+      "jsonb_array_elements($1) with ordinality n (b, i)"
+      " cross join lateral guard.section_area_um2((b ->> 'shape')::book.shape, (b ->> 'd1')::bigint, (b ->> "
+      "'d2')::bigint, (b ->> 't')::bigint) a order by i",
       {asked.dump()});
   ASSERT_EQ(rows.size(), static_cast<int>(bars.size()));
   for (int i = 0; i < rows.size(); ++i) {
     const Bar& bar = bars[static_cast<std::size_t>(i)];
     ASSERT_EQ(rows[i].Int("a"), AreaOf(bar.section).um2) << SectionKey(bar.section);
-    ASSERT_EQ(rows[i].Int("g"), MassOf(bar.section, {bar.density}, {bar.length}).g) << SectionKey(bar.section) << ' ' << bar.length;
+    ASSERT_EQ(rows[i].Int("g"), MassOf(bar.section, {bar.density}, {bar.length}).g)
+        << SectionKey(bar.section) << ' ' << bar.length;
   }
 }
 
 // A hair below half a gram: a quotient cut to some decimals and then rounded would go up.
 TEST_F(Contract, MassIsRoundedOnceAHairBelowAndAtHalfAGram) {
-  for (const auto& [length, area, density] : std::vector<std::array<std::int64_t, 3>>{
-           {500'000'000, 1'000'000'000, 1}, {499'999'999, 1'000'000'001, 1}, {12'345'678'499, 1'000'000'000'000, 1}, {985'089'263'560'854, 1'015'644, 1}, {892'924'078'695'126, 1'120'476, 1}}) {
-    const Row row = admin.Execute("select guard.mass_g($1, $2, $3) as g, div($1::numeric * $2 * $3 * 2 + 1000000000000000000, 2000000000000000000)::bigint as exact",
-                                  {length, area, density}).Only();
+  for (const auto& [length, area, density] :
+       std::vector<std::array<std::int64_t, 3>>{{500'000'000, 1'000'000'000, 1},
+                                                {499'999'999, 1'000'000'001, 1},
+                                                {12'345'678'499, 1'000'000'000'000, 1},
+                                                {985'089'263'560'854, 1'015'644, 1},
+                                                {892'924'078'695'126, 1'120'476, 1}}) {
+    const Row row = admin
+                        .Execute(
+                            "select guard.mass_g($1, $2, $3) as g, div($1::numeric * $2 * $3 * 2 + "
+                            "1000000000000000000, 2000000000000000000)::bigint as exact",
+                            {length, area, density})
+                        .Only();
     EXPECT_EQ(row.Int("g"), row.Int("exact")) << length;
   }
 }

@@ -1,4 +1,5 @@
-// Held, quarantined, counted or unpapered metal stays where it is, all its descendants at once; facts are recorded.
+// Held, quarantined, counted or unpapered metal stays where it is, all its descendants at once; facts are
+// recorded.
 #include "tests/schema/small_shop.h"
 
 namespace heatkeep {
@@ -33,7 +34,8 @@ TEST_F(Holds, DescendantsAreHeldWithTheirHeatAndWithAPieceTheyCameFrom_HK040) {
   const std::string second = shop.Record(drop, {Good(1, 290)}, DropLeft(5404)).at("drop_tag");
   Do(shop.quality, "place_hold", {"piece", tags[0], std::nullopt, "crack seen"});
   ExpectBlocked(second, "crack seen");
-  EXPECT_TRUE(shop.Promise(tags[1], {{.count = 1}}).contains("plan"));  // a neighbour of the same heat is free
+  EXPECT_TRUE(
+      shop.Promise(tags[1], {{.count = 1}}).contains("plan"));  // a neighbour of the same heat is free
   shop.Hold("M2208");
   ExpectBlocked(tags[2], "letter of the mill");
 }
@@ -71,7 +73,10 @@ TEST_F(Holds, QuarantineStopsThePieceAndWhatWasCutFromIt_HK040) {
 TEST_F(Holds, AQuarantineOrAHoldWithoutReasonIsRefused) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "quarantine", {tags[0], " "}); }), "HK026");
   EXPECT_EQ(Code([&] { Do(shop.quality, "place_hold", {"heat", "M2208", std::nullopt, " "}); }), "23514");
-  EXPECT_EQ(Code([&] { Do(shop.quality, "lift_hold", {shop.Hold("M2208").at("hold_id").get<std::int64_t>(), ""}); }), "HK026");
+  EXPECT_EQ(Code([&] {
+              Do(shop.quality, "lift_hold", {shop.Hold("M2208").at("hold_id").get<std::int64_t>(), ""});
+            }),
+            "HK026");
 }
 
 TEST_F(Holds, APlaceThatIsBeingCountedGivesNothing_HK040) {
@@ -94,18 +99,27 @@ TEST_F(Holds, PapersAwaitedStopEverythingUntilTheyAreHereOrTheRiskIsTaken_HK040)
 TEST_F(Holds, TheRowsThemselvesRefuseToPromiseOrMoveWhatIsHeld_HK040) {
   shop.Hold("M2208");
   const std::string where = " from book.piece where tag = '" + tags[0] + "'";
-  EXPECT_EQ(shop.Raw("insert into book.promise (piece_id, words, promised_by, expires_at) select piece_id, 'w', 'p', now()" + where), "HK040");
+  EXPECT_EQ(shop.Raw("insert into book.promise (piece_id, words, promised_by, expires_at) select piece_id, "
+                     "'w', 'p', now()" +
+                     where),
+            "HK040");
   EXPECT_EQ(shop.Raw("update book.piece set state = 'at saw' where tag = '" + tags[0] + "'"), "HK040");
-  EXPECT_EQ(shop.Raw("update book.piece set state = 'shipped', length_nm = 0 where tag = '" + tags[0] + "'"), "HK040");
+  EXPECT_EQ(shop.Raw("update book.piece set state = 'shipped', length_nm = 0 where tag = '" + tags[0] + "'"),
+            "HK040");
 }
 
 TEST_F(Holds, ShippingHeldCutPiecesIsRefusedByTheDeedAndByTheRow_HK040) {
   shop.Record(tags[0], {Trim(), Good(2, 290)}, DropLeft(5404));
   shop.Hold("M2208");
   EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK040");
-  EXPECT_EQ(shop.Raw("insert into book.shipment (note, customer_id, shipped_at, shipped_by) values ('X', 1, now(), 'x');"
-                     "insert into book.shipment_line (shipment_id, cut_line_id) select max(shipment_id), 1 from book.shipment;"
-                     "update book.stroke set shipment_line_id = (select max(shipment_line_id) from book.shipment_line) where class = 'good'"), "HK040");
+  EXPECT_EQ(
+      shop.Raw(
+          "insert into book.shipment (note, customer_id, shipped_at, shipped_by) values ('X', 1, now(), 'x');"
+          "insert into book.shipment_line (shipment_id, cut_line_id) select max(shipment_id), 1 from "
+          "book.shipment;"
+          "update book.stroke set shipment_line_id = (select max(shipment_line_id) from book.shipment_line) "
+          "where class = 'good'"),
+      "HK040");
 }
 
 // Scenario of a hold during a cut: bar 2 with 15 x 300 ordered, nine confirmed, the tenth in the blade.
@@ -127,18 +141,31 @@ TEST_F(Holds, AHoldDuringACutRecordsWhatIsCutFlagsItSaysStopAndTheBalanceIs30000
   EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where kind = 'cut while held'"), 1);
   EXPECT_EQ(shop.LengthOf(tags[1]), Mm(2968));
   EXPECT_EQ(shop.Pull(tags[2]).value("refused", ""), "HK040");
-  for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{{"received", 30000}, {"shipped", 5740}, {"on site", 3000},
-           {"on hand", 18206}, {"at saw", 2968}, {"kerf", 66}, {"trim", 20}, {"unexplained", 0}})
+  for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{{"received", 30000},
+                                                                                  {"shipped", 5740},
+                                                                                  {"on site", 3000},
+                                                                                  {"on hand", 18206},
+                                                                                  {"at saw", 2968},
+                                                                                  {"kerf", 66},
+                                                                                  {"trim", 20},
+                                                                                  {"unexplained", 0}})
     EXPECT_EQ(shop.Balance("M2208", word), Mm(mm)) << word;
   const auto pieces = [&](const std::string& where) {
-    return shop.quality.Execute("select sum(count)::bigint as n from api.trace('heat', 'M2208') where what = 'cut piece' and where_now = $1", {where}).Only().Int("n");
+    return shop.quality
+        .Execute(
+            "select sum(count)::bigint as n from api.trace('heat', 'M2208') where what = 'cut piece' and "
+            "where_now = $1",
+            {where})
+        .Only()
+        .Int("n");
   };
   EXPECT_EQ(pieces("shipped to Pallant, note D1"), 14);
   EXPECT_EQ(pieces("shipped to Pallant, note D2"), 7);
   EXPECT_EQ(pieces("on site"), 10);
 }
 
-// A fact is not refused: an eleventh piece that has really been cut is recorded like the tenth, and cries the same.
+// A fact is not refused: an eleventh piece that has really been cut is recorded like the tenth, and cries the
+// same.
 TEST_F(Holds, AnEleventhPieceCutAllTheSameIsRecordedHeldToo) {
   shop.Fetch(tags[1], {{.count = 15, .length = 300, .line = "20"}});
   shop.Record(tags[1], {Trim(), Good(9, 300, "20")});
@@ -152,7 +179,9 @@ TEST_F(Holds, AnEleventhPieceCutAllTheSameIsRecordedHeldToo) {
 TEST_F(Holds, WhatIsCutInQuarantineIsFlaggedAndRaisesAConflictToo) {
   shop.Fetch(tags[1], {{.count = 15, .length = 300, .line = "20"}});
   Do(shop.saw, "quarantine", {tags[1], "pipe seen"});
-  EXPECT_NE(shop.Record(tags[1], {Trim(), Good(1, 300, "20")}).at("stop").get<std::string>().find("pipe seen"), std::string::npos);
+  EXPECT_NE(
+      shop.Record(tags[1], {Trim(), Good(1, 300, "20")}).at("stop").get<std::string>().find("pipe seen"),
+      std::string::npos);
   EXPECT_GE(shop.Number("select count(*) as n from book.stroke where held"), 1);
   EXPECT_GE(shop.Number("select count(*) as n from api.conflicts"), 1);
 }

@@ -1,5 +1,5 @@
-// Who may do what, as the catalogue has it, is what tests/golden/privileges.txt says: any widening shows as a line there.
-// When a change is meant: HEATKEEP_WRITE_GOLDEN=1 test_schema --gtest_filter=Privileges.*
+// Who may do what, as the catalogue has it, is what tests/golden/privileges.txt says: any widening shows as a
+// line there. When a change is meant: HEATKEEP_WRITE_GOLDEN=1 test_schema --gtest_filter=Privileges.*
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
@@ -43,7 +43,8 @@ TEST(Privileges, AreThoseOfTheGoldenFile) {
 
 TEST(Privileges, EveryViewAndEveryDeedIsOfUseToSomebody) {
   TestBook book;
-  for (const Row row : book.Admin().Execute(kMatrix)) EXPECT_FALSE(row.Text("line").ends_with(": -")) << row.Text("line");
+  for (const Row row : book.Admin().Execute(kMatrix))
+    EXPECT_FALSE(row.Text("line").ends_with(": -")) << row.Text("line");
 }
 
 TEST(Privileges, EveryViewCanBeReadByWhoMayReadIt) {
@@ -53,9 +54,13 @@ TEST(Privileges, EveryViewCanBeReadByWhoMayReadIt) {
   int read = 0;
   for (const char* who : {"clerk", "planner", "saw", "quality", "owner"}) {
     Connection person = shop.book.As(who);
-    for (const Row row : shop.admin.Execute("select relname::text as n, has_table_privilege('heatkeep_' || $1, oid, 'select') as may from pg_class"
-                                            " where relnamespace = 'api'::regnamespace and relkind = 'v'", {who})) {
-      EXPECT_EQ(Code([&] { person.Execute("select * from api." + row.Text("n")); }), row.Bool("may") ? "" : "42501") << who << ' ' << row.Text("n");
+    for (const Row row : shop.admin.Execute("select relname::text as n, has_table_privilege('heatkeep_' || "
+                                            "$1, oid, 'select') as may from pg_class"
+                                            " where relnamespace = 'api'::regnamespace and relkind = 'v'",
+                                            {who})) {
+      EXPECT_EQ(Code([&] { person.Execute("select * from api." + row.Text("n")); }),
+                row.Bool("may") ? "" : "42501")
+          << who << ' ' << row.Text("n");
       ++read;
     }
   }
@@ -66,9 +71,20 @@ TEST(Privileges, MyActionsAreExactlyWhatTheLoginMayExecute) {
   TestBook book;
   Connection admin = book.Admin();
   for (const char* who : {"clerk", "planner", "saw", "quality", "owner", "all"}) {
-    const std::string said = book.As(who).Execute("select string_agg(a, ' ' order by a collate \"C\") as w from api.my_actions() a").Only().Text("w");
-    EXPECT_EQ(said, admin.Execute("select string_agg(distinct proname::text, ' ' order by proname::text) as w from (select proname::text collate \"C\" as proname, oid from pg_proc"
-                                  " where pronamespace = 'api'::regnamespace) p where has_function_privilege('test_' || $1, oid, 'execute')", {who}).Only().Text("w")) << who;
+    const std::string said =
+        book.As(who)
+            .Execute("select string_agg(a, ' ' order by a collate \"C\") as w from api.my_actions() a")
+            .Only()
+            .Text("w");
+    EXPECT_EQ(said, admin
+                        .Execute("select string_agg(distinct proname::text, ' ' order by proname::text) as w "
+                                 "from (select proname::text collate \"C\" as proname, oid from pg_proc"
+                                 " where pronamespace = 'api'::regnamespace) p where "
+                                 "has_function_privilege('test_' || $1, oid, 'execute')",
+                                 {who})
+                        .Only()
+                        .Text("w"))
+        << who;
   }
 }
 

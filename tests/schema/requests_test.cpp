@@ -1,4 +1,5 @@
-// A request number does its deed once, answers the same ever after, and belongs to one login and one set of arguments.
+// A request number does its deed once, answers the same ever after, and belongs to one login and one set of
+// arguments.
 #include <future>
 
 #include "tests/schema/small_shop.h"
@@ -8,7 +9,8 @@ namespace {
 
 struct Requests : ShopTest {
   std::string number = NewRequest().text;
-  Json body = {{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.count = 2}, "1")})}};
+  Json body = {
+      {"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.count = 2}, "1")})}};
 
   Json Receive(Connection& who, const Json& what) {
     return Answer(who, "api.receive_delivery($1, $2)", {number, what.dump()});

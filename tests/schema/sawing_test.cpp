@@ -10,8 +10,12 @@ struct Sawing : ShopTest {
     shop.AddLines({{.quantity = 14}, {.line = "t", .length = 250, .quantity = 20, .minus = 0, .plus = 1}});
   }
   // A certified piece with sawn ends on which saw 3 (no grip, no trim) may be tried.
-  std::string Sawn(std::int64_t mm) { return shop.ReceiveCertified({.length = mm, .kind = "drop", .ends = 2}).at(0); }
-  std::string State(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
+  std::string Sawn(std::int64_t mm) {
+    return shop.ReceiveCertified({.length = mm, .kind = "drop", .ends = 2}).at(0);
+  }
+  std::string State(const std::string& tag) {
+    return shop.Word("select state::text as w from book.piece where tag = $1", {tag});
+  }
   std::string bar;
 };
 
@@ -28,14 +32,21 @@ TEST_F(Sawing, InOneGoAndStrokeByStrokeComeToTheSame) {
     EXPECT_EQ(answer.at("good"), 14);
     EXPECT_EQ(shop.LengthOf(answer.at("drop_tag")), Mm(1900));
   }
-  EXPECT_EQ(shop.Word("select string_agg(distinct (select count(*) from book.stroke s where s.cut_id = c.cut_id)::text, ',') as w from book.cut c"), "15");
+  EXPECT_EQ(shop.Word("select string_agg(distinct (select count(*) from book.stroke s where s.cut_id = "
+                      "c.cut_id)::text, ',') as w from book.cut c"),
+            "15");
   EXPECT_EQ(State(bar), "cut up");
 }
 
 TEST_F(Sawing, ADropTakesItsParentsLotOwnerMarkAndOneSquareEnd) {
   const std::string drop = shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900)).at("drop_tag");
-  const Row d = shop.admin.Execute("select d.*, d.lot_id = p.lot_id and d.owner_id = p.owner_id and d.parent_id = p.piece_id as same"
-                                   " from book.piece d, book.piece p where d.tag = $1 and p.tag = $2", {drop, bar}).Only();
+  const Row d = shop.admin
+                    .Execute(
+                        "select d.*, d.lot_id = p.lot_id and d.owner_id = p.owner_id and d.parent_id = "
+                        "p.piece_id as same"
+                        " from book.piece d, book.piece p where d.tag = $1 and p.tag = $2",
+                        {drop, bar})
+                    .Only();
   EXPECT_TRUE(d.Bool("same"));
   EXPECT_EQ(d.Int("ends"), 1);
   EXPECT_EQ(d.Text("mark_end"), "last");
@@ -44,14 +55,19 @@ TEST_F(Sawing, ADropTakesItsParentsLotOwnerMarkAndOneSquareEnd) {
 
 // Book 1 100, measured 1 018: three of 240 and a rest of 292, 82 unexplained: 720 + 6 + 292 + 82 = 1 100.
 TEST_F(Sawing, APieceMeasuredShorterNamesTheDifferenceUnexplained) {
-  const std::string d101 = shop.ReceiveCertified({.heat = "K3317", .length = 1100, .kind = "drop", .ends = 1}).at(0);
+  const std::string d101 =
+      shop.ReceiveCertified({.heat = "K3317", .length = 1100, .kind = "drop", .ends = 1}).at(0);
   shop.AddLine({.line = "20", .length = 240, .quantity = 4});
   shop.Fetch(d101, {{.count = 4, .length = 240, .line = "20"}});
-  const Json done = shop.Record(d101, Good(3, 240, "20"), DropLeft(292), {{"measured_nm", Mm(1018)}, {"reason", "old tape reading"}});
+  const Json done = shop.Record(d101, Good(3, 240, "20"), DropLeft(292),
+                                {{"measured_nm", Mm(1018)}, {"reason", "old tape reading"}});
   EXPECT_EQ(shop.LengthOf(done.at("drop_tag")), Mm(292));
   EXPECT_EQ(shop.Balance("K3317", "unexplained"), Mm(82));
-  EXPECT_EQ(shop.Balance("K3317", "on site") + shop.Balance("K3317", "kerf") + shop.Balance("K3317", "on hand") + Mm(82), Mm(1100));
-  EXPECT_EQ(shop.Word("select reason || ' by ' || named as w from book.metal_out"), "old tape reading by test_saw");
+  EXPECT_EQ(shop.Balance("K3317", "on site") + shop.Balance("K3317", "kerf") +
+                shop.Balance("K3317", "on hand") + Mm(82),
+            Mm(1100));
+  EXPECT_EQ(shop.Word("select reason || ' by ' || named as w from book.metal_out"),
+            "old tape reading by test_saw");
   EXPECT_EQ(shop.Number("select open as n from api.cut_lines where line_no = '20'"), 1);
 }
 
@@ -78,8 +94,14 @@ TEST_F(Sawing, ADefectInsideTheBarBalancesTo6000) {
   EXPECT_EQ(shop.LengthOf(piped), Mm(6000 - 2022));
   shop.Record(piped, Fault("crop", 150, "pipe", 2));
   shop.Record(piped, Good(8, 400, "p"), DropLeft(458));
-  for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{{"on site", 4800}, {"reject", 400}, {"crop", 300}, {"trim", 10},
-           {"kerf", 32}, {"on hand", 458}, {"unexplained", 0}, {"received", 6000}})
+  for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{{"on site", 4800},
+                                                                                  {"reject", 400},
+                                                                                  {"crop", 300},
+                                                                                  {"trim", 10},
+                                                                                  {"kerf", 32},
+                                                                                  {"on hand", 458},
+                                                                                  {"unexplained", 0},
+                                                                                  {"received", 6000}})
     EXPECT_EQ(shop.Balance("T900", word), Mm(mm)) << word;
 }
 
@@ -113,14 +135,16 @@ TEST_F(Sawing, MoreThanTheMetalHolds_HK034) {
 
 TEST_F(Sawing, MoreThanOrderedIsRecordedAndRaisesAConflict) {
   shop.Record(bar, {Trim(), Good(15, 290)}, DropLeft(1608));
-  EXPECT_EQ(shop.Word("select kind || ': ' || words as w from api.conflicts"), "more cut than ordered: order O1 line 10: 14 ordered, 15 cut");
+  EXPECT_EQ(shop.Word("select kind || ': ' || words as w from api.conflicts"),
+            "more cut than ordered: order O1 line 10: 14 ordered, 15 cut");
   EXPECT_EQ(shop.Number("select open as n from api.cut_lines where line_no = '10'"), 0);
 }
 
 TEST_F(Sawing, CutFromTheWrongMetalIsRecordedAndRaisesAConflict) {
   shop.AddLine({.line = "c", .quantity = 1, .grade = "C45E"});
   shop.Record(bar, {Trim(), Good(1, 290, "c")}, DropLeft(5696));
-  EXPECT_EQ(shop.Word("select kind || ': ' || words as w from api.conflicts"), "cut from the wrong metal: order O1 line c from " + bar + ": another grade");
+  EXPECT_EQ(shop.Word("select kind || ': ' || words as w from api.conflicts"),
+            "cut from the wrong metal: order O1 line c from " + bar + ": another grade");
 }
 
 TEST_F(Sawing, ARestLongerThanTheArithmeticAllows_HK034_AndOneMuchShorterSaysWhy_HK026) {
@@ -134,7 +158,9 @@ TEST_F(Sawing, ARestLongerThanTheArithmeticAllows_HK034_AndOneMuchShorterSaysWhy
 
 TEST_F(Sawing, ScrapMeasuredLongerOrMuchShorterThanTheRestIsHeldToTheSameRule) {
   const auto scrap = [&](std::int64_t mm) {
-    return Code([&] { shop.Record(bar, {Trim(), Good(14, 290)}, {{"fate", "scrap"}, {"length_nm", Mm(mm)}}); });
+    return Code([&] {
+      shop.Record(bar, {Trim(), Good(14, 290)}, {{"fate", "scrap"}, {"length_nm", Mm(mm)}});
+    });
   };
   EXPECT_EQ(scrap(5000), "HK034");
   EXPECT_EQ(scrap(100), "HK026");
@@ -151,7 +177,8 @@ TEST_F(Sawing, WhatIsLeftIsADropWithAPlaceOrScrapNeverForgotten_HK026) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {bar, "GATE"}); }), "HK043");
 }
 
-// Exact ends on a hand-fed saw: (a) 504, (b) 502, (c) 503 give two pieces, (d) 250 is the piece itself, (e) 501 gives one.
+// Exact ends on a hand-fed saw: (a) 504, (b) 502, (c) 503 give two pieces, (d) 250 is the piece itself, (e)
+// 501 gives one.
 TEST_F(Sawing, TheLastPieceCostsFullPartOrNoKerfAndNeverLeavesANegative) {
   const auto cut = [&](std::int64_t mm, int count, const Json& strokes, const Json& left) {
     const std::string tag = Sawn(mm);
@@ -194,7 +221,8 @@ TEST_F(Sawing, AWrongPullIsAnsweredInWordsAndRemembered) {
   EXPECT_EQ(shop.Pull("A0").at("refused"), "HK024");
   EXPECT_EQ(shop.Pull(bar).at("layout"), 1);
   EXPECT_EQ(shop.Pull(bar).at("refused"), "HK043");
-  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where who = 'test_saw' and deed = 'pull'"), 4);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where who = 'test_saw' and deed = 'pull'"),
+            4);
   EXPECT_EQ(Code([&] { shop.Pull(bar, "9"); }), "HK023");
 }
 
@@ -207,14 +235,22 @@ TEST_F(Sawing, APlanIsDoneWhenItsLastLayoutIs) {
 
 TEST_F(Sawing, NothingIsShippedToAnotherCustomerThanItsOrders_HK042) {
   shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900));
-  EXPECT_EQ(Code([&] { Do(shop.planner, "ship", {R"({"note":"D1","customer":"Ister","lines":[{"order":"O1","line":"10","count":1}]})"}); }), "HK042");
+  EXPECT_EQ(Code([&] {
+              Do(shop.planner, "ship",
+                 {R"({"note":"D1","customer":"Ister","lines":[{"order":"O1","line":"10","count":1}]})"});
+            }),
+            "HK042");
 }
 
 TEST_F(Sawing, ShippingNeedsAPlainCountOfPiecesThatAreThere) {
   shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900));
   EXPECT_EQ(Code([&] { shop.Ship("D1", 15); }), "HK034");
   EXPECT_EQ(Code([&] { shop.Ship("D1", 0); }), "HK026");
-  EXPECT_EQ(Code([&] { Do(shop.planner, "ship", {R"({"note":"D1","customer":"Pallant","lines":[{"order":"O1","line":"10"}]})"}); }), "HK026");
+  EXPECT_EQ(Code([&] {
+              Do(shop.planner, "ship",
+                 {R"({"note":"D1","customer":"Pallant","lines":[{"order":"O1","line":"10"}]})"});
+            }),
+            "HK026");
   shop.Ship("D1", 4);
   EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "23505");  // a delivery note leaves once
   EXPECT_EQ(shop.Balance("M2208", "shipped"), Mm(4 * 290));

@@ -1,5 +1,5 @@
-// Days of an invented shop, told by their numbers: drop first, mixed units, customer's own, papers too weak, a bundle,
-// two scanners. All figures were worked out by hand.
+// Days of an invented shop, told by their numbers: drop first, mixed units, customer's own, papers too weak,
+// a bundle, two scanners. All figures were worked out by hand.
 #include "tests/schema/small_shop.h"
 
 namespace heatkeep {
@@ -16,26 +16,40 @@ TEST_F(Scenarios, DropFirstAndOneHeat) {
   shop.Fetch(d102, {{.count = 7, .length = 240}});
   const std::string d103 = shop.Record(d102, Good(7, 240), DropLeft(206)).at("drop_tag");
   EXPECT_EQ(shop.LengthOf(d103), Mm(206));
-  EXPECT_EQ(shop.Word("select p.tag || ' ' || l.heat as w from book.piece d join book.piece p on p.piece_id = d.parent_id join book.lot l on l.lot_id = d.lot_id"
-                      " where d.tag = $1", {d103}), d102 + " M2208");
-  EXPECT_EQ(shop.Balance("M2208", "on site") + shop.Balance("M2208", "kerf") + shop.Balance("M2208", "on hand"), Mm(1900));
+  EXPECT_EQ(shop.Word("select p.tag || ' ' || l.heat as w from book.piece d join book.piece p on p.piece_id "
+                      "= d.parent_id join book.lot l on l.lot_id = d.lot_id"
+                      " where d.tag = $1",
+                      {d103}),
+            d102 + " M2208");
+  EXPECT_EQ(
+      shop.Balance("M2208", "on site") + shop.Balance("M2208", "kerf") + shop.Balance("M2208", "on hand"),
+      Mm(1900));
 }
 
-// Round 2 in x 12 ft, 9 x 13 7/8 in, kerf 0.063 in, trim 0.5 in, dead end 2 in: 457.073 mm are left, exactly, whether the
-// list was typed in inches or as 352.425 mm. (1 in = 25.4 mm: international yard and pound agreement, 1959.)
+// Round 2 in x 12 ft, 9 x 13 7/8 in, kerf 0.063 in, trim 0.5 in, dead end 2 in: 457.073 mm are left, exactly,
+// whether the list was typed in inches or as 352.425 mm. (1 in = 25.4 mm: international yard and pound
+// agreement, 1959.)
 TEST_F(Scenarios, InchesAndMillimetresComeToTheSameNanometres) {
   constexpr std::int64_t kInch = 25'400'000;
   const std::int64_t kerf = kInch * 63 / 1000, trim = kInch / 2, piece = kInch * 111 / 8, bar = 144 * kInch;
   EXPECT_EQ(piece, 352'425'000);
-  const Json inch_saw{{"saws", Json::array({{{"saw", "inch"}, {"place", "SAW-3"}, {"max_section_nm", Mm(260)}, {"band", "27 x 0.9"}, {"kerf_nm", kerf},
-                                            {"trim_nm", trim}, {"grip_nm", 2 * kInch}}})}};
+  const Json inch_saw{{"saws", Json::array({{{"saw", "inch"},
+                                             {"place", "SAW-3"},
+                                             {"max_section_nm", Mm(260)},
+                                             {"band", "27 x 0.9"},
+                                             {"kerf_nm", kerf},
+                                             {"trim_nm", trim},
+                                             {"grip_nm", 2 * kInch}}})}};
   Do(shop.owner, "define_shop", {inch_saw.dump()});
   const Json two_inch{{"shape", "round"}, {"dim1_nm", 2 * kInch}, {"label", "round 2 in"}};
   Json line = LineJson({.heat = "S1", .grade = "1.4404", .papers_state = "none"}, "1");
   line["section"] = two_inch;
   line["length_nm"] = bar;
-  const std::string tag = Do(shop.clerk, "receive_delivery", {Json({{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({line})}}).dump()})["lines"][0]["tags"][0];
-  const Json wanted{{"order", "O1"}, {"line", "10"}, {"section", two_inch}, {"grade", "1.4404"}, {"length_nm", piece}, {"quantity", 9}};
+  const std::string tag = Do(shop.clerk, "receive_delivery",
+                             {Json({{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({line})}})
+                                  .dump()})["lines"][0]["tags"][0];
+  const Json wanted{{"order", "O1"},     {"line", "10"},       {"section", two_inch},
+                    {"grade", "1.4404"}, {"length_nm", piece}, {"quantity", 9}};
   Do(shop.planner, "add_cut_list", {Json({{"name", "L"}, {"lines", Json::array({wanted})}}).dump()});
   Json plan = shop.PlanFor(tag, {}, "inch");
   Json& layout = plan["layouts"][0];
@@ -45,19 +59,44 @@ TEST_F(Scenarios, InchesAndMillimetresComeToTheSameNanometres) {
   EXPECT_TRUE(Do(shop.planner, "commit_plan", {plan.dump()}).contains("plan"));
 }
 
-// Customer's own 2 x 3 000: 5 x 500 of it leave 490, kept though the house keeps from 600, never for anybody else.
+// Customer's own 2 x 3 000: 5 x 500 of it leave 490, kept though the house keeps from 600, never for anybody
+// else.
 TEST_F(Scenarios, CustomersOwnMetalServesThatCustomerOnlyAndItsRestIsKept) {
-  Do(shop.owner, "set_rules", {Json({{"keep", Json::array({{{"grade", "1.4404"}, {"keep_nm", Mm(600)}}})}}).dump()});
-  const Bars theirs{.heat = "E1", .grade = "1.4404", .condition = "", .length = 3000, .count = 2, .papers_state = "none", .owner = "Ister", .ends = 2, .round = 50};
+  Do(shop.owner, "set_rules",
+     {Json({{"keep", Json::array({{{"grade", "1.4404"}, {"keep_nm", Mm(600)}}})}}).dump()});
+  const Bars theirs{.heat = "E1",
+                    .grade = "1.4404",
+                    .condition = "",
+                    .length = 3000,
+                    .count = 2,
+                    .papers_state = "none",
+                    .owner = "Ister",
+                    .ends = 2,
+                    .round = 50};
   const auto tags = shop.Receive(theirs);
-  shop.AddLines({{.line = "own", .length = 500, .quantity = 5, .customer = "Ister", .papers = "none", .grade = "1.4404", .owner = "Ister", .round = 50},
-                 {.line = "other", .length = 400, .quantity = 1, .customer = "Drewe", .papers = "none", .grade = "1.4404", .round = 50}});
+  shop.AddLines({{.line = "own",
+                  .length = 500,
+                  .quantity = 5,
+                  .customer = "Ister",
+                  .papers = "none",
+                  .grade = "1.4404",
+                  .owner = "Ister",
+                  .round = 50},
+                 {.line = "other",
+                  .length = 400,
+                  .quantity = 1,
+                  .customer = "Drewe",
+                  .papers = "none",
+                  .grade = "1.4404",
+                  .round = 50}});
   EXPECT_EQ(Code([&] { shop.Promise(tags[1], {{.count = 1, .length = 400, .line = "other"}}); }), "HK042");
   shop.Fetch(tags[0], {{.count = 5, .length = 500, .line = "own"}});
   const std::string rest = shop.Record(tags[0], Good(5, 500, "own"), DropLeft(490)).at("drop_tag");
-  EXPECT_EQ(shop.Word("select owner || ' ' || length_nm as w from api.stock_on_hand where tag = $1", {rest}), "Ister 490000000");
+  EXPECT_EQ(shop.Word("select owner || ' ' || length_nm as w from api.stock_on_hand where tag = $1", {rest}),
+            "Ister 490000000");
   EXPECT_EQ(Code([&] { shop.Promise(rest, {{.count = 1, .length = 400, .line = "other"}}); }), "HK042");
-  EXPECT_EQ(shop.Number("select sum(mass_g)::bigint as n from api.stock_on_hand where owner = 'Ister'"), 54821);  // 3 490 mm at 15.708 kg/m
+  EXPECT_EQ(shop.Number("select sum(mass_g)::bigint as n from api.stock_on_hand where owner = 'Ister'"),
+            54821);  // 3 490 mm at 15.708 kg/m
 }
 
 // 25 x 280 with 3.1: the 3.1 bar gives 21, the 2.2 bar gives none whatever is short.
@@ -71,10 +110,12 @@ TEST_F(Scenarios, PapersThatAreTooWeakAreNotTakenEvenForTheLastFour) {
   Json plan = shop.PlanFor(strong, {{.count = 21, .length = 280}});
   EXPECT_EQ(plan["layouts"][0]["left_nm"], Mm(66));
   EXPECT_EQ(plan["layouts"][0]["left"], "scrap");
-  plan["shorts"] = Json::array({{{"order", "O1"}, {"line", "10"}, {"missing", 4}, {"why", "no more 3.1 metal"}}});
+  plan["shorts"] =
+      Json::array({{{"order", "O1"}, {"line", "10"}, {"missing", 4}, {"why", "no more 3.1 metal"}}});
   EXPECT_TRUE(Do(shop.planner, "commit_plan", {plan.dump()}).contains("plan"));
   EXPECT_EQ(shop.Number("select missing as n from api.plan_shorts"), 4);
-  EXPECT_EQ(Code([&] { shop.Promise(strong, {{.count = 22, .length = 280}}); }), "");  // answered as taken, not refused
+  EXPECT_EQ(Code([&] { shop.Promise(strong, {{.count = 22, .length = 280}}); }),
+            "");  // answered as taken, not refused
 }
 
 // Five bars of one heat in a bundle whose dead end is 120: 19 each of 95 x 300 and five rests of 250.
@@ -82,10 +123,12 @@ TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEnd) {
   const auto tags = shop.ReceiveCertified({.heat = "C30", .count = 5, .round = 30});
   shop.AddLine({.length = 300, .quantity = 95, .round = 30});
   Json plan = shop.PlanFor(tags[0], {{.count = 19, .length = 300}});
-  for (std::size_t i = 1; i < 5; ++i) plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300}})["layouts"][0]);
+  for (std::size_t i = 1; i < 5; ++i)
+    plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300}})["layouts"][0]);
   EXPECT_EQ(plan["layouts"][4]["left_nm"], Mm(250));
   plan["bundled"] = true;
-  EXPECT_EQ(Code([&] { Do(shop.planner, "commit_plan", {plan.dump()}); }), "HK409");  // 60 is the grip of a single bar
+  EXPECT_EQ(Code([&] { Do(shop.planner, "commit_plan", {plan.dump()}); }),
+            "HK409");  // 60 is the grip of a single bar
   plan["grip_nm"] = Mm(120);
   ASSERT_EQ(Do(shop.planner, "commit_plan", {plan.dump()}).at("layouts"), 5);
   for (const std::string& tag : tags) {
@@ -100,11 +143,13 @@ TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEnd) {
 
 // Two scanners, two seconds apart: the first has it; the second is told who, and the try is remembered.
 TEST_F(Scenarios, TheSecondScannerIsToldWhoHasThePiece) {
-  const auto drops = shop.ReceiveCertified({.heat = "D1", .length = 640, .count = 1, .kind = "drop", .ends = 1});
+  const auto drops =
+      shop.ReceiveCertified({.heat = "D1", .length = 640, .count = 1, .kind = "drop", .ends = 1});
   shop.AddLines({{.line = "x", .length = 250, .quantity = 2}, {.line = "y", .length = 500, .quantity = 1}});
   shop.Fetch(drops[0], {{.count = 2, .length = 250, .line = "x"}});
   EXPECT_EQ(shop.Pull(drops[0], "2").at("words"), drops[0] + " is at saw");
-  EXPECT_EQ(shop.Promise(drops[0], {{.count = 1, .length = 500, .line = "y"}}).at("taken").at(0).at("why"), "promised to plan 1 by test_planner");
+  EXPECT_EQ(shop.Promise(drops[0], {{.count = 1, .length = 500, .line = "y"}}).at("taken").at(0).at("why"),
+            "promised to plan 1 by test_planner");
   EXPECT_EQ(shop.Number("select count(*) as n from api.refusals"), 2);
   EXPECT_EQ(Unexplained("D1"), 0);
 }

@@ -2,24 +2,43 @@
 
 namespace heatkeep {
 
-Json Round(std::int64_t mm) { return {{"shape", "round"}, {"dim1_nm", Mm(mm)}, {"label", "round " + std::to_string(mm)}}; }
+Json Round(std::int64_t mm) {
+  return {{"shape", "round"}, {"dim1_nm", Mm(mm)}, {"label", "round " + std::to_string(mm)}};
+}
 
 Json LineJson(const Bars& b, const std::string& line) {
-  Json n{{"line", line},           {"mill", b.mill},           {"heat", b.heat},   {"read_from", b.read_from},
-         {"grade", b.grade},       {"section", Round(b.round)}, {"condition", b.condition}, {"length_nm", Mm(b.length)},
-         {"count", b.count},       {"place", b.place},         {"papers_state", b.papers_state}, {"owner", b.owner},
-         {"ends", b.ends},         {"doubt_nm", Mm(b.doubt)},  {"kind", b.kind},   {"mark", "last"}, {"old_tag", b.old_tag}};
+  Json n{{"line", line},
+         {"mill", b.mill},
+         {"heat", b.heat},
+         {"read_from", b.read_from},
+         {"grade", b.grade},
+         {"section", Round(b.round)},
+         {"condition", b.condition},
+         {"length_nm", Mm(b.length)},
+         {"count", b.count},
+         {"place", b.place},
+         {"papers_state", b.papers_state},
+         {"owner", b.owner},
+         {"ends", b.ends},
+         {"doubt_nm", Mm(b.doubt)},
+         {"kind", b.kind},
+         {"mark", "last"},
+         {"old_tag", b.old_tag}};
   if (b.slip_count) n["slip_count"] = *b.slip_count;
   if (b.weighed_g) n["weighed_g"] = *b.weighed_g;
   return n;
 }
 
-Json Good(int count, std::int64_t length, const std::string& line, const std::string& order, std::int64_t kerf) {
-  return {{"class", "good"}, {"order", order}, {"line", line}, {"count", count}, {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}};
+Json Good(int count, std::int64_t length, const std::string& line, const std::string& order,
+          std::int64_t kerf) {
+  return {{"class", "good"}, {"order", order},          {"line", line},
+          {"count", count},  {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}};
 }
 Json Trim() { return {{"class", "trim"}, {"length_nm", Mm(10)}, {"kerf_nm", Mm(2)}}; }
-Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count, std::int64_t kerf) {
-  return {{"class", word}, {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}, {"fault", fault}, {"count", count}};
+Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count,
+           std::int64_t kerf) {
+  return {
+      {"class", word}, {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}, {"fault", fault}, {"count", count}};
 }
 Json DropLeft(std::int64_t length, const std::string& place) {
   return {{"fate", "drop"}, {"length_nm", Mm(length)}, {"place", place}};
@@ -44,15 +63,24 @@ Json Do(Connection& who, const std::string& deed, const std::vector<Param>& para
 namespace {
 
 Json SawJson(const std::string& name, std::int64_t most, std::int64_t trim, std::int64_t grip) {
-  return {{"saw", name}, {"place", "SAW-" + name}, {"max_section_nm", Mm(most)}, {"band", "34 x 1.1"}, {"kerf_nm", Mm(2)},
-          {"trim_nm", Mm(trim)}, {"grip_nm", Mm(grip)}, {"grip_bundle_nm", Mm(grip == 0 ? 0 : 120)}};
+  return {{"saw", name},
+          {"place", "SAW-" + name},
+          {"max_section_nm", Mm(most)},
+          {"band", "34 x 1.1"},
+          {"kerf_nm", Mm(2)},
+          {"trim_nm", Mm(trim)},
+          {"grip_nm", Mm(grip)},
+          {"grip_bundle_nm", Mm(grip == 0 ? 0 : 120)}};
 }
 
-Json PlaceJson(const std::string& name, const std::string& kind) { return {{"place", name}, {"site", "main"}, {"kind", kind}}; }
+Json PlaceJson(const std::string& name, const std::string& kind) {
+  return {{"place", name}, {"site", "main"}, {"kind", kind}};
+}
 
 Json GradeJson(const std::string& name, const std::string& number, int density) {
-  return {{"designation", name}, {"number", number}, {"family", "steel"}, {"standard", "EN"}, {"density_kg_m3", density},
-          {"density_source", "invented"}, {"source", "invented"}, {"evidence", "none"}};
+  return {{"designation", name},  {"number", number},         {"family", "steel"},
+          {"standard", "EN"},     {"density_kg_m3", density}, {"density_source", "invented"},
+          {"source", "invented"}, {"evidence", "none"}};
 }
 
 Json TheShop() {
@@ -62,18 +90,24 @@ Json TheShop() {
   light["max_mass_g"] = 100'000;
   const auto customer = [](const char* name) { return Json{{"name", name}, {"customer", true}}; };
   const auto mill = [](const char* name) { return Json{{"name", name}, {"mill", true}, {"supplier", true}}; };
-  return {{"parties", {mill("Vandrek"), mill("Kestholm"), customer("Pallant"), customer("Drewe"), customer("Ister")}},
+  return {{"parties",
+           {mill("Vandrek"), mill("Kestholm"), customer("Pallant"), customer("Drewe"), customer("Ister")}},
           {"sites", Json::array({{{"site", "main"}, {"letter", "A"}, {"offline_letter", "Q"}}})},
-          {"places", {high, low, light, PlaceJson("GATE", "gate"), PlaceJson("SAW-1", "saw"), PlaceJson("SAW-2", "saw"),
-                      PlaceJson("SAW-3", "saw"), PlaceJson("QUAR", "quarantine")}},
+          {"places",
+           {high, low, light, PlaceJson("GATE", "gate"), PlaceJson("SAW-1", "saw"), PlaceJson("SAW-2", "saw"),
+            PlaceJson("SAW-3", "saw"), PlaceJson("QUAR", "quarantine")}},
           {"saws", {SawJson("1", 260, 10, 60), SawJson("2", 500, 10, 60), SawJson("3", 260, 0, 0)}}};
 }
 
 }  // namespace
 
 SmallShop::SmallShop()
-    : clerk(book.As("clerk")), planner(book.As("planner")), saw(book.As("saw")), quality(book.As("quality")),
-      owner(book.As("owner")), admin(book.Admin()) {
+    : clerk(book.As("clerk")),
+      planner(book.As("planner")),
+      saw(book.As("saw")),
+      quality(book.As("quality")),
+      owner(book.As("owner")),
+      admin(book.Admin()) {
   const Json grades{GradeJson("42CrMo4", "1.7225", 7850), GradeJson("C45E", "1.1191", 7850),
                     GradeJson("X2CrNiMo17-12-2", "1.4404", 8000)};
   Do(owner, "define_grade", {grades.dump()});
@@ -84,7 +118,8 @@ SmallShop::SmallShop()
 
 Json SmallShop::Deliver(const std::string& note, const std::vector<Bars>& lines) {
   Json body{{"note", note}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
-  for (const Bars& line : lines) body["lines"].push_back(LineJson(line, std::to_string(body["lines"].size() + 1)));
+  for (const Bars& line : lines)
+    body["lines"].push_back(LineJson(line, std::to_string(body["lines"].size() + 1)));
   return Do(clerk, "receive_delivery", {body.dump()});
 }
 
@@ -95,15 +130,22 @@ std::vector<std::string> SmallShop::Receive(const Bars& bars) {
 
 Json SmallShop::Certify(const std::string& heat, const Bars& as, const std::string& type) {
   const std::string number = "C" + std::to_string(Number("select count(*) + 1 as n from book.document"));
-  const Json body{{"issuer", as.mill}, {"number", number}, {"type", type}, {"issued_on", "2026-01-02"},
-                  {"lots", Json::array({{{"heat", heat}, {"section", Round(as.round)}, {"condition", as.condition},
-                                         {"grade", as.grade}, {"heat_analysis", {{"C", "410000"}}}}})}};
+  const Json body{{"issuer", as.mill},
+                  {"number", number},
+                  {"type", type},
+                  {"issued_on", "2026-01-02"},
+                  {"lots", Json::array({{{"heat", heat},
+                                         {"section", Round(as.round)},
+                                         {"condition", as.condition},
+                                         {"grade", as.grade},
+                                         {"heat_analysis", {{"C", "410000"}}}}})}};
   return Do(quality, "file_document", {body.dump()});
 }
 
 std::vector<std::string> SmallShop::ReceiveCertified(const Bars& bars) {
   const std::vector<std::string> tags = Receive(bars);
-  if (Word("select papers_state::text as w from book.lot where heat = $1 order by lot_id desc limit 1", {bars.heat}) != "here")
+  if (Word("select papers_state::text as w from book.lot where heat = $1 order by lot_id desc limit 1",
+           {bars.heat}) != "here")
     Certify(bars.heat, bars);
   return tags;
 }
@@ -114,9 +156,19 @@ Json SmallShop::AddLines(const std::vector<Wanted>& wanted) {
   const std::string name = "L" + std::to_string(Number("select count(*) + 1 as n from book.cut_list"));
   Json body{{"name", name}, {"lines", Json::array()}};
   for (const Wanted& w : wanted) {
-    Json n{{"order", w.order}, {"line", w.line}, {"customer", w.customer}, {"section", Round(w.round)}, {"grade", w.grade},
-           {"condition", w.condition}, {"length_nm", Mm(w.length)}, {"quantity", w.quantity}, {"papers", w.papers},
-           {"owner", w.owner}, {"one_heat", w.one_heat}, {"tolerance_minus_nm", Mm(w.minus)}, {"tolerance_plus_nm", Mm(w.plus)}};
+    Json n{{"order", w.order},
+           {"line", w.line},
+           {"customer", w.customer},
+           {"section", Round(w.round)},
+           {"grade", w.grade},
+           {"condition", w.condition},
+           {"length_nm", Mm(w.length)},
+           {"quantity", w.quantity},
+           {"papers", w.papers},
+           {"owner", w.owner},
+           {"one_heat", w.one_heat},
+           {"tolerance_minus_nm", Mm(w.minus)},
+           {"tolerance_plus_nm", Mm(w.plus)}};
     if (w.max_heats) n["max_heats"] = *w.max_heats;
     body["lines"].push_back(n);
   }
@@ -124,8 +176,10 @@ Json SmallShop::AddLines(const std::vector<Wanted>& wanted) {
 }
 
 Json SmallShop::PlanFor(const std::string& tag, const std::vector<Cuts>& cuts, const std::string& saw_name) {
-  const Row piece = admin.Execute("select length_nm, ends, version, owner_id from book.piece where tag = $1", {tag}).Only();
-  const Row on = admin.Execute("select kerf_nm, trim_nm, grip_nm from api.saws where saw = $1", {saw_name}).Only();
+  const Row piece =
+      admin.Execute("select length_nm, ends, version, owner_id from book.piece where tag = $1", {tag}).Only();
+  const Row on =
+      admin.Execute("select kerf_nm, trim_nm, grip_nm from api.saws where saw = $1", {saw_name}).Only();
   const bool rough = piece.Int("ends") == 0 && on.Int("trim_nm") > 0;
   const std::int64_t trim = rough ? on.Int("trim_nm") : 0;
   std::int64_t kerf = rough ? on.Int("kerf_nm") : 0, left = piece.Int("length_nm") - trim - kerf;
@@ -136,11 +190,26 @@ Json SmallShop::PlanFor(const std::string& tag, const std::vector<Cuts>& cuts, c
     list.push_back({{"order", c.order}, {"line", c.line}, {"count", c.count}, {"length_nm", Mm(c.length)}});
   }
   const char* fate = left == 0 ? "none" : left >= Mm(150) || piece.Int("owner_id") != 0 ? "drop" : "scrap";
-  const Json layout{{"tag", tag}, {"version", piece.Int("version")}, {"length_nm", piece.Int("length_nm")}, {"trim_nm", trim},
-                    {"kerf_nm", kerf}, {"left_nm", left}, {"left", fate}, {"cuts", list}};
-  return {{"aim", "drops-first"}, {"saw", saw_name}, {"bundled", false}, {"kerf_nm", on.Int("kerf_nm")},
-          {"trim_nm", on.Int("trim_nm")}, {"grip_nm", on.Int("grip_nm")}, {"status", "proved"}, {"ended_by", "proof"},
-          {"proof", "by hand"}, {"value", Json::object()}, {"bound", Json::object()}, {"layouts", Json::array({layout})},
+  const Json layout{{"tag", tag},
+                    {"version", piece.Int("version")},
+                    {"length_nm", piece.Int("length_nm")},
+                    {"trim_nm", trim},
+                    {"kerf_nm", kerf},
+                    {"left_nm", left},
+                    {"left", fate},
+                    {"cuts", list}};
+  return {{"aim", "drops-first"},
+          {"saw", saw_name},
+          {"bundled", false},
+          {"kerf_nm", on.Int("kerf_nm")},
+          {"trim_nm", on.Int("trim_nm")},
+          {"grip_nm", on.Int("grip_nm")},
+          {"status", "proved"},
+          {"ended_by", "proof"},
+          {"proof", "by hand"},
+          {"value", Json::object()},
+          {"bound", Json::object()},
+          {"layouts", Json::array({layout})},
           {"shorts", Json::array()}};
 }
 
@@ -148,7 +217,9 @@ Json SmallShop::Promise(const std::string& tag, const std::vector<Cuts>& cuts, c
   return Do(planner, "commit_plan", {PlanFor(tag, cuts, saw_name).dump()});
 }
 
-Json SmallShop::Pull(const std::string& tag, const std::string& saw_name) { return Do(saw, "pull", {tag, saw_name}); }
+Json SmallShop::Pull(const std::string& tag, const std::string& saw_name) {
+  return Do(saw, "pull", {tag, saw_name});
+}
 
 void SmallShop::Fetch(const std::string& tag, const std::vector<Cuts>& cuts) {
   ASSERT_TRUE(Promise(tag, cuts).contains("plan"));
@@ -156,16 +227,22 @@ void SmallShop::Fetch(const std::string& tag, const std::vector<Cuts>& cuts) {
 }
 
 Json SmallShop::Record(const std::string& tag, const Json& strokes, const Json& left, const Json& more) {
-  Json body{{"tag", tag}, {"saw", "1"}, {"strokes", strokes.is_object() ? Json::array({strokes}) : strokes}, {"finish", !left.is_null()}};
+  Json body{{"tag", tag},
+            {"saw", "1"},
+            {"strokes", strokes.is_object() ? Json::array({strokes}) : strokes},
+            {"finish", !left.is_null()}};
   if (!left.is_null()) body["left"] = left;
   body.update(more);
   return Do(saw, "record_cut", {body.dump()});
 }
 
-Json SmallShop::Hold(const std::string& heat) { return Do(quality, "place_hold", {"heat", heat, std::nullopt, "letter of the mill"}); }
+Json SmallShop::Hold(const std::string& heat) {
+  return Do(quality, "place_hold", {"heat", heat, std::nullopt, "letter of the mill"});
+}
 
 Json SmallShop::Ship(const std::string& note, int count, const std::string& line, const std::string& order) {
-  const Json body{{"note", note}, {"customer", "Pallant"},
+  const Json body{{"note", note},
+                  {"customer", "Pallant"},
                   {"lines", Json::array({{{"order", order}, {"line", line}, {"count", count}}})}};
   return Do(planner, "ship", {body.dump()});
 }
@@ -180,7 +257,8 @@ std::int64_t SmallShop::LengthOf(const std::string& tag) {
   return Number("select length_nm as n from book.piece where tag = $1", {tag});
 }
 std::int64_t SmallShop::Balance(const std::string& heat, const std::string& word) {
-  const Result rows = quality.Execute("select sum(length_nm)::bigint as n from api.metal_balance('heat', $1) where class = $2", {heat, word});
+  const Result rows = quality.Execute(
+      "select sum(length_nm)::bigint as n from api.metal_balance('heat', $1) where class = $2", {heat, word});
   return rows.Only().OptionalInt("n").value_or(0);
 }
 
@@ -189,7 +267,8 @@ std::string SmallShop::Raw(const std::string& script, const std::string& deed) {
     Connection fresh = book.Admin();
     return Code([&] {
       Transaction all(fresh);
-      fresh.ExecuteScript(before + "select set_config('heatkeep.deed', " + fresh.QuoteText(deed) + ", true); " + script);
+      fresh.ExecuteScript(before + "select set_config('heatkeep.deed', " + fresh.QuoteText(deed) +
+                          ", true); " + script);
       all.Commit();
     });
   };
@@ -200,7 +279,8 @@ std::string SmallShop::Raw(const std::string& script, const std::string& deed) {
 std::vector<std::string> SmallShop::Broken() {
   std::vector<std::string> words;
   for (const Row row : quality.Execute("select * from api.verify_book() where not ok"))
-    if (row.Text("check") != "the server keeps what it says") words.push_back(row.Text("check") + ": " + row.Text("detail"));
+    if (row.Text("check") != "the server keeps what it says")
+      words.push_back(row.Text("check") + ": " + row.Text("detail"));
   return words;
 }
 

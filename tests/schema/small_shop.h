@@ -1,5 +1,5 @@
-// A shop small enough to see at a glance, in a book of its own, and short verbs to work it; every verb is called by the
-// role whose work it is, really logged in.
+// A shop small enough to see at a glance, in a book of its own, and short verbs to work it; every verb is
+// called by the role whose work it is, really logged in.
 //
 //   saws 1 (kerf 2, trim 10, grip 60, bundled 120, to 260) and 2 (the same, to 500) and 3 (grip 0, trim 0)
 //   places B1-1 (to 6.5 m), B1-2 (to 1 m), B1-3 (to 100 kg), GATE, SAW-1, SAW-2, SAW-3, QUAR
@@ -40,7 +40,8 @@ struct Wanted {
   std::string line = "10";
   std::int64_t length = 290;
   int quantity = 14;
-  std::string order = "O1", customer = "Pallant", papers = "3.1", grade = "42CrMo4", condition = {}, owner = {}, one_heat = {};
+  std::string order = "O1", customer = "Pallant", papers = "3.1", grade = "42CrMo4", condition = {},
+              owner = {}, one_heat = {};
   std::int64_t round = 80, minus = 0, plus = 0;
   std::optional<int> max_heats = {};
 };
@@ -52,9 +53,11 @@ struct Cuts {
 };
 
 // Strokes and what is left, as record_cut takes them.
-Json Good(int count, std::int64_t length, const std::string& line = "10", const std::string& order = "O1", std::int64_t kerf = 2);
+Json Good(int count, std::int64_t length, const std::string& line = "10", const std::string& order = "O1",
+          std::int64_t kerf = 2);
 Json Trim();
-Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count = 1, std::int64_t kerf = 2);
+Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count = 1,
+           std::int64_t kerf = 2);
 Json DropLeft(std::int64_t length, const std::string& place = "B1-1");
 Json ScrapLeft();
 Json SamePiece(const std::string& place = "B1-1");
@@ -78,32 +81,38 @@ class SmallShop {
   Json AddLine(const Wanted& wanted);  // a cut list of one line
   Json AddLines(const std::vector<Wanted>& wanted);
 
-  // The plan of one layout on saw 1 (or another), with the arithmetic of the ordinary ending; the answer of commit_plan.
+  // The plan of one layout on saw 1 (or another), with the arithmetic of the ordinary ending; the answer of
+  // commit_plan.
   Json PlanFor(const std::string& tag, const std::vector<Cuts>& cuts, const std::string& saw_name = "1");
   Json Promise(const std::string& tag, const std::vector<Cuts>& cuts, const std::string& saw_name = "1");
   Json Pull(const std::string& tag, const std::string& saw_name = "1");
   // Promise and pull, both of which must succeed.
   void Fetch(const std::string& tag, const std::vector<Cuts>& cuts);
   // One record_cut; finished when `left` is not null. `more` is merged into the body.
-  Json Record(const std::string& tag, const Json& strokes, const Json& left = nullptr, const Json& more = Json::object());
+  Json Record(const std::string& tag, const Json& strokes, const Json& left = nullptr,
+              const Json& more = Json::object());
   Json Hold(const std::string& heat);
-  Json Ship(const std::string& note, int count, const std::string& line = "10", const std::string& order = "O1");
+  Json Ship(const std::string& note, int count, const std::string& line = "10",
+            const std::string& order = "O1");
 
   // Looking behind the book's back.
   std::int64_t Number(const std::string& sql, const std::vector<Param>& params = {});
   std::string Word(const std::string& sql, const std::vector<Param>& params = {});
   std::int64_t LengthOf(const std::string& tag);  // nm
-  std::int64_t Balance(const std::string& heat, const std::string& word);  // nm of one class of the heat, 0 if none
+  std::int64_t Balance(const std::string& heat,
+                       const std::string& word);  // nm of one class of the heat, 0 if none
 
-  // Runs the script as the superuser and again as heatkeep_book, each in a transaction that claims the deed (none when
-  // empty) and commits; answers "" when it went through, the SQLSTATE, or both with a slash where they differ.
+  // Runs the script as the superuser and again as heatkeep_book, each in a transaction that claims the deed
+  // (none when empty) and commits; answers "" when it went through, the SQLSTATE, or both with a slash where
+  // they differ.
   std::string Raw(const std::string& script, const std::string& deed = "put_away");
 
   // The checks of verify_book that fail, without that of the server's settings.
   std::vector<std::string> Broken();
 };
 
-// Every test has a shop of its own, and after every test the book must be whole unless the test spoilt it itself.
+// Every test has a shop of its own, and after every test the book must be whole unless the test spoilt it
+// itself.
 class ShopTest : public testing::Test {
  protected:
   void TearDown() override;

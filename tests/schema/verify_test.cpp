@@ -1,5 +1,6 @@
-// verify_book passes after every kind of deed (every test of this folder asks it at its end), and finds what was changed
-// behind the book's back: by the chains, by the replay, by the balances, and at last by comparing with a kept seal.
+// verify_book passes after every kind of deed (every test of this folder asks it at its end), and finds what
+// was changed behind the book's back: by the chains, by the replay, by the balances, and at last by comparing
+// with a kept seal.
 #include <algorithm>
 #include <cstdlib>
 #include <filesystem>
@@ -35,9 +36,10 @@ struct Verify : ShopTest {
   std::string bar, drop;
 };
 
-constexpr const char *kChains = "chains of happenings", *kEnds = "ends of chains", *kReplay = "replay equals the present state",
-                     *kPieces = "metal balance of every piece", *kCuts = "metal balance of every closed cut",
-                     *kLots = "metal balance of every lot", *kSeals = "seals";
+constexpr const char *kChains = "chains of happenings", *kEnds = "ends of chains",
+                     *kReplay = "replay equals the present state", *kPieces = "metal balance of every piece",
+                     *kCuts = "metal balance of every closed cut", *kLots = "metal balance of every lot",
+                     *kSeals = "seals";
 
 TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   const auto tags = shop.ReceiveCertified({.heat = "K1", .count = 6});
@@ -47,27 +49,33 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Do(shop.quality, "release", {tags[1], "straight enough"});
   Do(shop.quality, "allow_at_risk", {"Vandrek", "R1", "hurry"});
   Do(shop.quality, "allow_grade", {"C45E", "42CrMo4", "letter"});
-  Do(shop.owner, "set_rules", {R"({"keep": [{"grade": "C45E", "keep_nm": 200000000}], "prices": [{"grade": "C45E", "cents_per_tonne": 9, "scrap_cents_per_tonne": 1}],
+  Do(shop.owner, "set_rules",
+     {R"({"keep": [{"grade": "C45E", "keep_nm": 200000000}], "prices": [{"grade": "C45E", "cents_per_tonne": 9, "scrap_cents_per_tonne": 1}],
                                   "rates": [{"family": "steel", "mm2_per_min": 4000}]})"});
   shop.AddLine({.line = "2", .quantity = 30});
   const std::int64_t plan = shop.Promise(tags[2], {{.line = "2"}}).at("plan");
   Do(shop.planner, "cancel_plan", {plan, "not needed"});
   shop.Fetch(tags[3], {{.count = 14, .line = "2"}});
-  shop.Record(tags[3], {Trim(), Good(13, 290, "2"), Fault("reject", 280, "short"), Fault("crop", 50, "crack")}, ScrapLeft());
+  shop.Record(tags[3],
+              {Trim(), Good(13, 290, "2"), Fault("reject", 280, "short"), Fault("crop", 50, "crack")},
+              ScrapLeft());
   Do(shop.saw, "correct_length", {tags[4], Mm(5990), Mm(2), "tape"});
   Do(shop.saw, "take_tag_block", {"s", "main", 5});
   const std::int64_t hold = shop.Hold("K1").at("hold_id");
   Do(shop.quality, "lift_hold", {hold, "second analysis"});
   Do(shop.quality, "correct_receipt", {tags[5], LineJson({.heat = "K2"}, "1").dump(), "Ister", "stencil"});
   shop.Ship("D1", 10);
-  Json opening{{"name", "start"}, {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
+  Json opening{{"name", "start"},
+               {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
   Do(shop.clerk, "open_balance", {opening.dump()});
   Do(shop.quality, "seal_book", {});
   EXPECT_EQ(Failing(), Checks());
   // every deed there is was done here, or this test says which is missing
   std::vector<std::string> missing;
-  for (const Row row : shop.admin.Execute("select distinct proname::text as n from pg_proc where pronamespace = 'api'::regnamespace and provolatile = 'v'"
-                                          " and proname <> 'verify_book' and not exists (select from book.request where deed = proname) order by 1"))
+  for (const Row row : shop.admin.Execute("select distinct proname::text as n from pg_proc where "
+                                          "pronamespace = 'api'::regnamespace and provolatile = 'v'"
+                                          " and proname <> 'verify_book' and not exists (select from "
+                                          "book.request where deed = proname) order by 1"))
     missing.push_back(row.Text("n"));
   EXPECT_EQ(missing, Checks());
 }
@@ -88,7 +96,10 @@ TEST_F(Verify, ARowTakenAwayOrPutIn) {
 }
 
 TEST_F(Verify, APromiseOfMetalThatIsGone) {
-  Behind("insert into book.promise (piece_id, words, promised_by, expires_at) select piece_id, 'w', 'p', now() from book.piece where tag = '" + bar + "'");
+  Behind(
+      "insert into book.promise (piece_id, words, promised_by, expires_at) select piece_id, 'w', 'p', now() "
+      "from book.piece where tag = '" +
+      bar + "'");
   EXPECT_EQ(Failing(), (Checks{kReplay, "promises are of metal that is there"}));
 }
 
@@ -98,18 +109,24 @@ TEST_F(Verify, APlaceMovedInTheTableOnly) {
 }
 
 TEST_F(Verify, AHappeningThatSetSomethingElse) {
-  Behind("update book.happening set sets = sets || '{\"length_nm\": 1}' where tbl = 'piece' and deed = 'receive_delivery'");
+  Behind(
+      "update book.happening set sets = sets || '{\"length_nm\": 1}' where tbl = 'piece' and deed = "
+      "'receive_delivery'");
   const Checks failing = Failing();
   EXPECT_EQ(failing.at(0), kChains);
 }
 
 struct VerifyEach : Verify, testing::WithParamInterface<const char*> {};
 TEST_P(VerifyEach, OneWordOfOneHappening) {
-  Behind(std::string("update book.happening set ") + GetParam() + " where happening_id = (select max(happening_id) from book.happening where tbl = 'cut')");
+  Behind(std::string("update book.happening set ") + GetParam() +
+         " where happening_id = (select max(happening_id) from book.happening where tbl = 'cut')");
   EXPECT_EQ(Failing().at(0), kChains);
 }
-INSTANTIATE_TEST_SUITE_P(Words, VerifyEach, testing::Values("who = 'test_owner'", "at = at + interval '1 us'", "true_at = true_at - interval '1 us'",
-                                                            "reason = 'x'", "device = 'x'", "deed = 'x'", "request_id = gen_random_uuid()", "hash = sha256('x')"));
+INSTANTIATE_TEST_SUITE_P(Words, VerifyEach,
+                         testing::Values("who = 'test_owner'", "at = at + interval '1 us'",
+                                         "true_at = true_at - interval '1 us'", "reason = 'x'",
+                                         "device = 'x'", "deed = 'x'", "request_id = gen_random_uuid()",
+                                         "hash = sha256('x')"));
 
 // The last happening of the drop's chain and what it did, as one who knows the book would take them away.
 constexpr const char* kForget = R"(
@@ -145,14 +162,17 @@ TEST_F(CutOff, WithTheEndMendedTooOnlyTheSealFindsIt) {
 TEST_F(CutOff, WithTheSealTakenOutTooOnlyTheDigestKeptOutsideFindsIt) {
   Behind(forget + kMendEnd + "delete from book.seal;");
   EXPECT_EQ(Failing(), Checks());
-  EXPECT_NE(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}), seal.at("digest").get<std::string>());
+  EXPECT_NE(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}),
+            seal.at("digest").get<std::string>());
 }
 
 TEST_F(CutOff, TheDigestOfASealStaysTheSameWhateverIsDoneAfterIt) {
   shop.ReceiveCertified({.heat = "K1", .count = 3});
   Do(shop.clerk, "put_away", {drop, "B1-1"});
-  EXPECT_EQ(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}), seal.at("digest").get<std::string>());
-  EXPECT_NE(shop.quality.Execute("select digest from api.book_digest()").Only().Text("digest"), seal.at("digest").get<std::string>());
+  EXPECT_EQ(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}),
+            seal.at("digest").get<std::string>());
+  EXPECT_NE(shop.quality.Execute("select digest from api.book_digest()").Only().Text("digest"),
+            seal.at("digest").get<std::string>());
   EXPECT_EQ(Failing(), Checks());
 }
 
@@ -161,12 +181,15 @@ TEST_F(CutOff, WhoKnowsHowRewritesAWholeChainAndIsStillFoundByTheSeal) {
       for h in select * from book.happening where chain = 'piece' and chain_id = (select chain_id from book.happening where deed = 'put_away') order by seq loop
         h.who := 'test_owner'; h.hash := guard.happening_hash(v, h); v := h.hash;
         update book.happening set who = h.who, hash = h.hash where happening_id = h.happening_id;
-      end loop; end $$;)" + std::string(kMendEnd));
+      end loop; end $$;)" +
+         std::string(kMendEnd));
   EXPECT_EQ(Failing(), Checks{kSeals});
 }
 
 std::string ServerWords(Connection& quality, bool& ok) {
-  const Row row = quality.Execute("select * from api.verify_book() where \"check\" = 'the server keeps what it says'").Only();
+  const Row row =
+      quality.Execute("select * from api.verify_book() where \"check\" = 'the server keeps what it says'")
+          .Only();
   ok = row.Bool("ok");
   return row.Text("detail");
 }
