@@ -4,6 +4,7 @@
 
 #include "client/allocator/exact_small.h"
 #include "client/allocator/heat_choice.h"
+#include "client/allocator/least_possible.h"
 #include "client/allocator/loosen.h"
 #include "client/allocator/relaxation.h"
 #include "client/allocator/starts.h"
@@ -46,44 +47,70 @@ class Searcher {
     }
   }
 
+  // Does the best plan so far reach the bounds from lengths alone, the aim's leading key included?
+  bool LeadClosed() const {
+    for (std::size_t k = 0; k <= c_.priorities.size(); ++k)
+      if (result_.best.score[k] > SimpleBound(c_, k, result_.best.score)) return false;
+    return true;
+  }
+
   void Quick() {
     Take(QuickPlan(c_, PlainChoice()));
+    control_.better(result_);
+    StartStyle fullest;
+    fullest.fill = fullest.fullest = true;
+    const bool one = OneLength();
+    if (one && LeadClosed()) return;
     for (int bits = 0; bits < 32; ++bits) {
-      if (bits > 0 && control_.enough()) break;
+      if (control_.enough()) return;
       StartStyle style;
       style.fill = (bits & 1) != 0;
-      style.bars_longest = (bits & 2) != 0;
+      style.bars_longest = (bits & 2) == 0;
       style.drops_longest = (bits & 4) != 0;
       style.priority_first = (bits & 8) == 0;
       style.drops_before_bars = (bits & 16) == 0;
+      if (one && bits > 1) break;  // the sources are all alike
       Take(QuickPlan(c_, style));
+      if (one && LeadClosed()) return;
     }
-    const int restarts = c_.Pieces() > 3000 ? 10 : 60;
+    const int pieces = c_.Pieces();
+    if (c_.items.size() * c_.sources.size() < 200'000) {
+      for (int bits = 0; bits < 4 && !control_.enough(); ++bits) {
+        fullest.bars_longest = (bits & 1) == 0;
+        fullest.drops_longest = (bits & 2) != 0;
+        if (one && bits > 0) break;
+        Take(QuickPlan(c_, fullest));
+      }
+      if (one && LeadClosed()) return;
+    }
+    const int restarts = pieces > 3000 ? 10 : one ? 20 : 60;
     Chance chance(control_.seed);
     for (int n = 0; n < std::min(restarts, control_.iterations); ++n) {
       if (control_.enough()) break;
       StartStyle style;
       const std::uint64_t bits = chance.Next();
-      style.fill = (bits & 1) != 0;
+      style.fill = (bits & 1) != 0 || one;
       style.bars_longest = (bits & 2) != 0;
       style.drops_longest = (bits & 4) != 0;
+      style.fullest = one;
       style.shuffle = bits | 1;
       Take(QuickPlan(c_, style));
+      if (one && LeadClosed()) return;
     }
   }
 
-  // What of each rank cannot be placed whatever is done: items that no source takes.
-  std::int64_t CannotBePlaced(std::size_t rank) const {
-    std::int64_t n = 0;
-    for (std::size_t i = 0; i < c_.items.size(); ++i) {
-      if (c_.items[i].rank != static_cast<int>(rank)) continue;
-      bool any = false;
-      for (const Source& s : c_.sources)
-        any = any || (c_.views[static_cast<std::size_t>(s.view)].may[i] != 0 &&
-                      (s.room.exact || c_.items[i].length + s.room.kerf <= s.room.room));
-      if (!any) n += c_.items[i].demand;
-    }
-    return n;
+  // The textbook problem: as few as possible of one length.
+  bool OneLength() const { return c_.sources.size() == 1 && c_.keys.front() == Key::BarsOpened; }
+
+  // Steps of work that the key may still take.
+  std::int64_t Allowance(std::size_t k) const {
+    const std::size_t lead = c_.priorities.size();
+    const auto size = static_cast<std::int64_t>(5 * c_.items.size() + c_.sources.size());
+    const auto share = static_cast<double>(size * 3'000'000) * std::min(1.0, control_.iterations / 1000.0);
+    if (k <= lead) return static_cast<std::int64_t>(20 * share) + 500'000'000;
+    if (OneLength()) return std::max<std::int64_t>(15'000'000, spent_ / 2);
+    const bool late = c_.keys[k - lead] == Key::PiecesPulled;
+    return static_cast<std::int64_t>(share * (late ? 0.2 : 1.0));
   }
 
   // Key by key: the relaxation's bound, whole plans made from it, until both meet or the budget is spent.
@@ -94,13 +121,18 @@ class Searcher {
     for (std::size_t k = 0; k < last;) {
       const std::vector<std::int64_t> before(result_.best.score.begin(),
                                              result_.best.score.begin() + static_cast<std::ptrdiff_t>(k));
-      std::int64_t bound = k < ranks ? CannotBePlaced(k) : 0;
+      std::int64_t bound = SimpleBound(c_, k, result_.best.score);
+      if (chain && bound < result_.best.score[k]) {  // told before the work on it begins
+        result_.bounds[k] = bound;
+        control_.better(result_);
+      }
       if (result_.best.score[k] > bound && !control_.enough() && Worthwhile(k)) bound = std::max(bound, Improve(k, bound));
       const bool moved = !std::equal(before.begin(), before.end(), result_.best.score.begin());
       if (moved && ++again <= 3) {  // a key before got better on the way: its proof and this bound are out of date
         k = 0;
         chain = true;
         result_.proved = 0;
+        result_.bounds.assign(result_.bounds.size(), std::nullopt);
         continue;
       }
       if (moved) return;
@@ -128,33 +160,50 @@ class Searcher {
     };
     const auto key_value = [&] { return result_.best.score[k]; };
     const std::vector<std::int64_t> first = limits();
+    const std::int64_t until = spent_ + Allowance(k);
+    const auto done = [&] { return key_value() <= bound || spent_ >= until || control_.enough() || limits() != first; };
+    SearchControl inner = control_;
+    inner.enough = done;
+    inner.spend = [this](std::int64_t steps) { spent_ += steps; };
     std::vector<Pattern> known = known_;
     for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
     const Offer offer = [this](Solution s) { Take(std::move(s)); };
+    Chance chance(control_.seed + k);
+    if (OneLength() && k == c_.priorities.size()) {
+      // Dives towards the bound, each a little different.
+      for (int dive = 0; dive < 12; ++dive) {
+        Relaxation relaxation(c_, k, limits(), known, find_, prove_);
+        relaxation.Solve(control_.iterations, key_value(), inner);
+        if (dive == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
+        if (done()) return bound;
+        DiveTo(c_, bound, relaxation, dive == 0 ? nullptr : &chance, inner, offer);
+        known = known_ = relaxation.patterns();
+        if (done()) return bound;
+      }
+    }
     for (int pass = 0; pass < 2; ++pass) {
+      if (pass == 1 && until - spent_ < 100'000'000) return bound;  // no room for a MIP
       Relaxation relaxation(c_, k, limits(), known, find_, prove_);
-      relaxation.Solve(control_.iterations, key_value(), control_);
+      relaxation.Solve(control_.iterations, key_value(), inner);
       if (pass == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
-      if (key_value() <= bound || control_.enough() || limits() != first) return bound;
+      if (done()) return bound;
       if (pass == 0)
-        Dive(c_, relaxation, control_, offer);
+        Dive(c_, relaxation, inner, offer);
       else
-        SolveLastHandful(c_, k, relaxation, true, 500, std::min(3.0, control_.seconds_left()), std::nullopt, offer);
+        SolveLastHandful(c_, k, relaxation, true, 500, std::min(3.0, control_.seconds_left()), std::nullopt, inner, offer);
       known = relaxation.patterns();
       known_ = known;
-      if (key_value() <= bound || control_.enough() || limits() != first) return bound;
+      if (done()) return bound;
     }
     // Then pieces of the plan are planned anew, a few at a time, the more the longer it does not help.
-    Chance chance(control_.seed + k);
     const int rounds = control_.iterations / 4;
-    for (int round = 0, idle = 0; round < rounds && idle < 100; ++round, ++idle) {
-      if (key_value() <= bound || control_.enough() || limits() != first) break;
+    for (int round = 0, idle = 0; round < rounds && idle < 100 && !done(); ++round, ++idle) {
       if (control_.seconds_left() < 0.2 * seconds_) {  // leave some of the clock to the keys after this one
         hurried_ = true;
         break;
       }
       const std::int64_t before = key_value();
-      Loosen(c_, k, result_.best, known_, 8 + idle / 8, chance, control_, offer);
+      Loosen(c_, k, result_.best, known_, 8 + idle / 8, chance, inner, offer);
       if (key_value() < before) idle = 0;
     }
     return bound;
@@ -165,6 +214,7 @@ class Searcher {
   Pricing find_, prove_;
   double seconds_ = control_.seconds_left();
   bool hurried_ = false;  // the clock cut a key's search short
+  std::int64_t spent_ = 0;  // steps of work so far
   std::vector<Pattern> known_;  // layouts met in relaxations so far
   ComponentResult result_;
 };

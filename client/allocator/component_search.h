@@ -1,5 +1,9 @@
 // The search for the best plan of one component: quick plans, the exact answer where it is small, then key by key
-// the linear relaxation with its bound, and whole plans made from it.
+// a bound from lengths alone, the linear relaxation with its bound, and whole plans made from it.
+//
+// Effort is counted in steps of work, not in seconds, so that it ends at the same point on every machine. The aim's
+// leading key has most of it; the keys after it as much as a component of that size is worth, and where the aim is
+// the number of bars of one length, no more than the leading key took.
 #pragma once
 
 #include <cstdint>
@@ -26,6 +30,7 @@ struct SearchControl {
   std::function<double()> seconds_left = [] { return 1e9; };
   int iterations = 1000;
   std::uint64_t seed = 1;
+  std::function<void(std::int64_t)> spend = [](std::int64_t) {};  // told how much was worked, in steps of about 1 ns
   std::function<void(const ComponentResult&)> better = [](const ComponentResult&) {};  // a plan or a bound is
 };
 

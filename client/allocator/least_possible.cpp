@@ -1,9 +1,9 @@
-// Rounding a bound up to a figure that its key can take (relaxation.h).
+// Rounding a bound up to a figure that its key can take.
+#include "client/allocator/least_possible.h"
+
 #include <algorithm>
 #include <map>
 #include <numeric>
-
-#include "client/allocator/relaxation.h"
 
 namespace heatkeep::allocator {
 namespace {

@@ -94,7 +94,7 @@ void Loosen(const Component& c, std::size_t key, const Solution& best, const std
   };
   if (chance.Next() % 2 == 0)
     SolveLastHandful(sub, key, relaxation, false, 60, std::min(1.0, control.seconds_left()),
-                     key < ranks ? std::nullopt : std::optional(target), whole);
+                     key < ranks ? std::nullopt : std::optional(target), control, whole);
   else
     Dive(sub, relaxation, control, whole);
 }

@@ -151,6 +151,7 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
     const Chunk& chunk = chunks[q];
     const double value = gain[At(chunk.item)] * chunk.count;
     reach = std::min(longest, reach + chunk.size);
+    work_ += reach;
     double* const to = best.data();
     if (remember) {
       taken[q].assign(At(reach) + 1, 0);
@@ -208,6 +209,7 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
         at = best_upto[At(room)];
         top = best[At(at)];
       } else {
+        work_ += 2 * std::min(room, reach);
         for (std::int64_t c = 1; c <= std::min(room, reach); ++c) {
           if (best[At(c)] == kNothing) continue;
           const double now = best[At(c)] + left_value(c, worth, shift);

@@ -37,6 +37,7 @@ class Pricing {
   Answer Best(const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable, std::size_t most);
 
   bool exact() const { return exact_; }
+  std::int64_t work() const { return work_; }  // steps of all calls so far
 
  private:
   struct Grid {
@@ -57,6 +58,7 @@ class Pricing {
   std::vector<std::vector<char>> taken_;
   Rounding rounding_;
   bool exact_ = true;
+  std::int64_t work_ = 0;
   std::vector<Grid> grids_;                    // by view
   std::vector<std::vector<int>> of_view_;      // sources
   std::vector<std::vector<Table>> tables_;     // by view

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <map>
 
+#include "client/allocator/least_possible.h"
+
 namespace heatkeep::allocator {
 namespace {
 
@@ -99,9 +101,10 @@ void Relaxation::Add(const Pattern& p) {
   patterns_.push_back(p);
 }
 
-bool Relaxation::Resolve() {
+bool Relaxation::Resolve(const SearchControl& control) {
   ClpSimplex& clp = lp_->clp;
   clp.primal();
+  control.spend((clp.numberIterations() + 3) * (50LL * clp.numberRows() + 12LL * clp.numberColumns()));
   if (clp.status() != 0) return false;
   const double* duals = clp.dualRowSolution();
   const std::size_t n = c_.items.size();
@@ -183,7 +186,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     for (std::size_t i = 0; i < prices.size(); ++i) prices[i] = kSmoothing * centre[i] + (1 - kSmoothing) * prices[i];
   };
   for (int round = 0; round < rounds; ++round) {
-    if (control.enough() || !Resolve()) return false;
+    if (control.enough() || !Resolve(control)) return false;
     last_item_ = item_dual_;
     last_limit_ = limit_dual_;
     last_source_ = source_dual_;
@@ -194,6 +197,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
       towards(last_source_, centre_source_);
     }
     last_ = Whole();
+    const std::int64_t before = find_.work() + prove_.work();
     const Pricing::Answer answer = find_.Best(last_, demand_, usable_, columns);
     if (!fixed_ && !only_plans_) {
       if (find_.exact())
@@ -202,6 +206,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
         Bound(prove_.Best(last_, demand_, usable_, 0).profit);
       if (bound_ && *bound_ >= target) return true;
     }
+    control.spend(find_.work() + prove_.work() - before);
     bool added = false;
     const double unit = UnitOf(c_, key_);
     for (const Pattern& p : answer.patterns) {
@@ -222,7 +227,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     if (!fixed_ && !only_plans_ && !find_.exact()) Bound(prove_.Best(last_, demand_, usable_, 0).profit);
     return true;
   }
-  return Resolve() && false;
+  return Resolve(control) && false;
 }
 
 void Relaxation::SolveOnly(int rounds, const SearchControl& control) {

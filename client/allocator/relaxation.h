@@ -45,7 +45,7 @@ class Relaxation {
 
  private:
   struct Programme;
-  bool Resolve();
+  bool Resolve(const SearchControl& control);
   void Add(const Pattern& pattern);
   bool AddPriced(const Pattern& pattern);
   void Bound(const std::vector<double>& profits);  // at the prices last_
@@ -72,9 +72,5 @@ class Relaxation {
   Pricing &find_, &prove_;  // Tight and Loose, of the same component; kept by the caller
   std::unique_ptr<Programme> lp_;
 };
-
-// The least value not below `bound` that the key can take: a sum of the bars there are, a multiple of what all
-// figures of the key share.
-std::int64_t LeastPossible(const Component& c, std::size_t key, std::int64_t bound);
 
 }  // namespace heatkeep::allocator

@@ -5,6 +5,8 @@
 #include <numeric>
 #include <optional>
 
+#include "client/allocator/best_fill.h"
+
 namespace heatkeep::allocator {
 namespace {
 
@@ -23,6 +25,7 @@ class Quick {
       : c_(c), style_(style), demand_(std::move(demand)), stock_(std::move(stock)), open_(c.views.size()),
         open_exact_(c.views.size()), first_(c.items.size(), 0) {
     Order();
+    if (style_.fill && style_.fullest) best_fill_.emplace(c);
   }
 
   Solution Run() {
@@ -141,8 +144,12 @@ class Quick {
         bin.longest = std::max(bin.longest, l);
       }
     };
-    take(first);
-    for (int item : order_) take(item);
+    if (best_fill_) {
+      for (const auto& [item, count] : best_fill_->Fill(*source, first, demand_, order_)) bin.cuts[item] = count;
+    } else {
+      take(first);
+      for (int item : order_) take(item);
+    }
     std::erase_if(bin.cuts, [](const auto& cut) { return cut.second == 0; });
     std::int64_t times = stock_[At(*source)];
     for (const auto& [item, count] : bin.cuts) times = std::min<std::int64_t>(times, demand_[At(item)] / count);
@@ -166,6 +173,7 @@ class Quick {
 
   const Component& c_;
   StartStyle style_;
+  std::optional<BestFill> best_fill_;
   std::vector<int> demand_;
   std::vector<std::int64_t> stock_;
   std::vector<int> order_, preference_;

@@ -15,6 +15,7 @@ struct StartStyle {
   bool bars_longest = true;        // likewise of the bars
   bool drops_before_bars = true;   // else whatever comes first by length
   bool fill = false;               // fill one piece after another; else each cut into the fullest opened piece it fits
+  bool fullest = false;            // with fill: each piece as full as can be (best_fill.h)
   std::uint64_t shuffle = 0;       // 0: strict order by length; else the seed of a small disorder
 };
 

@@ -9,7 +9,7 @@
 #include <cmath>
 #include <map>
 
-#include "client/allocator/starts.h"
+#include "client/allocator/pack_rest.h"
 
 namespace heatkeep::allocator {
 namespace {
@@ -75,28 +75,41 @@ Solution Assembled(const Component& c, Taken patterns) {
   return solution;
 }
 
+namespace {
+
+// One step of a dive: what is whole, else what is nearest to it. false: nothing more can be taken.
+bool TakeSome(Relaxation& relaxation, Chance* chance, Taken& taken) {
+  const std::size_t before = taken.size();
+  TakeWholeParts(relaxation, taken);
+  if (taken.size() > before) return true;
+  // Nothing whole: the layout nearest to it, and with it all that are very near.
+  const std::vector<double> use = relaxation.Use();
+  std::vector<std::pair<double, std::size_t>> order;
+  for (std::size_t q = 0; q < use.size(); ++q)
+    if (use[q] > 1e-6) order.push_back({-use[q] * (chance != nullptr ? 0.7 + 0.3 * chance->Unit() : 1.0), q});
+  std::sort(order.begin(), order.end());
+  for (const auto& [x, q] : order) {
+    if (taken.size() > before && -x < 0.9) break;
+    if (!relaxation.Fits(q)) continue;
+    taken.push_back({relaxation.patterns()[q], 1});
+    relaxation.Fix(q, 1);
+  }
+  return taken.size() > before;
+}
+
+int Left(const Relaxation& relaxation) {
+  int left = 0;
+  for (int d : relaxation.demand()) left += d;
+  return left;
+}
+
+}  // namespace
+
 void Dive(const Component& c, Relaxation& relaxation, const SearchControl& control, const Offer& offer) {
   Taken taken;
   for (int step = 0; step < 4000 && !control.enough(); ++step) {
-    const std::size_t before = taken.size();
-    TakeWholeParts(relaxation, taken);
-    const std::vector<double> use = relaxation.Use();
-    if (taken.size() == before) {
-      // Nothing whole: the layout nearest to it, and with it all that are very near.
-      std::vector<std::pair<double, std::size_t>> order;
-      for (std::size_t q = 0; q < use.size(); ++q)
-        if (use[q] > 1e-6) order.push_back({-use[q], q});
-      std::sort(order.begin(), order.end());
-      for (const auto& [x, q] : order) {
-        if (taken.size() > before && -x < 0.9) break;
-        if (!relaxation.Fits(q)) continue;
-        taken.push_back({relaxation.patterns()[q], 1});
-        relaxation.Fix(q, 1);
-      }
-    }
-    if (taken.size() == before) break;
-    int left = 0;
-    for (int d : relaxation.demand()) left += d;
+    if (!TakeSome(relaxation, nullptr, taken)) break;
+    const int left = Left(relaxation);
     if (step < 20 || left < 80) OfferCompleted(c, relaxation, taken, left < 40, offer);
     if (left == 0) break;
     relaxation.Solve(6, 0, control);
@@ -104,8 +117,39 @@ void Dive(const Component& c, Relaxation& relaxation, const SearchControl& contr
   OfferCompleted(c, relaxation, taken, true, offer);
 }
 
+void DiveTo(const Component& c, std::int64_t goal, Relaxation& relaxation, Chance* chance, const SearchControl& control,
+            const Offer& offer) {
+  constexpr std::int64_t kHandful = 16, kNodes = 60'000;
+  Taken taken;
+  std::int64_t tried = -1;
+  while (!control.enough()) {
+    std::int64_t pieces = goal;
+    for (const auto& [p, times] : taken) pieces -= times;
+    const int left = Left(relaxation);
+    if (left == 0 || pieces <= 0) break;
+    if (pieces <= kHandful && pieces != tried) {
+      tried = pieces;
+      std::int64_t steps = 0;
+      const auto packing = PackRest(c, relaxation.demand(), pieces, kNodes, steps);
+      control.spend(steps);
+      if (packing) {
+        for (const Cuts& cuts : *packing) {
+          Pattern p;
+          p.cuts = cuts;
+          if (Complete(c, p)) taken.push_back({std::move(p), 1});
+        }
+        offer(Assembled(c, std::move(taken)));
+        return;
+      }
+    }
+    if (!TakeSome(relaxation, chance, taken)) break;
+    relaxation.Solve(6, 0, control);
+  }
+  OfferCompleted(c, relaxation, taken, true, offer);
+}
+
 void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, bool whole_first, int nodes,
-                      double seconds, std::optional<std::int64_t> below, const Offer& offer) {
+                      double seconds, std::optional<std::int64_t> below, const SearchControl& control, const Offer& offer) {
   Taken taken;
   if (whole_first) TakeWholeParts(relaxation, taken);
   std::vector<std::size_t> columns;
@@ -173,6 +217,7 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
   }
   model.initialSolve();
   model.branchAndBound();
+  control.spend((model.getIterationCount() + 50LL) * (400LL * model.getNumRows() + 100LL * model.getNumCols()) + 2'000'000);
   const double* best = model.bestSolution();
   if (best == nullptr) return;
   std::vector<int> demand = relaxation.demand();
