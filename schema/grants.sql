@@ -43,7 +43,7 @@ grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text),
 
 -- Quality: papers, holds, releases, identity.
 grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text), api.release(uuid, text, text),
-  api.place_hold(uuid, text, text, text, text), api.lift_hold(uuid, bigint, text), api.correct_receipt(uuid, text, jsonb, text, text),
+  api.place_hold(uuid, text, text, text, text), api.lift_hold(uuid, bigint, text), api.close_conflict(uuid, bigint, text, boolean), api.correct_receipt(uuid, text, jsonb, text, text),
   api.allow_grade(uuid, text, text, text), api.verify_book(), api.seal_book(uuid) to heatkeep_quality;
 grant select on api.conflicts, api.refusals to heatkeep_quality;
 

@@ -170,6 +170,20 @@ void AddStock(CLI::App& root, Words& words) {
       words.work = [&words, scope, ref, mill, reason] { return RunHold(words.Call(), scope, *ref, *mill, *reason); };
     });
   }
+  CLI::App* conflict = root.add_subcommand("conflict", "what was recorded against a rule, for a person to decide")->require_subcommand(1);
+  CLI::App* list = conflict->add_subcommand("list", "open ones first");
+  list->add_flag("--json", *json, "as JSON");
+  list->callback([&words, json] { words.work = [&words, json] { return RunConflictList(words.Call(), *json); }; });
+  CLI::App* close = conflict->add_subcommand("close", "decide one");
+  auto which = Kept<std::int64_t>();
+  auto decision = Kept<std::string>();
+  auto free = Kept<bool>();
+  close->add_option("conflict", *which, "its number")->required();
+  close->add_option("--decision", *decision, "what was decided and why")->required();
+  close->add_flag("--free", *free, "the pieces cut while blocked may go on");
+  close->callback([&words, which, decision, free] {
+    words.work = [&words, which, decision, free] { return RunConflictClose(words.Call(), *which, *decision, *free); };
+  });
   CLI::App* lift = hold->add_subcommand("lift", "lift a hold by its number");
   auto number = Kept<std::int64_t>();
   auto evidence = Kept<std::string>();

@@ -70,6 +70,30 @@ int RunLift(const BookCall& call, std::int64_t hold, const std::string& evidence
   });
 }
 
+int RunConflictList(const BookCall& call, bool json) {
+  return WithBook(call, [&](Connection& connection) {
+    Json rows = Json::array();
+    const std::vector<ConflictRow> conflicts = ReadConflicts(connection);
+    for (const ConflictRow& c : conflicts) {
+      if (json) rows.push_back({{"conflict", c.conflict}, {"kind", c.kind}, {"tag", c.tag}, {"words", c.words},
+                                {"closed_by", c.closed_by}, {"decision", c.closing_words}});
+      else call.out << c.conflict << (c.closed_by.empty() ? " OPEN  " : " closed  ") << c.words
+                    << (c.closed_by.empty() ? "" : "; " + c.closed_by + ": " + c.closing_words) << '\n';
+    }
+    if (json) call.out << rows.dump(2) << '\n';
+    else if (conflicts.empty()) call.out << "no conflicts: nothing was recorded against a rule\n";
+    return 0;
+  });
+}
+
+int RunConflictClose(const BookCall& call, std::int64_t conflict, const std::string& decision, bool free) {
+  return WithBook(call, [&](Connection& connection) {
+    const Json answer = Deeds(connection).CloseConflict(NewRequest(), conflict, decision, free);
+    call.out << "conflict " << conflict << " is closed, " << answer["freed"] << " cut pieces are free\n";
+    return 0;
+  });
+}
+
 int RunQuarantine(const BookCall& call, const std::string& tag, const std::string& reason) {
   return WithBook(call, [&](Connection& connection) {
     call.out << Deeds(connection).Quarantine(NewRequest(), tag, reason)["tag"].get<std::string>() << " is in quarantine\n";

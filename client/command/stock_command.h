@@ -15,6 +15,10 @@ int RunStock(const BookCall& call, const std::string& grade, const std::string& 
 int RunHold(const BookCall& call, const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason);
 int RunLift(const BookCall& call, std::int64_t hold, const std::string& evidence);
 
+// heatkeep conflict list | close N --decision WORDS [--free]: what the book recorded against a rule, for a person to decide.
+int RunConflictList(const BookCall& call, bool json);
+int RunConflictClose(const BookCall& call, std::int64_t conflict, const std::string& decision, bool free);
+
 // heatkeep quarantine TAG --reason ...; heatkeep release TAG --evidence ...; heatkeep putaway TAG PLACE
 int RunQuarantine(const BookCall& call, const std::string& tag, const std::string& reason);
 int RunRelease(const BookCall& call, const std::string& tag, const std::string& evidence);

@@ -44,6 +44,9 @@ Json Deeds::PlaceHold(const RequestNumber& request, const std::string& scope, co
 Json Deeds::LiftHold(const RequestNumber& request, std::int64_t hold, const std::string& evidence) {
   return Call("lift_hold($1, $2, $3)", {request.text, hold, evidence});
 }
+Json Deeds::CloseConflict(const RequestNumber& request, std::int64_t conflict, const std::string& words, bool free) {
+  return Call("close_conflict($1, $2, $3, $4)", {request.text, conflict, words, free});
+}
 Json Deeds::AddCutList(const RequestNumber& request, const Json& cut_list) {
   return Call("add_cut_list($1, $2)", {request.text, cut_list.dump()});
 }

@@ -36,6 +36,7 @@ class Deeds {
   Json Release(const RequestNumber& request, const std::string& tag, const std::string& evidence);
   Json PlaceHold(const RequestNumber& request, const std::string& scope, const std::string& ref, const std::string& mill,
                  const std::string& reason);
+  Json CloseConflict(const RequestNumber& request, std::int64_t conflict, const std::string& words, bool free);
   Json LiftHold(const RequestNumber& request, std::int64_t hold, const std::string& evidence);
 
   Json AddCutList(const RequestNumber& request, const Json& cut_list);

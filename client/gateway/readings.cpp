@@ -49,6 +49,16 @@ std::vector<PlanRow> ReadPlans(Connection& connection) {
   return rows;
 }
 
+std::vector<ConflictRow> ReadConflicts(Connection& connection) {
+  std::vector<ConflictRow> rows;
+  const Result result = connection.Execute("select * from api.conflicts order by closed_by is not null, conflict_id");
+  for (const Row row : result) {
+    rows.push_back({row.Int("conflict_id"), row.Text("kind"), TextOr(row, "tag"), row.Text("words"), TextOr(row, "closed_by"),
+                    TextOr(row, "closing_words")});
+  }
+  return rows;
+}
+
 std::vector<CutListRow> ReadCutLists(Connection& connection) {
   std::vector<CutListRow> rows;
   const Result result = connection.Execute(

@@ -35,6 +35,12 @@ std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& 
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
                                       const std::string& mill = {});
 
+struct ConflictRow {
+  std::int64_t conflict = 0;
+  std::string kind, tag, words, closed_by, closing_words;  // closed_by empty: open
+};
+std::vector<ConflictRow> ReadConflicts(Connection& connection);
+
 struct CutListRow {
   std::string name;
   int lines = 0;

@@ -80,11 +80,12 @@ begin
       and case when (p ->> 'bundled')::boolean then w.grip_bundled_nm else w.grip_nm end = (p ->> 'grip_nm')::bigint) then
     raise exception using errcode = 'HK409', message = format('kerf, trim or grip of saw %s have changed', v_saw.name), hint = 'plan again';
   end if;
-  perform from cut_line c join jsonb_path_query(p, '$.layouts[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
-    order by c.cut_line_id for update of c;
+  -- locks in the order of every deed: pieces, lots, lines
   perform from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x) order by piece_id for update;
   perform from lot where lot_id in (select lot_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x))
     order by lot_id for share;
+  perform from cut_line c join jsonb_path_query(p, '$.layouts[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
+    order by c.cut_line_id for update of c;
   update promise set state = 'lapsed' where state = 'live' and expires_at <= now()
     and piece_id in (select piece_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x))
     and exists (select from piece e where e.piece_id = promise.piece_id and e.state <> 'at saw');
@@ -149,6 +150,9 @@ begin
   insert into plan_short (plan_id, cut_line_id, missing, why)
     select v_plan, c.cut_line_id, (s ->> 'missing')::integer, s ->> 'why'
       from jsonb_array_elements(p -> 'shorts') s join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line';
+  if v_no = 0 then
+    update plan set state = 'done' where plan_id = v_plan;
+  end if;
   return guard.end_deed(jsonb_build_object('plan', v_plan, 'layouts', v_no));
 end $$;
 

@@ -14,6 +14,12 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   v_customer := guard.party(p ->> 'customer');
+  if coalesce(btrim(p ->> 'note'), '') = '' then
+    raise exception using errcode = 'HK026', message = 'a shipment needs the number of its delivery note';
+  elsif exists (select from shipment where note = p ->> 'note') then
+    raise exception using errcode = 'HK041', message = format('delivery note %s has left before', p ->> 'note'),
+      hint = 'give this shipment a note of its own';
+  end if;
   insert into shipment (note, customer_id, shipped_at, shipped_by)
     values (p ->> 'note', v_customer, now(), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop

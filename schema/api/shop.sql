@@ -62,8 +62,17 @@ create function api.set_rules(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('set_rules', p_request, p);
+  v_wrong text;
 begin
   if v_again is not null then return v_again; end if;
+  -- all settings are amounts but those of two words
+  select string_agg(format('%s "%s"', key, value), ', ' order by key) into v_wrong
+    from jsonb_each_text(coalesce(p -> 'settings', '{}'))
+    where not case when key = 'two_person_release' then value in ('yes', 'no') else value ~ '^[0-9]{1,15}(\.[0-9]{1,6})?$' end;
+  if v_wrong is not null then
+    raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
+      hint = 'expected an amount of 0 or more; two_person_release is yes or no';
+  end if;
   insert into setting (name, value, valid_from) select key, value, now() from jsonb_each_text(coalesce(p -> 'settings', '{}'));
   insert into price (grade_id, section_id, cents_per_tonne, scrap_cents_per_tonne, valid_from)
     select guard.grade(n ->> 'grade'), case when jsonb_typeof(n -> 'section') = 'object' then guard.section(n -> 'section') end,

@@ -144,6 +144,37 @@ begin
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm));
 end $$;
 
+-- A person of quality decides what the book had to record against a rule. With p_free the pieces that were cut while
+-- blocked may go on, once nothing blocks their metal any more.
+create function api.close_conflict(p_request uuid, p_conflict bigint, p_words text, p_free boolean) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('close_conflict', p_request, jsonb_build_array(p_conflict, p_words, p_free), null, null, p_words);
+  c conflict;
+  v_blocked text;
+  v_freed integer := 0;
+begin
+  if v_again is not null then return v_again; end if;
+  if coalesce(btrim(p_words), '') = '' then
+    raise exception using errcode = 'HK026', message = 'closing a conflict says what was decided and why';
+  end if;
+  select * into c from conflict where conflict_id = p_conflict for update;
+  if c.conflict_id is null or c.closed_by is not null then
+    raise exception using errcode = 'HK043', message = format('conflict %s is not open', p_conflict);
+  end if;
+  if p_free and c.piece_id is not null then
+    v_blocked := guard.blocked_words(c.piece_id);
+    if v_blocked is not null then
+      raise exception using errcode = 'HK040', message = format('%s is still %s', (select tag from piece where piece_id = c.piece_id), v_blocked),
+        hint = 'lift the hold or release the piece first';
+    end if;
+    select count(*) into v_freed from stroke where piece_id = c.piece_id and held and class = 'good';
+    update stroke set held = false where piece_id = c.piece_id and held;
+  end if;
+  update conflict set closed_by = session_user, closing_words = p_words where conflict_id = p_conflict;
+  return guard.end_deed(jsonb_build_object('conflict_id', p_conflict, 'freed', v_freed));
+end $$;
+
 create function guard.set_measured(p book.piece, p_length_nm bigint, p_doubt_nm bigint, p_cut bigint, p_cause text) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin

@@ -186,5 +186,27 @@ TEST_F(Holds, WhatIsCutInQuarantineIsFlaggedAndRaisesAConflictToo) {
   EXPECT_GE(shop.Number("select count(*) as n from api.conflicts"), 1);
 }
 
+TEST_F(Holds, AClosedConflictFreesWhatWasCutWhileHeldOnceNothingHoldsItAnyMore) {
+  shop.Fetch(tags[0], {{.count = 2}});
+  const std::int64_t hold = shop.Hold("M2208").at("hold_id");
+  shop.Record(tags[0], {Trim(), Good(2, 290)}, DropLeft(5404));
+  const std::int64_t conflict = shop.Number("select min(conflict_id) as n from api.conflicts where closed_by is null");
+  EXPECT_EQ(Code([&] { Do(shop.quality, "close_conflict", {conflict, "analysis was right", true}); }), "HK040");
+  Do(shop.quality, "lift_hold", {hold, "analysis was right"});
+  EXPECT_EQ(Code([&] { shop.Ship("D1", 2); }), "HK040");
+  EXPECT_EQ(Code([&] { Do(shop.quality, "close_conflict", {conflict, " ", true}); }), "HK026");
+  EXPECT_EQ(Code([&] { Do(shop.planner, "close_conflict", {conflict, "mine", true}); }), "42501");
+  EXPECT_EQ(Do(shop.quality, "close_conflict", {conflict, "analysis was right", true}).at("freed"), 2);
+  shop.Ship("D1", 2);
+  EXPECT_EQ(Code([&] { Do(shop.quality, "close_conflict", {conflict, "again", false}); }), "HK043");
+}
+
+TEST_F(Holds, ASettingThatIsNoAmountIsRefused_HK026) {
+  for (const char* value : {"three", "-1", "", "1e9"}) {
+    const Json rules = {{"settings", {{"mass_mismatch_percent", value}}}};
+    EXPECT_EQ(Code([&] { Do(shop.owner, "set_rules", {rules.dump()}); }), "HK026") << value;
+  }
+}
+
 }  // namespace
 }  // namespace heatkeep

@@ -63,6 +63,10 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Do(shop.saw, "take_tag_block", {"s", "main", 5});
   const std::int64_t hold = shop.Hold("K1").at("hold_id");
   Do(shop.quality, "lift_hold", {hold, "second analysis"});
+  shop.AddLine({.line = "3", .quantity = 1});
+  shop.Record(tags[4], {Trim(), Good(2, 290, "3")}, ScrapLeft());
+  Do(shop.quality, "close_conflict",
+     {shop.Number("select max(conflict_id) as n from api.conflicts"), "one kept for the next order", false});
   Do(shop.quality, "correct_receipt", {tags[5], LineJson({.heat = "K2"}, "1").dump(), "Ister", "stencil"});
   shop.Ship("D1", 10);
   Json opening{{"name", "start"},
