@@ -12,6 +12,7 @@ namespace heatkeep::allocator {
 namespace {
 
 std::size_t At(int i) { return static_cast<std::size_t>(i); }
+int Int(std::size_t i) { return static_cast<int>(i); }
 
 Costs CostOf(const Component& c, const Source& s, const Pattern& p, bool last_uncut) {
   Costs cost{};
@@ -102,10 +103,35 @@ void Score(const Component& c, Solution& solution) {
 }
 
 Component Restricted(const Component& component, const std::vector<std::vector<int>>& choice) {
+  HeatState state;
+  for (std::size_t u = 0; u < component.units.size(); ++u) {
+    state.emplace_back(component.units[u].heats.size(), 0);
+    for (int h : choice[u]) state[u][At(h)] = 1;
+  }
+  Component c = Narrowed(component, state);
+  c.units.clear();
+  for (Item& item : c.items) item.unit = -1;
+  return c;
+}
+
+Component Narrowed(const Component& component, const HeatState& state) {
   Component c = component;
   std::vector<std::set<std::string>> allowed(c.units.size());
-  for (std::size_t u = 0; u < c.units.size(); ++u)
-    for (int h : choice[u]) allowed[u].insert(c.units[u].heats[At(h)]);
+  std::vector<HeatUnit> units;
+  for (std::size_t u = 0; u < c.units.size(); ++u) {
+    const HeatUnit& unit = component.units[u];
+    const auto sure = std::count(state[u].begin(), state[u].end(), 2);
+    HeatUnit rest{unit.items, {}, {}, unit.most};
+    for (std::size_t h = 0; h < unit.heats.size(); ++h) {
+      if (state[u][h] == 0 || (state[u][h] == 1 && sure >= unit.most)) continue;
+      allowed[u].insert(unit.heats[h]);
+      rest.heats.push_back(unit.heats[h]);
+      rest.sure.push_back(state[u][h] == 2 ? 1 : 0);
+    }
+    const bool open = sure < unit.most && rest.heats.size() > At(unit.most);
+    for (int item : unit.items) c.items[At(item)].unit = open ? Int(units.size()) : -1;
+    if (open) units.push_back(std::move(rest));
+  }
   // Sources of one view share a heat wherever there are units, so views can be narrowed one by one.
   std::vector<const Source*> sample(c.views.size(), nullptr);
   for (const Source& s : c.sources) sample[At(s.view)] = &s;
@@ -116,8 +142,7 @@ Component Restricted(const Component& component, const std::vector<std::vector<i
         for (int item : c.units[u].items) view.may[At(item)] = 0;
     std::erase_if(view.items, [&](int item) { return view.may[At(item)] == 0; });
   }
-  c.units.clear();
-  for (Item& item : c.items) item.unit = -1;
+  c.units = std::move(units);
   return c;
 }
 

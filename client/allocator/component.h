@@ -22,10 +22,11 @@ struct Item {
   std::vector<std::pair<int, int>> lines;  // (line, quantity), earliest due first
 };
 
-// Lines that must share heats: at most `most` of `heats`.
+// Lines that must share heats: at most `most` of `heats`, those that are `sure` among them.
 struct HeatUnit {
   std::vector<int> items;
-  std::vector<std::string> heats;
+  std::vector<std::string> heats;  // such as could give at least one of the cuts
+  std::vector<char> sure;          // by heat: already chosen
   int most = 1;
 };
 
@@ -90,6 +91,12 @@ void Score(const Component& component, Solution& solution);
 
 // The component in which every unit may only use the chosen heats (by unit: indices into its heats).
 Component Restricted(const Component& component, const std::vector<std::vector<int>>& choice);
+
+// By unit and heat: 0 ruled out, 1 open, 2 sure.
+using HeatState = std::vector<std::vector<char>>;
+
+// The component with less freedom of heats. Units for which nothing is left to choose are units no more.
+Component Narrowed(const Component& component, const HeatState& state);
 
 // The layouts of a solution, in pieces and lines.
 std::vector<Layout> LayoutsOf(const Component& component, const Solution& solution);

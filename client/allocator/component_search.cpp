@@ -164,7 +164,10 @@ class Searcher {
     const auto done = [&] { return key_value() <= bound || spent_ >= until || control_.enough() || limits() != first; };
     SearchControl inner = control_;
     inner.enough = done;
-    inner.spend = [this](std::int64_t steps) { spent_ += steps; };
+    inner.spend = [this](std::int64_t steps) {
+      spent_ += steps;
+      control_.spend(steps);
+    };
     std::vector<Pattern> known = known_;
     for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
     const Offer offer = [this](Solution s) { Take(std::move(s)); };

@@ -125,7 +125,8 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
   std::vector<Chunk> chunks;
   std::vector<double> gain(c_.items.size(), 0);
   for (int i : view.items) {
-    const double value = prices.item[At(i)] - money * static_cast<double>(view.extra[At(i)]);
+    const double value = prices.item[At(i)] - money * static_cast<double>(view.extra[At(i)]) -
+                         (prices.less.empty() ? 0 : prices.less[v][At(i)]);
     if (value <= 0 || demand[At(i)] <= 0) continue;
     gain[At(i)] = value;
     const std::int64_t nm = (c_.items[At(i)].length + view.kerf).nm;

@@ -18,6 +18,7 @@ namespace heatkeep::allocator {
 
 struct Prices {
   std::vector<double> item;       // by item, whole, >= 0
+  std::vector<std::vector<double>> less;  // by view, item: so much less is one cut worth there; empty: nothing
   std::vector<double> weight;     // by key of the component, whole, >= 0
   std::vector<double> source;     // by source, >= 0: what its scarcity costs; only ranks the patterns given back
 };

@@ -31,6 +31,7 @@ double ScaleOf(const Component& c, std::size_t key) {
 }
 
 constexpr double kSmoothing = 0.8;
+constexpr double kDearest = 1e14;  // no cut is priced above it, so that sums of prices stay exact
 
 }  // namespace
 
@@ -42,7 +43,7 @@ struct Relaxation::Programme {
 };
 
 Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits,
-                       std::vector<Pattern> known, Pricing& find, Pricing& prove)
+                       std::vector<Pattern> known, Pricing& find, Pricing& prove, bool lack)
     : c_(c), key_(key), ranks_(c.priorities.size()), limits_(std::move(limits)), first_limits_(limits_),
       find_(find), prove_(prove), lp_(std::make_unique<Programme>()) {
   for (const Item& item : c.items) demand_.push_back(item.demand);
@@ -71,12 +72,104 @@ Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int
     clp.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0,
                   closed ? 0.0 : static_cast<double>(c.items[i].demand), rank == key_ ? 1.0 : 0.0);
   }
-  lp_->first_pattern = static_cast<int>(c.items.size());
+  HeatRows();
+  if (lack) Lacks();
+  lp_->first_pattern = clp.numberColumns();
   for (const Pattern& p : known)
     if (usable_[At(p.source)]) AddPriced(p);
 }
 
 Relaxation::~Relaxation() = default;
+
+void Relaxation::HeatRows() {
+  std::map<std::string, int> heats;
+  heat_of_source_.assign(c_.sources.size(), 0);
+  if (c_.units.empty()) return;
+  for (std::size_t s = 0; s < c_.sources.size(); ++s)
+    heat_of_source_[s] = heats.try_emplace(c_.sources[s].heat, static_cast<int>(heats.size())).first->second;
+  heat_row_of_.assign(c_.items.size(), std::vector<int>(heats.size(), -1));
+  ClpSimplex& clp = lp_->clp;
+  for (std::size_t u = 0; u < c_.units.size(); ++u) {
+    const HeatUnit& unit = c_.units[u];
+    heat_column_.emplace_back(unit.heats.size(), -1);
+    const int of_unit = clp.numberRows();
+    const auto sure = std::count(unit.sure.begin(), unit.sure.end(), 1);
+    clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(unit.most - sure));
+    for (std::size_t h = 0; h < unit.heats.size(); ++h) {
+      const auto heat = heats.find(unit.heats[h]);
+      if (unit.sure[h] || heat == heats.end()) continue;
+      CoinPackedVector column;
+      column.insert(of_unit, 1.0);
+      for (int item : unit.items) {
+        const Length l = c_.items[At(item)].length;
+        std::int64_t most = 0;
+        for (std::size_t s = 0; s < c_.sources.size() && most < demand_[At(item)]; ++s) {
+          const Source& source = c_.sources[s];
+          if (heat_of_source_[s] != heat->second || !c_.views[At(source.view)].may[At(item)]) continue;
+          const std::int64_t gives = std::max<std::int64_t>({0, source.room.room.nm, source.room.exact.value_or(Length{}).nm});
+          most += source.count * (gives / (l + source.room.kerf).nm);
+        }
+        const HeatRow row{u, h, At(item), std::min<std::int64_t>(most, demand_[At(item)]), clp.numberRows()};
+        clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, 0.0);
+        column.insert(row.row, -static_cast<double>(row.most));
+        heat_row_of_[At(item)][At(heat->second)] = static_cast<int>(heat_rows_.size());
+        heat_rows_.push_back(row);
+      }
+      heat_column_[u][h] = clp.numberColumns();
+      clp.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0, 1.0, 0.0);
+    }
+  }
+}
+
+void Relaxation::Lacks() {
+  ClpSimplex& clp = lp_->clp;
+  first_lack_ = clp.numberColumns();
+  const double one = 1.0, minus = -1.0;
+  double dearest = 1;
+  if (key_ >= ranks_) {
+    for (const Source& s : c_.sources) dearest = std::max(dearest, static_cast<double>(s.length.nm) / 1e6);
+    if (c_.keys[key_ - ranks_] == Key::Money) dearest *= 1000;
+  }
+  for (std::size_t i = 0; i < c_.items.size(); ++i) {
+    const int row = static_cast<int>(i);
+    clp.addColumn(1, &row, &one, 0.0, COIN_DBL_MAX, 10 * dearest);
+  }
+  for (std::size_t j = 0; j < key_; ++j) {
+    const int row = static_cast<int>(c_.items.size() + j);
+    clp.addColumn(1, &row, &minus, 0.0, COIN_DBL_MAX, 10 * (j < ranks_ ? dearest : 1.0));
+  }
+  last_lack_ = clp.numberColumns();
+}
+
+bool Relaxation::Dearer() {
+  if (first_lack_ < 0 || dearness_ > 20) return false;
+  ClpSimplex& clp = lp_->clp;
+  const double* x = clp.primalColumnSolution();
+  double lack = 0;
+  for (int column = first_lack_; column < last_lack_; ++column) lack += x[column];
+  if (lack < 1e-6) return false;
+  dearness_ *= 30;
+  for (int column = first_lack_; column < last_lack_; ++column)
+    clp.setObjectiveCoefficient(column, 30 * clp.objective()[column]);
+  return true;
+}
+
+double Relaxation::ItemDual(std::size_t item, std::size_t source) const {
+  if (heat_rows_.empty()) return item_dual_[item];
+  const int row = heat_row_of_[item][At(heat_of_source_[source])];
+  return row < 0 ? item_dual_[item] : item_dual_[item] - heat_dual_[At(row)];
+}
+
+std::vector<std::vector<double>> Relaxation::HeatUse() const {
+  std::vector<std::vector<double>> use;
+  const double* x = lp_->clp.primalColumnSolution();
+  for (std::size_t u = 0; u < heat_column_.size(); ++u) {
+    use.emplace_back(heat_column_[u].size(), 0.0);
+    for (std::size_t h = 0; h < use[u].size(); ++h)
+      if (heat_column_[u][h] >= 0) use[u][h] = x[heat_column_[u][h]];
+  }
+  return use;
+}
 
 std::int64_t Relaxation::CostOf(const Pattern& p, std::size_t key) const { return key < ranks_ ? 0 : p.cost[key - ranks_]; }
 
@@ -91,7 +184,12 @@ void Relaxation::Add(const Pattern& p) {
   const auto [row, fresh] = lp_->row_of_source.try_emplace(p.source, clp.numberRows());
   if (fresh) clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(stock_[At(p.source)]));
   CoinPackedVector column;
-  for (const auto& [item, count] : p.cuts) column.insert(item, static_cast<double>(count));
+  for (const auto& [item, count] : p.cuts) {
+    column.insert(item, static_cast<double>(count));
+    if (heat_rows_.empty()) continue;
+    if (const int at = heat_row_of_[At(item)][At(heat_of_source_[At(p.source)])]; at >= 0)
+      column.insert(heat_rows_[At(at)].row, static_cast<double>(count));
+  }
   for (std::size_t j = ranks_; j < key_; ++j)
     if (const std::int64_t cost = CostOf(p, j); cost != 0)
       column.insert(static_cast<int>(c_.items.size() + j), static_cast<double>(cost) / UnitOf(c_, j));
@@ -114,19 +212,31 @@ bool Relaxation::Resolve(const SearchControl& control) {
   for (std::size_t i = 0; i < n; ++i) item_dual_[i] = std::max(0.0, duals[i]);
   for (std::size_t j = 0; j < key_; ++j) limit_dual_[j] = std::max(0.0, -duals[n + j]);
   for (const auto& [source, row] : lp_->row_of_source) source_dual_[At(source)] = std::max(0.0, -duals[row]);
+  heat_dual_.assign(heat_rows_.size(), 0);
+  for (std::size_t r = 0; r < heat_rows_.size(); ++r) heat_dual_[r] = std::max(0.0, -duals[heat_rows_[r].row]);
   return true;
 }
 
 // Multipliers of the linear programme in the units bounds are worked out in, whole.
-Prices Relaxation::Whole() const {
+Prices Relaxation::Whole() {
   const double scale = ScaleOf(c_, key_) * UnitOf(c_, key_);
   Prices prices;
-  for (double x : last_item_) prices.item.push_back(std::floor(x * scale));
+  for (double x : last_item_) prices.item.push_back(std::floor(std::min(x * scale, kDearest)));
   for (double x : last_source_) prices.source.push_back(x * scale);
   prices.weight.assign(c_.keys.size(), 0);
   for (std::size_t j = ranks_; j < key_; ++j)
     prices.weight[j - ranks_] = std::floor(last_limit_[j] * scale / UnitOf(c_, j));
   if (key_ >= ranks_) prices.weight[key_ - ranks_] = ScaleOf(c_, key_);
+  whole_heat_.clear();
+  for (double x : last_heat_) whole_heat_.push_back(std::floor(std::min(x * scale, kDearest)));
+  if (!heat_rows_.empty()) {
+    prices.less.assign(c_.views.size(), std::vector<double>(c_.items.size(), 0));
+    for (std::size_t s = 0; s < c_.sources.size(); ++s)  // the sources of a view share a heat
+      for (const HeatUnit& unit : c_.units)
+        for (int item : unit.items)
+          if (const int at = heat_row_of_[At(item)][At(heat_of_source_[s])]; at >= 0)
+            prices.less[At(c_.sources[s].view)][At(item)] = whole_heat_[At(at)];
+  }
   return prices;
 }
 
@@ -150,18 +260,29 @@ void Relaxation::Bound(const std::vector<double>& profits) {
   }
   for (std::size_t s = 0; s < profits.size(); ++s)
     if (usable_[s] && profits[s] > 0) sum -= Wide{static_cast<std::int64_t>(std::ceil(profits[s]))} * MostUses(s);
+  for (std::size_t u = 0; u < c_.units.size(); ++u) {
+    std::vector<Wide> drawn(c_.units[u].heats.size(), 0);
+    for (std::size_t r = 0; r < heat_rows_.size(); ++r)
+      if (heat_rows_[r].unit == u) drawn[heat_rows_[r].heat] += Wide{static_cast<std::int64_t>(whole_heat_[r])} * heat_rows_[r].most;
+    std::sort(drawn.rbegin(), drawn.rend());
+    const auto sure = std::count(c_.units[u].sure.begin(), c_.units[u].sure.end(), 1);
+    for (std::size_t n = 0; n < drawn.size() && static_cast<int>(n) < c_.units[u].most - sure; ++n) sum -= drawn[n];
+  }
   const auto whole = static_cast<std::int64_t>(scale);
   std::int64_t bound = static_cast<std::int64_t>(sum / whole);
   if (sum > 0 && sum % whole != 0) ++bound;
-  bound = LeastPossible(c_, key_, std::max<std::int64_t>(0, bound));
+  const bool may_be_below_nothing = key_ >= ranks_ && c_.keys[key_ - ranks_] == Key::Money;
+  if (!may_be_below_nothing) bound = LeastPossible(c_, key_, std::max<std::int64_t>(0, bound));
   const double raw = static_cast<double>(sum);
   if (!bound_ || raw > best_raw_) {
     best_raw_ = raw;
     centre_item_ = last_item_;
     centre_limit_ = last_limit_;
     centre_source_ = last_source_;
+    centre_heat_ = last_heat_;
   }
-  bound_ = std::max(bound_.value_or(0), std::min(bound, target_));
+  bound = std::min(bound, target_);
+  bound_ = bound_ ? std::max(*bound_, bound) : bound;
 }
 
 // How often a plan that is better than the best one known can use a source at most.
@@ -190,11 +311,13 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     last_item_ = item_dual_;
     last_limit_ = limit_dual_;
     last_source_ = source_dual_;
+    last_heat_ = heat_dual_;
     const bool smooth = !fixed_ && !only_plans_ && bound_ && misses == 0;
     if (smooth) {
       towards(last_item_, centre_item_);
       towards(last_limit_, centre_limit_);
       towards(last_source_, centre_source_);
+      towards(last_heat_, centre_heat_);
     }
     last_ = Whole();
     const std::int64_t before = find_.work() + prove_.work();
@@ -211,7 +334,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     const double unit = UnitOf(c_, key_);
     for (const Pattern& p : answer.patterns) {
       double reduced = static_cast<double>(CostOf(p, key_)) / unit + source_dual_[At(p.source)];
-      for (const auto& [item, count] : p.cuts) reduced -= item_dual_[At(item)] * count;
+      for (const auto& [item, count] : p.cuts) reduced -= ItemDual(At(item), At(p.source)) * count;
       for (std::size_t j = ranks_; j < key_; ++j)
         reduced += limit_dual_[j] * static_cast<double>(CostOf(p, j)) / UnitOf(c_, j);
       if (reduced < -1e-9 && stock_[At(p.source)] > 0 && AddPriced(p)) added = true;
@@ -225,6 +348,7 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
       continue;
     }
     if (!fixed_ && !only_plans_ && !find_.exact()) Bound(prove_.Best(last_, demand_, usable_, 0).profit);
+    if (!(bound_ && *bound_ >= target) && Dearer()) continue;
     return true;
   }
   return Resolve(control) && false;

@@ -35,7 +35,7 @@ class Bounder {
   std::int64_t Unmet(std::size_t rank) const {
     std::int64_t nowhere = 0;
     for (std::size_t i = 0; i < needs_.size(); ++i)
-      if (c_.items[i].rank == static_cast<int>(rank) && needs_[i] < 0) nowhere += c_.items[i].demand;
+      if (c_.items[i].rank == static_cast<int>(rank)) nowhere += c_.items[i].demand - MostOf(i);
     const auto over = [&](auto counts) {
       std::vector<std::pair<std::int64_t, int>> cuts;
       std::int64_t missing = 0;
@@ -170,6 +170,14 @@ class Bounder {
     const Source& x = c_.sources[s];
     const Length l = c_.items[i].length;
     return c_.views[At(x.view)].may[i] != 0 && (l + x.room.kerf).nm <= gives_[s];
+  }
+
+  // How many of the cut there could be, were it the only one.
+  std::int64_t MostOf(std::size_t i) const {
+    std::int64_t most = 0;
+    for (std::size_t s = 0; s < gives_.size() && most < c_.items[i].demand; ++s)
+      if (Takes(s, i)) most += c_.sources[s].count * (gives_[s] / std::max<std::int64_t>(1, (c_.items[i].length + c_.sources[s].room.kerf).nm));
+    return std::min<std::int64_t>(most, c_.items[i].demand);
   }
 
   const Component& c_;

@@ -222,8 +222,11 @@ struct Split {
       std::set<std::string> heats;
       for (const Source& s : c.sources)
         for (int item : unit.items)
-          if (c.views[At(s.view)].may[At(item)]) heats.insert(s.heat);
+          if (c.views[At(s.view)].may[At(item)] &&
+              (s.room.exact || c.items[At(item)].length + s.room.kerf <= s.room.room))
+            heats.insert(s.heat);
       unit.heats.assign(heats.begin(), heats.end());
+      unit.sure.assign(heats.size(), 0);
     }
   }
 };
