@@ -15,6 +15,7 @@
 #include "client/command/report_command.h"
 #include "client/command/section_command.h"
 #include "client/command/shop_command.h"
+#include "client/command/simulate_command.h"
 #include "client/command/stock_command.h"
 #include "client/command/tag_command.h"
 
@@ -299,6 +300,21 @@ void AddReports(CLI::App& root, Words& words) {
   });
 }
 
+void AddSimulate(CLI::App& root, Words& words) {
+  CLI::App* simulate = root.add_subcommand("simulate", "a seeded year in the rack: how much metal each policy buys");
+  auto o = Kept<SimulateOptions>();
+  simulate->add_option("--seed", o->seed, "same seed, same shop and lists")->capture_default_str();
+  simulate->add_option("--lines", o->lines, "cut lines in the year")->capture_default_str();
+  simulate->add_option("--groups", o->groups, "sections and grades")->capture_default_str();
+  simulate->add_option("--days", o->days, "working days")->capture_default_str();
+  simulate->add_option("--policy", o->policies, "new-bar, from-memory, plain, drops-first, least-money; several; none: all");
+  simulate->add_option("--threads", o->threads)->capture_default_str();
+  simulate->add_option("--iterations", o->iterations, "budget of one plan")->capture_default_str();
+  simulate->add_option("--out", o->out, "folder for the pictures (SVG and PNG)");
+  simulate->add_flag("--json", o->json, "as JSON, every day");
+  simulate->callback([&words, o] { words.work = [&words, o] { return RunSimulate(*o, words.out, words.err); }; });
+}
+
 }  // namespace
 
 int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ostream& out, std::ostream& err) {
@@ -318,6 +334,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddPlan(root, words);
   AddSawing(root, words);
   AddReports(root, words);
+  AddSimulate(root, words);
   try {
     root.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

@@ -77,7 +77,8 @@ DropWorth WorthOf(Length drop, const Demand& demand, const WorthRules& rules, bo
   return w;
 }
 
-Demand DemandFor(const RackDrop& drop, const Past& past, const WorthRules& rules) {
+Demand DemandFor(const RackDrop& drop, const Past& past, const WorthRules& rules,
+                 const std::function<void(Length used, double weight)>& each) {
   RefuseNonsense(rules);
   const Length room = drop.length - rules.grip;
   double lambda = 0, effective = 0, share = 0;
@@ -97,6 +98,7 @@ Demand DemandFor(const RackDrop& drop, const Past& past, const WorthRules& rules
     const double first = weight / (1 + static_cast<double>(ahead));
     lambda += weight;
     effective += first;
+    if (each) each(one * n, first);
     share += first * static_cast<double>(n * one.nm) / static_cast<double>(drop.length.nm);
   }
   if (!(effective > 0)) return {};

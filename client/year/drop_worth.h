@@ -17,6 +17,7 @@
 // below 1e-14. Amounts are rounded to a millionth of a cent, halves away from zero; Cents() rounds those.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -86,7 +87,9 @@ Money Cents(FineMoney fine);  // nearest cent, halves away from zero
 
 // Throws std::invalid_argument when a rule is negative, a span of days is not above 0, or L <= 0.
 DropWorth WorthOf(Length drop, const Demand& demand, const WorthRules& rules, bool racked = false);
-Demand DemandFor(const RackDrop& drop, const Past& past, const WorthRules& rules);
+// `each`, if given, is told every line of the demand: n_i (l_i + k) and its weight (lambda_e's).
+Demand DemandFor(const RackDrop& drop, const Past& past, const WorthRules& rules,
+                 const std::function<void(Length used, double weight)>& each = {});
 DropWorth WorthOf(const RackDrop& drop, const Past& past, const WorthRules& rules, bool racked = false);
 
 }  // namespace heatkeep::year

@@ -102,6 +102,8 @@ Shop MakeShop(std::uint64_t seed, const ShopSize& size) {
   if (size.days < 1 || size.days > 5000) throw std::invalid_argument("days: expected 1 to 5000");
   if (size.before < 0 || size.before > 5000) throw std::invalid_argument("days before: expected 0 to 5000");
   Shop shop;
+  shop.days = size.days;
+  shop.before = size.before;
   for (int g = 0; g < size.groups; ++g) shop.groups.push_back(MakeGroup(g));
   Orders orders(seed, size.groups);
   const auto before = static_cast<int>(std::int64_t{size.lines} * size.before / size.days);

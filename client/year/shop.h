@@ -41,6 +41,7 @@ struct ShopSize {
 struct Shop {
   std::vector<Group> groups;
   std::vector<DayLine> lines;  // by day: -before .. days - 1
+  int days = 0, before = 0;
 };
 
 // Throws std::invalid_argument: groups 1..200, lines >= 1, days 1..5000, before 0..5000.

@@ -8,7 +8,8 @@
 #include <stdexcept>
 #include <thread>
 
-#include "client/year/learned_keep.h"
+#include "client/year/dice.h"
+#include "client/year/learned_choice.h"
 #include "client/year/plain_plan.h"
 
 namespace heatkeep::year {
@@ -44,6 +45,13 @@ std::vector<int> NeedOf(const Group& group, const allocator::Problem& problem) {
   return need;
 }
 
+// Each drop comes to mind with a chance of 6 in 10, by day, group and its place in the row.
+void Forget(allocator::Problem& problem, const DayLine& when) {
+  Dice dice(static_cast<std::uint64_t>(when.day + 10'000) * 1000 + static_cast<std::uint64_t>(when.group));
+  for (allocator::Piece& piece : problem.pieces)
+    if (piece.kind == allocator::PieceKind::Drop && !dice.Percent(60)) piece.count = 0;
+}
+
 // One group's days.
 class GroupYear {
  public:
@@ -55,7 +63,10 @@ class GroupYear {
     auto at = std::find_if(lines_.begin(), lines_.end(), [&](const DayLine& l) { return l.day >= first; });
     allocator::GroupRules rules = group_.rules;
     for (int day = first; day <= last; ++day) {
-      if (policy_ == Policy::LeastMoney && (day - first) % kMonth == 0) rules.keep = learned_.Review(day, rack_);
+      if (policy_ == Policy::LeastMoney && (day - first) % kMonth == 0) {
+        learned_.Review(day, rack_);
+        rules.keep = learned_.keep();
+      }
       const auto end = std::find_if(at, lines_.end(), [&](const DayLine& l) { return l.day > day; });
       if (at != end) CutList({at, end}, rules);
       at = end;
@@ -74,8 +85,10 @@ class GroupYear {
     std::vector<int> need = NeedOf(group_, rack_.ProblemFor(list, rules));
     for (;; ++need.back()) {
       rack_.Receive(need);
-      const allocator::Problem problem = rack_.ProblemFor(list, rules);
-      const allocator::Plan plan = PlanOf(policy_, problem, iterations_);
+      allocator::Problem problem = rack_.ProblemFor(list, rules);
+      if (policy_ == Policy::FromMemory) Forget(problem, list.front());
+      const allocator::Plan plan = policy_ == Policy::LeastMoney ? learned_.Plan(problem, iterations_)
+                                                                   : PlanOf(policy_, problem, iterations_);
       by_clock_ += plan.ended_by == allocator::EndedBy::Clock ? 1 : 0;
       if (!plan.shorts.empty()) continue;  // one long bar more
       rack_.Apply(problem, plan);
@@ -90,7 +103,7 @@ class GroupYear {
   GroupRack rack_;
   Policy policy_;
   int iterations_;
-  LearnedKeep learned_;
+  LearnedChoice learned_;
   int lists_ = 0, by_clock_ = 0;
 };
 
@@ -128,15 +141,11 @@ void Add(YearResult& to, const Group& group, const GroupRack& rack) {
 
 YearStart::YearStart(const Shop& shop, const YearSettings& settings)
     : shop_(shop), settings_(settings), lines_(shop.groups.size()) {
-  for (const DayLine& line : shop.lines) {
-    lines_[static_cast<std::size_t>(line.group)].push_back(line);
-    days_ = std::max(days_, line.day + 1);
-    before_ = std::max(before_, -line.day);
-  }
+  for (const DayLine& line : shop.lines) lines_[static_cast<std::size_t>(line.group)].push_back(line);
   for (const Group& group : shop.groups) racks_.emplace_back(group);
   SideBySide(settings.threads, racks_.size(), [&](std::size_t g) {
     GroupYear past(shop.groups[g], lines_[g], racks_[g], Policy::Plain, settings.iterations);
-    past.Live(-before_, -1);
+    past.Live(-shop.before, -1);
     racks_[g] = past.rack();
     racks_[g].Restart();
   });
@@ -145,7 +154,7 @@ YearStart::YearStart(const Shop& shop, const YearSettings& settings)
 YearResult YearStart::Live(Policy policy) const {
   YearResult result;
   result.policy = policy;
-  result.days.resize(static_cast<std::size_t>(days_));
+  result.days.resize(static_cast<std::size_t>(shop_.days));
   for (std::size_t g = 0; g < racks_.size(); ++g) {
     Add(result.start, FiguresOf(shop_.groups[g], racks_[g]));
     result.bars_start += MassOf(shop_.groups[g], racks_[g].BarLength());
@@ -155,7 +164,7 @@ YearResult YearStart::Live(Policy policy) const {
     const Group& group = shop_.groups[g];
     std::vector<DayFigures> days(result.days.size());
     GroupYear year(group, lines_[g], racks_[g], policy, settings_.iterations);
-    year.Live(0, days_ - 1, [&](int day, const GroupRack& rack) { days[static_cast<std::size_t>(day)] = FiguresOf(group, rack); });
+    year.Live(0, shop_.days - 1, [&](int day, const GroupRack& rack) { days[static_cast<std::size_t>(day)] = FiguresOf(group, rack); });
     const std::lock_guard lock(mutex);
     for (std::size_t d = 0; d < days.size(); ++d) Add(result.days[d], days[d]);
     Add(result, group, year.rack());

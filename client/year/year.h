@@ -44,7 +44,8 @@ struct YearResult {
 // The shop as it stands when the year begins.
 class YearStart {
  public:
-  YearStart(const Shop& shop, const YearSettings& settings);
+  YearStart(const Shop& shop, const YearSettings& settings);  // the shop must outlive it
+  YearStart(Shop&&, const YearSettings&) = delete;
   YearResult Live(Policy policy) const;
 
  private:
@@ -52,7 +53,6 @@ class YearStart {
   YearSettings settings_;
   std::vector<std::vector<DayLine>> lines_;  // by group
   std::vector<GroupRack> racks_;
-  int days_ = 0, before_ = 0;
 };
 
 }  // namespace heatkeep::year

@@ -20,6 +20,7 @@ const std::map<std::string, std::set<std::string>>& Arrows() {
       {"schema/terms", {}},
       {"reports", {"schema/terms"}},
       {"client/allocator", {"schema/terms"}},
+      {"client/year", {"schema/terms", "client/allocator"}},
       {"client/intake", {"schema/terms"}},
       {"client/papers", {"schema/terms"}},
       {"client/gateway", {"schema/terms", "client/allocator"}},
@@ -27,7 +28,7 @@ const std::map<std::string, std::set<std::string>>& Arrows() {
       {"client/models", {"schema/terms", "client/gateway", "reports"}},
       {"client/stations", {"schema/terms", "client/models", "client/gateway", "reports"}},
       {"client/command",
-       {"schema/terms", "client/book", "client/gateway", "client/intake", "client/papers", "client/allocator", "reports"}},
+       {"schema/terms", "client/book", "client/gateway", "client/intake", "client/papers", "client/allocator", "client/year", "reports"}},
       {"client/app", {"client/command", "client/stations"}},
       {"seed/scenario", {}},
   };
