@@ -46,7 +46,7 @@ allocator::Problem GroupRack::ProblemFor(const std::vector<DayLine>& lines, cons
   piece.square_ends = 1;
   piece.count = 1;
   for (std::size_t d = 0; d < drops_.size(); ++d) {
-    piece.tag = "drop " + std::to_string(d);
+    piece.tag = "rest " + std::to_string(d);
     piece.length = drops_[d];
     problem.pieces.push_back(piece);
   }
