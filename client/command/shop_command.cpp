@@ -81,6 +81,18 @@ class List {
     });
   }
 
+  // A key that is misspelt would be passed over in silence.
+  List& Only(const Names& known) {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+      if (!rows_[i].is_object()) continue;
+      for (const auto& [key, value] : rows_[i].items()) {
+        if (!known.contains(key))
+          throw BadText(file_ + ": " + name_ + "[" + std::to_string(i) + "]." + key + " is not known", "one of " + Listed(known));
+      }
+    }
+    return *this;
+  }
+
   List& Dated(const char* key) {
     return Turn(key, key, [](const std::string& text) -> Json { return ReadIsoDateOrTime(text); });
   }
@@ -139,15 +151,17 @@ Names Known(Connection& connection, const std::string& view, std::initializer_li
 
 Json ShopPart(Connection& connection, const std::string& file, const Json& shop) {
   static const Names kinds{"rack", "yard", "saw", "gate", "quarantine", "scrap", "outside"};
-  const List sites = List(file, shop, "sites").Need({"site", "letter", "offline_letter"}).Text({"site", "letter", "offline_letter"});
-  const List places = List(file, shop, "places").Need({"place", "site", "kind"}).Text({"place", "site", "kind"})
+  const List sites = List(file, shop, "sites").Only({"site", "letter", "offline_letter"}).Need({"site", "letter", "offline_letter"}).Text({"site", "letter", "offline_letter"});
+  const List places = List(file, shop, "places")
+                          .Only({"place", "site", "kind", "bay", "level", "walk", "max_length", "max_mass"}).Need({"place", "site", "kind"}).Text({"place", "site", "kind"})
                           .Among("site", Known(connection, "places", {"site"}, sites.All("site")), "a site")
                           .Among("kind", kinds, "one of " + Listed(kinds)).Whole({"level", "walk"})
                           .Turn("max_length", "max_length_nm", LengthNm).Turn("max_mass", "max_mass_g", MassG);
-  return {{"parties", List(file, shop, "parties").Need({"name"}).Text({"name"}).YesOrNo({"mill", "supplier", "customer"}).Rows()},
+  return {{"parties", List(file, shop, "parties").Only({"name", "mill", "supplier", "customer"}).Need({"name"}).Text({"name"}).YesOrNo({"mill", "supplier", "customer"}).Rows()},
           {"sites", sites.Rows()},
           {"places", places.Rows()},
-          {"saws", List(file, shop, "saws").Need({"saw", "place", "max_section", "band", "kerf", "trim", "grip"})
+          {"saws", List(file, shop, "saws")
+                       .Only({"saw", "name", "place", "max_section", "band", "kerf", "trim", "grip", "grip_bundle"}).Need({"saw", "place", "max_section", "band", "kerf", "trim", "grip"})
                        .Text({"saw", "place", "band"})
                        .Among("place", Known(connection, "places", {"place"}, places.All("place")), "a place")
                        .Turn("max_section", "max_section_nm", LengthNm).Turn("kerf", "kerf_nm", LengthNm)
@@ -161,15 +175,23 @@ Json RulesPart(Connection& connection, const std::string& file, const Json& shop
   if (!given.is_object()) throw BadText(file + ": settings is no object", "{\"name\": value, ...}");
   const Names grades = Known(connection, "grades", {"designation", "number"});
   const std::string grade = "a designation or number of the grade list";
-  for (const auto& [name, value] : given.items())
-    settings[name] = value.is_string() ? value.get<std::string>() : value.dump();
+  for (const auto& [name, value] : given.items()) {
+    const std::string text = value.is_string() ? value.get<std::string>() : value.dump();
+    try {
+      if (name != "two_person_release") ReadDecimal(text);
+      else if (text != "yes" && text != "no") throw BadText(Quoted(text) + " is neither", "yes or no");
+    } catch (const BadText& bad) {
+      throw BadText(file + ": settings." + name + ": " + bad.Wrong(), bad.Expected());
+    }
+    settings[name] = text;
+  }
   return {{"settings", std::move(settings)},
-          {"prices", List(file, shop, "prices").Need({"grade", "per_kg", "scrap_per_kg"}).Among("grade", grades, grade)
+          {"prices", List(file, shop, "prices").Only({"grade", "section", "per_kg", "scrap_per_kg", "from"}).Need({"grade", "per_kg", "scrap_per_kg"}).Among("grade", grades, grade)
                          .Dated("from").Turn("section", "section", SectionOf)
                          .Turn("per_kg", "cents_per_tonne", Tonne).Turn("scrap_per_kg", "scrap_cents_per_tonne", Tonne).Rows()},
-          {"keep", List(file, shop, "keep").Need({"keep"}).Among("grade", grades, grade).Dated("from")
+          {"keep", List(file, shop, "keep").Only({"grade", "section", "keep", "from"}).Need({"keep"}).Among("grade", grades, grade).Dated("from")
                        .Turn("section", "section", SectionOf).Turn("keep", "keep_nm", LengthNm).Rows()},
-          {"rates", List(file, shop, "rates").Need({"family", "cm2_per_min"}).Text({"family"}).Dated("from")
+          {"rates", List(file, shop, "rates").Only({"saw", "family", "cm2_per_min", "from"}).Need({"family", "cm2_per_min"}).Text({"family"}).Dated("from")
                         .Turn("cm2_per_min", "mm2_per_min", Mm2).Rows()}};
 }
 
@@ -193,7 +215,7 @@ int RunShopSet(const BookCall& call, const std::string& file) {
 int RunShopSign(const BookCall& call, const std::string& file) {
   return WithBook(call, [&](Connection& connection) {
     const std::string bytes = intake::FileBytes(file);
-    const Json standins = List(file, ReadShop(file, bytes), "standins").Need({"asked", "offered", "reason"})
+    const Json standins = List(file, ReadShop(file, bytes), "standins").Only({"asked", "offered", "reason", "signed_by"}).Need({"asked", "offered", "reason"})
                               .Text({"asked", "offered", "reason"}).Rows();
     Deeds deeds(connection);
     Transaction whole(connection);

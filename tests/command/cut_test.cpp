@@ -188,6 +188,22 @@ TEST_F(Cut, WhatIsCutWhileItIsHeldIsBookedAndStopped) {
   const Ran ship = As("planner", {"ship", "O1/10=14", "--note", "D1", "--customer", "Pallant"});
   EXPECT_EQ(ship.code, 1) << ship;
   EXPECT_EQ(Number("select count(*) as n from book.shipment"), 0);
+  const Json conflicts = Asked("quality", {"conflict", "list"});
+  ASSERT_FALSE(conflicts.empty());
+  for (const Json& conflict : conflicts) {
+    EXPECT_EQ(conflict["tag"], tag);
+    EXPECT_EQ(conflict["closed_by"], "");
+  }
+  const std::string number = std::to_string(conflicts[0]["conflict"].get<int>());
+  const Words close{"conflict", "close", number, "--decision", "tested, fine", "--free"};
+  EXPECT_EQ(As("saw", close).code, 1) << "quality decides";
+  EXPECT_EQ(As("quality", close).code, 1) << "the heat is still held";
+  EXPECT_EQ(As("quality", {"hold", "lift", "1", "--evidence", "tested"}).code, 0);
+  EXPECT_EQ(As("quality", close).out, "conflict " + number + " is closed, 14 cut pieces are free\n");
+  EXPECT_EQ(As("quality", close).code, 1) << "once";
+  for (const Json& conflict : Asked("quality", {"conflict", "list"}))
+    EXPECT_EQ(conflict["decision"], conflict["conflict"] == conflicts[0]["conflict"] ? "tested, fine" : "");
+  EXPECT_EQ(As("planner", {"ship", "O1/10=14", "--note", "D1", "--customer", "Pallant"}).code, 0);
 }
 
 TEST_F(Cut, ShipsWhatWasCutAndNoMore) {
@@ -199,6 +215,7 @@ TEST_F(Cut, ShipsWhatWasCutAndNoMore) {
   const Ran more = As("planner", {"ship", "O1/10=5", "--note", "D2", "--customer", "Pallant"});
   EXPECT_EQ(more.code, 1) << more;
   EXPECT_TRUE(Has(more.err, "4 pieces are on site, 5 were to be shipped")) << more;
+  EXPECT_EQ(As("planner", {"ship", "O1/10=1", "--note", "D1", "--customer", "Pallant"}).code, 1) << "that note has left";
   EXPECT_EQ(Balance("K1", "shipped"), 2900 * kMm);
   EXPECT_EQ(Balance("K1", "on site"), 1160 * kMm);
   EXPECT_EQ(As("planner", {"ship", "O1=5", "--note", "D2", "--customer", "Pallant"}).code, 2);

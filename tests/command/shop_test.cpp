@@ -28,6 +28,9 @@ TEST_F(Shop, NamesAWrongValueByItsPathAndChangesNothing) {
   refused(R"({"places":[{"place":"P1","site":"south","kind":"rack"}]})", "places[0].site: \"south\"");
   refused(R"({"places":{"place":"P1"}})", "places is no list");
   refused(R"({"settings":[1]})", "settings is no object");
+  refused(R"({"places":[{"place":"P1","site":"main","kind":"rack","max_lenght":"6 m"}]})", "places[0].max_lenght is not known");
+  refused(R"({"settings":{"lift_limit_g":"heavy"}})", "settings.lift_limit_g: ");
+  refused(R"({"settings":{"two_person_release":"maybe"}})", "settings.two_person_release: ");
   refused(R"({"plaices":[]})", "plaices is not known");
   refused("[]", "the file is no JSON object");
   refused("{", "byte 2 is no JSON");
