@@ -49,4 +49,27 @@ std::int64_t LeastPossible(const Component& c, std::size_t key, std::int64_t bou
   return gcd == 0 ? bound : LeastSum(lengths, gcd, bound);
 }
 
+std::int64_t LeastServing(const std::vector<Serving>& bars, std::int64_t demand, std::int64_t bound, std::int64_t most) {
+  if (demand <= 0 || bars.empty() || most <= bound) return bound;
+  std::int64_t gcd = 0;
+  for (const Serving& b : bars) gcd = std::gcd(gcd, b.length);
+  const std::int64_t cells = most / gcd + 1;
+  if (cells > 20'000 || bars.size() > 16) return bound;
+  std::vector<std::int64_t> serves(static_cast<std::size_t>(cells), -1);  // with exactly so much length
+  serves[0] = 0;
+  for (const Serving& b : bars) {
+    std::int64_t left = std::min(b.count, most / b.length);
+    for (std::int64_t n = 1; left > 0; n *= 2) {
+      const std::int64_t times = std::min(n, left);
+      left -= times;
+      const auto step = static_cast<std::size_t>(b.length / gcd * times);
+      for (std::size_t c = serves.size(); c-- > step;)
+        if (serves[c - step] >= 0) serves[c] = std::max(serves[c], serves[c - step] + b.serves * times);
+    }
+  }
+  for (std::int64_t c = (bound + gcd - 1) / gcd; c < cells; ++c)
+    if (serves[static_cast<std::size_t>(c)] >= demand) return c * gcd;
+  return most;
+}
+
 }  // namespace heatkeep::allocator

@@ -27,4 +27,13 @@ std::int64_t SimpleBound(const Component& c, std::size_t key, const std::vector<
 // figures of the key share.
 std::int64_t LeastPossible(const Component& c, std::size_t key, std::int64_t bound);
 
+// A bar that costs `length` in a key and serves at most `serves`; there are `count` of it.
+struct Serving {
+  std::int64_t length, serves, count;
+};
+
+// The least sum of lengths, each bar taken a whole number of times, that serves at least `demand`; nothing below
+// `bound` and nothing above `most` is looked at. `bound` itself if that would take too long.
+std::int64_t LeastServing(const std::vector<Serving>& bars, std::int64_t demand, std::int64_t bound, std::int64_t most);
+
 }  // namespace heatkeep::allocator

@@ -7,7 +7,7 @@ namespace heatkeep::allocator {
 namespace {
 
 std::size_t At(int i) { return static_cast<std::size_t>(i); }
-constexpr std::int64_t kCells = 400'000;
+constexpr std::int64_t kCells = 1'500'000;
 constexpr std::size_t kMostUnused = 60;
 
 // Which patterns are taken back, how often each.
@@ -18,16 +18,26 @@ std::vector<std::int64_t> Chosen(const Component& c, std::size_t key, const Solu
   std::iota(all.begin(), all.end(), std::size_t{0});
   for (std::size_t i : all)
     if (key >= ranks && best.patterns[i].first.cost[key - ranks] > 0) costly.push_back(i);
+  const auto slack = [&](std::size_t i) {
+    const Pattern& p = best.patterns[i].first;
+    return (c.sources[At(p.source)].room.room - p.taken).nm;
+  };
   const auto pick = [&](const std::vector<std::size_t>& from, int n) {
     for (int tries = 0; n > 0 && tries < 20 * pieces && !from.empty(); ++tries) {
-      const std::size_t i = from[chance.Next() % from.size()];
+      // Of three the one that leaves most: there is something to win.
+      std::size_t i = from[chance.Next() % from.size()];
+      for (int other = 0; other < 2; ++other) {
+        const std::size_t o = from[chance.Next() % from.size()];
+        if (slack(o) > slack(i) && taken[o] < best.patterns[o].second) i = o;
+      }
       if (taken[i] >= best.patterns[i].second) continue;
       ++taken[i];
       --n;
     }
   };
-  pick(costly, pieces / 2);
-  pick(all, pieces - pieces / 2);
+  const int dear = std::max(1, pieces / (2 + static_cast<int>(chance.Next() % 4)));
+  pick(costly, dear);
+  pick(all, pieces - dear);
   return taken;
 }
 

@@ -31,6 +31,7 @@ double ScaleOf(const Component& c, std::size_t key) {
 }
 
 constexpr double kSmoothing = 0.8;
+constexpr double kImpossible = -1e299;  // the profit of a source that takes nothing
 constexpr double kDearest = 1e14;  // no cut is priced above it, so that sums of prices stay exact
 
 }  // namespace
@@ -258,8 +259,21 @@ void Relaxation::Bound(const std::vector<double>& profits) {
     const double weight = j < ranks_ ? limit[j] : prices.weight[j - ranks_];
     sum -= Wide{static_cast<std::int64_t>(weight)} * first_limits_[j];
   }
-  for (std::size_t s = 0; s < profits.size(); ++s)
-    if (usable_[s] && profits[s] > 0) sum -= Wide{static_cast<std::int64_t>(std::ceil(profits[s]))} * MostUses(s);
+  // Bars that cost something in this key are taken a whole number of times: they serve what the rest cannot.
+  std::vector<Serving> bars;
+  Wide paid = 0;
+  for (std::size_t s = 0; s < profits.size(); ++s) {
+    if (!usable_[s] || profits[s] <= kImpossible) continue;
+    const std::int64_t length = LengthIn(s);
+    const auto profit = static_cast<std::int64_t>(std::ceil(profits[s]));
+    if (length > 0) {
+      const std::int64_t serves = profit + length * static_cast<std::int64_t>(scale);
+      if (serves > 0) bars.push_back({length, serves, c_.sources[s].count});
+      if (profit > 0) paid += Wide{profit} * MostUses(s);
+    } else if (profit > 0) {
+      sum -= Wide{profit} * MostUses(s);
+    }
+  }
   for (std::size_t u = 0; u < c_.units.size(); ++u) {
     std::vector<Wide> drawn(c_.units[u].heats.size(), 0);
     for (std::size_t r = 0; r < heat_rows_.size(); ++r)
@@ -268,11 +282,15 @@ void Relaxation::Bound(const std::vector<double>& profits) {
     const auto sure = std::count(c_.units[u].sure.begin(), c_.units[u].sure.end(), 1);
     for (std::size_t n = 0; n < drawn.size() && static_cast<int>(n) < c_.units[u].most - sure; ++n) sum -= drawn[n];
   }
+  const Wide demand = sum;  // of the bars
+  sum -= paid;
   const auto whole = static_cast<std::int64_t>(scale);
   std::int64_t bound = static_cast<std::int64_t>(sum / whole);
   if (sum > 0 && sum % whole != 0) ++bound;
   const bool may_be_below_nothing = key_ >= ranks_ && c_.keys[key_ - ranks_] == Key::Money;
   if (!may_be_below_nothing) bound = LeastPossible(c_, key_, std::max<std::int64_t>(0, bound));
+  if (!bars.empty() && bound < target_ && demand < Wide{INT64_MAX})
+    bound = std::max(bound, LeastServing(bars, static_cast<std::int64_t>(demand), bound, target_));
   const double raw = static_cast<double>(sum);
   if (!bound_ || raw > best_raw_) {
     best_raw_ = raw;
@@ -285,17 +303,23 @@ void Relaxation::Bound(const std::vector<double>& profits) {
   bound_ = bound_ ? std::max(*bound_, bound) : bound;
 }
 
+// What a source costs in a key that is a sum of lengths; 0: nothing, or the key is none.
+std::int64_t Relaxation::LengthIn(std::size_t s) const {
+  if (key_ < ranks_) return 0;
+  const Source& source = c_.sources[s];
+  switch (c_.keys[key_ - ranks_]) {
+    case Key::NewLength: return source.bar && source.own ? source.length.nm : 0;
+    case Key::ConsumedLength: return source.length.nm;
+    case Key::BarsOpened: return source.bar ? 1 : 0;
+    default: return 0;
+  }
+}
+
 // How often a plan that is better than the best one known can use a source at most.
 std::int64_t Relaxation::MostUses(std::size_t s) const {
   const Source& source = c_.sources[s];
-  std::int64_t cost = 0;
-  if (key_ >= ranks_) switch (c_.keys[key_ - ranks_]) {
-      case Key::BarsOpened: cost = source.bar ? 1 : 0; break;
-      case Key::NewLength: cost = source.bar && source.own ? source.length.nm : 0; break;
-      case Key::ConsumedLength: cost = source.length.nm; break;
-      case Key::PiecesPulled: cost = 1; break;
-      default: break;
-    }
+  const bool pulled = key_ >= ranks_ && c_.keys[key_ - ranks_] == Key::PiecesPulled;
+  const std::int64_t cost = pulled ? 1 : LengthIn(s);
   return cost > 0 ? std::min(source.count, target_ / cost) : source.count;
 }
 

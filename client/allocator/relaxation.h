@@ -64,6 +64,7 @@ class Relaxation {
   bool Dearer();  // lack gets dearer, if there is any
   double ItemDual(std::size_t item, std::size_t source) const;
   void OpenUnmet();
+  std::int64_t LengthIn(std::size_t source) const;
   std::int64_t MostUses(std::size_t source) const;
   std::int64_t CostOf(const Pattern& pattern, std::size_t key) const;
 
