@@ -81,7 +81,7 @@ class Layout {
     const auto count = static_cast<int>(std::lround((scale_.high - scale_.low) / scale_.step));
     for (int i = 0; i <= count; ++i) {
       const double v = scale_.low + i * scale_.step;
-      drawing_.strokes.push_back({{{kLeft, Y(v)}, {kChartWidth - kRight, Y(v)}}, i == 0 ? Use::Quiet : Use::Hairline, 1, {}});
+      drawing_.strokes.push_back({{{kLeft, Y(v)}, {kChartWidth - kRight, Y(v)}}, i == 0 || std::abs(v) < scale_.step / 2 ? Use::Quiet : Use::Hairline, 1, {}});
       drawing_.texts.push_back({kLeft - 8, Y(v) + 4, ChartNumber(v, decimals), 12, Use::Quiet, false, ChartAnchor::End});
     }
     drawing_.texts.push_back({kLeft - 8, kTop - 14, chart_.unit, 12, Use::Quiet, false, ChartAnchor::End});

@@ -112,10 +112,17 @@ void Draw(const SimulateOptions& o, const std::vector<YearResult>& all) {
                          [](const YearResult&, const year::DayFigures& d) { return static_cast<double>(d.drops); }));
   write("bought", ChartOf(all, "Metal bought since the year began", what + "; full bars opened", "t", 1,
                           [](const YearResult&, const year::DayFigures& d) { return Tonnes(d.bought); }));
-  std::vector<YearResult> used;
+  std::vector<YearResult> used;  // a new bar every time would hide all others
   for (const YearResult& r : all)
     if (r.policy != year::Policy::NewBar) used.push_back(r);
   if (used.empty()) return;
+  const auto plain = std::find_if(all.begin(), all.end(), [](const YearResult& r) { return r.policy == year::Policy::Plain; });
+  if (plain != all.end())
+    write("against_plain", ChartOf(used, "Metal bought, more or less than by the plain choice", what + "; below 0 is less", "t", 2,
+                                   [&](const YearResult& r, const year::DayFigures& d) {
+                                     const auto day = static_cast<std::size_t>(&d - r.days.data());
+                                     return Tonnes(d.bought) - Tonnes(plain->days[day].bought);
+                                   }));
   write("rack_mass", ChartOf(used, "Metal in the drops on the rack", what, "t", 1,
                              [](const YearResult&, const year::DayFigures& d) { return Tonnes(d.drop_mass); }));
 }
