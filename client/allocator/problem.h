@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "schema/terms/length.h"
+#include "schema/terms/section.h"
 
 namespace heatkeep::allocator {
 
@@ -49,6 +50,7 @@ struct Piece {
   std::optional<int> count = 1;    // how many alike; nullopt: as many as wanted
   PaperType papers = PaperType::None;
   PieceCosts costs;
+  MassPerMetre mass;  // 0: not known; only words and figures for people look at it
 };
 
 struct Line {
