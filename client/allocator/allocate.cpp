@@ -99,6 +99,16 @@ class Run {
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
       return components_[a].Pieces() < components_[b].Pieces();
     });
+    SideBySide(order);
+    // What the clock cut short may use what the others left over of it, if that is a good deal more than it had.
+    std::vector<std::size_t> again;
+    for (std::size_t i : order)
+      if (results_[i].interrupted) again.push_back(i);
+    const double left = problem_.limits.seconds - Seconds();
+    if (!again.empty() && left > 0.3 * problem_.limits.seconds && !stop_.stop_requested()) SideBySide(again);
+  }
+
+  void SideBySide(const std::vector<std::size_t>& order) {
     std::atomic<std::size_t> next{0};
     std::exception_ptr failure;
     const auto work = [&] {
@@ -128,12 +138,17 @@ class Run {
     control.iterations = problem_.limits.iterations;
     control.seed = problem_.limits.seed;
     if (progress_) control.better = [this, i](const ComponentResult& result) { Tell(i, result); };
-    results_[i] = SearchComponent(components_[i], control);
+    ComponentResult found = SearchComponent(components_[i], control);
+    ComponentResult& known = results_[i];
+    const bool better = known.best.score.empty() || found.best.score < known.best.score ||
+                        (found.best.score == known.best.score && found.proved >= known.proved);
+    if (better) known = std::move(found);
     if (progress_) Tell(i, results_[i]);
   }
 
   void Tell(std::size_t i, const ComponentResult& result) {
     const std::lock_guard lock(mutex_);
+    if (!shown_[i].best.score.empty() && shown_[i].best.score < result.best.score) return;
     shown_[i] = result;
     Plan so_far;
     bool all = true;

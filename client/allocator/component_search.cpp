@@ -55,8 +55,10 @@ class Searcher {
   }
 
   void Quick() {
-    Take(QuickPlan(c_, PlainChoice()));
+    result_.best = QuickPlan(c_, PlainChoice());
     control_.better(result_);
+    if (control_.enough()) return;
+    Take(result_.best);
     StartStyle fullest;
     fullest.fill = fullest.fullest = true;
     const bool one = OneLength();

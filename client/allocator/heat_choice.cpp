@@ -14,6 +14,7 @@ namespace {
 
 constexpr std::int64_t kFindCells = 4'000'000, kProveCells = 30'000'000;
 constexpr int kRounds = 150;
+constexpr std::int64_t kNothing = INT64_MIN / 2;  // no bound
 
 std::vector<std::vector<char>> AllOpen(const Component& c) {
   HeatState state;
@@ -27,6 +28,7 @@ struct Node {
   std::optional<ComponentResult> searched;          // where nothing is left to choose
   std::vector<std::vector<double>> use;             // of each heat, by its last relaxation
   bool gone = false;                                // it holds no plan as good as the best one
+  std::int64_t parent = kNothing;                   // the bound of the node it came from, of the key now in hand
 };
 
 class HeatSearch {
@@ -40,15 +42,18 @@ class HeatSearch {
     First();
     control_.better(result_);
     result_.bounds.assign(result_.best.score.size(), std::nullopt);
-    nodes_.push_back({AllOpen(c_), {}, std::nullopt, {}, false});
+    nodes_.push_back({AllOpen(c_), {}, std::nullopt, {}, false, kNothing});
     const std::size_t lead = c_.priorities.size();
     for (std::size_t k = 0; k < result_.bounds.size();) {
       Forget(k);
       const std::vector<std::int64_t> before = Prefix(k);
-      const std::int64_t until = spent_ + (k <= lead ? 10 * share_ + 200'000'000 : share_);
+      const std::int64_t until = spent_ + (k <= lead ? 10 * share_ + 200'000'000 : 3 * share_);
       const std::int64_t bound = Close(k, until);
       if (Prefix(k) != before) {
-        for (Node& node : nodes_) node.bounds.clear();
+        for (Node& node : nodes_) {
+          node.bounds.clear();
+          node.parent = kNothing;
+        }
         k = 0;
         result_.proved = 0;
         result_.bounds.assign(result_.bounds.size(), std::nullopt);
@@ -164,6 +169,13 @@ class HeatSearch {
   // Splits nodes until none has a bound of key k below the best value, or `until` steps are spent. The least bound.
   std::int64_t Close(std::size_t k, std::int64_t until) {
     const std::vector<std::int64_t> before = Prefix(k);
+    // What holds with every heat open holds for all nodes.
+    floor_ = kNothing;
+    Node root{AllOpen(c_), {}, std::nullopt, {}, false, kNothing};
+    if (nodes_.size() > 1) {
+      Bound(root, k, false);
+      floor_ = root.bounds[k].value_or(kNothing);
+    }
     while (true) {
       std::size_t least = nodes_.size();
       for (std::size_t n = 0; n < nodes_.size(); ++n) {
@@ -194,7 +206,8 @@ class HeatSearch {
       for (std::size_t j = 0; j < k && same; ++j) same = node.searched->best.score[j] == result_.best.score[j];
       if (same) node.bounds[k] = node.searched->bounds[k];
     }
-    std::int64_t bound = std::max(node.bounds[k].value_or(kNothing), SimpleBound(narrowed, k, result_.best.score));
+    std::int64_t bound = std::max({floor_, node.parent, node.bounds[k].value_or(kNothing), SimpleBound(narrowed, k, result_.best.score)});
+    node.parent = kNothing;
     const std::size_t keys = c_.priorities.size() + c_.keys.size();
     if (bound < result_.best.score[k] && k < keys && !cheap && !control_.enough() && !(node.searched && node.bounds[k])) {
       Pricing find(narrowed, Rounding::Tight, kFindCells), prove(narrowed, Rounding::Loose, kProveCells);
@@ -261,16 +274,15 @@ class HeatSearch {
       }
     }
     for (const char mark : {char{2}, char{0}}) {
-      Node child{node.state, {}, std::nullopt, {}, false};
+      Node child{node.state, {}, std::nullopt, {}, false, BoundOf(node, node.bounds.size() - 1)};
       child.state[unit][heat] = mark;
       nodes_.push_back(std::move(child));
     }
   }
 
-  static constexpr std::int64_t kNothing = INT64_MIN / 2;
   const Component& c_;
   const SearchControl& control_;
-  std::int64_t share_ = 0, spent_ = 0;
+  std::int64_t share_ = 0, spent_ = 0, floor_ = kNothing;
   ComponentResult result_;
   std::vector<Node> nodes_;
   std::map<HeatState, ComponentResult> settled_;

@@ -1,5 +1,6 @@
 #include "client/allocator/whole_plans.h"
 
+#include <CbcEventHandler.hpp>
 #include <CbcHeuristic.hpp>
 #include <CbcModel.hpp>
 #include <CoinPackedMatrix.hpp>
@@ -148,6 +149,21 @@ void DiveTo(const Component& c, std::int64_t goal, Relaxation& relaxation, Chanc
   OfferCompleted(c, relaxation, taken, true, offer);
 }
 
+namespace {
+
+// Ends the branching when the search has had enough.
+class Stopper : public CbcEventHandler {
+ public:
+  explicit Stopper(const SearchControl& control) : control_(&control) {}
+  CbcAction event(CbcEvent) override { return control_->enough() ? stop : noAction; }
+  CbcEventHandler* clone() const override { return new Stopper(*this); }
+
+ private:
+  const SearchControl* control_;
+};
+
+}  // namespace
+
 void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, bool whole_first, int nodes,
                       double seconds, std::optional<std::int64_t> below, const SearchControl& control, const Offer& offer) {
   Taken taken;
@@ -211,6 +227,8 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
   model.setMaximumNodes(nodes);
   model.setMaximumSeconds(seconds);
   model.setNumberStrong(0);
+  const Stopper stopper(control);
+  model.passInEventHandler(&stopper);
   if (below && key >= ranks) {
     const bool counts = c.keys[key - ranks] == Key::BarsOpened || c.keys[key - ranks] == Key::PiecesPulled;
     model.setCutoff(counts ? static_cast<double>(*below) - 0.5 : static_cast<double>(*below) / 1e6 - 1e-4);
