@@ -90,6 +90,7 @@ struct Check {
       if (line.owner != piece.owner) Fault(where, "wrong owner");
       if (static_cast<int>(piece.papers) < static_cast<int>(line.papers)) Fault(where, "papers too weak");
       if (piece.heat.empty() && (!line.one_heat.empty() || line.max_heats > 0)) Fault(where, "heat not known");
+      if (std::count(line.refused_heats.begin(), line.refused_heats.end(), piece.heat) > 0) Fault(where, "heat refused");
       extra_money_low += Money(extra, cut.length.nm) * cut.count;
       if (!line.one_heat.empty()) heats_of_group[line.one_heat].insert(piece.heat);
       heats_of_line[static_cast<std::size_t>(cut.line)].insert(piece.heat);

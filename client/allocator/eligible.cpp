@@ -40,6 +40,8 @@ std::optional<std::string> WhyNot(const Problem& problem, const Piece& piece, co
     return "its papers are " + NameOf(piece.papers) + ", asked is " + NameOf(line.papers);
   if (piece.heat.empty() && (!line.one_heat.empty() || line.max_heats > 0))
     return std::string("its heat is not known, and the line says how many heats it may come from");
+  for (const std::string& heat : line.refused_heats)
+    if (heat == piece.heat) return "its heat is " + heat + ", which is refused for the line";
   return std::nullopt;
 }
 

@@ -64,6 +64,7 @@ struct Line {
   std::string one_heat;                   // lines sharing this name come from one heat; empty: no such wish
   int max_heats = 0;                      // at most so many heats for the line; 0: any number
   PaperType papers = PaperType::None;     // at least
+  std::vector<std::string> refused_heats = {};  // metal of these heats may not be taken for it
   Length CutLength() const { return nominal + face + aim; }
 };
 

@@ -26,8 +26,8 @@ struct Union {
 };
 
 // Pieces and lines whose texts are equal behave alike, whatever their lengths.
-using PieceSign = std::tuple<std::string, std::string, std::string, std::string, std::string, PaperType, bool>;
-using LineSign = std::tuple<std::string, std::string, std::string, std::string, PaperType, bool, std::string>;
+using PieceSign = std::tuple<std::string, std::string, std::string, std::string, std::string, PaperType, bool, std::string>;
+using LineSign = std::tuple<std::string, std::string, std::string, std::string, PaperType, bool, std::string, std::vector<std::string>>;
 
 std::string UnitName(const Line& line, std::size_t index) {
   if (!line.one_heat.empty()) return "group " + line.one_heat;
@@ -48,13 +48,16 @@ struct Split {
     setups_cost = money && p.per_setup.micro > 0;
     for (const auto& row : p.grades) orders_matter = orders_matter || !row.order.empty();
     for (const auto& row : p.sections) orders_matter = orders_matter || !row.order.empty();
+    bool heats_refused = false;
+    for (const Line& line : p.lines) heats_refused = heats_refused || !line.refused_heats.empty();
     std::map<PieceSign, int> pieces;
     std::map<LineSign, int> lines;
     std::vector<int> piece_sample, line_sample;
     for (std::size_t i = 0; i < p.pieces.size(); ++i) {
       const Piece& x = p.pieces[i];
       const auto [it, fresh] = pieces.try_emplace(
-          PieceSign{x.section, x.grade, x.condition, x.owner, x.held, x.papers, x.heat.empty()}, Int(pieces.size()));
+          PieceSign{x.section, x.grade, x.condition, x.owner, x.held, x.papers, x.heat.empty(),
+                    heats_refused ? x.heat : std::string()}, Int(pieces.size()));
       if (fresh) piece_sample.push_back(Int(i));
       piece_class.push_back(it->second);
     }
@@ -62,7 +65,7 @@ struct Split {
       const Line& x = p.lines[i];
       const auto [it, fresh] = lines.try_emplace(
           LineSign{x.section, x.grade, x.condition, x.owner, x.papers, !x.one_heat.empty() || x.max_heats > 0,
-                   orders_matter ? x.order : std::string()},
+                   orders_matter ? x.order : std::string(), x.refused_heats},
           Int(lines.size()));
       if (fresh) line_sample.push_back(Int(i));
       line_class.push_back(it->second);

@@ -105,6 +105,41 @@ TEST(CheckPlan, RefusesTwoHeatsWhereOneIsAsked) {
   EXPECT_EQ(plan.proved_keys.front(), Key::Unmet);
 }
 
+TEST(Allocate, TakesNoMetalOfARefusedHeatAndSaysWhy) {
+  Problem problem;
+  problem.pieces = {Drop("A", 500), Drop("B", 600)};
+  problem.pieces[0].heat = "M2208";
+  problem.pieces[1].heat = "47-0905";
+  problem.lines = {Cuts("1", 400, 1)};
+  problem.lines[0].refused_heats = {"M2208"};
+  Plan plan = Allocate(problem);
+  ASSERT_EQ(plan.layouts.size(), 1u);
+  EXPECT_EQ(plan.layouts[0].piece, 1);
+  problem.lines[0].refused_heats.push_back("47-0905");
+  EXPECT_FALSE(CheckPlan(problem, plan).empty());
+  plan = Allocate(problem);
+  ASSERT_EQ(plan.shorts.size(), 1u);
+  EXPECT_NE(plan.shorts[0].why.find("refused"), std::string::npos) << plan.shorts[0].why;
+}
+
+// Twelve heats, three lines that each want one of them: more choices than could all be tried out.
+TEST(Allocate, OneHeatLinesAmongManyHeatsAreProved) {
+  Problem problem;
+  for (int i = 0; i < 36; ++i) {
+    Piece drop = Drop("D" + std::to_string(i), 700 + 37 * (i % 9));
+    drop.heat = "H" + std::to_string(i % 12);
+    problem.pieces.push_back(drop);
+  }
+  Piece bar = Bar("B", 6000, 9);
+  bar.heat = "HB";
+  problem.pieces.push_back(bar);
+  problem.lines = {Cuts("1", 650, 3), Cuts("2", 310, 7), Cuts("3", 420, 4), Cuts("4", 505, 11)};
+  for (int i = 0; i < 3; ++i) problem.lines[static_cast<std::size_t>(i)].one_heat = "unit " + std::to_string(i);
+  const Plan plan = Allocate(problem);
+  EXPECT_EQ(plan.value.unmet_pieces, 0);
+  EXPECT_TRUE(plan.proved);
+}
+
 TEST(Allocate, RefusesNonsenseNamingIt) {
   Problem problem;
   problem.pieces = {Drop("D-1", 0)};
