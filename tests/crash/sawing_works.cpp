@@ -6,7 +6,6 @@
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
-#include <regex>
 #include <thread>
 
 namespace heatkeep {
@@ -132,10 +131,12 @@ void SawingWorks::ExpectWhole() {
 }
 
 void SawingWorks::Remember(const HeatkeepProcess& process) {
-  static const std::regex booked("([A-Z0-9]{8}): 2 pieces, drop ([A-Z0-9]{8}) \\(196 mm\\) to B1-1");
-  std::smatch found;
-  for (const std::string& line : process.Lines())
-    if (std::regex_match(line, found, booked)) said.emplace(found[1], found[2]);
+  // "A000001D: 2 pieces, drop A000061F (196 mm) to B1-1"
+  const std::string middle = ": 2 pieces, drop ", end = " (196 mm) to B1-1";
+  for (const std::string& line : process.Lines()) {
+    if (line.size() == 16 + middle.size() + end.size() && line.compare(8, middle.size(), middle) == 0 && line.ends_with(end))
+      said.emplace(line.substr(0, 8), line.substr(8 + middle.size(), 8));
+  }
 }
 
 std::int64_t SawingWorks::Number(const std::string& sql, const std::vector<Param>& params) {
