@@ -29,35 +29,42 @@ const year::DayFigures& Quarter(const YearResult& r, int quarter) {
   return r.days[std::max<std::size_t>(1, r.days.size() * static_cast<std::size_t>(quarter) / 4) - 1];
 }
 
-template <class... Values>
-std::string Row(const char* format, Values... values) {
-  char line[256];
-  std::snprintf(line, sizeof line, format, values...);
-  return line;
+// A figure flush right in its column, a name flush left.
+std::string Cell(double value, int decimals, int width) {
+  char text[64];
+  std::snprintf(text, sizeof text, "%*.*f", width, decimals, value);
+  return text;
+}
+std::string Cell(int value, int width) { return Cell(static_cast<double>(value), 0, width); }
+std::string NameCell(const YearResult& r) {
+  std::string name = NameOf(r.policy);
+  name.resize(14, ' ');
+  return name;
 }
 
 std::string Table(const SimulateOptions& o, const std::vector<YearResult>& all) {
   const YearResult& first = all.front();
-  std::string t = Row("A year in the rack: seed %llu, %d lines in %d groups over %d days, %.1f t delivered\n",
-                      static_cast<unsigned long long>(o.seed), o.lines, o.groups, o.days, Tonnes(first.delivered));
-  t += Row("At the start: %d drops, %.1f m, %.2f t\n\n", first.start.drops, Metres(first.start.drop_length),
-           Tonnes(first.start.drop_mass));
-  t += "kg a tonne delivered    bought   used up     kerf     trim    scrap    yield %   bars    pulls   drops back\n";
+  std::string t = "A year in the rack: seed " + std::to_string(o.seed) + ", " + std::to_string(o.lines) + " lines in " +
+                  std::to_string(o.groups) + " groups over " + std::to_string(o.days) + " days, " +
+                  Cell(Tonnes(first.delivered), 1, 0) + " t delivered\nAt the start: " + std::to_string(first.start.drops) +
+                  " drops, " + Cell(Metres(first.start.drop_length), 1, 0) + " m, " +
+                  Cell(Tonnes(first.start.drop_mass), 2, 0) + " t\n\nkg a tonne delivered\n";
+  t += "               bought  used up    kerf    trim   scrap  yield %    bars   pulls  drops back\n";
   for (const YearResult& r : all)
-    t += Row("%-20s %9.1f %9.1f %8.1f %8.1f %8.1f %10.2f %6d %8d %12d\n", NameOf(r.policy).c_str(), PerTonne(r.bought, r),
-             PerTonne(Used(r), r), PerTonne(r.kerf, r), PerTonne(r.trim, r), PerTonne(r.scrap, r),
-             100 * static_cast<double>(r.delivered.g) / static_cast<double>(Used(r).g), r.total.bars_opened,
-             r.total.bars_opened + r.total.drops_used, r.total.drops_made);
-  t += "\nDrops on the rack at the end of the quarter\n";
-  t += "                          first            second             third            fourth          mass t\n";
+    t += NameCell(r) + Cell(PerTonne(r.bought, r), 1, 7) + Cell(PerTonne(Used(r), r), 1, 9) + Cell(PerTonne(r.kerf, r), 1, 8) +
+         Cell(PerTonne(r.trim, r), 1, 8) + Cell(PerTonne(r.scrap, r), 1, 8) +
+         Cell(100 * static_cast<double>(r.delivered.g) / static_cast<double>(Used(r).g), 2, 9) + Cell(r.total.bars_opened, 8) +
+         Cell(r.total.bars_opened + r.total.drops_used, 8) + Cell(r.total.drops_made, 12) + "\n";
+  t += "\nDrops on the rack at the end of each quarter: count, metres; tonnes at the end\n";
   for (const YearResult& r : all) {
-    t += Row("%-15s", NameOf(r.policy).c_str());
-    for (int q = 1; q <= 4; ++q) t += Row(" %6d %8.1f m", Quarter(r, q).drops, Metres(Quarter(r, q).drop_length));
-    t += Row(" %11.2f\n", Tonnes(r.days.back().drop_mass));
+    t += NameCell(r);
+    for (int q = 1; q <= 4; ++q) t += Cell(Quarter(r, q).drops, 7) + Cell(Metres(Quarter(r, q).drop_length), 1, 8) + " m";
+    t += Cell(Tonnes(r.days.back().drop_mass), 2, 9) + " t\n";
   }
-  t += "\nbought: full bars opened. used up: bought less what the rack of drops has grown by. scrap: with the drops cleared.\n";
+  t += "\nbought: full bars opened. used up: bought less what the rack of drops has grown by.\n";
   for (const YearResult& r : all)
-    if (r.by_clock > 0) t += Row("%s: the clock ended %d searches; the run may not repeat\n", NameOf(r.policy).c_str(), r.by_clock);
+    if (r.by_clock > 0)
+      t += NameOf(r.policy) + ": the clock ended " + std::to_string(r.by_clock) + " searches; the run may not repeat\n";
   return t;
 }
 
