@@ -110,7 +110,7 @@ class Searcher {
     const auto size = static_cast<std::int64_t>(5 * c_.items.size() + c_.sources.size());
     const auto share = static_cast<double>(size * 3'000'000) * std::min(1.0, control_.iterations / 1000.0);
     if (k <= lead) return static_cast<std::int64_t>(20 * share) + 500'000'000;
-    if (OneLength()) return std::max<std::int64_t>(15'000'000, spent_ / 2);
+    if (OneLength()) return std::max<std::int64_t>(8'000'000, spent_ / 2);
     const bool late = c_.keys[k - lead] == Key::PiecesPulled;
     return static_cast<std::int64_t>(share * (late ? 0.2 : 1.0));
   }

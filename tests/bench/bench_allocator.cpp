@@ -1,155 +1,125 @@
-// Figures, not a test: how long the allocator takes on published constructions and on seeded stockrooms, and how near
-// its bound it comes. Usage: bench_allocator [name part]
-//   uniform  items of 20..100 in 150 (construction of Falkenauer 1996, from memory)
-//   triplet  three items a bin of 1000 that fill it exactly, 250..500 (the same source, from memory)
-//   hard     nearly all different items of 1..800 in 1000 (construction of Schwerin, Waescher; Scholl, from memory)
-//   wide     50..500 items of 1..n/2 in 100..150, 1000, 100 000 (from memory)
-//   stock    one group: drops of 300..2500 mm, lines at 0.1 mm, four bar lengths (our own)
-#include <chrono>
+// Figures, not a test: how long the allocator takes and how near its bound it comes, by class (constructions.h).
+// Usage: bench_allocator [name part [seeds]]; a class whose name contains the part is run.
+// One thread, except the sixty groups (two). Proved: the aim's leading key after unmet. CPU is of the whole process.
+#include <algorithm>
 #include <cstdio>
-#include <map>
-#include <random>
+#include <cstdlib>
+#include <ctime>
+#include <functional>
 #include <string>
+#include <vector>
 
 #include "client/allocator/allocate.h"
+#include "tests/bench/constructions.h"
 
 namespace {
 
 using namespace heatkeep;
 using namespace heatkeep::allocator;
+using namespace heatkeep::bench;
 
-class Dice {
- public:
-  explicit Dice(std::uint64_t seed) : engine_(seed) {}
-  int Between(int a, int b) { return a + static_cast<int>(engine_() % static_cast<std::uint64_t>(b - a + 1)); }
-
- private:
-  std::mt19937_64 engine_;
+struct Class {
+  std::string name;
+  double seconds;
+  int count, threads;
+  std::function<Problem(int)> make;
+  bool peer = false;
 };
 
-Problem SingleLength(int capacity, const std::vector<int>& items) {
-  Problem problem;
-  problem.aim = Aim::FewestBars;
-  Piece bar;
-  bar.tag = "S";
-  bar.length = {capacity * kNmPerMm};
-  bar.count = std::nullopt;
-  problem.pieces.push_back(bar);
-  std::map<int, int> demand;
-  for (int item : items) ++demand[item];
-  for (const auto& [length, quantity] : demand) {
-    Line line;
-    line.order = "O";
-    line.line = std::to_string(length);
-    line.nominal = {length * kNmPerMm};
-    line.quantity = quantity;
-    problem.lines.push_back(line);
-  }
-  return problem;
+double GapPercent(const Plan& plan, Key key) {
+  const auto bound = plan.bound.figures.find(key);
+  const auto value = static_cast<double>(FigureOf(plan.value, key));
+  if (bound == plan.bound.figures.end()) return 100;
+  return value > 0 ? 100 * (value - static_cast<double>(bound->second)) / value : 0;
 }
 
-Problem Uniform(std::uint64_t seed, int n, int capacity, int least, int most) {
-  Dice dice(seed);
-  std::vector<int> items;
-  for (int i = 0; i < n; ++i) items.push_back(dice.Between(least, most));
-  return SingleLength(capacity, items);
-}
+double Processor() { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; }
 
-Problem Triplets(std::uint64_t seed, int bins) {
-  Dice dice(seed);
-  std::vector<int> items;
-  for (int i = 0; i < bins; ++i) {
-    const int a = dice.Between(380, 490), b = dice.Between(250, (1000 - a) / 2);
-    items.insert(items.end(), {a, b, 1000 - a - b});
-  }
-  return SingleLength(1000, items);
-}
-
-Problem Stockroom(std::uint64_t seed, int drops, int lines, bool bars) {
-  Dice dice(seed);
-  Problem problem;
-  problem.rules = {{1'600'000}, {5'000'000}, {80'000'000}, {300'000'000}};
-  for (int i = 0; i < drops; ++i) {
-    Piece p;
-    p.tag = "D" + std::to_string(i);
-    p.kind = PieceKind::Drop;
-    p.square_ends = 1;
-    p.length = {dice.Between(300, 2500) * kNmPerMm};
-    problem.pieces.push_back(p);
-  }
-  for (const int mm : {3000, 4000, 6000, 6100}) {
-    if (!bars && mm != 6000) continue;
-    Piece p;
-    p.tag = "B" + std::to_string(mm);
-    p.length = {mm * kNmPerMm};
-    p.count = std::nullopt;
-    problem.pieces.push_back(p);
-  }
-  for (int i = 0; i < lines; ++i) {
-    Line line;
-    line.order = "O" + std::to_string(i / 5);
-    line.line = std::to_string(i);
-    line.nominal = {dice.Between(400, 14000) * 100'000LL};
-    line.quantity = dice.Between(1, 20);
-    problem.lines.push_back(line);
-  }
-  return problem;
-}
-
-Problem ManyGroups(std::uint64_t seed, int groups, int lines) {
-  Problem all;
-  for (int g = 0; g < groups; ++g) {
-    Problem one = Stockroom(seed + static_cast<std::uint64_t>(g), 10, lines / groups, true);
-    all.rules = one.rules;
-    for (Piece& p : one.pieces) {
-      p.section = "S" + std::to_string(g);
-      all.pieces.push_back(p);
-    }
-    for (Line& l : one.lines) {
-      l.section = "S" + std::to_string(g);
-      all.lines.push_back(l);
+void Run(const Class& c) {
+  std::vector<double> wall, first;
+  double cpu = 0, gap = 0, worst = 0, late = 0;
+  int proved = 0, peer_proved = 0, peer_worse = 0;
+  double peer_seconds = 0;
+  for (int seed = 1; seed <= c.count; ++seed) {
+    Problem problem = c.make(seed);
+    problem.limits.seconds = c.seconds;
+    problem.limits.threads = c.threads;
+    const double begin = Processor();
+    timespec from{}, now{};
+    clock_gettime(CLOCK_MONOTONIC, &from);
+    double first_plan = -1;
+    const Plan plan = Allocate(problem, {}, [&](const Value& value, const Bound&) {
+      if (first_plan >= 0 || value.pieces_pulled == 0) return;
+      clock_gettime(CLOCK_MONOTONIC, &now);
+      first_plan = static_cast<double>(now.tv_sec - from.tv_sec) + static_cast<double>(now.tv_nsec - from.tv_nsec) / 1e9;
+    });
+    cpu += Processor() - begin;
+    wall.push_back(plan.seconds);
+    first.push_back(first_plan);
+    proved += plan.proved ? 1 : 0;
+    const std::vector<Key> keys = KeysOf(problem.aim);
+    const double g = GapPercent(plan, keys[1]);
+    gap += g / c.count;
+    worst = std::max(worst, g);
+    if (plan.proved) late = std::max(late, GapPercent(plan, Key::LostWorth));
+    if (c.peer) {
+      const Peer peer = CompactModel(problem, plan.value.bars_opened, c.seconds);
+      peer_proved += peer.proved ? 1 : 0;
+      peer_worse += peer.bars < 0 || peer.bars > plan.value.bars_opened ? 1 : 0;
+      peer_seconds += peer.seconds / c.count;
     }
   }
-  return all;
-}
-
-void Run(const std::string& name, const std::string& filter, Problem problem, double seconds) {
-  if (name.find(filter) == std::string::npos) return;
-  problem.limits.seconds = seconds;
-  problem.limits.threads = 2;
-  const Plan plan = Allocate(problem);
-  std::printf("%-26s %7.2f s  unmet %d  bars %d  pulled %d", name.c_str(), plan.seconds, plan.value.unmet_pieces,
-              plan.value.bars_opened, plan.value.pieces_pulled);
-  for (const Key key : KeysOf(problem.aim)) {
-    if (key == Key::Unmet || key == Key::Layouts || key == Key::PiecesPulled) continue;
-    const auto value = static_cast<double>(FigureOf(plan.value, key));
-    const auto bound = plan.bound.figures.find(key);
-    std::printf("  %s %.6g", NameOf(key).c_str(), key == Key::BarsOpened ? value : value / 1e9);
-    if (bound == plan.bound.figures.end()) continue;
-    const double gap = value > 0 ? 100 * (value - static_cast<double>(bound->second)) / value : 0;
-    std::printf(" (gap %.4f %%)", gap);
-  }
-  std::printf("  proved %zu keys\n", plan.proved_keys.size());
+  std::sort(wall.begin(), wall.end());
+  double mean = 0;
+  for (double s : wall) mean += s / c.count;
+  std::printf("| %-24s | %4d | %4d | %7.3f | %7.3f | %7.3f | %7.3f | %7.4f | %7.4f | %7.4f | %5.3f |", c.name.c_str(), c.count,
+              proved, mean, wall[wall.size() / 2], wall.back(), cpu / c.count, gap, worst, late,
+              *std::max_element(first.begin(), first.end()));
+  if (c.peer) std::printf(" %d proved, %d without a plan as good, mean %.2f s |", peer_proved, peer_worse, peer_seconds);
+  std::printf("\n");
   std::fflush(stdout);
+}
+
+std::vector<Class> Classes() {
+  const auto seed = [](int n) { return static_cast<std::uint64_t>(n); };
+  std::vector<Class> classes;
+  for (const int n : {120, 250, 500, 1000})
+    classes.push_back({"uniform " + std::to_string(n), 10, 20, 1, [=](int s) { return Uniform(seed(s), n, 150, 20, 100); }});
+  for (const int bins : {20, 40, 83, 167})
+    classes.push_back({"triplet " + std::to_string(3 * bins), 10, 20, 1, [=](int s) { return Triplets(seed(s), bins); }});
+  for (const int n : {50, 200, 500})
+    for (const int capacity : {100, 150, 1000})
+      classes.push_back({"wide " + std::to_string(n) + " in " + std::to_string(capacity), 10, 10, 1,
+                         [=](int s) { return Uniform(seed(s), n, capacity, 1, capacity * (s % 2 == 0 ? 5 : 7) / 10); }});
+  for (const int n : {50, 200, 500})
+    classes.push_back({"wide " + std::to_string(n) + " in 100000", 10, 10, 1,
+                       [=](int s) { return Uniform(seed(s), n, 100000, 1000, s % 2 == 0 ? 50000 : 70000); }});
+  for (const int n : {160, 180, 200})
+    classes.push_back({"hard " + std::to_string(n), 10, 10, 1, [=](int s) { return Uniform(seed(s), n, 1000, 1, 800); }});
+  for (const int kinds : {10, 20, 50})
+    for (const double v2 : {0.25, 0.5, 1.0})
+      classes.push_back({"cutgen " + std::to_string(kinds) + " to " + std::to_string(v2).substr(0, 4), 10, 10, 1,
+                         [=](int s) { return CutGen1(1994 + s, kinds, 1000, 0.01, v2, 10); }});
+  classes.push_back({"small 25 with peer", 5, 5, 1, [=](int s) { return Uniform(seed(s), 25, 150, 20, 100); }, true});
+  classes.push_back({"stock 50 x 20", 2, 10, 1, [=](int s) { return Stockroom(seed(s), 50, 20, true); }});
+  classes.push_back({"stock 300 x 60", 10, 3, 1, [=](int s) { return Stockroom(seed(s), 300, 60, true); }});
+  classes.push_back({"stock 2000 x 200", 30, 1, 1, [=](int) { return Stockroom(7, 2000, 200, true); }});
+  classes.push_back({"stock 10000 x 500", 60, 1, 1, [=](int) { return Stockroom(8, 10000, 500, true); }});
+  classes.push_back({"groups 60 x 25", 60, 1, 2, [=](int) { return ManyGroups(9, 60, 1500); }});
+  return classes;
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
   const std::string filter = argc > 1 ? argv[1] : "";
-  for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-    const std::string s = " #" + std::to_string(seed);
-    for (const int n : {120, 250, 500, 1000}) Run("uniform " + std::to_string(n) + s, filter, Uniform(seed, n, 150, 20, 100), 10);
-    for (const int bins : {20, 40, 83, 167}) Run("triplet " + std::to_string(3 * bins) + s, filter, Triplets(seed, bins), 10);
-    Run("hard 200" + s, filter, Uniform(seed, 200, 1000, 1, 800), 10);
-    Run("wide 500 in 120" + s, filter, Uniform(seed, 500, 120, 1, 60), 10);
-    Run("wide 500 in 1000" + s, filter, Uniform(seed, 500, 1000, 1, 500), 10);
-    Run("wide 200 in 100000" + s, filter, Uniform(seed, 200, 100000, 1000, 70000), 10);
-    Run("stock 50 x 20" + s, filter, Stockroom(seed, 50, 20, true), 2);
-    Run("stock 300 x 60" + s, filter, Stockroom(seed, 300, 60, true), 10);
+  const int seeds = argc > 2 ? std::atoi(argv[2]) : 0;
+  std::printf("| class | count | proved | mean s | median s | max s | CPU s | mean gap %% | max gap %% | lost worth gap %% | first plan s | CBC on the compact model |\n");
+  std::printf("|---|---|---|---|---|---|---|---|---|---|---|---|\n");
+  for (Class& c : Classes()) {
+    if (c.name.find(filter) == std::string::npos) continue;
+    if (seeds > 0) c.count = std::min(c.count, seeds);
+    Run(c);
   }
-  Run("stock 2000 x 200", filter, Stockroom(7, 2000, 200, true), 30);
-  Run("stock 10000 x 500", filter, Stockroom(8, 10000, 500, true), 60);
-  Run("groups 60 x 25", filter, ManyGroups(9, 60, 1500), 60);
   return 0;
 }
