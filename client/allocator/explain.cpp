@@ -63,9 +63,10 @@ class CostElsewhere {
 
 std::string Words(const Alternative& a, const Piece& piece) {
   std::string words;
+  const bool theirs = !piece.owner.empty();  // not ours to scrap
   switch (a.left_kind) {
     case LeftKind::None: words = "leaves nothing"; break;
-    case LeftKind::Scrap: words = "leaves " + WriteMm(a.left, Rounding::Down) + " mm scrap"; break;
+    case LeftKind::Scrap: words = "leaves " + WriteMm(a.left, Rounding::Down) + (theirs ? " mm" : " mm scrap"); break;
     case LeftKind::Drop: words = "leaves a drop of " + WriteMm(a.left, Rounding::Down) + " mm"; break;
   }
   if (a.opens_bar) words += ", opens a full bar of " + WriteMm(piece.length) + " mm";

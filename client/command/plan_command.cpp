@@ -7,6 +7,7 @@
 
 #include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
+#include "client/command/plan_extras.h"
 #include "client/command/plan_json.h"
 #include "client/command/rules_file.h"
 #include "client/intake/cuts_file.h"
@@ -74,7 +75,7 @@ allocator::Line LineOf(const intake::CutsFileRow& row, SectionWords& words) {
   return line;
 }
 
-allocator::Piece PieceOf(const intake::StockFileRow& row, const RulesFile& rules, SectionWords& words) {
+allocator::Piece PieceOf(const intake::StockFileRow& row, const RulesFile& rules, bool densities, SectionWords& words) {
   allocator::Piece piece;
   piece.tag = row.tag;
   piece.kind = row.kind == intake::PieceKind::Bar ? allocator::PieceKind::Bar : allocator::PieceKind::Drop;
@@ -91,6 +92,7 @@ allocator::Piece PieceOf(const intake::StockFileRow& row, const RulesFile& rules
   piece.count = row.count;
   piece.papers = PapersOf(row.papers);
   piece.costs = rules.CostsOf(row.section, row.grade, row.price_per_kg);
+  if (densities) piece.mass = MassPerMetreOf(row.section, rules.DensityOf(row.section, row.grade));
   return piece;
 }
 
@@ -126,12 +128,20 @@ std::optional<Problem> ReadAll(const PlanOptions& options, std::ostream& err) {
   err << intake::ProblemsText(stock.warnings) << intake::ProblemsText(cuts.warnings);
   SectionWords words;
   for (const auto& row : cuts.rows) problem.lines.push_back(LineOf(row, words));
-  for (const auto& row : stock.rows) problem.pieces.push_back(PieceOf(row, rules, words));
+  for (const auto& row : stock.rows) problem.pieces.push_back(PieceOf(row, rules, !options.rules.empty(), words));
   AddRules(problem, rules, words);
   return problem;
 }
 
-void Summary(const Problem& problem, const allocator::Plan& plan, std::ostream& out) {
+ExtraWishes WishesOf(const PlanOptions& options) {
+  ExtraWishes wishes;
+  if (!options.buy.empty()) wishes.offers = ReadOffers(options.buy);
+  wishes.plain_below = ReadAmount("--plain-below", options.plain_below);
+  wishes.price_of_one_heat = options.price_of_one_heat;
+  return wishes;
+}
+
+void Summary(const Problem& problem, const allocator::Plan& plan, const PlanExtras& extras, std::ostream& out) {
   std::int64_t asked = 0;
   for (const auto& line : problem.lines) asked += line.quantity;
   out << asked - plan.value.unmet_pieces << " of " << asked << " cuts placed on " << plan.value.pieces_pulled
@@ -141,6 +151,7 @@ void Summary(const Problem& problem, const allocator::Plan& plan, std::ostream& 
     const auto& line = problem.lines[static_cast<std::size_t>(s.line)];
     out << "short: order " << line.order << " line " << line.line << ", " << s.missing << " missing: " << s.why << '\n';
   }
+  SayExtras(extras, out);
   if (plan.ended_by == allocator::EndedBy::Clock) out << "the search ended by the clock; more seconds may give a better plan\n";
 }
 
@@ -148,11 +159,13 @@ void Summary(const Problem& problem, const allocator::Plan& plan, std::ostream& 
 
 int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
   try {
+    const ExtraWishes wishes = WishesOf(options);
     const std::optional<Problem> problem = ReadAll(options, err);
     if (!problem) return 2;
-    const allocator::Plan plan = allocator::Allocate(*problem);
-    if (!options.json.empty()) WriteWhole(options.json, PlanJson(*problem, plan));
-    Summary(*problem, plan, out);
+    allocator::Plan plan = allocator::Allocate(*problem);
+    const PlanExtras extras = ExtrasOf(*problem, plan, wishes);
+    if (!options.json.empty()) WriteWhole(options.json, PlanJson(*problem, plan, &extras));
+    Summary(*problem, plan, extras, out);
     return plan.value.unmet_pieces > 0 ? 3 : 0;
   } catch (const std::logic_error& e) {  // bad texts are among them
     err << e.what() << '\n';
@@ -175,6 +188,10 @@ void AddPlanFileOptions(CLI::App& app, PlanOptions& options) {
   app.add_option("--seed", options.seed, "same seed, same plan")->capture_default_str();
   app.add_option("--rules", options.rules, "JSON of prices, rates, costs, substitutes");
   app.add_option("--json", options.json, "where the plan is written");
+  app.add_option("--buy", options.buy, "lengths a supplier sells, for what is short: 6000mm,12000mm or 6000mm=378.80,12000mm=750");
+  app.add_option("--plain-below", options.plain_below, "take the plan by hand when the search gains less money than this")
+      ->capture_default_str();
+  app.add_flag("--price-of-one-heat", options.price_of_one_heat, "what the wishes for one heat cost");
 }
 
 }  // namespace heatkeep::command

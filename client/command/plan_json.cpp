@@ -115,7 +115,7 @@ std::string AimName(allocator::Aim aim) {
   return {};
 }
 
-std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& plan) {
+std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& plan, const PlanExtras* extras) {
   Json j;
   j["aim"] = AimName(problem.aim);
   j["seconds"] = plan.seconds;
@@ -133,6 +133,10 @@ std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& p
   for (const allocator::Short& s : plan.shorts) {
     const allocator::Line& line = problem.lines[static_cast<std::size_t>(s.line)];
     j["short"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
+  }
+  if (extras) {
+    j["by_hand"]["value"] = ValueJson(extras->by_hand, problem.aim);
+    AddExtras(j, problem, *extras);
   }
   return j.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

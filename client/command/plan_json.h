@@ -7,14 +7,15 @@
 
 #include "client/allocator/plan.h"
 #include "client/allocator/problem.h"
+#include "client/command/plan_extras.h"
 
 namespace heatkeep::command {
 
 // "drops-first", "least-money", "fewest-bars", "least-metres".
 std::string AimName(allocator::Aim aim);
 
-// The object as text, two blanks an indent, a line end at its end.
-std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& plan);
+// The object as text, two blanks an indent, a line end at its end; with what is told beside the plan if there is any.
+std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& plan, const PlanExtras* extras = nullptr);
 
 // Writes text to a temporary name beside `path` and renames it. Throws std::runtime_error "path: what; expected",
 // and leaves nothing behind then.

@@ -139,11 +139,16 @@ const Row* Fitting(const std::vector<Row>& rows, const Section& section, const s
 
 }  // namespace
 
+Density RulesFile::DensityOf(const Section& section, const std::string& grade) const {
+  const Price* price = Fitting(prices, section, grade);
+  return price ? price->density : kSteel;
+}
+
 allocator::PieceCosts RulesFile::CostsOf(const Section& section, const std::string& grade,
                                          std::optional<Money> price_per_kg) const {
   allocator::PieceCosts costs;
   const Price* price = Fitting(prices, section, grade);
-  const Density density = price ? price->density : kSteel;
+  const Density density = DensityOf(section, grade);
   const auto by_mass = [&](FineMoney per_kg) {
     return FineMoney{Divided(Wide{per_kg.micro} * MassPerMetreOf(section, density).ng, Wide{1'000'000'000'000})};
   };

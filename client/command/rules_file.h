@@ -57,6 +57,8 @@ struct RulesFile {
   std::vector<Group> groups;
   FineMoney money_per_minute, pull, setup, extra_heat;
 
+  Density DensityOf(const Section& section, const std::string& grade) const;
+
   // What a piece of this metal costs; `price_per_kg` of the stock file comes first.
   allocator::PieceCosts CostsOf(const Section& section, const std::string& grade, std::optional<Money> price_per_kg) const;
 };

@@ -198,5 +198,79 @@ TEST(RulesFile, PricesByMassUseTheSectionsOwnMass) {
   EXPECT_NEAR(static_cast<double>(costs.scrap_per_metre.micro) / 1e8, 9.86, 0.005);
 }
 
+// C 160 leaves 160 - 95 - 1.6 = 63.4 scrap; B 172 leaves 75.4; A, a drop, is the dearest in worth.
+TEST_F(PlanCommand, SaysWhyAPieceIsTakenAndNotAnother) {
+  ASSERT_EQ(Plan(std::string(kStockHeader) + "A,drop,round 60,C45E,K1,2600,1,\nB,drop,round 60,C45E,K1,172,1,\nC,drop,round 60,C45E,K1,160,1,\n",
+                 std::string(kCutsHeader) + "O1,1,round 60,C45E,95,1\n", [] { PlanOptions o; o.grip = "60mm"; o.keep = "150mm"; return o; }()),
+            0)
+      << err_;
+  const Json plan = Read();
+  ASSERT_EQ(plan["layouts"].size(), 1u);
+  EXPECT_EQ(plan["layouts"][0]["tag"], "C");
+  EXPECT_FALSE(plan["layouts"][0].contains("bundle"));
+  const Json& why = plan["layouts"][0]["why"];
+  ASSERT_EQ(why.size(), 2u);
+  EXPECT_EQ(why[0]["tag"], "B");
+  EXPECT_EQ(why[0]["left_nm"], 75'400'000);
+  EXPECT_EQ(why[0]["left"], "scrap");
+  EXPECT_FALSE(why[0].contains("dearer")) << "no price is known";
+  EXPECT_EQ(why[0]["words"].get<std::string>().substr(0, 26), "leaves 75.4 mm scrap, lose");
+  EXPECT_EQ(why[1]["tag"], "A");
+  EXPECT_EQ(plan["by_hand"]["taken"], false);
+  EXPECT_EQ(plan["by_hand"]["value"], plan["value"]);
+  EXPECT_EQ(plan["by_hand"]["words"], "a plan by hand takes the same metal");
+  EXPECT_FALSE(plan.contains("buy"));
+  EXPECT_FALSE(plan.contains("one_heat_costs"));
+}
+
+TEST_F(PlanCommand, SaysWhatToBuyForWhatIsShort) {
+  const std::string stock = std::string(kStockHeader) + "D1,drop,round 80,42CrMo4,K3317,500,1,\n";
+  const std::string cuts = std::string(kCutsHeader) + "A1,1,round 80,42CrMo4,200,3\n";
+  EXPECT_EQ(Plan(stock, cuts), 3);
+  Json plan = Read();
+  ASSERT_EQ(plan["buy"]["bars"].size(), 1u);
+  EXPECT_EQ(plan["buy"]["bars"][0]["length_nm"], 3'000'000'000);
+  EXPECT_EQ(plan["buy"]["bars"][0]["count"], 1);
+  EXPECT_EQ(plan["buy"]["left"][0]["length_nm"], 2'791'800'000);  // 3000 - 5 - 1.6 - 201.6
+  EXPECT_EQ(plan["buy"]["proved"], true);
+  EXPECT_NE(out_.find("buy 1 x 3000 mm round 80 42CrMo4"), std::string::npos) << out_;
+  PlanOptions options;
+  options.buy = "6000mm=378.80,12000mm=300";
+  EXPECT_EQ(Plan(stock, cuts, options), 3);
+  plan = Read();
+  EXPECT_EQ(plan["buy"]["bars"][0]["length_nm"], 12'000'000'000);
+  EXPECT_EQ(plan["buy"]["price"], 300.0);
+  for (const char* wrong : {"6000mm=1,12000mm", "thin", "0mm", "6000mm,", "6000mm=x"}) {
+    options.buy = wrong;
+    EXPECT_EQ(Plan(stock, cuts, options), 2) << wrong;
+    EXPECT_NE(err_.find("--buy: "), std::string::npos) << err_;
+  }
+}
+
+TEST_F(PlanCommand, SaysWhatOneHeatCosts) {
+  PlanOptions options;
+  options.price_of_one_heat = true;
+  options.grip = "60mm";
+  ASSERT_EQ(Plan(std::string(kStockHeader) + "D1,drop,round 80,42CrMo4,K1,600,1,\nD2,drop,round 80,42CrMo4,M2,600,1,\nB,bar,round 80,42CrMo4,K1,1800,1,\n",
+                 "order,line,section,grade,length,quantity,one_heat\nA1,1,round 80,42CrMo4,240,4,H\n", options),
+            0)
+      << err_;
+  const Json costs = Read()["one_heat_costs"];
+  EXPECT_EQ(costs["difference"]["new_length_nm"], 1'800'000'000);
+  EXPECT_EQ(costs["heats"], 2);
+  EXPECT_NE(out_.find("one heat costs more than 2 heats: 1.80 m more full bar"), std::string::npos) << out_;
+}
+
+TEST_F(PlanCommand, BarsCutAlikeAreABundle) {
+  ASSERT_EQ(Plan(std::string(kStockHeader) + "B1,bar,round 30,C45E,K1,6000,1,\nB2,bar,round 30,C45E,K1,6000,1,\n",
+                 std::string(kCutsHeader) + "A1,1,round 30,C45E,300,38\n"),
+            0)
+      << err_;
+  const Json plan = Read();
+  ASSERT_EQ(plan["layouts"].size(), 2u);
+  EXPECT_EQ(plan["layouts"][0]["bundle"], 1);
+  EXPECT_EQ(plan["layouts"][1]["bundle"], 1);
+}
+
 }  // namespace
 }  // namespace heatkeep::command

@@ -1,0 +1,166 @@
+#include "client/command/plan_extras.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <ostream>
+
+#include "client/allocator/eligible.h"
+#include "client/allocator/fewer_layouts.h"
+#include "client/allocator/plain_choice.h"
+#include "client/allocator/plan_of_layouts.h"
+#include "schema/terms/length_text.h"
+#include "schema/terms/number_text.h"
+
+namespace heatkeep::command {
+namespace {
+
+using namespace allocator;
+using Json = nlohmann::ordered_json;
+
+// To two decimals, halves away from zero.
+double Units(FineMoney money) { return std::stod(MoneyText(money)); }
+
+std::string LeftName(LeftKind kind) {
+  return kind == LeftKind::Drop ? "drop" : kind == LeftKind::Scrap ? "scrap" : "none";
+}
+
+Json DifferenceJson(const Difference& d) {
+  Json j = {{"unmet_pieces", d.unmet_pieces}, {"bars_opened", d.bars_opened}, {"new_length_nm", d.new_length.nm},
+            {"consumed_length_nm", d.consumed_length.nm}, {"lost_worth_nm", d.lost_worth.nm},
+            {"pieces_pulled", d.pieces_pulled}, {"layouts", d.layouts}};
+  if (d.new_mass) j["mass_g"] = d.new_mass->g;
+  if (d.money) j["money"] = Units(*d.money);
+  return j;
+}
+
+Json WhyJson(const Problem& problem, const std::vector<Alternative>& why) {
+  Json list = Json::array();
+  for (const Alternative& a : why) {
+    const Piece& piece = problem.pieces.at(static_cast<std::size_t>(a.piece));
+    Json j = {{"tag", piece.tag}};
+    if (!piece.place.empty()) j["place"] = piece.place;
+    j["left_nm"] = a.left.nm;
+    j["left"] = LeftName(a.left_kind);
+    j["lost_worth_nm"] = a.lost_more.nm;
+    if (a.dearer) j["dearer"] = Units(*a.dearer);
+    j["words"] = a.words;
+    list.push_back(std::move(j));
+  }
+  return list;
+}
+
+Json BuyJson(const Problem& problem, const Purchase& buy) {
+  Json j;
+  j["bars"] = Json::array();
+  for (const Bought& b : buy.bars) {
+    Json bar = {{"section", b.section}, {"grade", b.grade}};
+    if (!b.condition.empty()) bar["condition"] = b.condition;
+    if (b.papers != PaperType::None) bar["papers"] = NameOf(b.papers);
+    if (!b.heat.empty()) bar["heat"] = b.heat;
+    bar["length_nm"] = b.length.nm;
+    bar["count"] = b.count;
+    if (b.price) bar["price"] = Units(*b.price);
+    j["bars"].push_back(std::move(bar));
+  }
+  j["length_nm"] = buy.length.nm;
+  if (buy.money) j["price"] = Units(*buy.money);
+  j["left"] = Json::array();
+  for (const LeftOver& l : buy.left) j["left"].push_back({{"length_nm", l.length.nm}, {"count", l.count}, {"left", LeftName(l.kind)}});
+  j["not_served"] = Json::array();
+  for (const Short& s : buy.not_served) {
+    const Line& line = problem.lines.at(static_cast<std::size_t>(s.line));
+    j["not_served"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
+  }
+  j["proved"] = buy.proved;
+  j["words"] = buy.words;
+  return j;
+}
+
+}  // namespace
+
+PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishes) {
+  PlanExtras extras;
+  plan = WithFewerLayouts(problem, plan);
+  Plan by_hand = PlanByHand(problem);
+  extras.by_hand = by_hand.value;
+  extras.less_by_search = DifferenceOf(problem, plan, problem, by_hand);
+  extras.choice = ChooseBetween(problem, plan, by_hand, wishes.plain_below);
+  if (!extras.choice.plain && FiguresOf(problem, by_hand.value) < FiguresOf(problem, plan.value))
+    extras.choice = {true, "the plan by hand is taken: it is better than what was found in the time there was"};
+  if (extras.choice.plain) {
+    TakeBounds(problem, plan, by_hand);
+    by_hand.seconds = plan.seconds;
+    plan = std::move(by_hand);
+  }
+  Explanation explanation(problem, plan);
+  for (std::size_t i = 0; i < plan.layouts.size(); ++i) extras.why.push_back(explanation.Why(i));
+  extras.bundles = BundlesOf(problem, plan);
+  if (!plan.shorts.empty()) extras.buy = WhatToBuy(problem, plan, wishes.offers, std::min(2.0, problem.limits.seconds / 5));
+  if (wishes.price_of_one_heat) extras.one_heat = PriceOfOneHeat(problem, plan);
+  return extras;
+}
+
+void AddExtras(Json& file, const Problem& problem, const PlanExtras& extras) {
+  Json& layouts = file["layouts"];
+  for (std::size_t i = 0; i < extras.why.size(); ++i) layouts.at(i)["why"] = WhyJson(problem, extras.why[i]);
+  int number = 0;
+  for (const Bundle& bundle : extras.bundles) {
+    if (bundle.bars < 2) continue;
+    ++number;
+    for (const int layout : bundle.layouts) layouts.at(static_cast<std::size_t>(layout))["bundle"] = number;
+  }
+  file["by_hand"]["less_by_search"] = DifferenceJson(extras.less_by_search);
+  file["by_hand"]["taken"] = extras.choice.plain;
+  file["by_hand"]["words"] = extras.choice.words;
+  if (extras.buy) file["buy"] = BuyJson(problem, *extras.buy);
+  if (extras.one_heat)
+    file["one_heat_costs"] = {{"difference", DifferenceJson(extras.one_heat->difference)}, {"heats", extras.one_heat->heats},
+                              {"words", extras.one_heat->words}};
+}
+
+Json ExtrasJson(const Problem& problem, const Plan& plan, const PlanExtras& extras) {
+  Json told;
+  told["layouts"] = Json::array();
+  for (const Layout& layout : plan.layouts)
+    told["layouts"].push_back({{"tag", problem.pieces.at(static_cast<std::size_t>(layout.piece)).tag}});
+  AddExtras(told, problem, extras);
+  return told;
+}
+
+void SayExtras(const PlanExtras& extras, std::ostream& out) {
+  out << extras.choice.words << '\n';
+  if (extras.buy && !extras.buy->words.empty()) out << extras.buy->words << '\n';
+  if (extras.one_heat) out << extras.one_heat->words << '\n';
+}
+
+FineMoney ReadAmount(const std::string& option, const std::string& text) {
+  try {
+    return {ReadScaled(text, 2) * 1'000'000};
+  } catch (const BadText& e) {
+    throw BadText(option + ": " + e.Wrong(), e.Expected());
+  }
+}
+
+std::vector<Offer> ReadOffers(const std::string& text) {
+  std::vector<Offer> offers;
+  for (std::size_t from = 0; from <= text.size();) {
+    const std::size_t comma = std::min(text.find(',', from), text.size());
+    const std::string part = text.substr(from, comma - from);
+    const std::size_t equal = part.find('=');
+    Offer offer;
+    try {
+      offer.length = ReadLength(part.substr(0, equal));
+    } catch (const BadText& e) {
+      throw BadText("--buy: " + e.Wrong(), e.Expected());
+    }
+    if (offer.length.nm == 0) throw BadText("--buy: a length is nothing", "a length above 0");
+    if (equal != std::string::npos) offer.price = ReadAmount("--buy", part.substr(equal + 1));
+    offers.push_back(offer);
+    if (offer.price.has_value() != offers.front().price.has_value())
+      throw BadText("--buy: only some lengths have a price", "6000mm=378.80,12000mm=750 or no prices");
+    from = comma + 1;
+  }
+  return offers;
+}
+
+}  // namespace heatkeep::command
