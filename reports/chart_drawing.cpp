@@ -99,12 +99,13 @@ class Layout {
   void Curves() {
     std::vector<ChartText> ends;
     std::vector<double> wanted;
-    std::size_t nth = 0;
+    std::size_t place = 0;
     for (const Curve& curve : chart_.curves) {
       ChartStroke stroke;
+      const std::size_t nth = curve.style >= 0 ? static_cast<std::size_t>(curve.style) : place++;
       stroke.tone = curve.main ? Use::Drop : CutUse(static_cast<int>(nth));
       stroke.width = curve.main ? 3 : 1.6;
-      if (!curve.main) stroke.dash = DashOf(nth++);
+      if (!curve.main) stroke.dash = DashOf(nth);
       for (std::size_t i = 0; i < curve.values.size(); ++i) stroke.points.emplace_back(X(i), Y(curve.values[i]));
       const auto [x, y] = stroke.points.back();
       ends.push_back({x + 30, y + 4, curve.name + "  " + ChartNumber(curve.values.back(), chart_.decimals), 13,

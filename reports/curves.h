@@ -14,6 +14,7 @@ struct Curve {
   std::string name;
   std::vector<double> values;  // one a step; at least one, all finite
   bool main = false;           // the one that is looked for: thicker, in the drop's tone, undashed
+  int style = -1;              // dash and tone, 0..5, so that it looks alike in several charts; -1: by its place
 };
 
 struct Chart {

@@ -100,7 +100,7 @@ Chart ChartOf(const std::vector<YearResult>& all, std::string title, std::string
               const Value& value) {
   Chart chart{std::move(title), std::move(subtitle), std::move(unit), "working day", decimals, {}, true};
   for (const YearResult& r : all) {
-    Curve curve{NameOf(r.policy), {}, r.policy == year::Policy::DropsFirst};
+    Curve curve{NameOf(r.policy), {}, r.policy == year::Policy::DropsFirst, static_cast<int>(r.policy)};
     for (const year::DayFigures& day : r.days) curve.values.push_back(value(r, day));
     chart.curves.push_back(std::move(curve));
   }

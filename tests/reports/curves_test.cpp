@@ -17,7 +17,7 @@ namespace {
 Chart Invented() {
   Chart chart{"Drops on the rack", "Cut & kept <2500 lines>", "drops", "working day", 0, {}, true};
   for (const auto& [name, slope] : {std::pair{"new-bar", 8.0}, {"plain", 1.3}, {"drops-first", 1.2}, {"least-money", 1.25}}) {
-    Curve curve{name, {}, std::string(name) == "drops-first"};
+    Curve curve{name, {}, std::string(name) == "drops-first", -1};
     for (int day = 0; day < 250; ++day) curve.values.push_back(380 + slope * day);
     chart.curves.push_back(curve);
   }
@@ -88,9 +88,9 @@ TEST(Curves, StayInsideThePicture) {
 }
 
 TEST(Curves, OfOneValueAndOfNothingButZeroAreDrawn) {
-  Chart chart{"t", "s", "u", "step", 1, {{"flat", {0, 0, 0}}, {"one", {4}}}, true};
+  Chart chart{"t", "s", "u", "step", 1, {{"flat", {0, 0, 0}, false, -1}, {"one", {4}, false, -1}}, true};
   EXPECT_EQ(ReadSvg(ChartSvg(chart)).error, "");
-  chart.curves = {{"flat", {0}}};
+  chart.curves = {{"flat", {0}, false, -1}};
   EXPECT_TRUE(Has(ReadSvg(ChartSvg(chart)), "flat  0.0"));
 }
 
