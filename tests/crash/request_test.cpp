@@ -103,6 +103,7 @@ TEST_F(Request, OfAKilledServerProcessBooksOnceWhenItIsRepeated) {
   ManyRounds(Rounds(8), [this](pid_t, pid_t server) {
     Sleep(Random(0, 40'000));
     kill(server, SIGKILL);
+    WaitUntilQuiet();
   });
 }
 

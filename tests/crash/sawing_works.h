@@ -31,7 +31,7 @@ class SawingWorks : public testing::Test {
 
   // Sees to it that the plan has at least `least` layouts still to be cut; another lorry and another plan if need be.
   void Refill(int least);
-  // Kills nothing: waits until no session works on the book any more.
+  // Waits until no session works on the book any more and the server has recovered.
   void WaitUntilQuiet();
   // Nothing half-cut, every cut that was said is booked, every sum is even, the ledger gives the tables.
   void ExpectWhole();
