@@ -31,6 +31,8 @@ double ScaleOf(const Component& c, std::size_t key) {
 }
 
 constexpr double kSmoothing = 0.8;
+constexpr std::size_t kFewSources = 3;
+constexpr int kFollowing = 20;
 constexpr double kImpossible = -1e299;  // the profit of a source that takes nothing
 constexpr double kDearest = 1e14;  // no cut is priced above it, so that sums of prices stay exact
 
@@ -323,6 +325,36 @@ std::int64_t Relaxation::MostUses(std::size_t s) const {
   return cost > 0 ? std::min(source.count, target_ / cost) : source.count;
 }
 
+// Those that lower the programme's cost at its own prices.
+bool Relaxation::AddHelpful(const std::vector<Pattern>& patterns) {
+  bool added = false;
+  const double unit = UnitOf(c_, key_);
+  for (const Pattern& p : patterns) {
+    double reduced = static_cast<double>(CostOf(p, key_)) / unit + source_dual_[At(p.source)];
+    for (const auto& [item, count] : p.cuts) reduced -= ItemDual(At(item), At(p.source)) * count;
+    for (std::size_t j = ranks_; j < key_; ++j)
+      reduced += limit_dual_[j] * static_cast<double>(CostOf(p, j)) / UnitOf(c_, j);
+    if (reduced < -1e-9 && stock_[At(p.source)] > 0 && AddPriced(p)) added = true;
+  }
+  return added;
+}
+
+// Few sources give few layouts a round: the best ones for what the first leave of the demand are worth having too.
+bool Relaxation::AddFollowing(std::vector<Pattern> patterns, const SearchControl& control) {
+  std::vector<int> rest = demand_;
+  for (int n = 0; n < kFollowing && !patterns.empty() && !control.enough(); ++n) {
+    const Pattern& p = patterns.front();
+    int times = 1'000'000;
+    for (const auto& [item, count] : p.cuts) times = std::min(times, rest[At(item)] / count);
+    for (const auto& [item, count] : p.cuts) rest[At(item)] -= std::max(1, times) * count;
+    const std::int64_t before = find_.work();
+    patterns = find_.Best(last_, rest, usable_, 1).patterns;
+    control.spend(find_.work() - before);
+    if (!AddHelpful(patterns)) break;
+  }
+  return true;
+}
+
 bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& control) {
   const std::size_t columns = c_.sources.size() > 50 ? 60 : 12;
   target_ = target;
@@ -354,15 +386,8 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
       if (bound_ && *bound_ >= target) return true;
     }
     control.spend(find_.work() + prove_.work() - before);
-    bool added = false;
-    const double unit = UnitOf(c_, key_);
-    for (const Pattern& p : answer.patterns) {
-      double reduced = static_cast<double>(CostOf(p, key_)) / unit + source_dual_[At(p.source)];
-      for (const auto& [item, count] : p.cuts) reduced -= ItemDual(At(item), At(p.source)) * count;
-      for (std::size_t j = ranks_; j < key_; ++j)
-        reduced += limit_dual_[j] * static_cast<double>(CostOf(p, j)) / UnitOf(c_, j);
-      if (reduced < -1e-9 && stock_[At(p.source)] > 0 && AddPriced(p)) added = true;
-    }
+    bool added = AddHelpful(answer.patterns);
+    if (added && c_.sources.size() <= kFewSources) added = AddFollowing(answer.patterns, control);
     if (added) {
       misses = 0;
       continue;

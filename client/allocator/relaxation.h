@@ -57,6 +57,8 @@ class Relaxation {
   bool Resolve(const SearchControl& control);
   void Add(const Pattern& pattern);
   bool AddPriced(const Pattern& pattern);
+  bool AddHelpful(const std::vector<Pattern>& patterns);
+  bool AddFollowing(std::vector<Pattern> patterns, const SearchControl& control);
   void Bound(const std::vector<double>& profits);  // at the prices last_
   Prices Whole();
   void HeatRows();

@@ -29,7 +29,9 @@ class Quick {
   }
 
   Solution Run() {
-    for (int item : order_)
+    std::vector<int> first = order_;
+    if (best_fill_ && c_.priorities.size() == 1) std::iota(first.begin(), first.end(), 0);  // longest first, whatever fills up
+    for (int item : first)
       while (demand_[At(item)] > 0)
         if (!(style_.fill ? FillOne(item) : PlaceOne(item))) break;
     for (const Bin& bin : bins_) AddPattern(bin, 1);
