@@ -70,7 +70,7 @@ TEST_F(Killed, TheProgramLeavesEveryCutWholeOrAbsent) {
 
 TEST_F(Killed, TheServerKeepsWhatItAcknowledged) {
   int lost = 0;
-  for (int round = 0; round < Rounds(12) && !HasFailure(); ++round) {
+  for (int round = 0; round < Rounds(9) && !HasFailure(); ++round) {
     Refill(12);
     HeatkeepProcess process(Words({"cut", "record", "--plan", plan}));
     IntoTheMiddle(process);

@@ -93,14 +93,14 @@ struct Request : SawingWorks {
 };
 
 TEST_F(Request, OfAKilledProgramBooksOnceWhenItIsRepeated) {
-  ManyRounds(Rounds(30), [this](pid_t program, pid_t) {
+  ManyRounds(Rounds(20), [this](pid_t program, pid_t) {
     Sleep(Random(0, 40'000));
     kill(program, SIGKILL);
   });
 }
 
 TEST_F(Request, OfAKilledServerProcessBooksOnceWhenItIsRepeated) {
-  ManyRounds(Rounds(8), [this](pid_t, pid_t server) {
+  ManyRounds(Rounds(6), [this](pid_t, pid_t server) {
     Sleep(Random(0, 40'000));
     kill(server, SIGKILL);
     WaitUntilQuiet();
