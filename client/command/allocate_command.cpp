@@ -6,6 +6,7 @@
 
 #include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
+#include "client/command/plan_extras.h"
 #include "client/gateway/plan_door.h"
 #include "client/gateway/readings.h"
 #include "reports/sheet_json.h"
@@ -40,17 +41,31 @@ void SayShorts(std::ostream& out, const allocator::Problem& problem, const alloc
   }
 }
 
+void SayWhy(std::ostream& out, const allocator::Problem& problem, const allocator::Plan& plan, const PlanExtras& extras) {
+  for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
+    out << "  " << allocator::SourceWords(problem.pieces[static_cast<std::size_t>(plan.layouts[i].piece)]) << ':';
+    if (extras.why[i].empty()) out << " nothing else holds its cuts\n";
+    else out << '\n';
+    for (const allocator::Alternative& a : extras.why[i])
+      out << "    not " << allocator::SourceWords(problem.pieces[static_cast<std::size_t>(a.piece)]) << ": " << a.words << '\n';
+  }
+}
+
 // Says one saw's plan, or adds it to `answers` when JSON is asked for.
-int Answer(const BookCall& call, Json* answers, const std::string& saw, const BookProblem& asked, const allocator::Plan& plan,
-           const std::string& proof, std::optional<std::int64_t> number) {
+int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, const std::string& saw, const BookProblem& asked,
+           const allocator::Plan& plan, const PlanExtras& extras, const std::string& proof, std::optional<std::int64_t> number) {
   if (answers) {
     Json answer = {{"saw", saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
                    {"bars_opened", plan.value.bars_opened}, {"new_length_nm", plan.value.new_length.nm}};
     answer["plan"] = number ? Json(*number) : Json();
+    const nlohmann::ordered_json all = ExtrasJson(asked.problem, plan, extras);
+    for (const auto& [key, told] : all.items()) answer[key] = told;
     answers->push_back(std::move(answer));
   } else {
     call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": saw " << saw << " " << proof << '\n';
     SayShorts(call.out, asked.problem, plan);
+    SayExtras(extras, call.out);
+    if (options.why) SayWhy(call.out, asked.problem, plan, extras);
   }
   return plan.value.unmet_pieces > 0 ? 3 : 0;
 }
@@ -80,6 +95,14 @@ std::optional<CommitAnswer> Promise(const BookCall& call, Connection& connection
   }
 }
 
+ExtraWishes WishesOf(const AllocateOptions& options, const BookProblem& asked) {
+  ExtraWishes wishes;
+  wishes.plain_below = asked.plain_below;
+  if (!options.buy.empty()) wishes.offers = ReadOffers(options.buy);
+  wishes.price_of_one_heat = options.price_of_one_heat;
+  return wishes;
+}
+
 // One saw's plan, promised; made again while others take its pieces.
 SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question,
                 bool last, Json* answers) {
@@ -91,10 +114,11 @@ SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection
       if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
       return {at_least, asked.widest};
     }
-    const allocator::Plan plan = allocator::Allocate(asked.problem);
+    allocator::Plan plan = allocator::Allocate(asked.problem);
+    const PlanExtras extras = ExtrasOf(asked.problem, plan, WishesOf(options, asked));
     const std::string proof = allocator::ProofWords(asked.problem, plan);
     const auto answer = [&](std::optional<std::int64_t> number) -> SawPlan {
-      return {std::max(at_least, Answer(call, answers, question.saw, asked, plan, proof, number)), asked.widest};
+      return {std::max(at_least, Answer(call, options, answers, question.saw, asked, plan, extras, proof, number)), asked.widest};
     };
     if (options.dry || plan.layouts.empty()) return answer(std::nullopt);
     const std::optional<CommitAnswer> committed = Promise(call, connection, question, asked, plan, proof);
@@ -145,7 +169,7 @@ int RunPlanList(const BookCall& call, bool json) {
   });
 }
 
-int RunPlanShow(const BookCall& call, std::int64_t plan, bool json) {
+int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
   return WithBook(call, [&](Connection& connection) {
     const std::optional<Sheet> sheet = ReadSheet(connection, plan);
     if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(plan) + "; `heatkeep plan list` names them");
@@ -160,6 +184,7 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json) {
       for (const SheetCut& c : b.cuts) call.out << "  " << c.count << " x " << WriteMm(c.set) << " for " << c.order << "/" << c.line;
       call.out << "; left " << WriteMm(b.left, Rounding::Down) << " mm "
                << (b.fate == LeftFate::Drop ? "keep" : b.fate == LeftFate::Scrap ? "scrap" : "nothing") << '\n';
+      if (why) call.out << "   not there: " << (b.otherwise.empty() ? "nothing else held its cuts" : b.otherwise) << '\n';
     }
     for (const SheetShort& s : sheet->shorts)
       call.out << "short: " << s.order << "/" << s.line << ", " << s.missing << " missing: " << s.why << '\n';

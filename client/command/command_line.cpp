@@ -206,6 +206,9 @@ void AddAllocate(CLI::App& root, Words& words) {
   allocate->add_option("--seed", o->seed, "the same seed, the same plan")->capture_default_str();
   allocate->add_flag("--dry", o->dry, "show the plan, promise nothing");
   allocate->add_flag("--json", o->json, "as JSON");
+  allocate->add_flag("--why", o->why, "why each piece and not another");
+  allocate->add_option("--buy", o->buy, "lengths a supplier sells, for what is short: 6000mm,12000mm or 6000mm=378.80,12000mm=750");
+  allocate->add_flag("--price-of-one-heat", o->price_of_one_heat, "what the wishes for one heat cost");
   allocate->callback([&words, o] { words.work = [&words, o] { return RunAllocate(words.Call(), *o); }; });
 }
 
@@ -222,8 +225,12 @@ void AddPlan(CLI::App& root, Words& words) {
   auto reason = Kept<std::string>();
   CLI::App* show = plan->add_subcommand("show", "what a plan takes and cuts");
   show->add_option("plan", *number, "its number")->required();
+  auto why = Kept<bool>();
   show->add_flag("--json", *json, "as JSON");
-  show->callback([&words, number, json] { words.work = [&words, number, json] { return RunPlanShow(words.Call(), *number, *json); }; });
+  show->add_flag("--why", *why, "what to take where a piece is not there");
+  show->callback([&words, number, json, why] {
+    words.work = [&words, number, json, why] { return RunPlanShow(words.Call(), *number, *json, *why); };
+  });
   CLI::App* cancel = plan->add_subcommand("cancel", "let its pieces go");
   cancel->add_option("plan", *number, "its number")->required();
   cancel->add_option("--reason", *reason, "why")->required();

@@ -1,4 +1,4 @@
-#include "client/gateway/next_best.h"
+#include "client/allocator/explain.h"
 #include "client/gateway/plan_door.h"
 
 namespace heatkeep {
@@ -23,6 +23,13 @@ Json LayoutJson(const BookProblem& asked, const allocator::Layout& layout) {
   return {{"tag", piece.tag},          {"version", asked.versions.at(piece.tag)}, {"length_nm", piece.length.nm},
           {"trim_nm", layout.trim.nm}, {"kerf_nm", layout.kerf.nm},               {"left_nm", layout.left.nm},
           {"left", FateWord(piece, layout)}, {"cuts", std::move(cuts)}};
+}
+
+std::string Otherwise(const allocator::Problem& problem, const std::vector<allocator::Alternative>& why) {
+  std::string words;
+  for (const allocator::Alternative& a : why)
+    words += (words.empty() ? "" : "; else ") + allocator::SourceWords(problem.pieces.at(static_cast<std::size_t>(a.piece))) + " (" + a.words + ")";
+  return words;
 }
 
 Json ValueJson(const allocator::Plan& plan, allocator::Aim aim) {
@@ -65,10 +72,10 @@ CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, co
                {"status", StatusWord(plan.status)}, {"ended_by", EndedWord(plan.ended_by)}, {"proof", proof},
                {"value", ValueJson(plan, question.aim)}, {"bound", BoundJson(plan)},
                {"layouts", Json::array()},     {"shorts", Json::array()}};
-  const std::vector<bool> taken = TakenPieces(asked.problem, plan);
-  for (const allocator::Layout& layout : plan.layouts) {
-    body["layouts"].push_back(LayoutJson(asked, layout));
-    if (const std::string otherwise = NextBest(asked.problem, taken, layout); !otherwise.empty())
+  allocator::Explanation explanation(asked.problem, plan);
+  for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
+    body["layouts"].push_back(LayoutJson(asked, plan.layouts[i]));
+    if (const std::string otherwise = Otherwise(asked.problem, explanation.Why(i)); !otherwise.empty())
       body["layouts"].back()["otherwise"] = otherwise;
   }
   for (const allocator::Short& s : plan.shorts) {

@@ -30,6 +30,7 @@ struct BookProblem {
   std::vector<std::string> too_large;            // open lines, "order/line (section)", that this saw cannot take: not asked
   Length kerf, trim, grip;
   Length widest;  // section the saw takes
+  allocator::FineMoney plain_below;  // setting cents_plain_choice, 200 where it is not set: allocator/compare.h
 };
 
 // Throws std::invalid_argument naming the cut list or saw that is not in the book.
@@ -39,6 +40,7 @@ struct TakenPiece {
   std::string tag, why;
 };
 
+// `otherwise` of a layout is its next-best pieces, at most three, best first (allocator/explain.h), in words.
 // Either the number of the promised plan, or the pieces that somebody took or changed meanwhile (then nothing is
 // promised: read again and plan again).
 struct CommitAnswer {

@@ -71,6 +71,7 @@ allocator::Piece PieceOf(const Row& row, std::int64_t cents_per_min, FineMoney p
   piece.square_ends = static_cast<int>(row.Int("ends"));
   piece.papers = PaperOf(row.Text("papers"));
   const std::int64_t area = row.Int("area_um2"), density = row.Int("density_kg_m3");
+  piece.mass = {area * density};
   piece.costs.per_metre = PerMetre(area, density, row.OptionalInt("cents_per_tonne").value_or(0));
   piece.costs.scrap_per_metre = PerMetre(area, density, row.OptionalInt("scrap_cents_per_tonne").value_or(0));
   if (const auto rate = row.OptionalInt("mm2_per_min")) piece.costs.per_cut = PerCut(area, *rate, cents_per_min);
@@ -132,6 +133,7 @@ BookProblem ReadProblem(Connection& connection, const PlanQuestion& question) {
   problem.rules = {asked.kerf, asked.trim, asked.grip, {300 * kNmPerMm}};
   problem.per_setup = {SettingOr(connection, "cents_per_setup", 200) * 1'000'000};
   problem.per_extra_heat = {SettingOr(connection, "cents_per_extra_heat", 800) * 1'000'000};
+  asked.plain_below = {SettingOr(connection, "cents_plain_choice", 200) * 1'000'000};
   const std::int64_t cents_per_min = SettingOr(connection, "saw_cents_per_minute", 80);
   const FineMoney per_pull{SettingOr(connection, "cents_per_pull", 150) * 1'000'000};
   ReadLines(connection, question, asked);

@@ -196,5 +196,27 @@ TEST_F(Allocate, PlansAreListedShownAndCancelled) {
   EXPECT_EQ(Plan("A"), 2) << "its lines and its piece are open again";
 }
 
+TEST_F(Allocate, SaysWhyAndWhatToBuyAndShowRemembersWhatElseHeldTheCuts) {
+  TakeIn(kTwoDropsAndABar);
+  Certify(kTheirPapers);
+  Want("A", "O1,10,Pallant,round 80,42CrMo4,240,7,3.1,H1,,\n");
+  const Ran ran = As("planner", {"allocate", "A", "--why", "--price-of-one-heat"});
+  EXPECT_EQ(ran.code, 0) << ran;
+  EXPECT_TRUE(Has(ran.out, "  " + TagOf("D-0102"))) << ran;
+  EXPECT_TRUE(Has(ran.out, "opens a full bar of 6000 mm")) << ran;
+  EXPECT_TRUE(Has(ran.out, "one heat costs more than 2 heats: 0.04 m more worth of full bar lost")) << ran;
+  EXPECT_TRUE(Has(As("planner", {"plan", "show", "1", "--why"}).out, "   not there: ")) << As("planner", {"plan", "show", "1", "--why"});
+  EXPECT_FALSE(Has(As("planner", {"plan", "show", "1"}).out, "not there")) << "only when asked";
+  Want("B", "O2,10,Pallant,round 80,42CrMo4,2900,9,,,,\n");
+  const Ran shortage = As("planner", {"allocate", "B", "--dry", "--buy", "6000mm"});
+  EXPECT_EQ(shortage.code, 3) << shortage;
+  EXPECT_TRUE(Has(shortage.out, "buy ")) << shortage;
+  const Json asked = Json::parse(As("planner", {"allocate", "B", "--dry", "--json"}).out);
+  EXPECT_TRUE(asked[0]["buy"]["bars"].is_array());
+  EXPECT_EQ(asked[0]["layouts"].size(), asked[0]["pieces"].get<std::size_t>());
+  EXPECT_TRUE(asked[0]["by_hand"]["words"].is_string());
+  EXPECT_EQ(As("planner", {"allocate", "B", "--dry", "--buy", "thin"}).code, 2);
+}
+
 }  // namespace
 }  // namespace heatkeep::command
