@@ -1,10 +1,12 @@
 #include "client/book/book_location.h"
 
+#include <stdexcept>
+
 #include <cstdlib>
 
 #include "client/book/book_error.h"
 #include "client/book/book_home.h"
-#include "client/book/conninfo.h"
+#include "client/gateway/conninfo.h"
 
 namespace heatkeep {
 namespace {
@@ -30,8 +32,12 @@ BookLocation FindBook(const BookChoice& choice) {
   if (!choice.book.empty() || (choice.home.empty() && ServerInEnvironment())) {
     location.own = false;
     const bool service = !choice.book.empty() && !IsConnectionString(choice.book);
-    location.conninfo =
-        ConninfoFor(service ? ConninfoPair("service", choice.book) : choice.book, choice.person);
+    try {
+      location.conninfo =
+          ConninfoFor(service ? ConninfoPair("service", choice.book) : choice.book, choice.person);
+    } catch (const std::invalid_argument& unreadable) {
+      throw BookError(BookError::Kind::BadInput, unreadable.what());
+    }
     return location;
   }
   location.home =

@@ -15,7 +15,7 @@
 #include "client/book/book_error.h"
 #include "client/book/child_process.h"
 #include "client/book/cluster_files.h"
-#include "client/book/conninfo.h"
+#include "client/gateway/conninfo.h"
 #include "client/book/file_lock.h"
 #include "client/book/server_binaries.h"
 #include "client/book/server_log.h"
@@ -271,8 +271,15 @@ bool PrivateCluster::StopLocked() {
   const pid_t postmaster = Postmaster(data(), server, processes);
   if (postmaster == 0) return false;
   kill(postmaster, SIGINT);  // the server's "fast" stop
-  const auto until = steady_clock::now() + kStartPatience;
+  const auto from = steady_clock::now();
+  const auto until = from + kStartPatience;
+  bool at_once = false;
   while (!ServerProcesses(data(), server).empty()) {
+    // A fast stop in the middle of crash recovery can hang; an immediate one loses nothing, the next start recovers.
+    if (!at_once && steady_clock::now() > from + std::chrono::seconds(10)) {
+      kill(postmaster, SIGQUIT);
+      at_once = true;
+    }
     if (steady_clock::now() > until)
       throw BookError(BookError::Kind::Busy, "the book's server was told to stop and has not, process " +
                                                  std::to_string(postmaster));

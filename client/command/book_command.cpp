@@ -15,6 +15,7 @@
 #include "client/book/migrate_error.h"
 #include "client/book/own_book.h"
 #include "client/book/persons.h"
+#include "client/gateway/readings.h"
 
 namespace heatkeep {
 namespace {
@@ -76,8 +77,7 @@ void AddSession(nlohmann::ordered_json& status, const std::string& conninfo) {
     status["database"] = session.Database();
     status["person"] = session.User();
     status["server"] = session.Execute("show server_version").Only().Text("server_version");
-    status["version"] =
-        session.Execute("select api.schema_version() as version").Only().OptionalInt("version").value_or(0);
+    status["version"] = ReadSchemaVersion(session);
   } catch (const DbError& error) {
     status["trouble"] = error.message;
   }
@@ -122,17 +122,13 @@ int Verify(Call& call) {
   Connection session = OpenBook(call.where);
   nlohmann::ordered_json checks = nlohmann::ordered_json::array();
   bool all_well = true;
-  const Result rows = session.Execute("select * from api.verify_book()");
-  for (const Row row : rows) {
-    const bool ok = row.Bool("ok");
-    all_well = all_well && ok;
-    const std::string check = row.Text("check"), detail = row.OptionalText("detail").value_or("");
+  for (const CheckRow& c : VerifyBook(session)) {
+    all_well = all_well && c.ok;
     if (call.command.json)
-      checks.push_back({{"check", check}, {"ok", ok}, {"detail", detail}});
+      checks.push_back({{"check", c.check}, {"ok", c.ok}, {"detail", c.detail}});
     else
-      call.out << (ok ? "ok     " : "WRONG  ") << check << (detail.empty() ? "" : ": " + detail) << '\n';
+      call.out << (c.ok ? "ok     " : "WRONG  ") << c.check << (c.detail.empty() ? "" : ": " + c.detail) << '\n';
   }
-  if (rows.empty()) throw DbError(DbError::Kind::Bug, "", "the book's verification checked nothing");
   if (call.command.json)
     call.out << nlohmann::ordered_json{{"ok", all_well}, {"checks", checks}}.dump(2) << '\n';
   else

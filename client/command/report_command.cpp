@@ -22,7 +22,7 @@ namespace {
 PrintOptions Print(Connection& connection, const PaperOptions& options) {
   PrintOptions print;
   print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
-  print.printed_at = connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at").Only().Text("at");
+  print.printed_at = ReadServerTime(connection);
   print.author = connection.User();
   return print;
 }

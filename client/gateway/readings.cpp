@@ -49,6 +49,22 @@ std::vector<PlanRow> ReadPlans(Connection& connection) {
   return rows;
 }
 
+std::vector<CheckRow> VerifyBook(Connection& connection) {
+  std::vector<CheckRow> checks;
+  const Result rows = connection.Execute("select * from api.verify_book()");
+  for (const Row row : rows) checks.push_back({row.Text("check"), TextOr(row, "detail"), row.Bool("ok")});
+  if (checks.empty()) throw DbError(DbError::Kind::Bug, "", "the book's verification checked nothing");
+  return checks;
+}
+
+std::int64_t ReadSchemaVersion(Connection& connection) {
+  return connection.Execute("select api.schema_version() as version").Only().OptionalInt("version").value_or(0);
+}
+
+std::string ReadServerTime(Connection& connection) {
+  return connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at").Only().Text("at");
+}
+
 std::vector<ConflictRow> ReadConflicts(Connection& connection) {
   std::vector<ConflictRow> rows;
   const Result result = connection.Execute("select * from api.conflicts order by closed_by is not null, conflict_id");

@@ -35,6 +35,16 @@ std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& 
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
                                       const std::string& mill = {});
 
+// One check of the whole book: the rules that are verified, each with what was seen. Never empty.
+struct CheckRow {
+  std::string check, detail;
+  bool ok = false;
+};
+std::vector<CheckRow> VerifyBook(Connection& connection);
+
+std::int64_t ReadSchemaVersion(Connection& connection);  // 0: an empty book
+std::string ReadServerTime(Connection& connection);      // ISO 8601, in the session's time zone
+
 struct ConflictRow {
   std::int64_t conflict = 0;
   std::string kind, tag, words, closed_by, closing_words;  // closed_by empty: open

@@ -8,7 +8,7 @@
 
 #include "client/book/book_error.h"
 #include "client/book/book_home.h"
-#include "client/book/conninfo.h"
+#include "client/gateway/conninfo.h"
 #include "client/book/idle_watcher.h"
 
 namespace heatkeep {

@@ -1,10 +1,9 @@
-#include "client/book/conninfo.h"
+#include "client/gateway/conninfo.h"
 
 #include <libpq-fe.h>
 
 #include <memory>
-
-#include "client/book/book_error.h"
+#include <stdexcept>
 
 namespace heatkeep {
 
@@ -25,7 +24,7 @@ std::string ConninfoFor(const std::string& conninfo, const std::string& person) 
   const std::unique_ptr<char, decltype(&PQfreemem)> owned(complaint, &PQfreemem);
   if (!options)
     // libpq's own words may quote the string, and so a password in it: they are not passed on.
-    throw BookError(BookError::Kind::BadInput,
+    throw std::invalid_argument(
                     "the connection string of the book cannot be read; expected for example "
                     "'host=db.example dbname=heatkeep', postgresql://db.example/heatkeep, or a service name");
   std::string text;

@@ -10,7 +10,7 @@ namespace heatkeep {
 std::string ConninfoPair(std::string_view keyword, std::string_view value);
 
 // `conninfo` (keywords or a postgresql:// address) as keywords, its user replaced by `person` unless that is
-// empty. Throws BookError(BadInput) when libpq cannot read it.
+// empty. Throws std::invalid_argument when libpq cannot read it.
 std::string ConninfoFor(const std::string& conninfo, const std::string& person);
 
 }  // namespace heatkeep
