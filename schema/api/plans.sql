@@ -47,11 +47,11 @@ begin
   end if;
   select s.* into v_section from lot join section s using (section_id) where lot_id = p.lot_id;
   if greatest(v_section.dim1_nm, v_section.dim2_nm) > p_saw.max_section_nm then
-    return format('saw %s takes sections to %s mm', p_saw.name, p_saw.max_section_nm / 1e6::numeric);
+    return format('saw %s takes sections to %s mm', p_saw.name, trim_scale(p_saw.max_section_nm / 1e6::numeric));
   end if;
   select guard.keep_nm(grade_id, section_id) into v_keep from lot where lot_id = p.lot_id;
   if v_fate is distinct from (case when v_left = 0 then 'none' when v_left >= v_keep or p.owner_id <> 0 then 'drop' else 'scrap' end) then
-    return format('what is left (%s mm) is not %s', v_left / 1e6::numeric, v_fate);
+    return format('what is left (%s mm) is not %s', trim_scale(v_left / 1e6::numeric), v_fate);
   end if;
   return null;
 end $$;

@@ -68,7 +68,7 @@ begin
     select * into c from cut_line where cut_line_id = v_line for update;
     if v_length not between c.length_nm + c.face_nm - c.tolerance_minus_nm and c.length_nm + c.face_nm + c.tolerance_plus_nm then
       raise exception using errcode = 'HK042', message = format('%s mm is outside the tolerance of order %s line %s',
-        v_length / 1e6::numeric, c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
+        trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
     end if;
     v_words := guard.may_not_serve(p.lot_id, p.owner_id, v_line);
     if v_words is not null then
@@ -99,10 +99,10 @@ begin
   if v_fate = 'drop' or (v_fate = 'scrap' and p_rest > 0) then
     if v_measured <= 0 or v_measured > p_rest + v_slack then
       raise exception using errcode = 'HK034', message = format('the rest of %s cannot measure %s mm: by the cuts it is %s mm',
-        p.tag, v_measured / 1e6::numeric, p_rest / 1e6::numeric), hint = 'measure again, or correct what was cut';
+        p.tag, trim_scale(v_measured / 1e6::numeric), trim_scale(p_rest / 1e6::numeric)), hint = 'measure again, or correct what was cut';
     elsif abs(p_rest - v_measured) > v_slack and coalesce(btrim(p_reason), '') = '' then
       raise exception using errcode = 'HK026', message = format('%s mm are missing from the rest of %s: say why',
-        (p_rest - v_measured) / 1e6::numeric, p.tag);
+        trim_scale((p_rest - v_measured) / 1e6::numeric), p.tag);
     end if;
   end if;
   if v_fate = 'drop' then
@@ -125,7 +125,7 @@ begin
       values (p.piece_id, p.lot_id, p.owner_id, p_cut, 'scrap', v_measured, p_left ->> 'bin');
   elsif p_rest <> 0 then
     raise exception using errcode = 'HK026', message = format('%s mm are left of %s: say whether they are a drop or scrap',
-      p_rest / 1e6::numeric, p.tag);
+      trim_scale(p_rest / 1e6::numeric), p.tag);
   else
     v_measured := 0;
   end if;
@@ -175,7 +175,7 @@ begin
   select coalesce(sum(guard.book_strokes(e, v_cut.cut_id, n)), 0) into v_used from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) n;
   if v_used > e.length_nm then
     raise exception using errcode = 'HK034', message = format('%s holds %s mm; %s mm cannot have been cut from it', e.tag,
-      e.length_nm / 1e6::numeric, v_used / 1e6::numeric), hint = 'measure the piece and say what it measured';
+      trim_scale(e.length_nm / 1e6::numeric), trim_scale(v_used / 1e6::numeric)), hint = 'measure the piece and say what it measured';
   end if;
   if not coalesce((p ->> 'finish')::boolean, false) then
     if v_used = e.length_nm then

@@ -180,7 +180,7 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 begin
   if p_length_nm <= 0 or p_length_nm > p.made_length_nm or p.length_nm = 0 then
     raise exception using errcode = 'HK034', message = format('%s cannot measure %s mm: it is %s and was made %s mm long',
-      p.tag, p_length_nm / 1e6::numeric, p.state, p.made_length_nm / 1e6::numeric),
+      p.tag, trim_scale(p_length_nm / 1e6::numeric), p.state, trim_scale(p.made_length_nm / 1e6::numeric)),
       hint = 'measure again; no piece is longer than it ever was';
   end if;
   if p_length_nm <> p.length_nm then

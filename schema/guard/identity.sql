@@ -165,7 +165,7 @@ begin
   select * into v from place where place_id = new.place_id;
   if new.length_nm > v.max_length_nm then
     raise exception using errcode = 'HK033', constraint = 'place_limits',
-      message = format('%s takes lengths up to %s mm; this piece is %s mm', v.name, v.max_length_nm / 1e6::numeric, new.length_nm / 1e6::numeric),
+      message = format('%s takes lengths up to %s mm; this piece is %s mm', v.name, trim_scale(v.max_length_nm / 1e6::numeric), trim_scale(new.length_nm / 1e6::numeric)),
       hint = 'choose a longer place';
   end if;
   if v.max_mass_g is not null then
