@@ -6,6 +6,7 @@
 #include "client/allocator/heat_choice.h"
 #include "client/allocator/least_possible.h"
 #include "client/allocator/loosen.h"
+#include "client/allocator/one_length.h"
 #include "client/allocator/relaxation.h"
 #include "client/allocator/starts.h"
 #include "client/allocator/whole_plans.h"
@@ -59,10 +60,10 @@ class Searcher {
     control_.better(result_);
     if (control_.enough()) return;
     Take(result_.best);
-    StartStyle fullest;
-    fullest.fill = fullest.fullest = true;
-    const bool one = OneLength();
-    if (one && LeadClosed()) return;
+    if (OneLength(c_)) {
+      QuickOneLength(c_, control_, [this] { return LeadClosed(); }, [this](Solution s) { Take(std::move(s)); });
+      return;
+    }
     for (int bits = 0; bits < 32; ++bits) {
       if (control_.enough()) return;
       StartStyle style;
@@ -71,38 +72,30 @@ class Searcher {
       style.drops_longest = (bits & 4) != 0;
       style.priority_first = (bits & 8) == 0;
       style.drops_before_bars = (bits & 16) == 0;
-      if (one && bits > 1) break;  // the sources are all alike
       Take(QuickPlan(c_, style));
-      if (one && LeadClosed()) return;
     }
-    const int pieces = c_.Pieces();
     if (c_.items.size() * c_.sources.size() < 200'000) {
       for (int bits = 0; bits < 4 && !control_.enough(); ++bits) {
+        StartStyle fullest;
+        fullest.fill = fullest.fullest = true;
         fullest.bars_longest = (bits & 1) == 0;
         fullest.drops_longest = (bits & 2) != 0;
-        if (one && bits > 0) break;
         Take(QuickPlan(c_, fullest));
       }
-      if (one && LeadClosed()) return;
     }
-    const int restarts = pieces > 3000 ? 10 : one ? 20 : 60;
+    const int restarts = c_.Pieces() > 3000 ? 10 : 60;
     Chance chance(control_.seed);
     for (int n = 0; n < std::min(restarts, control_.iterations); ++n) {
       if (control_.enough()) break;
       StartStyle style;
       const std::uint64_t bits = chance.Next();
-      style.fill = (bits & 1) != 0 || one;
+      style.fill = (bits & 1) != 0;
       style.bars_longest = (bits & 2) != 0;
       style.drops_longest = (bits & 4) != 0;
-      style.fullest = one;
       style.shuffle = bits | 1;
       Take(QuickPlan(c_, style));
-      if (one && LeadClosed()) return;
     }
   }
-
-  // The textbook problem: as few as possible of one length.
-  bool OneLength() const { return c_.sources.size() == 1 && c_.keys.front() == Key::BarsOpened; }
 
   // Steps of work that the key may still take.
   std::int64_t Allowance(std::size_t k) const {
@@ -110,7 +103,7 @@ class Searcher {
     const auto size = static_cast<std::int64_t>(5 * c_.items.size() + c_.sources.size());
     const auto share = static_cast<double>(size * 3'000'000) * std::min(1.0, control_.iterations / 1000.0);
     if (k <= lead) return static_cast<std::int64_t>(20 * share) + 500'000'000;
-    if (OneLength()) return std::max<std::int64_t>(8'000'000, spent_ / 2);
+    if (OneLength(c_)) return std::max<std::int64_t>(8'000'000, spent_ / 2);
     const bool late = c_.keys[k - lead] == Key::PiecesPulled;
     return static_cast<std::int64_t>(share * (late ? 0.2 : 1.0));
   }
@@ -174,17 +167,11 @@ class Searcher {
     for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
     const Offer offer = [this](Solution s) { Take(std::move(s)); };
     Chance chance(control_.seed + k);
-    if (OneLength() && k == c_.priorities.size()) {
-      // Dives towards the bound, each a little different.
-      for (int dive = 0; dive < 12; ++dive) {
-        Relaxation relaxation(c_, k, limits(), known, find_, prove_);
-        relaxation.Solve(control_.iterations, key_value(), inner);
-        if (dive == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
-        if (done()) return bound;
-        DiveTo(c_, bound, relaxation, dive == 0 ? nullptr : &chance, inner, offer);
-        known = known_ = relaxation.patterns();
-        if (done()) return bound;
-      }
+    if (OneLength(c_) && k == c_.priorities.size()) {
+      FewestBars search{first, bound, key_value, known};
+      bound = FewestOfOneLength(c_, search, find_, prove_, inner, offer);
+      known = known_ = std::move(search.known);
+      if (done()) return bound;
     }
     for (int pass = 0; pass < 2; ++pass) {
       if (pass == 1 && until - spent_ < 100'000'000) return bound;  // no room for a MIP
