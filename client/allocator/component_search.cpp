@@ -60,10 +60,7 @@ class Searcher {
     control_.better(result_);
     if (control_.enough()) return;
     Take(result_.best);
-    if (OneLength(c_)) {
-      QuickOneLength(c_, control_, [this] { return LeadClosed(); }, [this](Solution s) { Take(std::move(s)); });
-      return;
-    }
+    if (OneLength(c_)) return;  // what comes then is quicker
     for (int bits = 0; bits < 32; ++bits) {
       if (control_.enough()) return;
       StartStyle style;
@@ -167,10 +164,8 @@ class Searcher {
     for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
     const Offer offer = [this](Solution s) { Take(std::move(s)); };
     Chance chance(control_.seed + k);
-    if (OneLength(c_) && k == c_.priorities.size()) {
-      FewestBars search{first, bound, key_value, known};
-      bound = FewestOfOneLength(c_, search, find_, prove_, inner, offer);
-      known = known_ = std::move(search.known);
+    if (OneLength(c_) && k == c_.priorities.size() && std::all_of(first.begin(), first.end(), [](std::int64_t n) { return n == 0; })) {
+      bound = std::max(bound, FewestOfOneLength(c_, inner, offer));
       if (done()) return bound;
     }
     for (int pass = 0; pass < 2; ++pass) {

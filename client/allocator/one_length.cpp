@@ -1,49 +1,38 @@
 #include "client/allocator/one_length.h"
 
-#include <algorithm>
+#include <numeric>
 
-#include "client/allocator/relaxation.h"
-#include "client/allocator/starts.h"
+#include "client/allocator/bins_search.h"
 
 namespace heatkeep::allocator {
 
-bool OneLength(const Component& c) { return c.sources.size() == 1 && c.keys.front() == Key::BarsOpened; }
+bool OneLength(const Component& c) { return c.sources.size() == 1 && c.sources[0].bar && c.keys.front() == Key::BarsOpened; }
 
-void QuickOneLength(const Component& c, const SearchControl& control, const std::function<bool()>& closed, const Offer& offer) {
-  const auto tried = [&](const StartStyle& style) {
-    if (closed() || control.enough()) return false;
-    offer(QuickPlan(c, style));
-    return true;
-  };
-  StartStyle style;
-  if (!tried(style)) return;
-  style.fill = true;
-  if (!tried(style)) return;
-  style.fullest = true;
-  if (!tried(style)) return;
-  Chance chance(control.seed);
-  const int restarts = c.Pieces() > 3000 ? 10 : 20;
-  for (int n = 0; n < std::min(restarts, control.iterations); ++n) {
-    style.shuffle = chance.Next() | 1;
-    if (!tried(style)) return;
+std::int64_t FewestOfOneLength(const Component& c, const SearchControl& control, const Offer& offer) {
+  const Source& bar = c.sources.front();
+  Bins bins;
+  std::int64_t shared = 0;
+  for (const Item& item : c.items) {
+    bins.size.push_back((item.length + bar.room.kerf).nm);
+    bins.demand.push_back(item.demand);
+    shared = std::gcd(shared, bins.size.back());
   }
-}
-
-std::int64_t FewestOfOneLength(const Component& c, FewestBars& search, Pricing& find, Pricing& prove,
-                               const SearchControl& control, const Offer& offer) {
-  std::int64_t bound = search.bound;
-  Chance chance(control.seed + search.limits.size());
-  // Dives towards the bound, each a little different.
-  for (int dive = 0; dive < 12; ++dive) {
-    Relaxation relaxation(c, search.limits.size(), search.limits, search.known, find, prove);
-    relaxation.Solve(control.iterations, search.value(), control);
-    if (dive == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
-    if (control.enough() || search.value() <= bound) return bound;
-    DiveTo(c, bound, relaxation, dive == 0 ? nullptr : &chance, control, offer);
-    search.known = relaxation.patterns();
-    if (control.enough() || search.value() <= bound) return bound;
+  if (bar.room.room.nm < bins.size.front()) return 0;
+  for (std::int64_t& size : bins.size) size /= shared;
+  bins.capacity = bar.room.room.nm / shared;
+  BinsControl inner;
+  inner.enough = control.enough;
+  inner.spend = control.spend;
+  const BinsAnswer answer = FewestBins(bins, control.seed, control.iterations, inner);
+  if (BinsIn(answer.packing) > bar.count) return 0;
+  std::vector<std::pair<Pattern, std::int64_t>> patterns;
+  for (const auto& [fill, times] : answer.packing) {
+    Pattern p;
+    p.cuts = fill;
+    if (Complete(c, p)) patterns.push_back({std::move(p), times});
   }
-  return bound;
+  offer(Assembled(c, std::move(patterns)));
+  return bar.room.exact && *bar.room.exact > bar.room.room ? 0 : answer.bound;
 }
 
 }  // namespace heatkeep::allocator

@@ -10,8 +10,6 @@
 #include <cmath>
 #include <map>
 
-#include "client/allocator/pack_rest.h"
-
 namespace heatkeep::allocator {
 namespace {
 
@@ -113,37 +111,6 @@ void Dive(const Component& c, Relaxation& relaxation, const SearchControl& contr
     const int left = Left(relaxation);
     if (step < 20 || left < 80) OfferCompleted(c, relaxation, taken, left < 40, offer);
     if (left == 0) break;
-    relaxation.Solve(6, 0, control);
-  }
-  OfferCompleted(c, relaxation, taken, true, offer);
-}
-
-void DiveTo(const Component& c, std::int64_t goal, Relaxation& relaxation, Chance* chance, const SearchControl& control,
-            const Offer& offer) {
-  constexpr std::int64_t kHandful = 16, kNodes = 60'000;
-  Taken taken;
-  std::int64_t tried = -1;
-  while (!control.enough()) {
-    std::int64_t pieces = goal;
-    for (const auto& [p, times] : taken) pieces -= times;
-    const int left = Left(relaxation);
-    if (left == 0 || pieces <= 0) break;
-    if (pieces <= kHandful && pieces != tried) {
-      tried = pieces;
-      std::int64_t steps = 0;
-      const auto packing = PackRest(c, relaxation.demand(), pieces, kNodes, steps);
-      control.spend(steps);
-      if (packing) {
-        for (const Cuts& cuts : *packing) {
-          Pattern p;
-          p.cuts = cuts;
-          if (Complete(c, p)) taken.push_back({std::move(p), 1});
-        }
-        offer(Assembled(c, std::move(taken)));
-        return;
-      }
-    }
-    if (!TakeSome(relaxation, chance, taken)) break;
     relaxation.Solve(6, 0, control);
   }
   OfferCompleted(c, relaxation, taken, true, offer);

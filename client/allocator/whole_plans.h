@@ -16,11 +16,6 @@ using Offer = std::function<void(Solution)>;
 // quick plans make of each rest. Uses the relaxation up.
 void Dive(const Component& c, Relaxation& relaxation, const SearchControl& control, const Offer& offer);
 
-// The same towards a plan of `goal` pieces of the one source there is: the last handful is packed exactly
-// (pack_rest.h). `chance` varies what is taken where nothing is whole; nullptr: what is nearest to whole.
-void DiveTo(const Component& c, std::int64_t goal, Relaxation& relaxation, Chance* chance, const SearchControl& control,
-            const Offer& offer);
-
 // Takes the whole parts of the relaxation's use if `whole_first`, and solves for the rest the integer programme over
 // the layouts known, at most `nodes` branches; with `below` only a value of the key below that counts. Offers the plan if there is one. Uses the relaxation up.
 void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, bool whole_first, int nodes,
