@@ -101,11 +101,12 @@ std::vector<Class> Classes() {
       classes.push_back({"cutgen " + std::to_string(kinds) + " to " + std::to_string(v2).substr(0, 4), 10, 10, 1,
                          [=](int s) { return CutGen1(1994 + s, kinds, 1000, 0.01, v2, 10); }});
   classes.push_back({"small 25 with peer", 5, 5, 1, [=](int s) { return Uniform(seed(s), 25, 150, 20, 100); }, true});
-  classes.push_back({"stock 50 x 20", 2, 10, 1, [=](int s) { return Stockroom(seed(s), 50, 20, true); }});
-  classes.push_back({"stock 300 x 60", 10, 3, 1, [=](int s) { return Stockroom(seed(s), 300, 60, true); }});
-  classes.push_back({"stock 2000 x 200", 30, 1, 1, [=](int) { return Stockroom(7, 2000, 200, true); }});
-  classes.push_back({"stock 10000 x 500", 60, 1, 1, [=](int) { return Stockroom(8, 10000, 500, true); }});
-  classes.push_back({"groups 60 x 25", 60, 1, 2, [=](int) { return ManyGroups(9, 60, 1500); }});
+  classes.push_back({"stock 50 x 20", 2, 10, 1, [=](int s) { return Stockroom(seed(s), 50, 20, {}); }});
+  classes.push_back({"stock 300 x 60", 10, 5, 1, [=](int s) { return Stockroom(seed(s), 300, 60, {}); }});
+  classes.push_back({"stock 2000 x 200", 30, 2, 1, [=](int s) { return Stockroom(seed(s), 2000, 200, {}); }});
+  // Drops enough for everything: about 31 km of them for 19 km of cuts.
+  classes.push_back({"stock 10000 x 500", 60, 1, 1, [=](int s) { return Stockroom(seed(s), 10000, 500, {6000}); }});
+  classes.push_back({"groups 60 x 25", 60, 1, 2, [=](int s) { return ManyGroups(seed(s), 60, 1500); }});
   return classes;
 }
 

@@ -93,20 +93,20 @@ Problem CutGen1(std::int64_t seed, int kinds, int capacity, double v1, double v2
   return SingleLength(capacity, items);
 }
 
-Problem Stockroom(std::uint64_t seed, int drops, int lines, bool four_bars) {
+Problem Stockroom(std::uint64_t seed, int drops, int lines, const Rack& rack) {
   Dice dice(seed);
   Problem problem;
-  problem.rules = {{1'600'000}, {5'000'000}, {80'000'000}, {300'000'000}};
+  const Length kerf{dice.Between(15, 30) * 100'000LL}, grip{dice.Between(60, 120) * kNmPerMm};
+  problem.rules = {kerf, {5 * kNmPerMm}, grip, {300 * kNmPerMm}};
   for (int i = 0; i < drops; ++i) {
     Piece p;
     p.tag = "D" + std::to_string(i);
     p.kind = PieceKind::Drop;
     p.square_ends = 1;
-    p.length = {dice.Between(300, 2500) * kNmPerMm};
+    p.length = {dice.Between(3000, rack.longest_drop_mm * 10) * 100'000LL};
     problem.pieces.push_back(p);
   }
-  for (const int mm : {3000, 4000, 6000, 6100}) {
-    if (!four_bars && mm != 6000) continue;
+  for (const int mm : rack.bars_mm) {
     Piece p;
     p.tag = "B" + std::to_string(mm);
     p.length = {mm * kNmPerMm};
@@ -117,8 +117,8 @@ Problem Stockroom(std::uint64_t seed, int drops, int lines, bool four_bars) {
     Line line;
     line.order = "O" + std::to_string(i / 5);
     line.line = std::to_string(i);
-    line.nominal = {dice.Between(400, 14000) * 100'000LL};
-    line.quantity = dice.Between(1, 20);
+    line.nominal = {dice.Between(200, 25000) * 100'000LL};
+    line.quantity = dice.Between(1, 60);
     problem.lines.push_back(line);
   }
   return problem;
@@ -127,8 +127,8 @@ Problem Stockroom(std::uint64_t seed, int drops, int lines, bool four_bars) {
 Problem ManyGroups(std::uint64_t seed, int groups, int lines) {
   Problem all;
   for (int g = 0; g < groups; ++g) {
-    Problem one = Stockroom(seed + static_cast<std::uint64_t>(g), 10, lines / groups, true);
-    all.rules = one.rules;
+    Problem one = Stockroom(seed + static_cast<std::uint64_t>(g), 10, lines / groups, {});
+    all.exceptions.push_back({"S" + std::to_string(g), "", one.rules});
     for (Piece& p : one.pieces) {
       p.section = "S" + std::to_string(g);
       all.pieces.push_back(p);

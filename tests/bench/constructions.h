@@ -20,8 +20,14 @@ allocator::Problem Uniform(std::uint64_t seed, int n, int capacity, int least, i
 allocator::Problem Triplets(std::uint64_t seed, int bins);  // of 1000, filled exactly by three of 250..490
 allocator::Problem CutGen1(std::int64_t seed, int kinds, int capacity, double v1, double v2, int average_demand);
 
-// One group of our own: drops of 300..2500 mm, lines of 40..1400 mm at 0.1 mm, bars of 3, 4, 6 and 6.1 m (or 6 alone).
-allocator::Problem Stockroom(std::uint64_t seed, int drops, int lines, bool four_bars);
+// One group of our own: drops of 300 mm to `longest_drop_mm` with one square end, each there once, and lines of
+// 20..2500 mm wanted 1..60 times, both at 0.1 mm; bars without end; kerf 1.5..3 mm and grip 60..120 mm, drawn anew for
+// every problem, trim 5 mm, keep 300 mm.
+struct Rack {
+  int longest_drop_mm = 2500;
+  std::vector<int> bars_mm = {3000, 4000, 6000, 6100};
+};
+allocator::Problem Stockroom(std::uint64_t seed, int drops, int lines, const Rack& rack);
 // So many groups with 10 drops each.
 allocator::Problem ManyGroups(std::uint64_t seed, int groups, int lines);
 
