@@ -7,6 +7,7 @@
 #include "client/allocator/least_possible.h"
 #include "client/allocator/loosen.h"
 #include "client/allocator/one_length.h"
+#include "client/allocator/recut.h"
 #include "client/allocator/relaxation.h"
 #include "client/allocator/starts.h"
 #include "client/allocator/whole_plans.h"
@@ -15,13 +16,13 @@ namespace heatkeep::allocator {
 namespace {
 
 // Cells x chunks of one round of pricing; a nanosecond or two each.
-constexpr std::int64_t kFindCells = 8'000'000;
-constexpr std::int64_t kProveCells = 60'000'000;
+constexpr std::int64_t kQuickCells = 8'000'000, kFindCells = 80'000'000, kProveCells = 100'000'000;
 
 class Searcher {
  public:
   Searcher(const Component& c, const SearchControl& control)
-      : c_(c), control_(control), find_(c, Rounding::Tight, kFindCells), prove_(c, Rounding::Loose, kProveCells) {}
+      : c_(c), control_(control), quick_(c, Rounding::Tight, kQuickCells), find_(c, Rounding::Tight, kFindCells),
+        prove_(c, Rounding::Loose, kProveCells) {}
 
   ComponentResult Run() {
     Quick();
@@ -168,28 +169,25 @@ class Searcher {
       bound = std::max(bound, FewestOfOneLength(c_, inner, offer));
       if (done()) return bound;
     }
-    for (int pass = 0; pass < 2; ++pass) {
-      if (pass == 1 && until - spent_ < 100'000'000) return bound;  // no room for a MIP
-      Relaxation relaxation(c_, k, limits(), known, find_, prove_);
+    {
+      Relaxation relaxation(c_, k, limits(), known, find_, prove_, false, quick_.exact() ? nullptr : &quick_);
       relaxation.Solve(control_.iterations, key_value(), inner);
-      if (pass == 0 && relaxation.bound()) bound = std::max(bound, *relaxation.bound());
+      if (relaxation.bound()) bound = std::max(bound, *relaxation.bound());
       if (done()) return bound;
-      if (pass == 0)
-        Dive(c_, relaxation, inner, offer);
-      else
-        SolveLastHandful(c_, k, relaxation, true, 500, std::min(3.0, control_.seconds_left()), std::nullopt, inner, offer);
-      known = relaxation.patterns();
-      known_ = known;
-      if (done()) return bound;
+      Dive(c_, relaxation, inner, offer);
+      known_ = relaxation.patterns();
     }
-    // Then pieces of the plan are planned anew, a few at a time, the more the longer it does not help.
+    // Then pieces of the plan are planned anew, two at a time and a few at a time, the more the longer it does not help.
     const int rounds = control_.iterations / 4;
+    const std::int64_t looks = 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
     for (int round = 0, idle = 0; round < rounds && idle < 100 && !done(); ++round, ++idle) {
       if (control_.seconds_left() < 0.2 * seconds_) {  // leave some of the clock to the keys after this one
         hurried_ = true;
         break;
       }
       const std::int64_t before = key_value();
+      if (k >= c_.priorities.size()) Recut(c_, k, result_.best, bound, looks, chance, inner, offer);
+      if (done()) break;
       Loosen(c_, k, result_.best, known_, 8 + idle / 8, chance, inner, offer);
       if (key_value() < before) idle = 0;
     }
@@ -198,7 +196,7 @@ class Searcher {
 
   const Component& c_;
   const SearchControl& control_;
-  Pricing find_, prove_;
+  Pricing quick_, find_, prove_;
   double seconds_ = control_.seconds_left();
   bool hurried_ = false;  // the clock cut a key's search short
   std::int64_t spent_ = 0;  // steps of work so far

@@ -13,6 +13,7 @@ namespace {
 std::size_t At(std::int64_t i) { return static_cast<std::size_t>(i); }
 constexpr double kNothing = -1e300;
 constexpr std::size_t kMostTables = 6;
+constexpr std::int64_t kLook = 5'000'000;  // steps between looks at the clock
 // A grid that cannot be exact need not be finer than this.
 constexpr std::int64_t kTightCells = 16'000, kLooseCells = 60'000;
 
@@ -101,15 +102,17 @@ const std::vector<double>& Pricing::WorthTable(std::size_t v, std::int64_t offse
 }
 
 Pricing::Answer Pricing::Best(const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable,
-                              std::size_t most) {
+                              std::size_t most, const std::function<bool()>& enough) {
   Answer answer;
   answer.profit.assign(c_.sources.size(), kNothing);
-  for (std::size_t v = 0; v < c_.views.size(); ++v) OneView(v, prices, demand, usable, most, answer);
+  for (std::size_t v = 0; v < c_.views.size() && answer.whole; ++v) OneView(v, prices, demand, usable, most, enough, answer);
+  if (!answer.whole) answer.patterns.clear();
   return answer;
 }
 
 void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand,
-                      const std::vector<char>& usable, std::size_t most, Answer& answer) {
+                      const std::vector<char>& usable, std::size_t most, const std::function<bool()>& enough,
+                      Answer& answer) {
   const View& view = c_.views[v];
   const Grid& grid = grids_[v];
   double money = 0;
@@ -152,6 +155,10 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
     const Chunk& chunk = chunks[q];
     const double value = gain[At(chunk.item)] * chunk.count;
     reach = std::min(longest, reach + chunk.size);
+    if (work_ / kLook != (work_ + reach) / kLook && enough()) {
+      answer.whole = false;
+      return;
+    }
     work_ += reach;
     double* const to = best.data();
     if (remember) {

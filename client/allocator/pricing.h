@@ -10,6 +10,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "client/allocator/component.h"
@@ -33,9 +34,11 @@ class Pricing {
   struct Answer {
     std::vector<double> profit;     // by source, not below the true best when Loose or exact; -1e300: nothing fits
     std::vector<Pattern> patterns;  // Tight only, for the `most` sources whose profit is highest above their scarcity
+    bool whole = true;              // false: enough() broke it off, and nothing of it counts
   };
   // `demand` bounds the cuts of a layout, `usable` (by source) leaves sources out. Patterns are asked for with most > 0.
-  Answer Best(const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable, std::size_t most);
+  Answer Best(const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable, std::size_t most,
+              const std::function<bool()>& enough);
 
   bool exact() const { return exact_; }
   std::int64_t work() const { return work_; }  // steps of all calls so far
@@ -51,7 +54,7 @@ class Pricing {
     std::vector<double> worth;
   };
   void OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable,
-               std::size_t most, Answer& answer);
+               std::size_t most, const std::function<bool()>& enough, Answer& answer);
   const std::vector<double>& WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep);
 
   const Component& c_;

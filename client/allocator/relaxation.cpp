@@ -46,9 +46,9 @@ struct Relaxation::Programme {
 };
 
 Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits,
-                       std::vector<Pattern> known, Pricing& find, Pricing& prove, bool lack)
+                       std::vector<Pattern> known, Pricing& find, Pricing& prove, bool lack, Pricing* quick)
     : c_(c), key_(key), ranks_(c.priorities.size()), limits_(std::move(limits)), first_limits_(limits_),
-      find_(find), prove_(prove), lp_(std::make_unique<Programme>()) {
+      quick_(quick), find_(find), prove_(prove), lp_(std::make_unique<Programme>()) {
   for (const Item& item : c.items) demand_.push_back(item.demand);
   for (const Source& s : c.sources) stock_.push_back(s.count);
   // A key already proved to be nothing rules out every source that would cost something in it.
@@ -348,11 +348,16 @@ bool Relaxation::AddFollowing(std::vector<Pattern> patterns, const SearchControl
     for (const auto& [item, count] : p.cuts) times = std::min(times, rest[At(item)] / count);
     for (const auto& [item, count] : p.cuts) rest[At(item)] -= std::max(1, times) * count;
     const std::int64_t before = find_.work();
-    patterns = find_.Best(last_, rest, usable_, 1).patterns;
+    patterns = find_.Best(last_, rest, usable_, 1, control.enough).patterns;
     control.spend(find_.work() - before);
     if (!AddHelpful(patterns)) break;
   }
   return true;
+}
+
+void Relaxation::BoundLoosely(const SearchControl& control) {
+  const Pricing::Answer answer = prove_.Best(last_, demand_, usable_, 0, control.enough);
+  if (answer.whole) Bound(answer.profit);
 }
 
 bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& control) {
@@ -376,16 +381,19 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
       towards(last_heat_, centre_heat_);
     }
     last_ = Whole();
-    const std::int64_t before = find_.work() + prove_.work();
-    const Pricing::Answer answer = find_.Best(last_, demand_, usable_, columns);
+    const bool quickly = quick_ != nullptr && (!fine_ || fixed_);
+    Pricing& find = quickly ? *quick_ : find_;
+    const std::int64_t before = find.work() + prove_.work();
+    const Pricing::Answer answer = find.Best(last_, demand_, usable_, columns, control.enough);
+    if (!answer.whole) return false;
     if (!fixed_ && !only_plans_) {
-      if (find_.exact())
+      if (find.exact())
         Bound(answer.profit);
       else if (round % 8 == 7)
-        Bound(prove_.Best(last_, demand_, usable_, 0).profit);
+        BoundLoosely(control);
       if (bound_ && *bound_ >= target) return true;
     }
-    control.spend(find_.work() + prove_.work() - before);
+    control.spend(find.work() + prove_.work() - before);
     bool added = AddHelpful(answer.patterns);
     if (added && c_.sources.size() <= kFewSources) added = AddFollowing(answer.patterns, control);
     if (added) {
@@ -396,7 +404,11 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
       misses = 1;  // once more at the programme's own prices
       continue;
     }
-    if (!fixed_ && !only_plans_ && !find_.exact()) Bound(prove_.Best(last_, demand_, usable_, 0).profit);
+    if (quickly && !fixed_) {
+      fine_ = true;
+      continue;
+    }
+    if (!fixed_ && !only_plans_ && !find.exact()) BoundLoosely(control);
     if (!(bound_ && *bound_ >= target) && Dearer()) continue;
     return true;
   }

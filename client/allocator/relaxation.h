@@ -26,8 +26,10 @@ class Relaxation {
   // `key` indexes the score (ranks of unmet first, then the component's keys). `limits[j]`, j < key, are the values the
   // earlier keys may not go above. `known` are layouts to begin with; a solution within the limits must be among them,
   // unless `lack`: then demand and limits may be missed at a high price, and there may be no such solution at all.
+  // `quick`, if given, prices on a coarser grid than `find`: it does the rounds until it finds nothing more, and those
+  // after layouts were fixed.
   Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known,
-             Pricing& find, Pricing& prove, bool lack = false);
+             Pricing& find, Pricing& prove, bool lack = false, Pricing* quick = nullptr);
   ~Relaxation();
   Relaxation(const Relaxation&) = delete;
   Relaxation& operator=(const Relaxation&) = delete;
@@ -60,6 +62,7 @@ class Relaxation {
   bool AddHelpful(const std::vector<Pattern>& patterns);
   bool AddFollowing(std::vector<Pattern> patterns, const SearchControl& control);
   void Bound(const std::vector<double>& profits);  // at the prices last_
+  void BoundLoosely(const SearchControl& control);
   Prices Whole();
   void HeatRows();
   void Lacks();
@@ -96,6 +99,8 @@ class Relaxation {
   double dearness_ = 1;
   bool fixed_ = false;         // layouts are fixed: no bounds any more, and cuts may be left over
   bool only_plans_ = false;
+  Pricing* quick_;
+  bool fine_ = false;          // quick_ found nothing more
   Pricing &find_, &prove_;  // Tight and Loose, of the same component; kept by the caller
   std::unique_ptr<Programme> lp_;
 };
