@@ -28,7 +28,7 @@ class Fillings {
       shortest_[i] = shortest_[i + 1];
       if (rest[i] == 0) continue;
       ratio_[i] = std::max(ratio_[i], static_cast<double>(price[i]) / static_cast<double>(bins.size[i]));
-      shortest_[i] = bins.size[i];
+      shortest_[i] = std::min(shortest_[i], bins.size[i]);
     }
   }
 

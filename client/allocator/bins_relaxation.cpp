@@ -85,6 +85,9 @@ std::int64_t BinsRelaxation::Solve(const std::vector<int>& demand, std::int64_t 
   }
   std::vector<double> centre(demand.size());
   for (std::size_t i = 0; i < centre.size(); ++i) centre[i] = static_cast<double>(bins_.size[i]) / static_cast<double>(bins_.capacity);
+  // To begin with: the sizes themselves as prices.
+  price_ = bins_.size;
+  top_ = bins_.capacity;
   double best = -1;
   std::int64_t bound = 0;
   bool missed = changed;
