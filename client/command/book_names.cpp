@@ -16,8 +16,9 @@ std::set<std::string> Names(Connection& connection, const std::string& view, std
 
 }  // namespace
 
-BookNames::BookNames(Connection& connection, std::string file)
+BookNames::BookNames(Connection& connection, std::string file, const intake::TableFacts& facts)
     : file_(std::move(file)),
+      sheet_(facts.sheet),
       grades_(Names(connection, "grades", {"designation", "number"})),
       parties_(Names(connection, "parties", {"name"})),
       places_(Names(connection, "places", {"place"})) {}
@@ -25,7 +26,11 @@ BookNames::BookNames(Connection& connection, std::string file)
 void BookNames::Need(const std::set<std::string>& known, int line, const std::string& what, const std::string& word,
                      const std::string& expected) {
   if (word.empty() || known.contains(word)) return;
-  problems_.push_back({file_, line, what + " " + Quoted(word) + " is not in the book", expected});
+  Problem(line, what + " " + Quoted(word) + " is not in the book", expected);
+}
+
+void BookNames::Problem(int line, const std::string& wrong, const std::string& expected) {
+  problems_.push_back({file_, line, wrong, expected, sheet_.empty() ? "" : sheet_ + "!" + std::to_string(line)});
 }
 
 void BookNames::Grade(int line, const std::string& word) {

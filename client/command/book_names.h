@@ -13,7 +13,8 @@ namespace heatkeep::command {
 
 class BookNames {
  public:
-  BookNames(Connection& connection, std::string file);
+  // `facts`: how the file was read, for naming the row of a spreadsheet.
+  BookNames(Connection& connection, std::string file, const intake::TableFacts& facts);
 
   // Each adds a problem for `line` when the book does not know the word. Empty words are passed.
   void Grade(int line, const std::string& word);
@@ -21,7 +22,7 @@ class BookNames {
   void Place(int line, const std::string& word);
 
   // Another problem of the file that only the book's rules make one.
-  void Problem(int line, const std::string& wrong, const std::string& expected) { problems_.push_back({file_, line, wrong, expected}); }
+  void Problem(int line, const std::string& wrong, const std::string& expected);
 
   const std::vector<intake::FileProblem>& problems() const { return problems_; }
 
@@ -29,7 +30,7 @@ class BookNames {
   void Need(const std::set<std::string>& known, int line, const std::string& what, const std::string& word,
             const std::string& expected);
 
-  std::string file_;
+  std::string file_, sheet_;
   std::set<std::string> grades_, parties_, places_;
   std::vector<intake::FileProblem> problems_;
 };

@@ -43,24 +43,25 @@ std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& ro
 
 }  // namespace
 
-int RunCertificateAdd(const BookCall& call, const std::string& file) {
+int RunCertificateAdd(const BookCall& call, const TableFile& file) {
   return WithBook(call, [&](Connection& connection) {
-    const std::string bytes = intake::FileBytes(file);
-    const auto read = intake::ReadCertificatesFile(bytes, file);
+    const std::string bytes = intake::FileBytes(file.path);
+    const auto read = intake::ReadCertificatesFile(bytes, file.path, file.How());
     if (!read.Good()) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file);
+    BookNames names(connection, file.path, read.facts);
     for (const auto& row : read.rows) {
       names.Party(row.line_in_file, "issuer", row.issuer);
       names.Grade(row.line_in_file, row.grade);
       if (row.issued.empty()) names.Problem(row.line_in_file, "issued is empty", "the date on the document, as 2026-03-04");
     }
     if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
+    call.err << intake::ProblemsText(read.warnings);
     Deeds deeds(connection);
     std::size_t lots = 0, filed = 0, again = 0;
     Transaction whole(connection);
     for (const Json& document : DocumentsOf(read.rows)) {
       const std::string part = document["issuer"].get<std::string>() + " " + document["number"].get<std::string>();
-      const Json answer = deeds.FileDocument(RequestOfFile(connection, "certificate", part, bytes), document);
+      const Json answer = deeds.FileDocument(RequestOfFile(connection, "certificate", file.Part(part), bytes), document);
       (answer.contains("again") ? again : filed) += 1;
       lots += answer["lots"].get<std::size_t>();
     }

@@ -10,6 +10,7 @@
 #include "client/command/cut_command.h"
 #include "client/command/cutlist_command.h"
 #include "client/command/grade_list.h"
+#include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/receive_command.h"
 #include "client/command/report_command.h"
@@ -18,6 +19,7 @@
 #include "client/command/simulate_command.h"
 #include "client/command/stock_command.h"
 #include "client/command/tag_command.h"
+#include "client/intake/look.h"
 
 namespace heatkeep::command {
 namespace {
@@ -47,7 +49,7 @@ void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const st
     words.work = [&words, command, deed] {
       command->where = words.where;
       const int done = RunBook(deed, *command, words.in, words.out, words.err);
-      return deed == BookDeed::Init && done == 0 ? RunGradesAdd(words.Call(), GradeListFile()) : done;
+      return deed == BookDeed::Init && done == 0 ? RunGradesAdd(words.Call(), {GradeListFile(), {}}) : done;
     };
   });
 }
@@ -106,22 +108,48 @@ CLI::App* AddFileCommand(CLI::App& parent, Words& words, const std::string& name
   return app;
 }
 
+void AddTableOptions(CLI::App& app, TableFile& file) {
+  app.add_option("file", file.path, "CSV, XLSX or ODS")->required();
+  app.add_option("--sheet", file.sheet, "which sheet of a spreadsheet; else the first that is shown");
+}
+
+// A command with one table: heatkeep NAME FILE [--sheet NAME].
+CLI::App* AddTableCommand(CLI::App& parent, Words& words, const std::string& name, const std::string& help,
+                          const std::function<int(const TableFile& file)>& run) {
+  CLI::App* app = parent.add_subcommand(name, help);
+  auto file = Kept<TableFile>();
+  AddTableOptions(*app, *file);
+  app->callback([&words, file, run] { words.work = [file, run] { return run(*file); }; });
+  return app;
+}
+
+void AddLook(CLI::App& root, Words& words) {
+  CLI::App* look = root.add_subcommand("look", "what a file would be understood as; nothing is done with it");
+  auto o = Kept<LookOptions>();
+  AddTableOptions(*look, o->file);
+  look->add_option("--as", o->as, "stock, cuts, delivery, opening, certificates or grades")
+      ->required()->check(CLI::IsMember(intake::TableKindWords()));
+  look->add_option("--rows", o->rows, "how many are shown")->capture_default_str();
+  look->add_flag("--json", o->json, "as JSON");
+  look->callback([&words, o] { words.work = [&words, o] { return RunLook(*o, words.out, words.err); }; });
+}
+
 void AddFiles(CLI::App& root, Words& words) {
   auto json = Kept<bool>();
-  AddFileCommand(root, words, "receive", "take in delivery notes (CSV)", [&words, json](const std::string& file) {
+  AddTableCommand(root, words, "receive", "take in delivery notes", [&words, json](const TableFile& file) {
     return RunReceive(words.Call(), file, *json);
   })->add_flag("--json", *json, "as JSON");
   auto leave_out = Kept<bool>();
-  CLI::App* opening = AddFileCommand(root, words, "opening", "take in the opening balance (CSV)", [&words, json, leave_out](const std::string& file) {
+  CLI::App* opening = AddTableCommand(root, words, "opening", "take in the opening balance", [&words, json, leave_out](const TableFile& file) {
     return RunOpening(words.Call(), file, *leave_out, *json);
   });
   opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* certificate = root.add_subcommand("certificate", "inspection documents")->require_subcommand(1);
-  AddFileCommand(*certificate, words, "add", "file typed documents (CSV)",
-                 [&words](const std::string& file) { return RunCertificateAdd(words.Call(), file); });
+  AddTableCommand(*certificate, words, "add", "file typed documents",
+                  [&words](const TableFile& file) { return RunCertificateAdd(words.Call(), file); });
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
-  AddFileCommand(*grades, words, "add", "add grades (CSV)", [&words](const std::string& file) { return RunGradesAdd(words.Call(), file); });
+  AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });
@@ -129,7 +157,7 @@ void AddFiles(CLI::App& root, Words& words) {
                  [&words](const std::string& file) { return RunShopSign(words.Call(), file); });
   CLI::App* cutlist = root.add_subcommand("cutlist", "cut lists")->require_subcommand(1);
   auto name = Kept<std::string>();
-  AddFileCommand(*cutlist, words, "add", "bring in a cut list (CSV)", [&words, name](const std::string& file) {
+  AddTableCommand(*cutlist, words, "add", "bring in a cut list", [&words, name](const TableFile& file) {
     return RunCutListAdd(words.Call(), file, *name);
   })->add_option("--name", *name, "its name in the book; else the file's");
   CLI::App* list = cutlist->add_subcommand("list", "what is open");
@@ -336,6 +364,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddBook(root, words);
   AddSectionAndTag(root, words);
   AddFiles(root, words);
+  AddLook(root, words);
   AddStock(root, words);
   AddAllocate(root, words);
   AddPlan(root, words);

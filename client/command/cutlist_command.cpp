@@ -29,13 +29,13 @@ Json LineJson(const intake::CutsFileRow& row) {
 
 }  // namespace
 
-int RunCutListAdd(const BookCall& call, const std::string& file, const std::string& name) {
+int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string& name) {
   return WithBook(call, [&](Connection& connection) {
-    const std::string bytes = intake::FileBytes(file);
-    const auto read = intake::ReadCutsFile(bytes, file);
+    const std::string bytes = intake::FileBytes(file.path);
+    const auto read = intake::ReadCutsFile(bytes, file.path, file.How());
     if (!read.Good()) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file);
-    Json list = {{"name", name.empty() ? std::filesystem::path(file).stem().string() : name}, {"lines", Json::array()}};
+    BookNames names(connection, file.path, read.facts);
+    Json list = {{"name", name.empty() ? std::filesystem::path(file.path).stem().string() : name}, {"lines", Json::array()}};
     for (const auto& row : read.rows) {
       names.Grade(row.line_in_file, row.grade);
       names.Party(row.line_in_file, "customer", row.customer);
@@ -43,7 +43,8 @@ int RunCutListAdd(const BookCall& call, const std::string& file, const std::stri
       list["lines"].push_back(LineJson(row));
     }
     if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
-    const Json answer = Deeds(connection).AddCutList(RequestOfFile(connection, "cutlist", name, bytes), list);
+    call.err << intake::ProblemsText(read.warnings);
+    const Json answer = Deeds(connection).AddCutList(RequestOfFile(connection, "cutlist", file.Part(name), bytes), list);
     call.out << "cut list " << answer["name"].get<std::string>() << ": "
              << (answer.contains("again") ? "in the book already, nothing was added"
                                           : std::to_string(answer["lines"].get<int>()) + " lines") << '\n';

@@ -4,12 +4,13 @@
 
 #include <string>
 
+#include "client/command/table_file.h"
 #include "client/command/with_book.h"
 
 namespace heatkeep::command {
 
 // `name` empty: the file's name without its ending.
-int RunCutListAdd(const BookCall& call, const std::string& file, const std::string& name);
+int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string& name);
 int RunCutListList(const BookCall& call, bool json);
 
 }  // namespace heatkeep::command

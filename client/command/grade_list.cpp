@@ -17,9 +17,9 @@ std::string GradeListFile() {
   return (std::filesystem::exists(installed) ? installed : share / "seed" / "reference" / "grades.csv").string();
 }
 
-int AddGrades(Connection& connection, const std::string& file) {
-  const std::string bytes = intake::FileBytes(file);
-  const auto read = intake::ReadGradesFile(bytes, file);
+int AddGrades(Connection& connection, const TableFile& file) {
+  const std::string bytes = intake::FileBytes(file.path);
+  const auto read = intake::ReadGradesFile(bytes, file.path, file.How());
   if (!read.Good()) throw BadGradeList(read.problems);
   const auto or_null = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
   Json grades = Json::array();
@@ -28,11 +28,11 @@ int AddGrades(Connection& connection, const std::string& file) {
                       {"family", g.family}, {"standard", g.standard}, {"density_kg_m3", g.density.kg_m3},
                       {"density_source", g.density_source}, {"source", g.source}, {"evidence", g.evidence}});
   }
-  const Json answer = Deeds(connection).DefineGrade(RequestOfFile(connection, "grades", "", bytes), grades);
+  const Json answer = Deeds(connection).DefineGrade(RequestOfFile(connection, "grades", file.Part(), bytes), grades);
   return answer.contains("again") ? 0 : answer["added"].get<int>();
 }
 
-int RunGradesAdd(const BookCall& call, const std::string& file) {
+int RunGradesAdd(const BookCall& call, const TableFile& file) {
   return WithBook(call, [&](Connection& connection) {
     try {
       call.out << AddGrades(connection, file) << " grades added\n";

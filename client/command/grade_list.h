@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "client/command/table_file.h"
 #include "client/gateway/connection.h"
 #include "client/intake/file_rows.h"
 
@@ -21,6 +22,6 @@ struct BadGradeList : std::runtime_error {
 };
 
 // Adds the grades that the book does not know; answers how many. Throws BadGradeList, DbError.
-int AddGrades(Connection& connection, const std::string& file);
+int AddGrades(Connection& connection, const TableFile& file);
 
 }  // namespace heatkeep::command

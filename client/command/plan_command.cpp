@@ -10,6 +10,7 @@
 #include "client/command/plan_extras.h"
 #include "client/command/plan_json.h"
 #include "client/command/rules_file.h"
+#include "client/command/table_file.h"
 #include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
 #include "client/intake/stock_file.h"
@@ -121,8 +122,9 @@ std::optional<Problem> ReadAll(const PlanOptions& options, std::ostream& err) {
   problem.limits.seed = options.seed;
   RulesFile rules;
   if (!options.rules.empty()) rules = ReadRulesFile(intake::FileBytes(options.rules), options.rules, problem.rules);
-  const auto cuts = intake::ReadCutsFile(intake::FileBytes(options.cuts), options.cuts);
-  const auto stock = intake::ReadStockFile(intake::FileBytes(options.stock), options.stock);
+  const TableFile cuts_file{options.cuts, options.cuts_sheet}, stock_file{options.stock, options.stock_sheet};
+  const auto cuts = intake::ReadCutsFile(intake::FileBytes(cuts_file.path), cuts_file.path, cuts_file.How());
+  const auto stock = intake::ReadStockFile(intake::FileBytes(stock_file.path), stock_file.path, stock_file.How());
   err << intake::ProblemsText(stock.problems) << intake::ProblemsText(cuts.problems);
   if (!stock.Good() || !cuts.Good()) return std::nullopt;
   err << intake::ProblemsText(stock.warnings) << intake::ProblemsText(cuts.warnings);
@@ -176,8 +178,10 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
 }
 
 void AddPlanFileOptions(CLI::App& app, PlanOptions& options) {
-  app.add_option("--stock", options.stock, "CSV of the pieces there are");
-  app.add_option("--cuts", options.cuts, "CSV of what is to be cut");
+  app.add_option("--stock", options.stock, "the pieces there are: CSV, XLSX or ODS");
+  app.add_option("--stock-sheet", options.stock_sheet, "which sheet of that spreadsheet");
+  app.add_option("--cuts", options.cuts, "what is to be cut: CSV, XLSX or ODS");
+  app.add_option("--cuts-sheet", options.cuts_sheet, "which sheet of that spreadsheet");
   app.add_option("--aim", options.aim, "drops-first, least-money, fewest-bars or least-metres")->capture_default_str();
   app.add_option("--kerf", options.kerf, "what the blade takes")->capture_default_str();
   app.add_option("--trim", options.trim, "squaring slice at a mill end")->capture_default_str();

@@ -16,6 +16,7 @@ namespace heatkeep::command {
 
 struct PlanOptions {
   std::string stock, cuts;           // the files, see client/intake/stock_file.h and cuts_file.h
+  std::string stock_sheet, cuts_sheet;  // of spreadsheets; empty: the first that is shown
   std::string aim = "drops-first";   // or least-money, fewest-bars, least-metres
   std::string kerf = "1.6mm", trim = "5mm", grip = "80mm", keep = "300mm";  // with unit, or millimetres
   double seconds = 10;

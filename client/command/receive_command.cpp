@@ -95,12 +95,12 @@ int Finish(const BookCall& call, const Json& answers, const Received& sum, bool 
 
 }  // namespace
 
-int RunReceive(const BookCall& call, const std::string& file, bool json) {
+int RunReceive(const BookCall& call, const TableFile& file, bool json) {
   return WithBook(call, [&](Connection& connection) {
-    const std::string bytes = intake::FileBytes(file);
-    const auto read = intake::ReadDeliveryFile(bytes, file);
+    const std::string bytes = intake::FileBytes(file.path);
+    const auto read = intake::ReadDeliveryFile(bytes, file.path, file.How());
     if (!read.Good()) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file);
+    BookNames names(connection, file.path, read.facts);
     for (const auto& row : read.rows) {
       names.Party(row.line_in_file, "supplier", row.supplier);
       names.Party(row.line_in_file, "mill", row.mill);
@@ -116,7 +116,7 @@ int RunReceive(const BookCall& call, const std::string& file, bool json) {
     Transaction whole(connection);
     for (const Json& note : NotesOf(read.rows)) {
       const std::string name = note["note"];
-      answers.push_back(deeds.ReceiveDelivery(RequestOfFile(connection, "receive", name, bytes), note));
+      answers.push_back(deeds.ReceiveDelivery(RequestOfFile(connection, "receive", file.Part(name), bytes), note));
       Say(json ? call.err : call.out, "note " + name, answers.back(), sum);
     }
     whole.Commit();
@@ -124,14 +124,14 @@ int RunReceive(const BookCall& call, const std::string& file, bool json) {
   });
 }
 
-int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bool json) {
+int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool json) {
   return WithBook(call, [&](Connection& connection) {
-    const std::string bytes = intake::FileBytes(file);
-    intake::ReadingOptions how;
+    const std::string bytes = intake::FileBytes(file.path);
+    intake::ReadingOptions how = file.How();
     if (leave_out) how.bad_lines = intake::BadLines::LeaveOut;
-    const auto read = intake::ReadOpeningFile(bytes, file, how);
+    const auto read = intake::ReadOpeningFile(bytes, file.path, how);
     if (!read.Good() && !leave_out) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file);
+    BookNames names(connection, file.path, read.facts);
     Json lines = Json::array();
     for (const auto& row : read.rows) {
       const std::size_t problems = names.problems().size();
@@ -152,9 +152,9 @@ int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bo
     }
     if (!names.problems().empty() && !leave_out) return RefuseFile(call.err, names.problems());
     call.err << intake::ProblemsText(read.problems) << intake::ProblemsText(names.problems()) << intake::ProblemsText(read.warnings);
-    if (lines.empty()) return RefuseFile(call.err, {{file, 0, "no line can be taken", "at least one good line"}});
-    const Json balance = {{"name", std::filesystem::path(file).filename().string()}, {"lines", std::move(lines)}};
-    const Json answer = Deeds(connection).OpenBalance(RequestOfFile(connection, "opening", "", bytes), balance);
+    if (lines.empty()) return RefuseFile(call.err, {{file.path, 0, "no line can be taken", "at least one good line"}});
+    const Json balance = {{"name", std::filesystem::path(file.path).filename().string()}, {"lines", std::move(lines)}};
+    const Json answer = Deeds(connection).OpenBalance(RequestOfFile(connection, "opening", file.Part(), bytes), balance);
     Received sum;
     Say(json ? call.err : call.out, "opening balance", answer, sum);
     return Finish(call, answer, sum, json);

@@ -4,20 +4,21 @@
 
 #include <string>
 
+#include "client/command/table_file.h"
 #include "client/command/with_book.h"
 
 namespace heatkeep::command {
 
 // heatkeep receive FILE: every delivery note in the file, all or none. Says what does not agree and what is quarantined.
-int RunReceive(const BookCall& call, const std::string& file, bool json);
+int RunReceive(const BookCall& call, const TableFile& file, bool json);
 
 // heatkeep opening FILE: the opening balance. With `leave_out` the good lines are taken without the bad.
-int RunOpening(const BookCall& call, const std::string& file, bool leave_out, bool json);
+int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool json);
 
 // heatkeep certificate add FILE: inspection documents, typed.
-int RunCertificateAdd(const BookCall& call, const std::string& file);
+int RunCertificateAdd(const BookCall& call, const TableFile& file);
 
 // heatkeep grades add FILE: the grade list; known ones stay as they are.
-int RunGradesAdd(const BookCall& call, const std::string& file);
+int RunGradesAdd(const BookCall& call, const TableFile& file);
 
 }  // namespace heatkeep::command

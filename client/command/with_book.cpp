@@ -20,7 +20,7 @@ Connection Open(const BookCall& call) {
   Connection connection = OpenOrMakeBook(where);
   if (fresh) {
     call.err << "a new book was made in " << where.home.string() << '\n';
-    AddGrades(connection, GradeListFile());
+    AddGrades(connection, {GradeListFile(), {}});
   }
   return connection;
 }

@@ -78,9 +78,9 @@ CertificatesFileRow ReadRow(CheckedRows& file) {
 FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
                                                    ReadingOptions how) {
   std::vector<Column> columns{{"number", true}, {"type", true},    {"issuer", true}, {"issued"},
-                              {"heat", true},   {"section", true, true}, {"condition"},    {"grade", true},
-                              {"Rm", false, true}, {"Re", false, true}, {"A", false, true}};
-  for (std::string_view element : kElements) columns.push_back({element, false, true});
+                              {"heat", true},   {"section", true, true, kLengthUnit}, {"condition"},    {"grade", true},
+                              {"Rm", false, true, "MPa"}, {"Re", false, true, "MPa"}, {"A", false, true, "%"}};
+  for (std::string_view element : kElements) columns.push_back({element, false, true, "mass %"});
   return ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
 }
 

@@ -69,11 +69,13 @@ struct MarkCount {
 
 CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns,
                          ReadingOptions how)
-    : name_(name), how_(how), table_(ReadCsv(bytes, name)) {
+    : name_(name), how_(std::move(how)), table_(ReadTable(bytes, name, how_.sheet)) {
   problems_ = table_.problems;
+  warnings_ = table_.warnings;
   refused_ = !problems_.empty();
   if (!refused_) MatchHeader(columns);
   if (!refused_) FindDecimalMark(columns);
+  if (!refused_) NoteColumns(columns);
 }
 
 void CheckedRows::MatchHeader(const std::vector<Column>& columns) {
@@ -100,39 +102,82 @@ void CheckedRows::FindDecimalMark(const std::vector<Column>& columns) {
     mark_ = how_.decimal_mark;
     return;
   }
-  if (table_.delimiter == ',') return;
+  if (table_.facts.delimiter == ',') return;
   MarkCount count;
   for (const Column& c : columns) {
     const auto place = places_.find(c.name);
     if (!c.numbers || place == places_.end()) continue;
     for (std::size_t r = 1; r < table_.rows.size(); ++r) {
-      const auto& cells = table_.rows[r].cells;
-      if (place->second < cells.size()) count.Count(PlainText(cells[place->second]));
+      const TableRow& row = table_.rows[r];
+      if (place->second >= row.cells.size() || (!row.kinds.empty() && row.kinds[place->second] != CellKind::Text)) continue;
+      count.Count(PlainText(row.cells[place->second]));
     }
   }
   if (count.commas > 0 && count.points == 0) mark_ = ',';
 }
 
+void CheckedRows::NoteColumns(const std::vector<Column>& columns) {
+  TableFacts& facts = table_.facts;
+  facts.lines = table_.rows.size() - 1;
+  for (const Column& c : columns) {
+    const auto place = places_.find(c.name);
+    if (place == places_.end()) {
+      facts.absent.emplace_back(c.name);
+      continue;
+    }
+    const bool length = c.unit == kLengthUnit;
+    facts.columns.push_back({table_.rows.front().cells[place->second], std::string(c.name),
+                             length ? (how_.bare == LengthUnit::Mm ? "mm" : "in") : std::string(c.unit), place->second});
+  }
+  std::sort(facts.columns.begin(), facts.columns.end(), [](const MatchedColumn& a, const MatchedColumn& b) { return a.place < b.place; });
+}
+
+bool CheckedRows::FitsHeader() {
+  const TableRow& row = table_.rows[row_];
+  const std::size_t wanted = table_.rows.front().cells.size(), have = row.cells.size();
+  if (have != wanted) {
+    Problem(std::to_string(have) + (have == 1 ? " cell" : " cells"), std::to_string(wanted) + " as in the header");
+    return false;
+  }
+  for (const auto& [name, place] : places_) {
+    if (!row.kinds.empty() && row.kinds[place] == CellKind::Error) Problem(name + " holds the error " + row.cells[place], "a value", name);
+  }
+  return good_;
+}
+
 bool CheckedRows::Next() {
   if (refused_) return false;
-  const std::size_t wanted = table_.rows.front().cells.size();
   while (++row_ < table_.rows.size()) {
     good_ = true;
-    const std::size_t have = table_.rows[row_].cells.size();
-    if (have == wanted) return true;
-    Problem(std::to_string(have) + (have == 1 ? " cell" : " cells"), std::to_string(wanted) + " as in the header");
+    if (FitsHeader()) return true;
   }
   return false;
 }
 
+CellKind CheckedRows::Kind(std::string_view column) const {
+  const auto place = places_.find(column);
+  const auto& kinds = table_.rows[row_].kinds;
+  return place == places_.end() || kinds.empty() ? CellKind::Text : kinds[place->second];
+}
+
 std::string CheckedRows::Text(std::string_view column) const {
   const auto place = places_.find(column);
-  return place == places_.end() ? std::string() : std::string(Trimmed(table_.rows[row_].cells[place->second]));
+  if (place == places_.end()) return {};
+  std::string text(Trimmed(table_.rows[row_].cells[place->second]));
+  if (mark_ == ',' && Kind(column) == CellKind::Number) std::replace(text.begin(), text.end(), '.', ',');
+  return text;
+}
+
+std::string CheckedRows::CellOf(std::string_view column) const {
+  const std::string& sheet = table_.facts.sheet;
+  if (sheet.empty()) return {};
+  const auto place = places_.find(column);
+  return sheet + "!" + (place == places_.end() ? "" : ColumnLetters(place->second)) + std::to_string(Line());
 }
 
 std::string CheckedRows::Needed(std::string_view column, std::string_view expected) {
   std::string cell = Text(column);
-  if (cell.empty()) Problem(std::string(column) + " is empty", std::string(expected));
+  if (cell.empty()) Problem(std::string(column) + " is empty", std::string(expected), column);
   return cell;
 }
 
@@ -156,12 +201,14 @@ void CheckedRows::Once(const std::string& what, const std::string& key) {
   }
 }
 
-void CheckedRows::Problem(std::string wrong, std::string expected) {
+void CheckedRows::Problem(std::string wrong, std::string expected, std::string_view column) {
   good_ = false;
-  problems_.push_back({name_, Line(), std::move(wrong), std::move(expected)});
+  problems_.push_back({name_, Line(), std::move(wrong), std::move(expected), CellOf(column)});
 }
 
-void CheckedRows::Warn(std::string wrong) { warnings_.push_back({name_, Line(), std::move(wrong), ""}); }
+void CheckedRows::Warn(std::string wrong, std::string_view column) {
+  warnings_.push_back({name_, Line(), std::move(wrong), "", CellOf(column)});
+}
 
 bool ReadYesNo(std::string_view text) {
   const std::string word = LowerCase(PlainText(text));

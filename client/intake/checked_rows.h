@@ -8,7 +8,7 @@
 #include <utility>
 #include <vector>
 
-#include "client/intake/csv.h"
+#include "client/intake/table.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::intake {
@@ -17,7 +17,10 @@ struct Column {
   std::string_view name;  // small letters; matched without case, blanks, '_' and '-'
   bool required = false;
   bool numbers = false;   // its cells tell which decimal mark the file uses
+  std::string_view unit = {};  // what a number without a unit is: "kg", "mass %"; of a length kLengthUnit
 };
+
+inline constexpr std::string_view kLengthUnit = "length";
 
 class CheckedRows {
  public:
@@ -32,8 +35,10 @@ class CheckedRows {
   LengthReading Lengths() const { return {how_.bare, mark_}; }
   char DecimalMark() const { return mark_; }
 
-  // The cell without blanks at its ends; empty when the file has no such column.
+  // The cell without blanks at its ends, numbers with the file's decimal mark; empty when the file has no such column.
   std::string Text(std::string_view column) const;
+
+  CellKind Kind(std::string_view column) const;  // Text when the file has no such column
 
   // The same; empty is a problem.
   std::string Needed(std::string_view column, std::string_view expected);
@@ -46,7 +51,8 @@ class CheckedRows {
     try {
       return T(read(cell));
     } catch (const BadText& e) {
-      Problem(std::string(column) + ": " + e.Wrong(), e.Expected());
+      Problem(std::string(column) + ": " + e.Wrong() + (Kind(column) == CellKind::Date ? " (the sheet holds a date)" : ""),
+              e.Expected(), column);
       return otherwise;
     }
   }
@@ -64,21 +70,26 @@ class CheckedRows {
   // A key that may stand once in the file: "tag \"I1\" stands in line 2 already".
   void Once(const std::string& what, const std::string& key);
 
-  void Problem(std::string wrong, std::string expected);
-  void Warn(std::string wrong);
+  // `column`: of a spreadsheet the cell is named.
+  void Problem(std::string wrong, std::string expected, std::string_view column = {});
+  void Warn(std::string wrong, std::string_view column = {});
 
   bool LineGood() const { return good_; }  // no problem in this row so far
   bool Refused() const { return refused_; }  // the header is wrong: no rows at all
   std::vector<FileProblem> TakeProblems() { return std::move(problems_); }
   std::vector<FileProblem> TakeWarnings() { return std::move(warnings_); }
+  TableFacts TakeFacts() { return std::move(table_.facts); }
 
  private:
   void MatchHeader(const std::vector<Column>& columns);
   void FindDecimalMark(const std::vector<Column>& columns);
+  void NoteColumns(const std::vector<Column>& columns);
+  bool FitsHeader();
+  std::string CellOf(std::string_view column) const;
 
   std::string name_;
   ReadingOptions how_;
-  CsvTable table_;
+  Table table_;
   std::map<std::string, std::size_t, std::less<>> places_;  // column name -> cell
   std::map<std::string, int> seen_;
   std::vector<FileProblem> problems_, warnings_;
@@ -100,6 +111,7 @@ FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, s
   out.problems = file.TakeProblems();
   out.warnings = file.TakeWarnings();
   out.decimal_mark = file.DecimalMark();
+  out.facts = file.TakeFacts();
   if (!out.problems.empty() && how.bad_lines == BadLines::RefuseFile) out.rows.clear();
   return out;
 }

@@ -27,8 +27,8 @@ class RowTaker {
   bool AtEnd() const { return at_ >= text_.size(); }
 
   // The next row, or none and a fault.
-  std::optional<CsvRow> Take(Fault& fault) {
-    CsvRow row{line_, {}};
+  std::optional<TableRow> Take(Fault& fault) {
+    TableRow row{line_, {}, {}};
     const std::size_t begin = at_;
     do {
       std::string cell;
@@ -90,7 +90,7 @@ class RowTaker {
   std::size_t at_ = 0;
 };
 
-bool IsEmpty(const CsvRow& row) {
+bool IsEmpty(const TableRow& row) {
   return std::all_of(row.cells.begin(), row.cells.end(),
                      [](const std::string& cell) { return cell.find_first_not_of(" \t") == std::string::npos; });
 }
@@ -137,24 +137,24 @@ std::optional<char> TakeSeparatorLine(std::string_view& text) {
   return delimiter;
 }
 
-CsvTable Refused(const std::string& name, int line, std::string wrong, std::string expected) {
-  CsvTable table;
+Table Refused(const std::string& name, int line, std::string wrong, std::string expected) {
+  Table table;
   table.problems.push_back({name, line, std::move(wrong), std::move(expected)});
   return table;
 }
 
 }  // namespace
 
-CsvTable ReadCsv(std::string_view bytes, const std::string& name) {
+Table ReadCsv(std::string_view bytes, const std::string& name) {
   if (bytes.size() > kLargestFile) return Refused(name, 0, "more than 64 MiB", "a smaller file");
   const DecodedText decoded = DecodeText(bytes);
   if (!decoded.wrong.empty()) return Refused(name, decoded.line, decoded.wrong, decoded.expected);
   std::string_view text = decoded.utf8;
-  CsvTable table;
-  table.encoding = decoded.encoding;
+  Table table;
+  table.facts.encoding = decoded.encoding;
   const auto said = TakeSeparatorLine(text);
-  table.delimiter = said ? *said : FindDelimiter(text);
-  RowTaker taker(text, table.delimiter, said ? 2 : 1);
+  table.facts.delimiter = said ? *said : FindDelimiter(text);
+  RowTaker taker(text, table.facts.delimiter, said ? 2 : 1);
   while (!taker.AtEnd()) {
     Fault fault;
     auto row = taker.Take(fault);

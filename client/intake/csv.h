@@ -7,28 +7,15 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
-#include <vector>
 
-#include "client/intake/file_rows.h"
+#include "client/intake/table.h"
 
 namespace heatkeep::intake {
 
 inline constexpr std::size_t kLongestRecord = std::size_t{1024} * 1024;
 
-struct CsvRow {
-  int line = 0;  // where the row begins, from 1
-  std::vector<std::string> cells;
-};
-
-struct CsvTable {
-  char delimiter = ',';
-  std::string encoding;      // "UTF-8", "UTF-16", "Windows-1252"
-  std::vector<CsvRow> rows;  // the first is the header
-  std::vector<FileProblem> problems;  // not empty: no rows
-};
-
 // Refused with a problem: over 64 MiB, a row over 1 MiB, a zero byte or a zip file (a spreadsheet), half a UTF-16
 // character, a quote that never ends, text behind a closing quote, a file without a header.
-CsvTable ReadCsv(std::string_view bytes, const std::string& name);
+Table ReadCsv(std::string_view bytes, const std::string& name);
 
 }  // namespace heatkeep::intake

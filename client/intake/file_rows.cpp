@@ -4,7 +4,11 @@ namespace heatkeep::intake {
 
 std::string FileProblem::Text() const {
   std::string text = file + ":";
-  if (line > 0) text += std::to_string(line) + ":";
+  if (!cell.empty()) {
+    text += cell + ":";
+  } else if (line > 0) {
+    text += std::to_string(line) + ":";
+  }
   text += " " + wrong;
   return expected.empty() ? text : text + "; expected " + expected;
 }

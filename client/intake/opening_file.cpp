@@ -72,16 +72,16 @@ FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::stri
                                           {"heat"},
                                           {"read_from"},
                                           {"grade", true},
-                                          {"section", true, true},
+                                          {"section", true, true, kLengthUnit},
                                           {"condition"},
-                                          {"length", true, true},
+                                          {"length", true, true, kLengthUnit},
                                           {"count"},
                                           {"place"},
                                           {"papers"},
                                           {"owner"},
                                           {"ends"},
-                                          {"doubt", false, true},
-                                          {"price", false, true}},
+                                          {"doubt", false, true, kLengthUnit},
+                                          {"price", false, true, "money a kg"}},
                                          how, [&](CheckedRows& file) { return ReadRow(file, look_alikes); });
 }
 

@@ -64,13 +64,18 @@ int WholeCell(CheckedRows& file, std::string_view column, int least, int most, i
 }
 
 std::string HeatCell(CheckedRows& file) {
-  return file.Value("heat", std::string(), [](const std::string& cell) {
-    if (SpreadsheetAte(cell)) {
-      throw BadText(Quoted(cell) + " is a number a spreadsheet made of a heat like 123E3",
-                    "the heat as marked on the metal, in a column formatted as text");
-    }
+  const CellKind kind = file.Kind("heat");
+  std::string heat = file.Value("heat", std::string(), [kind](const std::string& cell) {
+    const char* as_marked = "the heat as marked on the metal, in a column formatted as text";
+    if (SpreadsheetAte(cell)) throw BadText(Quoted(cell) + " is a number a spreadsheet made of a heat like 123E3", as_marked);
+    if (kind == CellKind::PaddedNumber) throw BadText(Quoted(cell) + " is a number that only its format shows with zeros in front", as_marked);
+    if (kind == CellKind::Date || kind == CellKind::Boolean) throw BadText(Quoted(cell) + " is no text in the sheet", as_marked);
     return cell;
   });
+  if (kind == CellKind::Number && !heat.empty()) {
+    file.Warn("heat " + Quoted(heat) + " is a number in the sheet: zeros in front of it would be lost; look at the metal, and format the column as text", "heat");
+  }
+  return heat;
 }
 
 std::optional<Money> PriceCell(CheckedRows& file) {

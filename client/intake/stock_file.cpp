@@ -42,19 +42,19 @@ FileRows<StockFileRow> ReadStockFile(std::string_view bytes, const std::string& 
   return ReadCheckedRows<StockFileRow>(bytes, name,
                                        {{"tag", true},
                                         {"kind", true},
-                                        {"section", true, true},
+                                        {"section", true, true, kLengthUnit},
                                         {"grade", true},
                                         {"heat", true},
-                                        {"length", true, true},
+                                        {"length", true, true, kLengthUnit},
                                         {"count", true},
                                         {"ends"},
                                         {"papers"},
                                         {"owner"},
                                         {"condition"},
                                         {"held"},
-                                        {"price", false, true},
+                                        {"price", false, true, "money a kg"},
                                         {"place"},
-                                        {"doubt", false, true}},
+                                        {"doubt", false, true, kLengthUnit}},
                                        how, ReadRow);
 }
 

@@ -11,10 +11,10 @@ using namespace std::string_literals;
 
 // "line|cell|cell" a row; or the problems.
 std::string Shown(std::string_view bytes) {
-  const CsvTable table = ReadCsv(bytes, "f.csv");
+  const Table table = ReadCsv(bytes, "f.csv");
   if (!table.problems.empty()) return ProblemsText(table.problems);
   std::string text;
-  for (const CsvRow& row : table.rows) {
+  for (const TableRow& row : table.rows) {
     text += std::to_string(row.line);
     for (const std::string& cell : row.cells) text += "|" + cell;
     text += "\n";
@@ -54,7 +54,7 @@ TEST(ReadCsv, ReadsWhatSpreadsheetsSave) {
   EXPECT_EQ(Shown("a,\xE4\x80\n1,\xD8\n"), "1|a|\xC3\xA4\xE2\x82\xAC\n2|1|\xC3\x98\n");  // Windows-1252
   EXPECT_EQ(Shown("\xFF\xFE" "a\0;\0\xE4\0\n\0" "1\0;\0" "2\0"s), "1|a|\xC3\xA4\n2|1|2\n");
   EXPECT_EQ(Shown("\xFE\xFF\0a\0,\xD8\x3D\xDE\x00\0\n\0" "1\0,\0" "2"s), "1|a|\xF0\x9F\x98\x80\n2|1|2\n");
-  EXPECT_EQ(ReadCsv("a,\xE4\n", "f").encoding, "Windows-1252");
+  EXPECT_EQ(ReadCsv("a,\xE4\n", "f").facts.encoding, "Windows-1252");
 }
 
 TEST(ReadCsv, SaysWhatIsWrong) {
