@@ -37,9 +37,29 @@ grant execute on function api.add_cut_list(uuid, jsonb), api.commit_plan(uuid, j
 grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to heatkeep_planner;
 
 -- Saw: pulls, cuts, puts back.
-grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text), api.record_cut(uuid, jsonb, timestamptz, text),
+grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text, text, bigint), api.record_cut(uuid, jsonb, timestamptz, text),
   api.put_away(uuid, text, text, timestamptz, text), api.take_tag_block(uuid, text, text, integer),
   api.correct_length(uuid, text, bigint, bigint, text, text) to heatkeep_saw;
+grant execute on function api.pull_for_line(uuid, jsonb, timestamptz, text), api.split_piece(uuid, jsonb, timestamptz, text),
+  api.first_piece(uuid, jsonb, timestamptz, text), api.hand_over(uuid, jsonb, timestamptz, text), api.take_over(uuid, text),
+  api.report_half_cut(uuid, jsonb, timestamptz, text), api.scrap_piece(uuid, jsonb, timestamptz, text), api.fit_band(uuid, jsonb, timestamptz, text),
+  api.pieces_to_stock(uuid, jsonb), api.send_offline(uuid, jsonb) to heatkeep_saw;
+grant execute on function api.split_piece(uuid, jsonb, timestamptz, text) to heatkeep_clerk;
+
+-- What the lead decides about the saw's work: who gets which piece, what becomes of what was cut.
+grant execute on function api.reserve(uuid, jsonb), api.unreserve(uuid, text, text), api.lapse_promises(uuid), api.reuse_reject(uuid, jsonb),
+  api.pieces_to_stock(uuid, jsonb), api.change_order(uuid, jsonb), api.recut(uuid, jsonb), api.answer_defect(uuid, bigint, text, text),
+  api.record_consent(uuid, jsonb), api.scrap_piece(uuid, jsonb, timestamptz, text), api.scrap_ticket(uuid, jsonb) to heatkeep_planner;
+grant execute on function api.sign_consent(uuid, bigint), api.answer_defect(uuid, bigint, text, text), api.take_test_slice(uuid, jsonb, timestamptz, text),
+  api.scrap_ticket(uuid, jsonb) to heatkeep_quality;
+grant execute on function api.report_defect(uuid, jsonb, timestamptz, text), api.label(text)
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function api.define_bins(uuid, jsonb), api.set_saw(uuid, jsonb) to heatkeep_owner;
+grant select on api.promises, api.rejects, api.open_pieces, api.handovers, api.first_pieces, api.defects, api.defect_zones, api.scrap_bins, api.scrap_tickets,
+  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.saw_capacity, api.saw_rules, api.offline_deeds
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.defect_words(bigint), guard.rate(bigint, text), guard.shipped_rates(),
+  guard.band_on(bigint, timestamptz) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 
 -- Quality: papers, holds, releases, identity.
 grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text), api.release(uuid, text, text),

@@ -15,7 +15,7 @@ create view api.candidates as
       order by n.valid_from desc limit 1) q on true
     where p.state = 'on rack' and p.length_nm > 0 and guard.blocked_words(p.piece_id) is null
       and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live' and r.expires_at > now())
-      and not exists (select from book.defect_zone d where d.piece_id = p.piece_id);
+      and guard.zone_ahead(p) is null and guard.defect_words(p.lot_id) is null;
 
 -- Why a layout may not be promised; null when it may. The piece is locked by the caller.
 create function guard.layout_words(p book.piece, n jsonb, p_saw book.saw, p_kerf bigint, p_trim bigint, p_grip bigint) returns text
@@ -30,6 +30,8 @@ declare
 begin
   if (n ->> 'length_nm')::bigint <> p.length_nm then
     return 'its length is another than the plan says';
+  elsif guard.zone_ahead(p) is not null then
+    return 'nothing is planned across ' || guard.zone_ahead(p) || '; crop it first';
   end if;
   select array_agg((k.v ->> 'length_nm')::bigint order by k.seq) into v_cuts
     from jsonb_array_elements(n -> 'cuts') with ordinality k (v, seq), generate_series(1, (k.v ->> 'count')::integer);
@@ -40,14 +42,16 @@ begin
   end if;
   select string_agg(coalesce(case when c.cut_line_id is null then format('there is no order %s line %s', k ->> 'order', k ->> 'line') end,
       guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id),
+      guard.consent_over(p.lot_id, c.cut_line_id, (k ->> 'count')::integer),
       case when (k ->> 'length_nm')::bigint <> c.length_nm + c.face_nm + c.aim_nm then 'another length than ordered' end), '; ') into v_words
     from jsonb_array_elements(n -> 'cuts') k left join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line';
   if v_words is not null then
     return v_words;
   end if;
   select s.* into v_section from lot join section s using (section_id) where lot_id = p.lot_id;
-  if greatest(v_section.dim1_nm, v_section.dim2_nm) > p_saw.max_section_nm then
-    return format('saw %s takes sections to %s mm', p_saw.name, trim_scale(p_saw.max_section_nm / 1e6::numeric));
+  v_words := guard.too_large_words(p_saw, v_section);
+  if v_words is not null then
+    return v_words;
   end if;
   select guard.keep_nm(grade_id, section_id) into v_keep from lot where lot_id = p.lot_id;
   if v_fate is distinct from (case when v_left = 0 then 'none' when v_left >= v_keep or p.owner_id <> 0 then 'drop' else 'scrap' end) then
@@ -92,8 +96,7 @@ begin
   update layout f set state = 'dropped' where state = 'promised'
     and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
   select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', coalesce(
-        (select format('promised to plan %s by %s', f.plan_id, r.promised_by) from promise r left join layout f using (layout_id)
-          where r.piece_id = e.piece_id and r.state = 'live'),
+        guard.taken_words(e),
         guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag' when e.state <> 'on rack' then 'it is ' || e.state
           when e.version is distinct from (x ->> 'version')::integer then 'it was changed since the plan was made' end)))
     into v_taken from jsonb_array_elements(p -> 'layouts') x left join piece e on e.tag = x ->> 'tag'
@@ -112,10 +115,22 @@ begin
   if v_over is not null then
     raise exception using errcode = 'HK409', message = v_over, hint = 'another plan or cut came first: plan again';
   end if;
-  with used as (
+  -- with what was cut for the same lines already, and what other plans mean to cut for them
+  with asked as (
+    select c.cut_line_id, e.lot_id
+      from jsonb_array_elements(p -> 'layouts') x join piece e on e.tag = x ->> 'tag'
+      cross join jsonb_array_elements(x -> 'cuts') k join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'),
+  kin as (
+    select o.cut_line_id from cut_line o where o.one_heat is not null or o.max_heats is not null intersect
+    select o.cut_line_id from asked a join cut_line c using (cut_line_id)
+      join cut_line o on o.cut_line_id = c.cut_line_id or (o.cut_list_id = c.cut_list_id and o.one_heat = c.one_heat)),
+  used as (
     select c.*, coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as heat
-      from jsonb_array_elements(p -> 'layouts') x join piece e on e.tag = x ->> 'tag' join lot l using (lot_id)
-      cross join jsonb_array_elements(x -> 'cuts') k join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line')
+      from (select * from asked
+        union all select s.cut_line_id, s.lot_id from stroke s join kin using (cut_line_id) where s.class = 'good'
+        union all select k.cut_line_id, e.lot_id from layout_cut k join kin using (cut_line_id) join layout f using (layout_id) join piece e using (piece_id)
+          where f.state in ('promised', 'at saw')) n
+      join cut_line c using (cut_line_id) join lot l using (lot_id))
   select string_agg(words, '; ') into v_over from (
     select format('one heat is asked for %s', string_agg(distinct format('order %s line %s', order_no, line_no), ', ')) as words
       from used where one_heat is not null group by cut_list_id, one_heat having count(distinct heat) > 1
@@ -145,7 +160,7 @@ begin
         join cut_line c on c.order_no = k.v ->> 'order' and c.line_no = k.v ->> 'line';
     insert into promise (piece_id, layout_id, words, promised_by, expires_at)
       values (v_piece.piece_id, v_layout, 'plan ' || v_plan, session_user,
-        now() + guard.setting('promise_hours', '24')::numeric * interval '1 hour');
+        guard.promise_until(now()));
   end loop;
   insert into plan_short (plan_id, cut_line_id, missing, why)
     select v_plan, c.cut_line_id, (s ->> 'missing')::integer, s ->> 'why'

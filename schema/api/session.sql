@@ -4,7 +4,7 @@
 -- HK020 party · HK021 grade · HK022 place · HK023 saw · HK024 tag · HK025 tag block · HK026 wrong or missing value · HK027 cut list or plan not known ·
 -- HK030 metal balance · HK031 identity · HK032 gone stays gone · HK033 place limits · HK034 more than there is ·
 -- HK040 held, quarantined, frozen or papers awaited · HK041 already there · HK042 does not fit or may not serve ·
--- HK043 wrong state for this deed · HK409 somebody else was first: read again
+-- HK043 wrong state for this deed · HK044 the heat read is another · HK045 a defect waits for the lead · HK409 somebody else was first: read again
 create function api.schema_version() returns integer
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select max(version) from book.migration);

@@ -68,10 +68,10 @@ begin
   -- all settings are amounts but those of two words
   select string_agg(format('%s "%s"', key, value), ', ' order by key) into v_wrong
     from jsonb_each_text(coalesce(p -> 'settings', '{}'))
-    where not case when key = 'two_person_release' then value in ('yes', 'no') else value ~ '^[0-9]{1,15}(\.[0-9]{1,6})?$' end;
+    where not case when key in ('two_person_release', 'heat_read_back') then value in ('yes', 'no') else value ~ '^[0-9]{1,15}(\.[0-9]{1,6})?$' end;
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
-      hint = 'expected an amount of 0 or more; two_person_release is yes or no';
+      hint = 'expected an amount of 0 or more; two_person_release and heat_read_back are yes or no';
   end if;
   insert into setting (name, value, valid_from) select key, value, now() from jsonb_each_text(coalesce(p -> 'settings', '{}'));
   insert into price (grade_id, section_id, cents_per_tonne, scrap_cents_per_tonne, valid_from)

@@ -132,7 +132,13 @@ begin atomic
     ('hold', 'hold_id', 'hold', 'hold_id'), ('conflict', 'conflict_id', 'conflict', 'conflict_id'),
     ('shipment', 'shipment_id', 'shipment', 'shipment_id'),
     ('shipment_line', 'shipment_line_id', 'shipment', 'shipment_id'),
-    ('tag_block', 'tag_block_id', 'tag_block', 'tag_block_id');
+    ('tag_block', 'tag_block_id', 'tag_block', 'tag_block_id'),
+    ('scrap_bin', 'scrap_bin_id', 'scrap_bin', 'scrap_bin_id'), ('alloy_group', 'alloy_group_id', 'alloy_group', 'alloy_group_id'),
+    ('scrap_ticket', 'scrap_ticket_id', 'scrap_bin', 'scrap_bin_id'), ('recut', 'recut_id', 'piece', 'piece_id'),
+    ('open_piece', 'open_piece_id', 'layout', 'layout_id'), ('handover', 'handover_id', 'saw', 'saw_id'),
+    ('first_piece', 'first_piece_id', 'saw', 'saw_id'), ('defect_report', 'defect_report_id', 'piece', 'piece_id'),
+    ('consent', 'consent_id', 'cut_line', 'cut_line_id'), ('saw_capacity', 'saw_capacity_id', 'saw', 'saw_id'),
+    ('offline_deed', 'offline_deed_id', 'device', 'device_id');
 end;
 
 do $$

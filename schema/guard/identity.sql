@@ -145,8 +145,10 @@ declare
 begin
   if v_words is not null then
     new.held := true;
-    perform guard.raise_conflict('cut while held', new.piece_id,
-      format('%s was cut (%s, %s nm) while %s', (select tag from piece where piece_id = new.piece_id), new.class, new.length_nm, v_words));
+    if not exists (select from stroke where cut_id = new.cut_id and held) then  -- one conflict a cut
+      perform guard.raise_conflict('cut while held', new.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
+        (select tag from piece where piece_id = new.piece_id), new.class, trim_scale(new.length_nm / 1e6::numeric), v_words));
+    end if;
   end if;
   return new;
 end $$;

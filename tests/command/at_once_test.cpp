@@ -73,7 +73,7 @@ TEST_F(AtOnce, APieceTakenBetweenReadingAndPromisingIsNamedAndNothingIsPromised)
   EXPECT_FALSE(answer.plan.has_value());
   ASSERT_EQ(answer.taken.size(), 1U);
   EXPECT_EQ(answer.taken[0].tag, Sheet(1)["blocks"][0]["tag"]);
-  EXPECT_EQ(answer.taken[0].why, "promised to plan 1 by test_planner");
+  EXPECT_EQ(answer.taken[0].why, "promised to plan 1 by test_planner, order O2");
   EXPECT_EQ(Number("select count(*) as n from book.plan"), 1);
   EXPECT_EQ(Plan("A"), 2) << "planned again from what is left";
 }

@@ -164,16 +164,19 @@ TEST_F(Holds, AHoldDuringACutRecordsWhatIsCutFlagsItSaysStopAndTheBalanceIs30000
   EXPECT_EQ(pieces("on site"), 10);
 }
 
-// A fact is not refused: an eleventh piece that has really been cut is recorded like the tenth, and cries the
-// same.
+// The saw was told after the tenth: no eleventh is begun. One that has really been cut is a fact all the same, and
+// is recorded like the tenth; the cut cries once.
 TEST_F(Holds, AnEleventhPieceCutAllTheSameIsRecordedHeldToo) {
   shop.Fetch(tags[1], {{.count = 15, .length = 300, .line = "20"}});
   shop.Record(tags[1], {Trim(), Good(9, 300, "20")});
   shop.Hold("M2208");
   shop.Record(tags[1], {Good(1, 300, "20")});
-  EXPECT_FALSE(shop.Record(tags[1], {Good(1, 300, "20")}).at("stop").is_null());
+  const DbError eleventh = Refusal([&] { shop.Record(tags[1], {Good(1, 300, "20")}); });
+  EXPECT_EQ(eleventh.sqlstate, "HK040");
+  EXPECT_TRUE(eleventh.message.starts_with("STOP: no more is cut from " + tags[1])) << eleventh.message;
+  EXPECT_FALSE(shop.Record(tags[1], {Good(1, 300, "20")}, nullptr, {{"already_cut", true}}).at("stop").is_null());
   EXPECT_EQ(shop.Number("select count(*) as n from book.stroke where held"), 2);
-  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts"), 2);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts"), 1);
 }
 
 TEST_F(Holds, WhatIsCutInQuarantineIsFlaggedAndRaisesAConflictToo) {

@@ -20,7 +20,7 @@ TEST_F(Promises, ThePlannerWhoComesSecondIsToldWhichPieceWentAndToWhom) {
   ASSERT_EQ(shop.Promise(tags[0], {{.count = 14}}).value("layouts", 0), 1);
   const Json second = shop.Promise(tags[0], {{.count = 3, .length = 500, .line = "20"}});
   EXPECT_EQ(second.at("taken").at(0).at("tag"), tags[0]);
-  EXPECT_EQ(Why(second), "promised to plan 1 by test_planner");
+  EXPECT_EQ(Why(second), "promised to plan 1 by test_planner, order O1");
   EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 1);
   EXPECT_EQ(
       shop.Number("select count(*) as n from api.refusals where deed = 'commit_plan' and code = 'HK409'"), 1);
@@ -54,7 +54,7 @@ TEST_F(Promises, TwoPlannersAtOnceOnTwoConnectionsOneGetsItTheOtherIsTold) {
     const bool first_won = a.contains("plan");
     const Json& won = first_won ? a : b;
     EXPECT_EQ(Why(first_won ? b : a), "promised to plan " + won.at("plan").dump() + " by " +
-                                          (first_won ? "test_planner" : "test_all"));
+                                          (first_won ? "test_planner" : "test_all") + ", order O1");
     Do(shop.planner, "cancel_plan", {won.at("plan").get<std::int64_t>(), "next round"});
   }
 }

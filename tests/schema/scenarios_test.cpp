@@ -141,18 +141,5 @@ TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEnd) {
   EXPECT_EQ(shop.Balance("C30", "on hand"), Mm(1250));
 }
 
-// Two scanners, two seconds apart: the first has it; the second is told who, and the try is remembered.
-TEST_F(Scenarios, TheSecondScannerIsToldWhoHasThePiece) {
-  const auto drops =
-      shop.ReceiveCertified({.heat = "D1", .length = 640, .count = 1, .kind = "drop", .ends = 1});
-  shop.AddLines({{.line = "x", .length = 250, .quantity = 2}, {.line = "y", .length = 500, .quantity = 1}});
-  shop.Fetch(drops[0], {{.count = 2, .length = 250, .line = "x"}});
-  EXPECT_EQ(shop.Pull(drops[0], "2").at("words"), drops[0] + " is at saw");
-  EXPECT_EQ(shop.Promise(drops[0], {{.count = 1, .length = 500, .line = "y"}}).at("taken").at(0).at("why"),
-            "promised to plan 1 by test_planner");
-  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals"), 2);
-  EXPECT_EQ(Unexplained("D1"), 0);
-}
-
 }  // namespace
 }  // namespace heatkeep

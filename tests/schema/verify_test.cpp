@@ -32,9 +32,50 @@ struct Verify : ShopTest {
       if (row.Text("check") != "the server keeps what it says") names.push_back(row.Text("check"));
     return names;
   }
+  // Each deed of the saw and of the lead about it, once.
+  void EveryDeedOfTheSaw();
   using Checks = std::vector<std::string>;
   std::string bar, drop;
 };
+
+void Verify::EveryDeedOfTheSaw() {
+  const auto tags = shop.ReceiveCertified({.heat = "S1", .count = 8});
+  shop.AddLine({.quantity = 40, .order = "S"});
+  const auto deed = [&](Connection& who, const char* name, const Json& body) { return Do(who, name, {body.dump()}); };
+  const auto of = [&](const std::string& tag, Json more) {
+    more.update({{"tag", tag}, {"saw", "1"}, {"order", "S"}, {"line", "10"}});
+    return more;
+  };
+  deed(shop.owner, "set_saw", {{"saw", "1"}, {"stop_stroke_nm", Mm(500)}});
+  deed(shop.owner, "define_bins", {{"bins", {{{"bin", "B"}, {"group", "steel"}}}}});
+  deed(shop.saw, "fit_band", {{"saw", "1"}, {"width_nm", Mm(34)}, {"thickness_nm", 1'100'000}, {"kerf_nm", Mm(2)}, {"reason", "worn"}});
+  deed(shop.planner, "reserve", of(tags[0], {{"count", 2}}));
+  Do(shop.planner, "unreserve", {tags[0], "other bar"});
+  Do(shop.planner, "lapse_promises", {});
+  deed(shop.saw, "pull_for_line", of(tags[0], {{"count", 3}}));
+  deed(shop.saw, "first_piece", of(tags[0], {{"measured_nm", Mm(290)}}));
+  Json reject = Fault("reject", 280, "short");
+  reject.update({{"order", "S"}, {"line", "10"}});
+  const Json cut = shop.Record(tags[0], {Trim(), Good(3, 290, "10", "S"), reject});
+  deed(shop.saw, "hand_over", of(tags[0], {{"words", "go on"}}));
+  Do(shop.saw, "take_over", {"1"});
+  deed(shop.saw, "report_half_cut", of(tags[0], {{"at_nm", Mm(5)}, {"kerf_nm", Mm(2)}, {"cause", "bar slipped"}}));
+  shop.Record(tags[0], {Fault("crop", 7, "half cut")}, {{"fate", "scrap"}, {"bin", "B"}});
+  const std::int64_t report = deed(shop.saw, "report_defect", of(tags[1], {{"kind", "seam"}, {"at_nm", 0}, {"words", "w"}})).at("report");
+  Do(shop.planner, "answer_defect", {report, "cut on", "only the skin"});
+  deed(shop.planner, "recut", of(tags[2], {{"reject", cut.at("rejects").at(0)}}));
+  deed(shop.planner, "reuse_reject", {{"reject", cut.at("rejects").at(0)}, {"length_nm", Mm(280)}, {"place", "B1-2"}, {"heat", "S1"}, {"reason", "r"}});
+  deed(shop.saw, "pieces_to_stock", of("", {{"count", 1}, {"place", "B1-2"}, {"reason", "one too many"}}));
+  deed(shop.saw, "split_piece", of(tags[3], {{"kerf_nm", Mm(2)}, {"parts", {{{"length_nm", Mm(3000)}, {"place", "B1-1"}, {"heat", "S1"}},
+                                                                           {{"length_nm", Mm(2998)}, {"place", "B1-1"}, {"heat", "S1"}}}}}));
+  deed(shop.quality, "take_test_slice", of(tags[4], {{"length_nm", Mm(20)}, {"kerf_nm", Mm(2)}, {"lab", "7"}, {"place", "B1-1"}}));
+  deed(shop.saw, "scrap_piece", of(tags[5], {{"bin", "B"}, {"reason", "bent"}}));
+  deed(shop.planner, "scrap_ticket", {{"bin", "B"}, {"dealer", "Kestholm"}, {"ticket", "1"}, {"mass_g", 1000}, {"cents_per_tonne", 1}});
+  deed(shop.planner, "record_consent", of("", {{"papers", "2.2"}, {"agreed_by", "A"}, {"writing", "mail"}, {"cost_cents", 0}}));
+  Do(shop.quality, "sign_consent", {1});
+  deed(shop.planner, "change_order", of("", {{"quantity", 0}, {"place", "B1-2"}, {"reason", "cancelled"}}));
+  deed(shop.saw, "send_offline", {{"device", "s"}, {"seq", 1}, {"deed", "put_away"}, {"request", NewRequest().text}, {"body", {{"tag", tags[6]}, {"place", "B1-1"}}}});
+}
 
 constexpr const char *kChains = "chains of happenings", *kEnds = "ends of chains",
                      *kReplay = "replay equals the present state", *kPieces = "metal balance of every piece",
@@ -68,6 +109,7 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Do(shop.quality, "close_conflict",
      {shop.Number("select max(conflict_id) as n from api.conflicts"), "one kept for the next order", false});
   Do(shop.quality, "correct_receipt", {tags[5], LineJson({.heat = "K2"}, "1").dump(), "Ister", "stencil"});
+  EveryDeedOfTheSaw();
   shop.Ship("D1", 10);
   Json opening{{"name", "start"},
                {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};

@@ -1,0 +1,130 @@
+-- What every deed at the saw leans on: a piece of its own out of another, what the bins take, and what is left.
+
+-- A child of p, of its lot, owner, receipt and price; answers its number. A tag is given where the device gave it out.
+create function guard.new_child(p book.piece, p_cut bigint, p_length bigint, p_doubt bigint, p_ends integer, p_mark book.mark_end,
+                                p_place text, p_tag text, p_device text) returns bigint
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_place bigint;
+begin
+  if p_place is null then
+    raise exception using errcode = 'HK026', message = format('say where the new piece of %s is put', p.tag);
+  end if;
+  v_place := guard.place(p_place);
+  insert into piece (piece_id, tag, kind, lot_id, owner_id, parent_id, parent_made_length_nm, from_cut_id, path, receipt_line_id,
+      made_length_nm, length_nm, doubt_nm, ends, mark_end, place_id, state, cents_per_tonne)
+    overriding system value
+    values (v_id, case when p_tag is not null then guard.offline_tag(p_tag, p_device)
+        else guard.new_tag((select site_id from place where place_id = v_place)) end,
+      'drop', p.lot_id, p.owner_id, p.piece_id, p.made_length_nm, p_cut, p.path || v_id, p.receipt_line_id,
+      p_length, p_length, coalesce(p_doubt, guard.setting('tape_doubt_nm', '1000000')::bigint), p_ends, p_mark, v_place, 'on rack', p.cents_per_tonne);
+  return v_id;
+end $$;
+
+-- The alloy group that scrap of this lot belongs to; what nobody knows goes with nothing else.
+create function guard.alloy_group(p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case when l.grade_id is null then 'unknown' else coalesce(a.alloy_group, g.family) end
+  from book.lot l left join book.grade g using (grade_id) left join book.alloy_group a on a.family = g.family where l.lot_id = p_lot);
+
+-- The bin of that name that may take the lot. A shop without bins in the book writes the name down only (null).
+create function guard.bin_for(p_name text, p_lot bigint) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  b scrap_bin;
+  v_group text := guard.alloy_group(p_lot);
+  v_right text := (select string_agg(name, ' or ' order by name) from scrap_bin where alloy_group = v_group);
+begin
+  if not exists (select from scrap_bin) then
+    return null;
+  end if;
+  select * into b from scrap_bin where name = btrim(p_name);
+  if b.scrap_bin_id is null then
+    raise exception using errcode = 'HK026', message = format('no scrap bin is called "%s"', coalesce(p_name, '')),
+      hint = coalesce('this metal goes to ' || v_right, 'the owner sets up a bin for ' || v_group);
+  elsif b.alloy_group <> v_group then
+    raise exception using errcode = 'HK042', message = format('bin %s is for %s; this is %s', b.name, b.alloy_group, v_group),
+      hint = coalesce('it goes to ' || v_right, 'the owner sets up a bin for ' || v_group) || '; scrap is bought by its chemistry';
+  end if;
+  return b.scrap_bin_id;
+end $$;
+
+-- What the label and the mark on the metal say. There is none without a heat, or the words NO HEAT.
+create function guard.heat_word(p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(heat, 'NO HEAT') from book.lot where lot_id = p_lot);
+
+create function guard.check_heat_on_label(p book.piece, p_heat text) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if coalesce(btrim(p_heat), '') = '' then
+    raise exception using errcode = 'HK044', message = format('no label or mark without the heat: %s is of heat %s', p.tag, guard.heat_word(p.lot_id)),
+      hint = 'write the heat on label and metal, or NO HEAT where the book knows none';
+  elsif btrim(p_heat) <> guard.heat_word(p.lot_id) then
+    raise exception using errcode = 'HK044', message = format('%s is of heat %s; the label says %s', p.tag, guard.heat_word(p.lot_id), p_heat),
+      hint = 'destroy that label; where the metal says so too, quarantine the piece';
+  end if;
+end $$;
+
+-- Whether a zone of a defect, or of a half cut, is still ahead of the blade. Zones count from the end that is cut
+-- first of the piece as it was made; with two lengths: whether one lies in what they enclose of the piece as it is now.
+create function guard.zone_ahead(p book.piece, p_from bigint default 0, p_to bigint default null) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('%s at %s mm', kind, trim_scale((from_nm - (p.made_length_nm - p.length_nm)) / 1e6::numeric)) from book.defect_zone
+  where piece_id = p.piece_id and to_nm > p.made_length_nm - p.length_nm + p_from
+    and from_nm < p.made_length_nm - p.length_nm + coalesce(p_to, p.length_nm) order by from_nm limit 1);
+
+-- A defect of this lot that waits for the lead's answer, reported on another piece or on this one; null when there is none.
+create function guard.defect_words(p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, p.tag, d.defect_report_id, d.reported_by,
+    case when d.answer is null then 'the lead answers before more of it is cut' else 'the lead said stop: ' || d.answer_words end)
+  from book.defect_report d join book.piece p using (piece_id) where d.lot_id = p_lot and d.answer is distinct from 'cut on'
+  order by d.defect_report_id limit 1);
+
+-- Other heats that pieces of the line, or of its one-heat group, were cut from already; null where the lot fits.
+create function guard.heat_rule_words(p_line bigint, p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (with line as (select * from book.cut_line where cut_line_id = p_line),
+    heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
+    used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id
+      from line join book.cut_line c on c.cut_line_id = line.cut_line_id
+        or (line.one_heat is not null and c.cut_list_id = line.cut_list_id and c.one_heat = line.one_heat)
+      join book.stroke s on s.cut_line_id = c.cut_line_id and s.class = 'good' join book.lot l on l.lot_id = s.lot_id)
+  select case
+    when line.one_heat is not null and exists (select from used where h <> heat.h) then format('one heat is asked for order %s line %s, and it was cut from %s',
+      line.order_no, line.line_no, (select string_agg(distinct word, ', ') from used where h <> heat.h))
+    when line.max_heats is not null and (select count(distinct h) from used where used.cut_line_id = p_line and h <> heat.h) >= line.max_heats
+      then format('order %s line %s may come from %s heats, and was cut from %s', line.order_no, line.line_no, line.max_heats,
+      (select string_agg(distinct word, ', ') from used where used.cut_line_id = p_line)) end
+  from line, heat);
+
+-- Whether the customer agreed that a recut of this line comes from this piece though its heat is another.
+create function guard.heat_agreed(p_piece bigint, p_line bigint) returns boolean
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select exists (select from book.recut where piece_id = p_piece and cut_line_id = p_line and agreed_by is not null));
+
+-- Until when a promise holds: the hours the owner has set, else the end of the next shift. Shifts begin at shift_first_hour
+-- (6) and every shift_hours (8) from there, on the book's clock.
+create function guard.promise_until(p_now timestamptz) returns timestamptz
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case when s.hours is not null then p_now + s.hours::numeric * interval '1 hour'
+    else day + (floor(extract(epoch from p_now - day) / 3600 / length) + 2) * length * interval '1 hour' end
+  from (select guard.setting('promise_hours', null) as hours, guard.setting('shift_hours', '8')::numeric as length,
+    date_trunc('day', p_now) - interval '1 day' + guard.setting('shift_first_hour', '6')::numeric * interval '1 hour' as day) s);
+
+-- Lets go every promise whose time is over, but of metal that is at a saw; answers how many.
+create function guard.lapse_promises() returns integer
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_count integer;
+begin
+  perform from piece e where state <> 'at saw' and exists (select from promise r where r.piece_id = e.piece_id and r.state = 'live' and r.expires_at <= now())
+    order by piece_id for update;
+  update promise r set state = 'lapsed' where state = 'live' and expires_at <= now()
+    and exists (select from piece e where e.piece_id = r.piece_id and e.state <> 'at saw');
+  get diagnostics v_count = row_count;
+  update layout f set state = 'dropped' where state = 'promised' and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
+  return v_count;
+end $$;

@@ -1,0 +1,87 @@
+-- May this piece go to the saw, and if not, why, who has it, and which other one would do.
+
+-- Who has a piece that is at a saw or promised, for which orders and since when; null where nobody has.
+create function guard.taken_words(p book.piece) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case when p.state = 'at saw' then format('taken by saw %s', coalesce((select string_agg(w.name, '/') from book.saw w where w.place_id = p.place_id), '?'))
+      else format('promised%s by %s', ' to plan ' || f.plan_id, r.promised_by) end
+    || coalesce(', order ' || (select string_agg(distinct c.order_no, ' and ') from book.cut_line c where c.cut_line_id = r.cut_line_id
+      or c.cut_line_id in (select k.cut_line_id from book.layout_cut k where k.layout_id = r.layout_id)), '')
+    || coalesce((select format(', %s ago', case when s < 120 then s || ' s' when s < 7200 then s / 60 || ' min' else s / 3600 || ' h' end)
+      from (select case when max(h.true_at) is not null then greatest(0, extract(epoch from clock_timestamp() - max(h.true_at))::bigint) end as s from book.happening h
+        where h.chain = 'piece' and h.chain_id = p.piece_id and h.tbl = 'piece' and h.sets ->> 'state' = 'at saw' and p.state = 'at saw') t where s is not null), '')
+  from (select 1) one left join book.promise r on r.piece_id = p.piece_id and r.state = 'live' left join book.layout f using (layout_id)
+  where p.state = 'at saw' or r.promise_id is not null);
+
+-- The shortest other piece on the rack that would do for so many pieces of these lines on this saw, in words, or null.
+create function guard.next_best(p_not bigint, p_lines bigint[], p_counts integer[], p_saw bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (with saw as (select g.grip_nm, g.trim_nm, (select kerf_nm from book.saw_band b where b.saw_id = p_saw and b.fitted_from <= now()
+          order by b.fitted_from desc limit 1) as kerf_nm from book.saw_grip g where g.saw_id = p_saw and not g.bundled),
+      line as (select c.*, n.k from unnest(p_lines, p_counts) n (id, k) join book.cut_line c on c.cut_line_id = n.id),
+      need as (select sum((length_nm + face_nm + aim_nm) * k) as cut, sum(k) as n from line),
+      wanted as (select piece_id, lot_id from book.piece where piece_id = p_not)
+  select format('take %s at %s (%s mm, %s mm left)', e.tag, w.name, trim_scale(e.length_nm / 1e6::numeric), trim_scale(left_nm / 1e6::numeric))
+    from book.piece e join book.lot l using (lot_id) join book.place w using (place_id) cross join saw cross join need
+    cross join lateral (select e.length_nm - need.cut - need.n * saw.kerf_nm - case when e.ends = 0 and saw.trim_nm > 0 then saw.trim_nm + saw.kerf_nm else 0 end as left_nm) r
+    where e.state = 'on rack' and e.piece_id <> p_not and r.left_nm - e.doubt_nm >= saw.grip_nm
+      and (l.grade_id, l.section_id) in (select l2.grade_id, l2.section_id from book.lot l2 join wanted on wanted.lot_id = l2.lot_id)
+      and guard.blocked_words(e.piece_id) is null and guard.defect_words(e.lot_id) is null and guard.zone_ahead(e) is null
+      and not exists (select from book.promise p where p.piece_id = e.piece_id and p.state = 'live' and p.expires_at > now())
+      and not exists (select from line where guard.may_not_serve(e.lot_id, e.owner_id, line.cut_line_id) is not null
+        or guard.heat_rule_words(line.cut_line_id, e.lot_id) is not null
+        or (line.one_heat is not null and e.lot_id <> (select lot_id from wanted)))
+    order by e.length_nm, e.tag limit 1);
+
+-- The heat as read back from the metal, blind: the last four characters at least. The words never say the right one.
+create function guard.heat_read_words(p book.piece, p_read text, p_papers boolean) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case
+    when l.identity <> 'heat' then null
+    when coalesce(btrim(p_read), '') = '' then case when p_papers and guard.setting('heat_read_back', 'no') = 'yes'
+      then format('%s goes to an order with papers: read the last 4 characters of the heat from the metal', p.tag) end
+    when length(btrim(p_read)) < least(4, length(l.heat)) then 'read at least the last 4 characters of the heat from the metal'
+    when right(l.heat, length(btrim(p_read))) <> btrim(p_read)
+      then format('the metal does not read as the heat of %s in the book: put it aside and call quality', p.tag) end
+  from book.lot l where l.lot_id = p.lot_id);
+
+-- Why this piece may not be pulled to a saw for these lines, as {code, words}; null when it may. p_plan: asked for by plan.
+create function guard.pull_refusal(p book.piece, p_plan bigint, p_lines bigint[], p_counts integer[], p_saw bigint, p_read text) returns text[]
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  r record;
+  v_words text := guard.blocked_words(p.piece_id);
+  v_next text;
+  v_answer text[];
+begin
+  select q.promise_id, q.layout_id, q.cut_line_id, q.expires_at, f.plan_id into r
+    from promise q left join layout f using (layout_id) where q.piece_id = p.piece_id and q.state = 'live';
+  if v_words is not null then
+    v_answer := array['HK040', format('%s: %s', p.tag, v_words)];
+  elsif p.state = 'at saw' then
+    v_answer := array['HK043', format('%s: %s', p.tag, guard.taken_words(p))];
+  elsif p.state <> 'on rack' then
+    v_answer := array['HK043', format('%s is %s', p.tag, p.state)];
+  elsif guard.defect_words(p.lot_id) is not null then
+    v_answer := array['HK045', format('%s: %s', p.tag, guard.defect_words(p.lot_id))];
+  elsif p_plan is null and r.layout_id is not null and r.expires_at > now() then
+    v_answer := array['HK042', format('%s: %s', p.tag, guard.taken_words(p))];
+  elsif p_plan is not null and r.layout_id is null then
+    v_answer := array['HK042', format('%s is not promised to any plan', p.tag)];
+  elsif p_plan is not null and r.plan_id <> p_plan then
+    v_answer := array['HK042', format('%s is promised to plan %s, not to plan %s', p.tag, r.plan_id, p_plan)];
+  elsif p_plan is null and r.cut_line_id is not null and not r.cut_line_id = any (p_lines) then
+    v_answer := array['HK042', format('%s: %s', p.tag, guard.taken_words(p))];
+  else
+    select string_agg(w, '; ') into v_words from unnest(p_lines) n cross join lateral (
+      select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, n), case when not guard.heat_agreed(p.piece_id, n) then guard.heat_rule_words(n, p.lot_id) end) as w) x where p_plan is null;
+    if v_words is not null then
+      v_answer := array['HK042', format('%s may not serve it: %s', p.tag, v_words)];
+    else
+      v_words := guard.heat_read_words(p, p_read, exists (select from cut_line where cut_line_id = any (p_lines) and papers > 'none'));
+      return case when v_words is not null then array['HK044', v_words] end;
+    end if;
+  end if;
+  v_next := guard.next_best(p.piece_id, p_lines, p_counts, p_saw);
+  return array[v_answer[1], v_answer[2] || coalesce('; ' || v_next, '')];
+end $$;

@@ -1,0 +1,106 @@
+-- A cut as it is told: begun, gone on with, or closed.
+
+-- What is odd about cutting this piece now, for a person to look at; the metal is booked all the same.
+create function guard.conflicts_of_cut(e book.piece, p_saw bigint, p_layout book.layout, p_lines bigint[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_words text;
+begin
+  if e.state = 'at saw' and e.place_id <> (select place_id from saw where saw_id = p_saw) then
+    perform guard.raise_conflict('cut at another saw', e.piece_id, format('%s was cut at saw %s: %s', e.tag,
+      (select name from saw where saw_id = p_saw), guard.taken_words(e)));
+  elsif e.state = 'on rack' then
+    v_words := guard.taken_words(e);
+    if v_words is not null and not exists (select from layout_cut k where k.layout_id = p_layout.layout_id and k.cut_line_id = any (p_lines))
+       and not exists (select from promise r where r.piece_id = e.piece_id and r.state = 'live' and r.cut_line_id = any (p_lines)) and cardinality(p_lines) > 0 then
+      perform guard.raise_conflict('cut though promised', e.piece_id, format('%s was cut for another order: %s', e.tag, v_words));
+    end if;
+  end if;
+  v_words := (select guard.defect_words(e.lot_id) where not exists (select from defect_report d where d.piece_id = any (e.path)
+    and d.lot_id = e.lot_id and d.answer is distinct from 'cut on'));
+  if v_words is not null then
+    perform guard.raise_conflict('cut before the lead answered', e.piece_id, format('%s was cut: %s', e.tag, v_words));
+  end if;
+end $$;
+
+-- The body of record_cut (schema/api/sawing.sql); answers what it answers.
+create function guard.do_cut(p jsonb, p_device text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  e piece;
+  v_cut cut;
+  v_layout layout;
+  v_used bigint := 0;
+  v_drop bigint;
+  v_stop text;
+  v_plan bigint;
+  v_finish boolean := coalesce((p ->> 'finish')::boolean, false);
+  n jsonb;
+begin
+  e := guard.piece_for_deed(p ->> 'tag');
+  perform from lot where lot_id = e.lot_id for share;
+  if e.length_nm = 0 then
+    raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state);
+  end if;
+  select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
+  v_stop := guard.blocked_words(e.piece_id);
+  select * into v_cut from cut where piece_id = e.piece_id and not closed;
+  if v_cut.cut_id is null then
+    insert into cut (piece_id, lot_id, owner_id, layout_id, saw_id, length_in_nm)
+      values (e.piece_id, e.lot_id, e.owner_id, v_layout.layout_id, guard.saw(p ->> 'saw'), e.length_nm) returning * into v_cut;
+    perform guard.conflicts_of_cut(e, v_cut.saw_id, v_layout, (select coalesce(array_agg(c.cut_line_id), '{}') from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s
+      join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line'));
+    if v_layout.state = 'promised' then
+      update layout set state = 'at saw' where layout_id = v_layout.layout_id;
+    end if;
+  elsif v_stop is not null and p -> 'strokes' @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false)
+      and exists (select from stroke where cut_id = v_cut.cut_id and held) then
+    raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
+      hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
+  end if;
+  if p ->> 'measured_nm' is not null then
+    perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, null, v_cut.cut_id, coalesce(p ->> 'reason', 'measured at the saw'));
+    select * into e from piece where piece_id = e.piece_id;
+  end if;
+  for n in select s from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s loop
+    v_used := v_used + guard.book_strokes(e, v_cut, n, v_used, p_device);
+  end loop;
+  if v_used > e.length_nm then
+    raise exception using errcode = 'HK034', message = format('%s holds %s mm; %s mm cannot have been cut from it', e.tag,
+      trim_scale(e.length_nm / 1e6::numeric), trim_scale(v_used / 1e6::numeric)), hint = 'measure the piece and say what it measured';
+  end if;
+  if not v_finish then
+    if v_used = e.length_nm then
+      raise exception using errcode = 'HK026', message = format('nothing is left of %s: finish the cut', e.tag);
+    end if;
+    update piece set length_nm = e.length_nm - v_used, state = case when v_stop is null then 'at saw'::piece_state else state end,
+      place_id = case when v_stop is null then (select place_id from saw where saw_id = v_cut.saw_id) else place_id end where piece_id = e.piece_id;
+  elsif p -> 'left' ->> 'fate' = 'same piece' then
+    if exists (select from stroke where cut_id = v_cut.cut_id and class <> 'trim') or exists (select from piece where from_cut_id = v_cut.cut_id) then
+      raise exception using errcode = 'HK026', message = format('pieces were cut from %s: the rest gets a tag of its own', e.tag);
+    end if;
+    update piece set length_nm = e.length_nm - v_used, state = 'on rack', place_id = guard.place(p -> 'left' ->> 'place'),
+      ends = greatest(ends, 1) where piece_id = e.piece_id;
+    update cut set closed = true, rest_nm = e.length_nm - v_used where cut_id = v_cut.cut_id;
+  else
+    v_drop := guard.book_rest(e, v_cut.cut_id, e.length_nm - v_used, p -> 'left', p ->> 'reason', p_device);
+    update piece set length_nm = 0, state = 'cut up', place_id = null where piece_id = e.piece_id;
+    update cut set closed = true, rest_nm = 0 where cut_id = v_cut.cut_id;
+  end if;
+  if v_finish then
+    if v_cut.layout_id is not null then
+      perform guard.explain_open(v_cut.layout_id, v_cut.cut_id, e.tag, p ->> 'reason');
+    end if;
+    update promise set state = 'kept' where piece_id = e.piece_id and state = 'live';
+    update layout set state = 'done' where layout_id = v_layout.layout_id returning plan_id into v_plan;
+    update plan set state = 'done' where plan_id = v_plan
+      and not exists (select from layout where plan_id = v_plan and state in ('promised', 'at saw'));
+  end if;
+  return jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', v_stop, 'length_nm', e.length_nm - v_used,
+    'drop_tag', (select tag from piece where piece_id = v_drop), 'label', case when v_drop is not null then guard.label(v_drop) end,
+    'good', (select count(*) from stroke where cut_id = v_cut.cut_id and class = 'good'),
+    'rejects', (select coalesce(jsonb_agg(stroke_id order by seq), '[]') from stroke where cut_id = v_cut.cut_id and class = 'reject'),
+    'stock_tags', (select coalesce(jsonb_agg(tag order by piece_id), '[]') from piece where from_cut_id = v_cut.cut_id and piece_id is distinct from v_drop),
+    'scrap_g', (select sum(guard.mass_g(o.length_nm, x.area_um2, g.density_kg_m3)) from metal_out o join lot l using (lot_id) join section x using (section_id)
+      left join grade g using (grade_id) where o.cut_id = v_cut.cut_id and o.class = 'scrap'));
+end $$;
