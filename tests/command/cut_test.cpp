@@ -158,7 +158,7 @@ TEST_F(Cut, PullRefusesWithTheReasonAndRemembers) {
   const Ran fetched = pull(tag);
   EXPECT_EQ(fetched.code, 0) << fetched;
   EXPECT_EQ(fetched.out, tag + " is at saw 1, for plan 1\n");
-  EXPECT_TRUE(Has(pull(tag).err, "is at saw"));
+  EXPECT_TRUE(Has(pull(tag).err, "taken by saw 1, order O1, "));
   EXPECT_EQ(Record().code, 0) << "what was pulled by hand is booked as well";
   EXPECT_EQ(Good(), 14);
 }
