@@ -15,7 +15,7 @@ alter default privileges for role heatkeep_book revoke execute on functions from
 grant usage on schema api to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 
 -- Everybody: who am I, what is there, what is it, where is it from; and anybody may start a quarantine.
-grant execute on function api.schema_version(), api.whoami(), api.my_actions(), api.quarantine(uuid, text, text),
+grant execute on function api.schema_version(), api.whoami(), api.my_actions(), api.quarantine(uuid, text, text, text, timestamptz, text),
   api.trace(text, text, text), api.metal_balance(text, text, text), api.book_digest()
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant select on api.grades, api.grade_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
@@ -28,18 +28,18 @@ grant execute on function guard.mass_g(bigint, bigint, integer), guard.document_
 
 -- Clerk: receives, puts away, measures.
 grant execute on function api.receive_delivery(uuid, jsonb, text), api.put_away(uuid, text, text, timestamptz, text),
-  api.correct_length(uuid, text, bigint, bigint, text, text), api.open_balance(uuid, jsonb) to heatkeep_clerk;
+  api.correct_length(uuid, text, bigint, bigint, text, text, text, timestamptz), api.open_balance(uuid, jsonb) to heatkeep_clerk;
 grant select on api.prices_now to heatkeep_clerk;
 
 -- Planner: cut lists, plans, shipping, conflicts.
 grant execute on function api.add_cut_list(uuid, jsonb), api.commit_plan(uuid, jsonb), api.cancel_plan(uuid, bigint, text), api.ship(uuid, jsonb),
-  api.correct_length(uuid, text, bigint, bigint, text, text), api.put_away(uuid, text, text, timestamptz, text) to heatkeep_planner;
+  api.correct_length(uuid, text, bigint, bigint, text, text, text, timestamptz), api.put_away(uuid, text, text, timestamptz, text) to heatkeep_planner;
 grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to heatkeep_planner;
 
 -- Saw: pulls, cuts, puts back.
 grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text, text, bigint), api.record_cut(uuid, jsonb, timestamptz, text),
   api.put_away(uuid, text, text, timestamptz, text), api.take_tag_block(uuid, text, text, integer),
-  api.correct_length(uuid, text, bigint, bigint, text, text) to heatkeep_saw;
+  api.correct_length(uuid, text, bigint, bigint, text, text, text, timestamptz) to heatkeep_saw;
 grant execute on function api.pull_for_line(uuid, jsonb, timestamptz, text), api.split_piece(uuid, jsonb, timestamptz, text),
   api.first_piece(uuid, jsonb, timestamptz, text), api.hand_over(uuid, jsonb, timestamptz, text), api.take_over(uuid, text),
   api.report_half_cut(uuid, jsonb, timestamptz, text), api.scrap_piece(uuid, jsonb, timestamptz, text), api.fit_band(uuid, jsonb, timestamptz, text),
@@ -62,8 +62,8 @@ grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.de
   guard.band_on(bigint, timestamptz) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 
 -- Quality: papers, holds, releases, identity.
-grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text), api.release(uuid, text, text),
-  api.place_hold(uuid, text, text, text, text), api.lift_hold(uuid, bigint, text), api.close_conflict(uuid, bigint, text, boolean), api.correct_receipt(uuid, text, jsonb, text, text),
+grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text, timestamptz, text), api.release(uuid, text, text, text, timestamptz, text),
+  api.place_hold(uuid, text, text, text, text, timestamptz, text), api.lift_hold(uuid, bigint, text, timestamptz, text), api.close_conflict(uuid, bigint, text, boolean), api.correct_receipt(uuid, text, jsonb, text, text, timestamptz, text),
   api.allow_grade(uuid, text, text, text), api.verify_book(), api.seal_book(uuid) to heatkeep_quality;
 grant select on api.conflicts, api.refusals to heatkeep_quality;
 
@@ -71,3 +71,31 @@ grant select on api.conflicts, api.refusals to heatkeep_quality;
 grant execute on function api.define_grade(uuid, jsonb), api.define_shop(uuid, jsonb), api.set_rules(uuid, jsonb), api.verify_book(),
   api.seal_book(uuid) to heatkeep_owner;
 grant select on all tables in schema api to heatkeep_owner;
+
+-- The stock side. Anybody: what is damaged, found without a mark or photographed, and what is known of it.
+grant execute on function api.record_damage(uuid, jsonb), api.found_piece(uuid, jsonb), api.add_photo(uuid, jsonb), api.file_bytes(text)
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant select on api.bundles, api.transfers, api.devices, api.photos, api.piece_notes, api.claims, api.papers_awaited, api.waiting_for_papers,
+  api.expected, api.outside_trips, api.customer_returns, api.counts, api.look_alikes, api.customer_property, api.rules
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant select on api.count_differences, api.stock_value to heatkeep_planner, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.papers_of(bigint), guard.limit_words(bigint), guard.late_words(timestamptz, timestamptz, text),
+  guard.delivered(text, text), guard.worth_cents(bigint, bigint), guard.count_differences(bigint)
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+-- Clerk: bundles, other sites, what turns up, labels, counting, papers to be filed and chased, metal that goes back.
+grant execute on function api.make_bundle(uuid, jsonb), api.open_bundle(uuid, jsonb), api.move_bundle(uuid, jsonb), api.send_to_site(uuid, jsonb),
+  api.receive_transfer(uuid, jsonb), api.found_again(uuid, jsonb), api.reprint_label(uuid, jsonb), api.count_seen(uuid, jsonb),
+  api.file_papers(uuid, jsonb), api.chase_papers(uuid, jsonb), api.customer_return(uuid, jsonb), api.return_to_supplier(uuid, jsonb) to heatkeep_clerk;
+-- Saw: bundles and labels.
+grant execute on function api.open_bundle(uuid, jsonb), api.make_bundle(uuid, jsonb), api.reprint_label(uuid, jsonb) to heatkeep_saw;
+-- Planner: what is ordered and came over, whole pieces that leave, places that are counted.
+grant execute on function api.decide_over(uuid, jsonb), api.sign_opening(uuid, jsonb), api.expect_delivery(uuid, jsonb), api.promise_expected(uuid, jsonb),
+  api.sell(uuid, jsonb), api.return_to_owner(uuid, jsonb), api.buy_over(uuid, jsonb), api.send_outside(uuid, jsonb), api.freeze_place(uuid, jsonb),
+  api.unfreeze_place(uuid, jsonb), api.approve_count(uuid, jsonb) to heatkeep_planner;
+-- Quality: papers accepted and replaced, limits, identity, downgrades, condemned metal, the register of devices.
+grant execute on function api.sign_opening(uuid, jsonb), api.accept_document(uuid, jsonb), api.replace_document(uuid, jsonb), api.define_limits(uuid, jsonb),
+  api.chase_papers(uuid, jsonb), api.condemn_hold(uuid, jsonb), api.downgrade(uuid, jsonb), api.reestablish_identity(uuid, jsonb),
+  api.send_outside(uuid, jsonb), api.back_from_outside(uuid, jsonb), api.return_to_supplier(uuid, jsonb), api.add_device(uuid, jsonb),
+  api.calibrate_device(uuid, jsonb) to heatkeep_quality;
+-- Owner: differences above the limit, metal that is lost.
+grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, jsonb), api.define_limits(uuid, jsonb), api.add_device(uuid, jsonb) to heatkeep_owner;

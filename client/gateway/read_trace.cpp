@@ -33,6 +33,7 @@ Param OrNull(const std::string& text) { return text.empty() ? Param(std::nullopt
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
                                       const std::string& mill) {
   std::vector<HeatBalance> balances;
+  std::int64_t last = 0;
   const Result result = connection.Execute("select * from api.metal_balance($1, $2, $3)", {kind, name, OrNull(mill)});
   for (const Row row : result) {
     HeatBalance lot;
@@ -42,8 +43,9 @@ std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string&
     lot.section = row.Text("section");
     lot.condition = row.Text("condition");
     lot.papers = row.Text("papers");
-    // the classes of one lot follow each other; every lot begins with what was received
-    if (row.Bool("is_in")) balances.push_back(lot);
+    // the classes of one lot follow each other
+    if (row.Int("lot_id") != last) balances.push_back(lot);
+    last = row.Int("lot_id");
     balances.back().classes.push_back({row.Text("class"), row.Bool("is_in"), {row.Int("length_nm")}, {row.Int("mass_g")}});
   }
   return balances;

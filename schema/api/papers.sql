@@ -1,32 +1,44 @@
 -- Inspection documents (EN 10204:2004). A document belongs to lots: issuer + heat + section + condition.
 
--- {"issuer","number","type","issued_on","lots":[{"heat","section":{},"condition","grade","heat_analysis":{element: units
--- of 0.000001 %},"tests":[{"property","value_milli","unit"}]}],"file_base64"?}. Heat, section, condition and grade must
--- agree with the lot. Once it is accepted its lots are free to be used.
-create function api.file_document(p_request uuid, p jsonb) returns jsonb
+-- What in a heat analysis (units of 0.000 001 %) the grade does not allow; null when nothing.
+create function guard.analysis_words(p_grade bigint, p_analysis jsonb) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(format('%s %s %%, %s allows %s %s', l.element, trim_scale(v.value::numeric / 1000000), g.designation,
+    case when v.value::bigint > l.most_ppm_x100 then 'at most' else 'at least' end,
+    trim_scale(case when v.value::bigint > l.most_ppm_x100 then l.most_ppm_x100 else l.least_ppm_x100 end::numeric / 1000000)), '; ' order by l.element)
+  from jsonb_each_text(coalesce(p_analysis, '{}')) v join book.grade_limit l on l.element = v.key join book.grade g using (grade_id)
+  where l.grade_id = p_grade and (v.value::bigint > l.most_ppm_x100 or v.value::bigint < l.least_ppm_x100));
+
+-- Papers of a lot as its accepted documents say, the newest version of each.
+create function guard.count_papers(p_lot bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('file_document', p_request, p);
-  v_issuer bigint;
+  v_best papers;
+begin
+  select max(d.type) into v_best from document_lot n join document d using (document_id) where n.lot_id = p_lot and d.accepted_by is not null
+    and not exists (select from document o where o.replaces_id = d.document_id and o.accepted_by is not null);
+  update lot set papers = coalesce(v_best, 'none'), papers_state = (case when v_best is null then 'awaited' else 'here' end)::papers_state where lot_id = p_lot;
+end $$;
+
+-- The document and what it says of its lots; heat, section, condition and grade must agree with the metal.
+create function guard.file_document(p jsonb, p_version integer, p_replaces bigint) returns book.document
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_issuer bigint := guard.party(p ->> 'issuer');
   v_doc document;
   v_lot lot;
   v_doc_lot bigint;
   v_bytes bytea := decode(p ->> 'file_base64', 'base64');
   v_sha text;
   n jsonb;
-  v_free integer := 0;
 begin
-  if v_again is not null then return v_again; end if;
-  v_issuer := guard.party(p ->> 'issuer');
   if v_bytes is not null then
     v_sha := encode(sha256(v_bytes), 'hex');
     insert into document_file (sha256, bytes) values (v_sha, v_bytes) on conflict do nothing;
   end if;
-  if exists (select from document where issuer_id = v_issuer and number = p ->> 'number') then
-    raise exception using errcode = 'HK041', message = format('document %s of %s is already filed', p ->> 'number', p ->> 'issuer');
-  end if;
-  insert into document (issuer_id, number, type, issued_on, file_sha256, accepted_by)
-    values (v_issuer, p ->> 'number', (p ->> 'type')::papers, (p ->> 'issued_on')::date, v_sha, session_user) returning * into v_doc;
+  insert into document (issuer_id, number, type, issued_on, version, replaces_id, file_sha256, filed_by, reason)
+    values (v_issuer, p ->> 'number', (p ->> 'type')::papers, (p ->> 'issued_on')::date, p_version, p_replaces, v_sha, session_user, nullif(btrim(p ->> 'reason'), ''))
+    returning * into v_doc;
   for n in select * from jsonb_array_elements(p -> 'lots') loop
     select * into v_lot from lot where mill_id = v_issuer and heat = n ->> 'heat' and section_id = guard.section(n -> 'section')
       and condition = coalesce(btrim(n ->> 'condition'), '') for update;
@@ -44,17 +56,88 @@ begin
       select v_doc_lot, 'heat', key, value::bigint from jsonb_each_text(coalesce(n -> 'heat_analysis', '{}'));
     insert into mechanical_test (document_lot_id, property, value_milli, unit)
       select v_doc_lot, t ->> 'property', (t ->> 'value_milli')::bigint, t ->> 'unit' from jsonb_array_elements(coalesce(n -> 'tests', '[]')) t;
-    update lot set papers = greatest(papers, v_doc.type), papers_state = 'here' where lot_id = v_lot.lot_id;
-    v_free := v_free + 1;
   end loop;
-  return guard.end_deed(jsonb_build_object('document_id', v_doc.document_id, 'number', v_doc.number, 'lots', v_free));
+  return v_doc;
+end $$;
+
+-- Accepted: its lots are free to be used. Refused where its values are outside the grade's limits.
+create function guard.accept(p_document bigint) returns bigint
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_wrong text;
+begin
+  select string_agg(format('heat %s: %s', l.heat, guard.analysis_words(l.grade_id, a.values)), '; ') into v_wrong
+    from document_lot n join lot l using (lot_id) cross join lateral (select jsonb_object_agg(element, ppm_x100) as values from analysis
+      where document_lot_id = n.document_lot_id and kind = 'heat') a
+    where n.document_id = p_document and guard.analysis_words(l.grade_id, a.values) is not null;
+  if v_wrong is not null then
+    raise exception using errcode = 'HK042', message = format('the document is not accepted: %s', v_wrong),
+      hint = 'nothing is released by it; ask its issuer, or hold the metal';
+  end if;
+  update document set accepted_by = session_user where document_id = p_document;
+  perform guard.count_papers(lot_id) from (select lot_id from document_lot where document_id = p_document
+    union select n.lot_id from document_lot n join document d on d.replaces_id = n.document_id where d.document_id = p_document) l;
+  return (select count(*) from document_lot where document_id = p_document);
+end $$;
+
+-- {"issuer","number","type","issued_on","lots":[{"heat","section":{},"condition","grade","heat_analysis":{element: units
+-- of 0.000001 %},"tests":[{"property","value_milli","unit"}]}],"file_base64"?}: filed and accepted by quality in one.
+create function api.file_document(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('file_document', p_request, p, (p ->> 'true_at')::timestamptz, p ->> 'device');
+  v_doc document;
+begin
+  if v_again is not null then return v_again; end if;
+  perform guard.not_filed(p);
+  v_doc := guard.file_document(p, 1, null);
+  return guard.end_deed(jsonb_build_object('document_id', v_doc.document_id, 'number', v_doc.number, 'lots', guard.accept(v_doc.document_id)));
+end $$;
+
+create function guard.not_filed(p jsonb) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if exists (select from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number') then
+    raise exception using errcode = 'HK041', message = format('document %s of %s is already filed', p ->> 'number', p ->> 'issuer'),
+      hint = 'a corrected one from its issuer is a new version: replace_document';
+  end if;
+end $$;
+
+-- The same body, filed by the clerk: its lots wait until quality has accepted it.
+create function api.file_papers(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('file_papers', p_request, p);
+  v_doc document;
+begin
+  if v_again is not null then return v_again; end if;
+  perform guard.not_filed(p);
+  v_doc := guard.file_document(p, 1, null);
+  return guard.end_deed(jsonb_build_object('document_id', v_doc.document_id, 'number', v_doc.number, 'accepted', false));
+end $$;
+
+-- {"issuer","number"}: quality has looked at it; one act frees all that waited for it.
+create function api.accept_document(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('accept_document', p_request, p);
+  d document;
+begin
+  if v_again is not null then return v_again; end if;
+  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
+  if d.document_id is null or d.accepted_by is not null then
+    raise exception using errcode = 'HK043', message = coalesce(format('document %s was accepted by %s already', d.number, d.accepted_by),
+      format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'));
+  end if;
+  return guard.end_deed(jsonb_build_object('number', d.number, 'lots', guard.accept(d.document_id)));
 end $$;
 
 -- Quality allows cutting before the papers are here; nothing of it ships.
-create function api.allow_at_risk(p_request uuid, p_mill text, p_heat text, p_reason text) returns jsonb
+create function api.allow_at_risk(p_request uuid, p_mill text, p_heat text, p_reason text, p_true_at timestamptz default null,
+                                  p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('allow_at_risk', p_request, jsonb_build_array(p_mill, p_heat, p_reason), null, null, p_reason);
+  v_again jsonb := guard.begin_deed('allow_at_risk', p_request, jsonb_build_array(p_mill, p_heat, p_reason, p_true_at), p_true_at, p_device, p_reason);
   v_count integer;
 begin
   if v_again is not null then return v_again; end if;
@@ -67,7 +150,8 @@ begin
 end $$;
 
 create view api.documents as
-  select i.name as issuer, d.number, d.type::text, d.issued_on, d.version, d.accepted_by, d.file_sha256, l.heat,
+  select i.name as issuer, d.number, d.type::text, d.issued_on, d.version, d.accepted_by, d.file_sha256, d.filed_by, d.reason,
+      exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null) as replaced, l.heat,
       g.designation as grade, x.label as section, l.condition
     from book.document d join book.party i on i.party_id = d.issuer_id join book.document_lot using (document_id)
     join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id);
@@ -76,5 +160,6 @@ create view api.documents as
 create function guard.document_words(p_lot bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number)
-      from book.document_lot n join book.document d using (document_id) where n.lot_id = l.lot_id),
+      from book.document_lot n join book.document d using (document_id) where n.lot_id = l.lot_id and d.accepted_by is not null
+        and not exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null)),
     case l.papers_state when 'awaited' then 'papers awaited' else 'none' end) from book.lot l where l.lot_id = p_lot);

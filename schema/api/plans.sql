@@ -3,7 +3,7 @@
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
 create view api.candidates as
   select p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, l.condition, m.name as mill, l.heat,
-      l.identity::text, l.papers::text, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
+      l.identity::text, guard.papers_of(p.piece_id)::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
       guard.keep_nm(l.grade_id, l.section_id) as keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
       r.cents_per_tonne, r.scrap_cents_per_tonne, q.mm2_per_min
     from book.piece p join book.lot l using (lot_id) join book.grade g using (grade_id) join book.section x using (section_id)
@@ -41,7 +41,7 @@ begin
     return v_words;
   end if;
   select string_agg(coalesce(case when c.cut_line_id is null then format('there is no order %s line %s', k ->> 'order', k ->> 'line') end,
-      guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id),
+      guard.piece_may_not_serve(p.piece_id, c.cut_line_id),
       guard.consent_over(p.lot_id, c.cut_line_id, (k ->> 'count')::integer),
       case when (k ->> 'length_nm')::bigint <> c.length_nm + c.face_nm + c.aim_nm then 'another length than ordered' end), '; ') into v_words
     from jsonb_array_elements(n -> 'cuts') k left join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line';

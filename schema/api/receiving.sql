@@ -43,8 +43,35 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select 'looks like heat ' || string_agg(distinct o.heat, ', ') from book.lot l
   join book.lot o on o.heat_folded = l.heat_folded and o.heat <> l.heat where l.lot_id = p_lot);
 
+-- What was ordered against what is marked; null where they agree or nothing was ordered here.
+create function guard.ordered_words(p_order text, p_line text, p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('ordered %s %s, marked %s %s', og.designation, ox.label, coalesce(g.designation, 'no grade'), x.label)
+  from book.purchase_line o join book.grade og using (grade_id) join book.section ox on ox.section_id = o.section_id
+  cross join book.lot l left join book.grade g on g.grade_id = l.grade_id join book.section x on x.section_id = l.section_id
+  where o.purchase_order = p_order and o.line = p_line and l.lot_id = p_lot
+    and (l.grade_id is distinct from o.grade_id or l.section_id <> o.section_id));
+
+-- The heat as read here and there, where it is not the same everywhere; kept reading by reading.
+create function guard.read_heats(p_lot bigint, p_receipt_line bigint, p_line jsonb) returns text
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_words text;
+begin
+  insert into heat_reading (lot_id, read_as, read_from, read_by, receipt_line_id)
+    select p_lot, value, split_part(key, '_', 1)::read_from, session_user, p_receipt_line from jsonb_each_text(p_line)
+      where key in ('tag_heat', 'slip_heat', 'certificate_heat') and value <> '';
+  select 'the heats disagree: ' || string_agg(format('%s %s', read_from, read_as), ', ' order by read_from) into v_words
+    from (select distinct read_from, read_as from heat_reading where receipt_line_id = p_receipt_line
+      union select (p_line ->> 'read_from')::read_from, p_line ->> 'heat' where coalesce(p_line ->> 'heat', '') <> '') r
+    having count(distinct read_as) > 1;
+  return v_words;
+end $$;
+
 -- One line: {"line","mill","heat","read_from","grade","section":{},"condition","length_nm","count","slip_count"?,
--- "weighed_g"?,"place","papers_state","cents_per_tonne"?,"owner"?,"ends","mark","doubt_nm","kind"?,"old_tag"?}
+-- "weighed_g"?,"place","papers_state","cents_per_tonne"?,"owner"?,"ends","mark","doubt_nm"?,"kind"?,"old_tag"?,
+-- "measured_with"?,"slip_line"?,"order_line"?,"tag_heat"?,"slip_heat"?,"certificate_heat"?,"bundle"?,"owner_ref"?,
+-- "rests"?,"chips"?,"chase_on"?,"raw"?}; the slip's count is that of its slip_line (else of this line), a heat a line.
 create function guard.receive_line(p_receipt bigint, p_line jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -62,7 +89,17 @@ declare
   v_tag text;
   v_id bigint;
   v_tags text[] := '{}';
+  v_words text;
+  v_over integer;
+  v_bundle bigint;
+  v_owner bigint := guard.owner_party(p_line ->> 'owner');
 begin
+  if p_line ->> 'read_from' = 'slip' and coalesce(p_line ->> 'papers_state', 'awaited') = 'awaited' then
+    raise exception using errcode = 'HK026', message = format('line %s: heat %s was read from the slip only, and this metal comes with papers',
+      p_line ->> 'line', p_line ->> 'heat'), hint = 'read it on the metal or its tag; where nothing can be read, read_from is none: it waits in quarantine';
+  elsif jsonb_typeof(p_line -> 'section') is distinct from 'object' or coalesce(p_line ->> 'heat', '') <> '' and coalesce(btrim(p_line ->> 'grade'), '') = '' then
+    raise exception using errcode = 'HK026', message = format('line %s: a receipt has a section and a grade, as measured and marked', p_line ->> 'line');
+  end if;
   v_lot := guard.lot(p_line ->> 'mill', p_line ->> 'heat', (p_line ->> 'read_from')::read_from, p_line ->> 'grade',
     p_line -> 'section', p_line ->> 'condition', coalesce(p_line ->> 'papers_state', 'awaited')::papers_state);
   select guard.mass_g(v_length * v_count, s.area_um2, g.density_kg_m3) into v_theory
@@ -81,25 +118,53 @@ begin
     v_stop := 'its heat could not be read';
     v_mismatch := v_mismatch || v_stop;
   end if;
+  v_words := guard.ordered_words((select purchase_order from receipt where receipt_id = p_receipt), p_line ->> 'order_line', v_lot);
+  if v_words is not null then
+    v_stop := v_words;
+    v_mismatch := v_mismatch || v_words;
+  end if;
   v_mismatch := v_mismatch || guard.look_alikes(v_lot);
-  insert into receipt_line (receipt_id, line, lot_id, counted, slip_count, length_nm, theoretical_mass_g, weighed_mass_g, cents_per_tonne, mismatch)
+  -- bars more than the slip's line says, with those of the same slip line counted before
+  v_over := nullif(least(v_count, greatest(0, v_count + (select coalesce(sum(counted), 0) from receipt_line where receipt_id = p_receipt
+    and slip_line = p_line ->> 'slip_line') - (p_line ->> 'slip_count')::integer)), 0);
+  insert into receipt_line (receipt_id, line, lot_id, counted, slip_count, length_nm, theoretical_mass_g, weighed_mass_g, cents_per_tonne,
+      slip_line, order_line, marked_grade, owner_ref, rests_rule, chips_rule, raw_text, over_count)
     values (p_receipt, p_line ->> 'line', v_lot, v_count, (p_line ->> 'slip_count')::integer, v_length, v_theory, v_weighed,
-            (p_line ->> 'cents_per_tonne')::bigint, nullif(array_to_string(v_mismatch, '; '), ''))
+            (p_line ->> 'cents_per_tonne')::bigint, nullif(p_line ->> 'slip_line', ''), nullif(p_line ->> 'order_line', ''), p_line ->> 'grade',
+            nullif(p_line ->> 'owner_ref', ''), nullif(p_line ->> 'rests', ''), nullif(p_line ->> 'chips', ''), p_line ->> 'raw', v_over)
     returning receipt_line_id into v_line;
+  v_words := guard.read_heats(v_lot, v_line, p_line);
+  if v_words is not null then
+    v_stop := v_words;
+    v_mismatch := v_mismatch || v_words;
+  end if;
+  if v_over is not null then
+    v_mismatch := v_mismatch || format('%s more than the slip says: the planner decides', v_over);
+  end if;
+  update receipt_line set mismatch = nullif(array_to_string(v_mismatch, '; '), ''), stopped = v_stop
+    where receipt_line_id = v_line and (array_length(v_mismatch, 1) > 0 or v_stop is not null);
+  update lot set chase_on = coalesce((p_line ->> 'chase_on')::date, current_date + guard.setting('chase_days', '7')::integer)
+    where lot_id = v_lot and papers_state = 'awaited' and chase_on is null;
+  if coalesce(p_line ->> 'bundle', '') <> '' then
+    insert into bundle (lot_id, name, strapped, receipt_line_id) values (v_lot, btrim(p_line ->> 'bundle'), true, v_line) returning bundle_id into v_bundle;
+  end if;
   select site_id into v_site from place where place_id = v_place;
   for i in 1 .. v_count loop
     v_tag := guard.new_tag(v_site);
     v_id := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
     insert into piece (piece_id, tag, old_tag, kind, lot_id, owner_id, path, receipt_line_id, made_length_nm, length_nm, doubt_nm,
-        ends, mark_end, place_id, state, quarantine, cents_per_tonne)
+        ends, mark_end, place_id, state, quarantine, cents_per_tonne, bundle_id, measured_with)
       overriding system value
-      values (v_id, v_tag, nullif(p_line ->> 'old_tag', ''), v_kind, v_lot, guard.owner_party(p_line ->> 'owner'), array[v_id], v_line,
-        v_length, v_length, coalesce((p_line ->> 'doubt_nm')::bigint, 0), (p_line ->> 'ends')::smallint,
-        coalesce(nullif(p_line ->> 'mark', ''), 'unknown')::mark_end, v_place, 'on rack', v_stop, (p_line ->> 'cents_per_tonne')::bigint);
+      values (v_id, v_tag, nullif(p_line ->> 'old_tag', ''), v_kind, v_lot, v_owner, array[v_id], v_line,
+        v_length, v_length, guard.doubt_nm((p_line ->> 'doubt_nm')::bigint, p_line ->> 'measured_with'), (p_line ->> 'ends')::smallint,
+        coalesce(nullif(p_line ->> 'mark', ''), 'unknown')::mark_end, v_place, 'on rack',
+        coalesce(v_stop, case when i > v_count - coalesce(v_over, 0) then 'more than the slip says: the planner decides' end),
+        (p_line ->> 'cents_per_tonne')::bigint, v_bundle, case when coalesce(p_line ->> 'measured_with', '') <> '' then guard.device(p_line ->> 'measured_with') end);
     v_tags := v_tags || v_tag;
   end loop;
   return jsonb_build_object('line', p_line ->> 'line', 'count', v_count, 'theoretical_g', v_theory, 'tags', v_tags,
-    'mismatch', nullif(array_to_string(v_mismatch, '; '), ''), 'quarantined', v_stop);
+    'mismatch', nullif(array_to_string(v_mismatch, '; '), ''), 'quarantined', coalesce(v_stop, case when v_over > 0 then format('%s of them: more than the slip says', v_over) end),
+    'warning', guard.device_words(p_line ->> 'measured_with'));
 end $$;
 
 -- {"note","supplier","purchase_order"?,"received_at"?,"lines":[...]}: a delivery note, counted and read. The answer
@@ -107,7 +172,7 @@ end $$;
 create function api.receive_delivery(p_request uuid, p jsonb, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('receive_delivery', p_request, p, (p ->> 'received_at')::timestamptz, p_device);
+  v_again jsonb := guard.begin_deed('receive_delivery', p_request, p, coalesce((p ->> 'true_at')::timestamptz, (p ->> 'received_at')::timestamptz), coalesce(p_device, p ->> 'device'));
   v_supplier bigint;
   v_receipt bigint;
   v_lines jsonb;
@@ -129,7 +194,7 @@ end $$;
 create function api.open_balance(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('open_balance', p_request, p);
+  v_again jsonb := guard.begin_deed('open_balance', p_request, p, (p ->> 'true_at')::timestamptz, p ->> 'device');
   v_receipt bigint;
   v_lines jsonb;
   v_twice text;
@@ -145,12 +210,3 @@ begin
   select jsonb_agg(guard.receive_line(v_receipt, n)) into v_lines from jsonb_array_elements(p -> 'lines') n;
   return guard.end_deed(jsonb_build_object('receipt_id', v_receipt, 'name', p ->> 'name', 'lines', v_lines));
 end $$;
-
--- One line a receipt line: for the receiving station and the claim.
-create view api.receipts as
-  select r.kind::text, r.note, s.name as supplier, r.purchase_order, r.received_at, r.received_by, l.line, m.name as mill, t.heat,
-      g.designation as grade, x.label as section, t.condition, l.counted, l.slip_count, l.length_nm, l.theoretical_mass_g,
-      l.weighed_mass_g, l.mismatch
-    from book.receipt r left join book.party s on s.party_id = r.supplier_id join book.receipt_line l using (receipt_id)
-    join book.lot t using (lot_id) left join book.party m on m.party_id = t.mill_id left join book.grade g using (grade_id)
-    join book.section x using (section_id);

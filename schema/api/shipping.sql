@@ -1,14 +1,16 @@
--- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count"}]}: all or nothing; what is
--- held or waits for papers stays here, in words.
+-- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
+-- nothing; what is held, waits for papers or has weaker ones than asked stays here, in words. Pieces of several heats leave
+-- together only where the heats are named.
 create function api.ship(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('ship', p_request, p);
+  v_again jsonb := guard.begin_deed('ship', p_request, p, (p ->> 'true_at')::timestamptz, p ->> 'device');
   v_shipment bigint;
   v_customer bigint;
   v_line bigint;
   v_shipment_line bigint;
   v_ids bigint[];
+  v_words text;
   n jsonb;
   v_done jsonb := '[]';
 begin
@@ -21,7 +23,7 @@ begin
       hint = 'give this shipment a note of its own';
   end if;
   insert into shipment (note, customer_id, shipped_at, shipped_by)
-    values (p ->> 'note', v_customer, now(), session_user) returning shipment_id into v_shipment;
+    values (p ->> 'note', v_customer, coalesce((p ->> 'true_at')::timestamptz, now()), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop
     v_line := guard.line_for_cut(n ->> 'order', n ->> 'line');
     if coalesce((n ->> 'count')::integer, 0) < 1 then
@@ -32,12 +34,20 @@ begin
     end if;
     select array_agg(stroke_id) into v_ids from (select stroke_id from stroke
       where cut_line_id = v_line and class = 'good' and shipment_line_id is null
+        and (not n ? 'heats' or exists (select from lot l where l.lot_id = stroke.lot_id and n -> 'heats' ? l.heat))
       order by stroke_id limit (n ->> 'count')::integer for update) s;
     if coalesce(cardinality(v_ids), 0) < (n ->> 'count')::integer then
       raise exception using errcode = 'HK034', message = format('order %s line %s: %s pieces are on site, %s were to be shipped',
         n ->> 'order', n ->> 'line', coalesce(cardinality(v_ids), 0), n ->> 'count');
     end if;
     perform from lot where lot_id in (select lot_id from stroke where stroke_id = any (v_ids)) order by lot_id for share;
+    select string_agg(distinct format('%s: %s', e.tag, w.words), '; ') into v_words from stroke s join piece e using (piece_id)
+      cross join lateral guard.piece_may_not_serve(e.piece_id, v_line) w (words)
+      where s.stroke_id = any (v_ids) and (w.words like '%papers%' or w.words like 'its use is limited%');
+    if v_words is not null then
+      raise exception using errcode = 'HK042', message = format('order %s line %s: pieces cut from %s', n ->> 'order', n ->> 'line', v_words),
+        hint = 'ship what may serve; for the rest the customer agrees in writing, or other metal is cut';
+    end if;
     insert into shipment_line (shipment_id, cut_line_id) values (v_shipment, v_line) returning shipment_line_id into v_shipment_line;
     update stroke set shipment_line_id = v_shipment_line where stroke_id = any (v_ids);
     v_done := v_done || (select jsonb_agg(jsonb_build_object('order', n ->> 'order', 'line', n ->> 'line', 'mill', m.name, 'heat', l.heat, 'count', q.c))

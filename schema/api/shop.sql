@@ -65,13 +65,22 @@ declare
   v_wrong text;
 begin
   if v_again is not null then return v_again; end if;
-  -- all settings are amounts but those of two words
+  select string_agg(format('"%s"', key), ', ' order by key) into v_wrong from jsonb_object_keys(coalesce(p -> 'settings', '{}')) key
+    where key not in (select name from guard.setting_names());
+  if v_wrong is not null then
+    raise exception using errcode = 'HK026', message = format('no setting is called %s', v_wrong),
+      hint = 'expected ' || (select string_agg(name, ', ' order by name) from guard.setting_names());
+  end if;
   select string_agg(format('%s "%s"', key, value), ', ' order by key) into v_wrong
     from jsonb_each_text(coalesce(p -> 'settings', '{}'))
-    where not case when key in ('two_person_release', 'heat_read_back') then value in ('yes', 'no') else value ~ '^[0-9]{1,15}(\.[0-9]{1,6})?$' end;
+    where not case when (select is_word from guard.setting_names() where name = key) then value in ('yes', 'no') else value ~ '^[0-9]{1,15}(\.[0-9]{1,6})?$' end;
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
-      hint = 'expected an amount of 0 or more; two_person_release and heat_read_back are yes or no';
+      hint = 'expected an amount of 0 or more; ' || (select string_agg(name, ' and ' order by name) || ' are yes or no' from guard.setting_names() where is_word);
+  end if;
+  v_wrong := guard.rules_twice(p);
+  if v_wrong is not null then
+    raise exception using errcode = 'HK041', message = v_wrong, hint = 'give the new one a later date; what was decided before it stays as it was';
   end if;
   insert into setting (name, value, valid_from) select key, value, now() from jsonb_each_text(coalesce(p -> 'settings', '{}'));
   insert into price (grade_id, section_id, cents_per_tonne, scrap_cents_per_tonne, valid_from)
@@ -89,6 +98,37 @@ begin
       from jsonb_array_elements(p -> 'rates') n;
   return guard.end_deed('{"done": true}');
 end $$;
+
+-- Prices and keep rules of the body that are in the book from the same day on, or that would count for days that
+-- have passed under a later one; in words, or null.
+create function guard.rules_twice(p jsonb) returns text
+language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  with said as (
+    select 'price' as what, guard.grade(n ->> 'grade') as grade_id, case when jsonb_typeof(n -> 'section') = 'object' then guard.section(n -> 'section') end as section_id,
+        coalesce((n ->> 'from')::timestamptz, now()) as valid_from, n from jsonb_array_elements(p -> 'prices') n
+    union all
+    select 'keep rule', case when n ->> 'grade' is not null then guard.grade(n ->> 'grade') end,
+        case when jsonb_typeof(n -> 'section') = 'object' then guard.section(n -> 'section') end, coalesce((n ->> 'from')::timestamptz, now()), n
+      from jsonb_array_elements(p -> 'keep') n),
+  known as (
+    select 'price' as what, grade_id, section_id, valid_from from book.price
+    union all select 'keep rule', grade_id, section_id, valid_from from book.keep_rule)
+  select string_agg(format('a %s of %s %s is in the book from %s on already', s.what, coalesce(s.n ->> 'grade', 'every grade'),
+      coalesce(s.n -> 'section' ->> 'label', 'in every section'), to_char(k.valid_from, 'YYYY-MM-DD HH24:MI')), '; ')
+    from said s join known k on k.what = s.what and k.grade_id is not distinct from s.grade_id and k.section_id is not distinct from s.section_id
+    where k.valid_from = s.valid_from or (k.valid_from > s.valid_from and k.valid_from <= now() - interval '1 second');
+end;
+
+-- Every setting there is: an amount, or a word (yes or no).
+create function guard.setting_names() returns table (name text, is_word boolean)
+language sql immutable
+begin atomic
+  values ('cents_per_extra_heat', false), ('cents_per_pull', false), ('cents_per_setup', false), ('cents_plain_choice', false),
+    ('chase_days', false), ('count_limit_cents', false), ('lift_limit_g', false), ('mass_mismatch_percent', false), ('photo_bytes', false),
+    ('promise_hours', false), ('rest_slack_nm', false), ('shift_first_hour', false), ('shift_hours', false), ('tape_doubt_nm', false),
+    ('heat_read_back', true), ('two_person_release', true);
+end;
 
 -- What may be cut in a grade's place (one direction), signed by the person of quality who calls this.
 create function api.allow_grade(p_request uuid, p_asked text, p_offered text, p_reason text) returns jsonb
@@ -127,3 +167,15 @@ create view api.prices_now as
       p.scrap_cents_per_tonne, p.valid_from
     from book.price p join book.grade g using (grade_id) left join book.section x using (section_id)
     where p.valid_from <= now() order by g.designation, x.label, p.valid_from desc;
+-- Every price and keep rule there ever was, with who set it and when.
+create view api.rules as
+  select 'price' as rule, g.designation as grade, x.label as section, p.cents_per_tonne as value, p.scrap_cents_per_tonne as scrap, p.valid_from, h.who, h.at
+    from book.price p join book.grade g using (grade_id) left join book.section x using (section_id)
+    left join book.happening h on h.tbl = 'price' and h.row_id = p.price_id and h.sets ? 'price_id'
+  union all
+  select 'keep', g.designation, x.label, k.keep_nm, null, k.valid_from, h.who, h.at
+    from book.keep_rule k left join book.grade g using (grade_id) left join book.section x using (section_id)
+    left join book.happening h on h.tbl = 'keep_rule' and h.row_id = k.keep_rule_id and h.sets ? 'keep_rule_id'
+  union all
+  select 'setting ' || s.name, null, null, null, null, s.valid_from, h.who, h.at
+    from book.setting s left join book.happening h on h.tbl = 'setting' and h.row_id = s.setting_id and h.sets ? 'setting_id';

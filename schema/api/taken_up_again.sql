@@ -153,7 +153,7 @@ begin
     raise exception using errcode = 'HK042', message = format('%s is of another heat: %s', e.tag, v_words),
       hint = coalesce((select guard.next_best(e.piece_id, array[c.cut_line_id], array[1], min(saw_id)) from saw) || ', or ', '') || 'ask the customer, and give the name and the writing';
   end if;
-  v_words := coalesce(guard.taken_words(e), guard.may_not_serve(e.lot_id, e.owner_id, c.cut_line_id));
+  v_words := coalesce(guard.taken_words(e), guard.piece_may_not_serve(e.piece_id, c.cut_line_id));
   if v_words is not null then
     raise exception using errcode = 'HK042', message = format('%s cannot be used: %s', e.tag, v_words);
   end if;

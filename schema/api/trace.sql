@@ -10,20 +10,20 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with fact as (
     select e.*, m.name as mill, l.heat, g.designation as grade, x.label as section, l.condition, guard.document_words(l.lot_id) as document,
-        x.area_um2, g.density_kg_m3, case r.kind when 'opening' then 'opening balance ' || r.note else 'note ' || r.note || ' of ' || s.name end as receipt,
-        (select tag from book.piece q where q.piece_id = e.parent_id) as parent_tag, guard.hold_words(e.piece_id) is not null as is_held
+        x.area_um2, g.density_kg_m3, case r.kind when 'opening' then 'opening balance ' || r.note when 'found' then r.note || ' by ' || r.received_by else 'note ' || r.note || ' of ' || s.name end as receipt,
+        (select tag from book.piece q where q.piece_id = coalesce(e.parent_id, e.before_id)) as parent_tag, coalesce(e.before_path, '{}') || e.path as line, guard.hold_words(e.piece_id) is not null as is_held
       from book.piece e join book.lot l using (lot_id) left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id)
       join book.section x using (section_id) left join book.receipt_line rl on rl.receipt_line_id = e.receipt_line_id
       left join book.receipt r using (receipt_id) left join book.party s on s.party_id = r.supplier_id
       where e.piece_id = any (p_pieces))
-  select f.path, cardinality(f.path) - 1, f.kind::text, f.tag, f.parent_tag, 1, f.made_length_nm,
+  select f.line, cardinality(f.line) - 1, f.kind::text, f.tag, f.parent_tag, 1, f.made_length_nm,
       guard.mass_g(f.made_length_nm, f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document,
       f.receipt, case when f.length_nm > 0 then format('%s mm at %s (%s)', trim_scale(f.length_nm / 1e6::numeric), w.name, f.state) else f.state::text end,
       h.true_at, h.who, f.is_held
     from fact f left join book.place w using (place_id)
     left join book.happening h on h.chain = 'piece' and h.chain_id = f.piece_id and h.seq = 1
   union all
-  select f.path || array[-1, min(s.stroke_id)], cardinality(f.path), case s.class when 'good' then 'cut piece' else s.class::text end,
+  select f.line || array[-1, min(s.stroke_id)], cardinality(f.line), case s.class when 'good' then 'cut piece' else s.class::text end,
       coalesce(c.order_no || '/' || c.line_no, s.fault, s.class::text), f.tag, count(*), s.length_nm,
       guard.mass_g(s.length_nm * count(*), f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document, f.receipt,
       case when s.class <> 'good' then s.class::text when sh.note is null then 'on site' else format('shipped to %s, note %s', cu.name, sh.note) end,
@@ -33,12 +33,13 @@ begin atomic
     left join book.party cu on cu.party_id = sh.customer_id
     left join book.happening h on h.tbl = 'stroke' and h.row_id = s.stroke_id and h.sets ? 'stroke_id'
     where p_order is null or c.order_no = p_order
-    group by f.path, f.tag, s.class, c.order_no, c.line_no, s.fault, s.length_nm, f.area_um2, f.density_kg_m3, f.mill, f.heat, f.grade, f.section,
+    group by f.line, f.tag, s.class, c.order_no, c.line_no, s.fault, s.length_nm, f.area_um2, f.density_kg_m3, f.mill, f.heat, f.grade, f.section,
       f.condition, f.document, f.receipt, sh.note, cu.name, f.is_held
   union all
-  select f.path || array[-2, o.metal_out_id], cardinality(f.path), o.class::text, coalesce(o.reason, o.class::text), f.tag, 1, o.length_nm,
+  select f.line || array[-2, o.metal_out_id], cardinality(f.line), o.class::text, coalesce(o.reason, o.class::text), f.tag, 1, o.length_nm,
       guard.mass_g(o.length_nm, f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document, f.receipt,
-      o.class::text, h.true_at, coalesce(o.named, h.who), f.is_held
+      coalesce((select format('sold to %s, note %s', c.name, sh.note) from book.shipment sh join book.party c on c.party_id = sh.customer_id
+        where sh.shipment_id = o.shipment_id), o.class::text), h.true_at, coalesce(o.named, h.who), f.is_held
     from fact f join book.metal_out o on o.piece_id = f.piece_id
     left join book.happening h on h.tbl = 'metal_out' and h.row_id = o.metal_out_id and h.sets ? 'metal_out_id'
     where p_order is null;
@@ -56,12 +57,13 @@ declare
 begin
   if p_kind = 'order' then
     select array_agg(distinct a) into v_pieces from cut_line c join stroke s using (cut_line_id) join piece e on e.piece_id = s.piece_id,
-      unnest(e.path) a where c.order_no = p_name;
+      unnest(e.path || e.before_path) a where c.order_no = p_name;
   elsif p_kind = 'heat' then
     select array_agg(e.piece_id) into v_pieces from lot l join piece e using (lot_id) left join party m on m.party_id = l.mill_id
       where l.heat = p_name and (p_mill is null or m.name = p_mill);
   elsif p_kind = 'piece' then
-    select array_agg(distinct q.piece_id) into v_pieces from piece e join piece q on q.path @> array[e.piece_id] or q.piece_id = any (e.path)
+    select array_agg(distinct q.piece_id) into v_pieces from piece e join piece q
+      on q.path @> array[e.piece_id] or q.before_path @> array[e.piece_id] or q.piece_id = any (e.path || e.before_path)
       where e.tag = upper(p_name) or e.old_tag = p_name;
   else
     raise exception using errcode = 'HK026', message = format('"%s" cannot be traced; expected order, heat or piece', p_kind);
@@ -69,9 +71,10 @@ begin
   return query select * from guard.trace_lines(v_pieces, case when p_kind = 'order' then p_name end) t order by t.sort;
 end $$;
 
+-- taken over and passed on: the same metal under another tag, in another lot or of another owner. Missing is unexplained.
 -- The metal balance of every lot of a heat, or of the lots an order was cut from: what came in = where it is or went.
 create function api.metal_balance(p_kind text, p_name text, p_mill text default null)
-  returns table (mill text, heat text, grade text, section text, condition text, papers text, class text, is_in boolean,
+  returns table (lot_id bigint, mill text, heat text, grade text, section text, condition text, papers text, class text, is_in boolean,
     length_nm bigint, mass_g bigint)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
@@ -83,18 +86,20 @@ begin atomic
         when 'order' then l.lot_id in (select s.lot_id from book.stroke s join book.cut_line c using (cut_line_id) where c.order_no = p_name)
         when 'piece' then l.lot_id = (select e.lot_id from book.piece e where e.tag = upper(p_name) or e.old_tag = p_name limit 1) end),
   entry as (
-    select lot_id, 'received' as class, true as is_in, made_length_nm as nm from book.piece where parent_id is null
-    union all select lot_id, case when state = 'at saw' then 'at saw' else 'on hand' end, false, length_nm from book.piece where length_nm > 0
+    select lot_id, case when before_id is null then 'received' else 'taken over' end as class, true as is_in, made_length_nm as nm
+      from book.piece where parent_id is null
+    union all select lot_id, case state when 'at saw' then 'at saw' when 'missing' then 'unexplained' else 'on hand' end, false, length_nm
+      from book.piece where length_nm > 0
     union all select lot_id, case class when 'good' then case when shipment_line_id is null then 'on site' else 'shipped' end else class::text end,
         false, length_nm from book.stroke where length_nm > 0
     union all select lot_id, 'kerf', false, kerf_nm from book.stroke
     union all select lot_id, class::text, false, length_nm from book.metal_out
     union all select distinct lot_id, 'unexplained', false, 0 from book.piece)
-  select w.mill, w.heat, w.grade, w.section, w.condition, w.papers::text, t.class, t.is_in, sum(t.nm)::bigint,
+  select w.lot_id, w.mill, w.heat, w.grade, w.section, w.condition, w.papers::text, t.class, t.is_in, sum(t.nm)::bigint,
       guard.mass_g(sum(t.nm)::bigint, w.area_um2, w.density_kg_m3)
     from wanted w join entry t using (lot_id)
     group by w.lot_id, w.mill, w.heat, w.grade, w.section, w.condition, w.papers, w.area_um2, w.density_kg_m3, t.class, t.is_in
     order by w.mill, w.heat, w.section, w.lot_id, t.is_in desc,
-      array_position(array['received', 'shipped', 'on site', 'on hand', 'at saw', 'kerf', 'trim', 'crop', 'reject', 'test slice', 'scrap',
-        'sold', 'returned', 'unexplained'], t.class);
+      array_position(array['received', 'taken over', 'shipped', 'on site', 'on hand', 'at saw', 'kerf', 'trim', 'crop', 'reject', 'test slice', 'scrap',
+        'sold', 'returned', 'passed on', 'unexplained'], t.class);
 end;

@@ -138,7 +138,15 @@ begin atomic
     ('open_piece', 'open_piece_id', 'layout', 'layout_id'), ('handover', 'handover_id', 'saw', 'saw_id'),
     ('first_piece', 'first_piece_id', 'saw', 'saw_id'), ('defect_report', 'defect_report_id', 'piece', 'piece_id'),
     ('consent', 'consent_id', 'cut_line', 'cut_line_id'), ('saw_capacity', 'saw_capacity_id', 'saw', 'saw_id'),
-    ('offline_deed', 'offline_deed_id', 'device', 'device_id');
+    ('offline_deed', 'offline_deed_id', 'device', 'device_id'),
+    ('calibration', 'calibration_id', 'device', 'device_id'), ('grade_limit', 'grade_limit_id', 'grade', 'grade_id'),
+    ('photo', 'photo_id', 'piece', 'piece_id'), ('piece_note', 'piece_note_id', 'piece', 'piece_id'),
+    ('outside_trip', 'outside_trip_id', 'piece', 'piece_id'), ('transfer', 'transfer_id', 'piece', 'piece_id'),
+    ('purchase_line', 'purchase_line_id', 'purchase_line', 'purchase_line_id'),
+    ('expected_promise', 'expected_promise_id', 'purchase_line', 'purchase_line_id'),
+    ('customer_return', 'customer_return_id', 'customer_return', 'customer_return_id'),
+    ('stock_count', 'stock_count_id', 'stock_count', 'stock_count_id'),
+    ('count_line', 'count_line_id', 'stock_count', 'stock_count_id');
 end;
 
 do $$

@@ -57,3 +57,29 @@ language sql volatile security definer set search_path = book, pg_catalog, pg_te
 begin atomic
   insert into book.conflict (kind, piece_id, words) values (p_kind, p_piece, p_words);
 end;
+
+-- The beginning of a deed whose body is one JSON object: "true_at", "device" and "reason" are read from it.
+create function guard.begin_body(p_deed text, p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if p is null or jsonb_typeof(p) <> 'object' then
+    raise exception using errcode = 'HK026', message = p_deed || ' is told nothing', hint = 'expected a JSON object';
+  end if;
+  return guard.begin_deed(p_deed, p_request, p, (p ->> 'true_at')::timestamptz, p ->> 'device', nullif(btrim(p ->> 'reason'), ''));
+end $$;
+
+-- The words under this key; refused with `p_expected` where there are none.
+create function guard.said(p jsonb, p_key text, p_expected text) returns text
+language plpgsql stable as $$
+begin
+  if coalesce(btrim(p ->> p_key), '') = '' then
+    raise exception using errcode = 'HK026', message = format('%s is missing', replace(p_key, '_', ' ')), hint = 'expected ' || p_expected;
+  end if;
+  return btrim(p ->> p_key);
+end $$;
+
+-- How late a happening was entered, in words; null when it was at once (an hour is).
+create function guard.late_words(p_at timestamptz, p_true_at timestamptz, p_who text) returns text
+language sql stable
+return case when p_at - p_true_at >= interval '48 hours' then format('entered %s days later by %s', extract(epoch from p_at - p_true_at)::bigint / 86400, p_who)
+  when p_at - p_true_at >= interval '1 hour' then format('entered %s h later by %s', extract(epoch from p_at - p_true_at)::bigint / 3600, p_who) end;

@@ -1,19 +1,23 @@
 -- What no statement may do, whoever runs it: change whose or which metal a piece is, bring metal back without a
 -- word, promise or pull what is held, overload a place.
 
--- Why a piece may not be promised, pulled, cut or shipped now; null when it may.
+-- Why a piece may not be promised, pulled, cut or shipped now; null when it may. What it came from counts too, so
+-- children inherit the strictest at once and later; so does what the same metal was under another tag.
 create function guard.hold_words(p_piece bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select format('held by %s: %s', h.held_by, h.reason)
+return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason)
+    else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
   from book.piece p join book.lot l using (lot_id)
   join book.hold h on h.lifted_by is null and (h.lot_id = p.lot_id
     or (h.scope = 'heat' and h.heat = l.heat and (h.mill_id is null or h.mill_id = l.mill_id))
-    or h.piece_id = any (p.path))
+    or h.piece_id = any (p.path || p.before_path)
+    or h.document_id in (select n.document_id from book.document_lot n where n.lot_id = p.lot_id)
+    or h.receipt_id = (select r.receipt_id from book.receipt_line r where r.receipt_line_id = p.receipt_line_id))
   where p.piece_id = p_piece order by h.hold_id limit 1);
 
 create function guard.quarantine_words(p_piece bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select 'quarantined: ' || q.quarantine from book.piece p join book.piece q on q.piece_id = any (p.path)
+return (select 'quarantined: ' || q.quarantine from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
   where p.piece_id = p_piece and q.quarantine is not null order by q.piece_id limit 1);
 
 create function guard.blocked_words(p_piece bigint) returns text
@@ -33,8 +37,8 @@ begin
       hint = 'a wrong receipt is put right by correct_receipt, with the reason';
   end if;
   if tg_table_name = 'piece' then
-    if (new.made_length_nm, new.parent_id, new.path, new.tag, new.from_cut_id)
-         is distinct from (old.made_length_nm, old.parent_id, old.path, old.tag, old.from_cut_id) then
+    if (new.made_length_nm, new.parent_id, new.path, new.tag, new.from_cut_id, new.before_id, new.before_path)
+         is distinct from (old.made_length_nm, old.parent_id, old.path, old.tag, old.from_cut_id, old.before_id, old.before_path) then
       raise exception using errcode = 'HK031', constraint = 'identity_stays',
         message = format('%s: where a piece came from, its tag and how long it was made are not edited', old.tag);
     end if;
@@ -64,6 +68,7 @@ begin
     raise exception using errcode = 'HK031', constraint = 'identity_stays',
       message = format('%s names other ancestors than its parent', new.tag);
   end if;
+  new.before_path := (select before_path from piece where piece_id = new.parent_id);
   return new;
 end $$;
 create trigger ancestors before insert on book.piece for each row when (new.parent_id is not null)

@@ -28,7 +28,7 @@ return (with saw as (select g.grip_nm, g.trim_nm, (select kerf_nm from book.saw_
       and (l.grade_id, l.section_id) in (select l2.grade_id, l2.section_id from book.lot l2 join wanted on wanted.lot_id = l2.lot_id)
       and guard.blocked_words(e.piece_id) is null and guard.defect_words(e.lot_id) is null and guard.zone_ahead(e) is null
       and not exists (select from book.promise p where p.piece_id = e.piece_id and p.state = 'live' and p.expires_at > now())
-      and not exists (select from line where guard.may_not_serve(e.lot_id, e.owner_id, line.cut_line_id) is not null
+      and not exists (select from line where guard.piece_may_not_serve(e.piece_id, line.cut_line_id) is not null
         or guard.heat_rule_words(line.cut_line_id, e.lot_id) is not null
         or (line.one_heat is not null and e.lot_id <> (select lot_id from wanted)))
     order by e.length_nm, e.tag limit 1);
@@ -74,7 +74,7 @@ begin
     v_answer := array['HK042', format('%s: %s', p.tag, guard.taken_words(p))];
   else
     select string_agg(w, '; ') into v_words from unnest(p_lines) n cross join lateral (
-      select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, n), case when not guard.heat_agreed(p.piece_id, n) then guard.heat_rule_words(n, p.lot_id) end) as w) x where p_plan is null;
+      select coalesce(guard.piece_may_not_serve(p.piece_id, n), case when not guard.heat_agreed(p.piece_id, n) then guard.heat_rule_words(n, p.lot_id) end) as w) x where p_plan is null;
     if v_words is not null then
       v_answer := array['HK042', format('%s may not serve it: %s', p.tag, v_words)];
     else

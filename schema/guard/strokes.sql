@@ -15,7 +15,7 @@ end $$;
 create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count integer, n jsonb) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text := guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id);
+  v_words text := guard.piece_may_not_serve(p.piece_id, c.cut_line_id);
   v_heat text := guard.heat_rule_words(c.cut_line_id, p.lot_id);
 begin
   if v_words is not null then

@@ -80,7 +80,7 @@ TEST_F(ThePapers, CutAtRiskNothingShipsUntilTheCertificateIsFiledAndThenAllIsFre
 }
 
 TEST_F(ThePapers, OnlyQualityFilesAllowsHoldsAndReleases_42501) {
-  const std::string tag = shop.Receive({.read_from = "slip"}).at(0);
+  const std::string tag = shop.Receive({.read_from = "slip", .papers_state = "none"}).at(0);
   for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner}) {
     EXPECT_EQ(Code([&] { Do(*who, "release", {tag, "looked at it"}); }), "42501");
     EXPECT_EQ(Code([&] { Do(*who, "allow_at_risk", {"Vandrek", "M2208", "hurry"}); }), "42501");
@@ -93,7 +93,7 @@ TEST_F(ThePapers, WhoReceivedItDoesNotReleaseItWhereTheShopWantsTwoPersons_HK043
   Connection all = shop.book.As("all");
   Json body{{"note", "N9"},
             {"supplier", "Vandrek"},
-            {"lines", Json::array({LineJson({.read_from = "slip"}, "1")})}};
+            {"lines", Json::array({LineJson({.read_from = "slip", .papers_state = "none"}, "1")})}};
   const std::string tag = Do(all, "receive_delivery", {body.dump()})["lines"][0]["tags"][0];
   Do(shop.owner, "set_rules", {R"({"settings": {"two_person_release": "yes"}})"});
   EXPECT_EQ(Code([&] { Do(all, "release", {tag, "looked again"}); }), "HK043");

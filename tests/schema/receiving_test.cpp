@@ -28,8 +28,10 @@ TEST_F(Receiving, AMassOffByMoreThanTheSettingIsQuarantinedAndNamed) {
   EXPECT_TRUE(Line({.weighed_g = 245'000}).at("quarantined").is_null());
 }
 
-TEST_F(Receiving, AHeatReadFromTheSlipOnlyIsQuarantined) {
-  const Json line = Line({.read_from = "slip"});
+TEST_F(Receiving, AHeatReadFromTheSlipOnlyIsRefusedForMetalWithPapersAndQuarantinedElse_HK026) {
+  EXPECT_EQ(Code([&] { Line({.read_from = "slip"}); }), "HK026");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.piece"), 0);
+  const Json line = Line({.read_from = "slip", .papers_state = "none"});
   EXPECT_EQ(line.at("quarantined"), "the heat was read from the slip, not from the metal");
   shop.Certify("M2208");
   shop.AddLine({});

@@ -9,6 +9,7 @@
 #include "client/book/persons.h"
 #include "client/book/private_cluster.h"
 #include "client/book/schema_files.h"
+#include "tests/schema/every_stock_deed.h"
 #include "tests/schema/small_shop.h"
 
 namespace heatkeep {
@@ -114,6 +115,7 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Json opening{{"name", "start"},
                {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
   Do(shop.clerk, "open_balance", {opening.dump()});
+  DoEveryStockDeed(shop);
   Do(shop.quality, "seal_book", {});
   EXPECT_EQ(Failing(), Checks());
   // every deed there is was done here, or this test says which is missing

@@ -1,0 +1,167 @@
+-- Counting a place: frozen first, counted blind, the differences in millimetres and money looked at by another person.
+-- Nothing is put right before that.
+
+-- {"place"}: from now on nothing is taken from or put in the place, until the count is approved or given up.
+create function api.freeze_place(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('freeze_place', p_request, p);
+  v_place bigint;
+  v_count integer;
+begin
+  if v_again is not null then return v_again; end if;
+  v_place := guard.place(guard.said(p, 'place', 'the place'));
+  if exists (select from stock_count where place_id = v_place and state in ('open', 'counted')) then
+    raise exception using errcode = 'HK041', message = format('%s is being counted already', p ->> 'place');
+  end if;
+  insert into stock_count (place_id, state, started_by) values (v_place, 'open', session_user);
+  perform from lot where lot_id in (select lot_id from piece where place_id = v_place and length_nm > 0) order by lot_id for update;
+  update piece set frozen = true where place_id = v_place and length_nm > 0 and state = 'on rack';
+  get diagnostics v_count = row_count;
+  return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'frozen', true));
+end $$;
+
+-- The count of a place in this state, locked; refused where there is none.
+create function guard.count_of(p_place text, p_states text[]) returns book.stock_count
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  c stock_count;
+begin
+  select * into c from stock_count where place_id = guard.place(p_place) and state = any (p_states) for update;
+  if c.stock_count_id is null then
+    raise exception using errcode = 'HK043', message = format('no count of %s is %s', p_place, array_to_string(p_states, ' or ')), hint = 'freeze_place begins one';
+  end if;
+  return c;
+end $$;
+
+create function guard.unfreeze(p_place bigint) returns void
+language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  update book.piece set frozen = false where place_id = p_place and frozen;
+end;
+
+-- {"place","reason"}: the count is given up; nothing is changed by it.
+create function api.unfreeze_place(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('unfreeze_place', p_request, p);
+  c stock_count;
+begin
+  if v_again is not null then return v_again; end if;
+  c := guard.count_of(guard.said(p, 'place', 'the place'), array['open', 'counted']);
+  update stock_count set state = 'given up', words = guard.said(p, 'reason', 'why the count is given up') where stock_count_id = c.stock_count_id;
+  perform guard.unfreeze(c.place_id);
+  return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'frozen', false));
+end $$;
+
+-- {"place","seen":[{"tag","length_nm"?} | {"section":{},"length_nm","marks"}],"measured_with"?,"done":bool}: what is there, whatever the
+-- book says. With "done" the counting ends and the differences are worked out.
+create function api.count_seen(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('count_seen', p_request, p);
+  c stock_count;
+  e piece;
+  n jsonb;
+begin
+  if v_again is not null then return v_again; end if;
+  c := guard.count_of(guard.said(p, 'place', 'the place'), array['open']);
+  for n in select * from jsonb_array_elements(coalesce(p -> 'seen', '[]')) loop
+    if n ? 'tag' then
+      e := guard.piece_for_deed(n ->> 'tag');
+      if exists (select from count_line where stock_count_id = c.stock_count_id and piece_id = e.piece_id) then
+        raise exception using errcode = 'HK041', message = format('%s was counted already', e.tag);
+      end if;
+      insert into count_line (stock_count_id, piece_id, length_nm, doubt_nm) values (c.stock_count_id, e.piece_id, (n ->> 'length_nm')::bigint,
+        guard.doubt_nm((n ->> 'doubt_nm')::bigint, p ->> 'measured_with'));
+    else
+      insert into count_line (stock_count_id, section_id, length_nm, doubt_nm, marks) values (c.stock_count_id, guard.section(n -> 'section'),
+        guard.said(n, 'length_nm', 'the measured length')::bigint, guard.doubt_nm((n ->> 'doubt_nm')::bigint, p ->> 'measured_with'), coalesce(n ->> 'marks', 'none'));
+    end if;
+  end loop;
+  if coalesce((p ->> 'done')::boolean, false) then
+    update stock_count set state = 'counted', counted_by = session_user,
+      missing_nm = (select coalesce(sum(length_nm), 0) from guard.count_differences(c.stock_count_id) where what = 'not found'),
+      difference_nm = (select coalesce(sum(difference_nm), 0) from guard.count_differences(c.stock_count_id)),
+      difference_cents = (select coalesce(sum(cents), 0) from guard.count_differences(c.stock_count_id)) where stock_count_id = c.stock_count_id;
+  end if;
+  return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'lines', (select count(*) from count_line where stock_count_id = c.stock_count_id)));
+end $$;
+
+-- Where the count and the book differ. difference_nm: counted less book; cents: what that is worth.
+create function guard.count_differences(p_count bigint) returns table (piece_id bigint, what text, tag text, length_nm bigint, counted_nm bigint,
+  difference_nm bigint, cents bigint, doubt_nm bigint)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  select p.piece_id, 'not found', p.tag, p.length_nm, 0::bigint, -p.length_nm, -guard.worth_cents(p.piece_id, p.length_nm), null::bigint
+    from book.stock_count c join book.piece p on p.place_id = c.place_id and p.frozen and p.length_nm > 0
+    where c.stock_count_id = p_count and not exists (select from book.count_line n where n.stock_count_id = p_count and n.piece_id = p.piece_id)
+  union all
+  select p.piece_id, case when p.place_id is distinct from c.place_id then 'not here in the book' else 'other length' end, p.tag, p.length_nm, n.length_nm,
+      coalesce(n.length_nm, p.length_nm) - p.length_nm, sign(coalesce(n.length_nm, p.length_nm) - p.length_nm)::bigint
+        * guard.worth_cents(p.piece_id, abs(coalesce(n.length_nm, p.length_nm) - p.length_nm)), n.doubt_nm
+    from book.stock_count c join book.count_line n using (stock_count_id) join book.piece p on p.piece_id = n.piece_id
+    where c.stock_count_id = p_count and (p.place_id is distinct from c.place_id or n.length_nm <> p.length_nm)
+  union all
+  select null, 'without a tag', x.label || ', marks: ' || n.marks, 0, n.length_nm, n.length_nm, 0, n.doubt_nm
+    from book.count_line n join book.section x using (section_id) where n.stock_count_id = p_count;
+end;
+
+-- {"place","words"}: another person than the counter; above setting count_limit_cents it is the owner's. Only now what was
+-- not found is missing, lengths are what was measured, and metal without a tag is unknown metal in quarantine.
+create function api.approve_count(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('approve_count', p_request, p || jsonb_build_object('reason', coalesce(p ->> 'words', '')));
+  c stock_count;
+  d record;
+  n count_line;
+  e piece;
+  v_limit bigint := guard.setting('count_limit_cents', '10000')::numeric;
+  v_found jsonb := '[]';
+  v_missing jsonb := '[]';
+begin
+  if v_again is not null then return v_again; end if;
+  c := guard.count_of(guard.said(p, 'place', 'the place'), array['counted']);
+  if c.counted_by = session_user then
+    raise exception using errcode = 'HK043', message = format('%s was counted by you: another person approves it', p ->> 'place');
+  elsif (select coalesce(sum(abs(cents)), 0) from guard.count_differences(c.stock_count_id)) > v_limit and not pg_has_role(session_user, 'heatkeep_owner', 'member') then
+    raise exception using errcode = 'HK043', message = format('the differences of %s are worth more than %s: the owner approves them', p ->> 'place',
+      to_char(v_limit / 100.0, 'FM999999990.00')), hint = 'setting count_limit_cents';
+  end if;
+  for d in select * from guard.count_differences(c.stock_count_id) where piece_id is not null loop
+    perform guard.said(p, 'words', 'what the differences come from, or what was looked for');
+    select * into e from piece where piece_id = d.piece_id for update;
+    if d.what = 'not found' then
+      perform guard.drop_promise(e.piece_id, 'not found when ' || (p ->> 'place') || ' was counted');
+      update piece set state = 'missing', place_id = null, bundle_id = null, frozen = false where piece_id = e.piece_id;
+      v_missing := v_missing || to_jsonb(e.tag);
+    elsif e.length_nm > 0 and e.state in ('on rack', 'missing') then
+      if d.counted_nm is not null then
+        perform guard.set_measured(e, d.counted_nm, d.doubt_nm, null, format('counted in %s: %s', p ->> 'place', p ->> 'words'));
+      end if;
+      update piece set place_id = c.place_id, state = 'on rack' where piece_id = e.piece_id;
+    else
+      perform guard.raise_conflict('counted though it is not here', e.piece_id, format('%s was counted in %s; in the book it is %s', e.tag, p ->> 'place', e.state));
+    end if;
+  end loop;
+  perform guard.unfreeze(c.place_id);
+  for n in select * from count_line where stock_count_id = c.stock_count_id and section_id is not null loop
+    e := guard.book_found(n.section_id, n.length_nm, n.doubt_nm, n.marks, c.place_id);
+    v_found := v_found || jsonb_build_object('tag', e.tag, 'length_nm', n.length_nm, 'hint', guard.found_hint(n.section_id, n.length_nm));
+  end loop;
+  update stock_count set state = 'approved', approved_by = session_user, words = p ->> 'words' where stock_count_id = c.stock_count_id;
+  return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'missing', v_missing, 'found', v_found, 'difference_nm', c.difference_nm, 'cents', c.difference_cents));
+end $$;
+
+-- While a count is open nobody sees what the book expects of it.
+create view api.counts as
+  select c.stock_count_id as count_id, w.name as place, c.state, c.started_by, c.counted_by, c.approved_by, c.words,
+      (select count(*) from book.count_line n where n.stock_count_id = c.stock_count_id and n.piece_id is not null) as tags,
+      (select coalesce(sum(coalesce(n.length_nm, p.length_nm)), 0)::bigint from book.count_line n join book.piece p using (piece_id)
+        where n.stock_count_id = c.stock_count_id and c.state <> 'open') as counted_nm,
+      c.missing_nm, c.difference_nm, c.difference_cents
+    from book.stock_count c join book.place w using (place_id);
+create view api.count_differences as
+  select c.stock_count_id as count_id, w.name as place, d.what, d.tag, d.length_nm, d.counted_nm, d.difference_nm, d.cents
+    from book.stock_count c join book.place w using (place_id) cross join lateral guard.count_differences(c.stock_count_id) d where c.state = 'counted';

@@ -1,0 +1,81 @@
+-- Papers after the metal: chased by date, replaced by their issuer, and what waits for them.
+
+-- {"issuer","number","reason",...as file_document}: the issuer's corrected version. Both are kept; the answer lists the
+-- pieces and shipments that the old one went with.
+create function api.replace_document(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('replace_document', p_request, p);
+  d document;
+  v_new document;
+begin
+  if v_again is not null then return v_again; end if;
+  perform guard.said(p, 'reason', 'why the issuer replaced it');
+  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
+  if d.document_id is null then
+    raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'), hint = 'file_document files the first';
+  end if;
+  v_new := guard.file_document(p, d.version + 1, d.document_id);
+  perform guard.accept(v_new.document_id);
+  return guard.end_deed(jsonb_build_object('number', d.number, 'version', v_new.version,
+    'pieces', (select coalesce(jsonb_agg(e.tag order by e.tag), '[]') from piece e join document_lot using (lot_id) where document_id = d.document_id),
+    'shipments', (select coalesce(jsonb_agg(distinct h.note), '[]') from document_lot n join stroke s using (lot_id)
+      join shipment_line using (shipment_line_id) join shipment h using (shipment_id) where n.document_id = d.document_id),
+    'sold', (select coalesce(jsonb_agg(distinct h.note), '[]') from document_lot n join metal_out o using (lot_id) join shipment h using (shipment_id)
+      where n.document_id = d.document_id)));
+end $$;
+
+-- {"mill","heat","chase_on","words"}: asked for again on that day.
+create function api.chase_papers(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('chase_papers', p_request, p);
+  v_count integer;
+begin
+  if v_again is not null then return v_again; end if;
+  update lot set chase_on = guard.said(p, 'chase_on', 'the day it is asked for next')::date, chase_words = guard.said(p, 'words', 'who was asked, and what was answered')
+    where mill_id = guard.party(p ->> 'mill') and heat = p ->> 'heat' and papers_state = 'awaited';
+  get diagnostics v_count = row_count;
+  if v_count = 0 then
+    raise exception using errcode = 'HK026', message = format('no lot of heat %s of %s waits for papers', p ->> 'heat', p ->> 'mill');
+  end if;
+  return guard.end_deed(jsonb_build_object('lots', v_count, 'chase_on', p ->> 'chase_on'));
+end $$;
+
+-- [{"grade","element","least"?,"most"?,"source"}] in units of 0.000 001 %: what an analysis must keep to. Known ones stay.
+create function api.define_limits(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('define_limits', p_request, p);
+  v_count integer;
+begin
+  if v_again is not null then return v_again; end if;
+  insert into grade_limit (grade_id, element, least_ppm_x100, most_ppm_x100, source)
+    select guard.grade(n ->> 'grade'), n ->> 'element', (n ->> 'least')::bigint, (n ->> 'most')::bigint, n ->> 'source' from jsonb_array_elements(p) n
+    on conflict (grade_id, element) do nothing;
+  get diagnostics v_count = row_count;
+  return guard.end_deed(jsonb_build_object('added', v_count));
+end $$;
+
+-- What waits for a lot's papers: pieces here, cut pieces on site, and open order lines it is cut for.
+create view api.waiting_for_papers as
+  with waits as (select l.*, m.name as mill from book.lot l left join book.party m on m.party_id = l.mill_id where l.papers_state = 'awaited')
+  select w.mill, w.heat, p.kind::text as what, p.tag as name, 1::bigint as count, p.length_nm from waits w join book.piece p using (lot_id) where p.length_nm > 0
+  union all
+  select w.mill, w.heat, 'cut piece', c.order_no || '/' || c.line_no, count(*), s.length_nm
+    from waits w join book.stroke s using (lot_id) join book.cut_line c using (cut_line_id)
+    where s.class = 'good' and s.shipment_line_id is null group by w.mill, w.heat, c.order_no, c.line_no, s.length_nm
+  union all
+  select w.mill, w.heat, 'order line', c.order_no || '/' || c.line_no, 1, null
+    from waits w join book.cut_line c on not c.cancelled and exists (select from book.stroke s where s.lot_id = w.lot_id and s.cut_line_id = c.cut_line_id
+      and s.class = 'good' and s.shipment_line_id is null);
+
+-- The lots whose papers are awaited, the day they are to be asked for first.
+create view api.papers_awaited as
+  select l.chase_on, current_date - l.chase_on as days_late, m.name as mill, l.heat, g.designation as grade, x.label as section, l.condition, l.chase_words, l.at_risk_by,
+      (select count(*) from book.piece p where p.lot_id = l.lot_id and p.length_nm > 0) as pieces,
+      (select coalesce(sum(length_nm), 0)::bigint from book.piece p where p.lot_id = l.lot_id) as length_nm,
+      (select string_agg(distinct format('note %s of %s', r.note, s.name), ', ') from book.receipt_line n join book.receipt r using (receipt_id)
+        left join book.party s on s.party_id = r.supplier_id where n.lot_id = l.lot_id and r.kind = 'delivery') as receipts
+    from book.lot l left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id) join book.section x using (section_id)
+    where l.papers_state = 'awaited';

@@ -1,0 +1,57 @@
+-- Measured lengths: what was read, how far it may be off, and with what.
+
+create function guard.device(p_name text) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint;
+begin
+  select device_id into v_id from device where name = btrim(p_name);
+  if v_id is null then
+    raise exception using errcode = 'HK026', message = format('no tape, readout or scanner is called "%s"', p_name),
+      hint = 'the devices are listed in api.devices; add_device adds one';
+  end if;
+  return v_id;
+end $$;
+
+-- The doubt of what was measured: as said, else that of the device's newest calibration, else the shop's tape.
+create function guard.doubt_nm(p_said bigint, p_device text) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return coalesce(p_said, case when coalesce(p_device, '') <> '' then (select doubt_nm from calibration where device_id = guard.device(p_device)
+    order by calibrated_on desc limit 1) end, guard.setting('tape_doubt_nm', '1000000')::bigint);
+end $$;
+
+-- What is wrong with the device that was measured with; null when nothing.
+create function guard.device_words(p_device text) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case when c.device_id is null then format('%s was never calibrated', d.name)
+    when c.due_on < current_date then format('the calibration of %s ended on %s: calibrate it, then measure again', d.name, c.due_on) end
+  from book.device d left join lateral (select * from book.calibration where device_id = d.device_id order by calibrated_on desc limit 1) c on true
+  where d.name = btrim(p_device));
+
+-- {"length_nm","doubt_nm"?,"measured_with"?}: books a piece as measured; the difference is named unexplained.
+create function guard.measure(p book.piece, m jsonb, p_cause text) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.set_measured(p, (m ->> 'length_nm')::bigint, guard.doubt_nm((m ->> 'doubt_nm')::bigint, m ->> 'measured_with'), null, p_cause);
+  if coalesce(m ->> 'measured_with', '') <> '' then
+    update piece set measured_with = guard.device(m ->> 'measured_with') where piece_id = p.piece_id;
+  end if;
+end $$;
+
+-- The difference to what was written is named unexplained, with the cause and who measured.
+create function guard.set_measured(p book.piece, p_length_nm bigint, p_doubt_nm bigint, p_cut bigint, p_cause text) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if p_length_nm <= 0 or p_length_nm > p.made_length_nm or p.length_nm = 0 then
+    raise exception using errcode = 'HK034', message = format('%s cannot measure %s mm: it is %s and was made %s mm long',
+      p.tag, trim_scale(p_length_nm / 1e6::numeric), p.state, trim_scale(p.made_length_nm / 1e6::numeric)),
+      hint = 'measure again; no piece is longer than it ever was';
+  end if;
+  if p_length_nm <> p.length_nm then
+    insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named)
+      values (p.piece_id, p.lot_id, p.owner_id, p_cut, 'unexplained', p.length_nm - p_length_nm, p_cause, session_user);
+  end if;
+  update piece set length_nm = p_length_nm, doubt_nm = coalesce(p_doubt_nm, doubt_nm) where piece_id = p.piece_id;
+end $$;
+

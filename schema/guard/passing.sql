@@ -1,0 +1,75 @@
+-- Metal that leaves, or goes on under another tag; and what a piece may still be used for.
+
+-- A piece that may be changed by a person's word: it is here, not at a saw, not being counted and not held.
+create function guard.free_to_change(p book.piece, p_what text) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_held text := guard.hold_words(p.piece_id);
+begin
+  if p.length_nm = 0 or p.state in ('at saw', 'in transit', 'outside', 'missing') then
+    raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what);
+  elsif p.frozen then
+    raise exception using errcode = 'HK040', message = format('%s cannot be %s: its place is being counted', p.tag, p_what),
+      hint = 'wait until the count is approved';
+  elsif v_held is not null then
+    raise exception using errcode = 'HK040', message = format('%s cannot be %s: it is %s', p.tag, p_what, v_held),
+      hint = 'quality lifts the hold first, or condemns the metal';
+  end if;
+end $$;
+
+-- The whole rest of a piece leaves: one entry, and nothing of it is here any more.
+create function guard.leave(p book.piece, p_class text, p_state text, p_reason text, p_shipment bigint default null) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.drop_promise(p.piece_id, p_reason);
+  insert into metal_out (piece_id, lot_id, owner_id, class, length_nm, reason, named, shipment_id)
+    values (p.piece_id, p.lot_id, p.owner_id, p_class::out_class, p.length_nm, p_reason, session_user, p_shipment);
+  update piece set length_nm = 0, state = p_state::piece_state, place_id = null, bundle_id = null where piece_id = p.piece_id;
+end $$;
+
+-- The same metal from now on under a new tag, in another lot or of another owner; the old tag stays in its history.
+create function guard.pass_on(p book.piece, p_lot bigint, p_owner bigint, p_place bigint, p_why text) returns text
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_tag text := guard.new_tag((select site_id from place where place_id = p_place));
+begin
+  perform guard.leave(p, 'passed on', 'passed on', format('%s; now %s', p_why, v_tag));
+  insert into piece (piece_id, tag, kind, lot_id, owner_id, path, before_id, before_path, receipt_line_id, made_length_nm, length_nm,
+      doubt_nm, ends, mark_end, place_id, state, cents_per_tonne, measured_with)
+    overriding system value
+    values (v_id, v_tag, p.kind, p_lot, p_owner, array[v_id], p.piece_id, coalesce(p.before_path, '{}') || p.path, p.receipt_line_id,
+      p.length_nm, p.length_nm, p.doubt_nm, p.ends, p.mark_end, p_place, 'on rack', p.cents_per_tonne, p.measured_with);
+  return v_tag;
+end $$;
+
+-- The strongest papers a piece may serve: its lot's, or less where it or what it came from was limited.
+create function guard.papers_of(p_piece bigint) returns book.papers
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path)))
+  from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
+
+create function guard.limit_words(p_piece bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(distinct q.limit_words, '; ') from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
+  where p.piece_id = p_piece and q.limit_words is not null);
+
+-- Why this piece may not serve this line; null when it may.
+create function guard.piece_may_not_serve(p_piece bigint, p_line bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, p_line), (select case when guard.papers_of(p_piece) < c.papers
+      and not guard.consented(p_line, null, null, guard.papers_of(p_piece)) then 'its use is limited: ' || guard.limit_words(p_piece) end from book.cut_line c where c.cut_line_id = p_line))
+  from book.piece p where p.piece_id = p_piece);
+
+-- Lets a live promise of a piece go; its layout is dropped from the plan. Nothing where there is none.
+create function guard.drop_promise(p_piece bigint, p_why text) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_layout bigint;
+begin
+  update promise set state = 'released', words = words || '; ' || p_why where piece_id = p_piece and state = 'live'
+    and not exists (select from piece where piece_id = p_piece and state = 'at saw')
+    returning layout_id into v_layout;
+  update layout set state = 'dropped' where layout_id = v_layout and state = 'promised';
+end $$;
+
