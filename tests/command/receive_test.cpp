@@ -94,7 +94,7 @@ TEST_F(Receive, NamesEveryWordTheBookDoesNotKnowByItsLine) {
 
 TEST_F(Receive, SaysWhatDoesNotAgreeAndQuarantinesIt) {
   const Ran ran = Take(std::string(kHead) + "N1,Vandrek,Vandrek,K3317,metal,42CrMo4,round 80,6000,10,11,,,,awaited\n" +
-                       "N1,Vandrek,Vandrek,K3371,slip,42CrMo4,round 80,6000,1,1,,,,awaited\n" +
+                       "N1,Vandrek,Vandrek,K3371,slip,42CrMo4,round 80,6000,1,1,,,,none\n" +
                        "N1,Vandrek,Vandrek,,none,42CrMo4,round 80,6000,1,1,,,,none\n" +
                        "N1,Vandrek,Vandrek,O7715,metal,42CrMo4,round 80,1000,1,1,45 kg,,,none\n" +
                        "N1,Vandrek,Vandrek,07715,metal,42CrMo4,round 80,1000,1,1,,,,none\n");

@@ -97,6 +97,16 @@ TEST_F(Scenarios, CustomersOwnMetalServesThatCustomerOnlyAndItsRestIsKept) {
   EXPECT_EQ(Code([&] { shop.Promise(rest, {{.count = 1, .length = 400, .line = "other"}}); }), "HK042");
   EXPECT_EQ(shop.Number("select sum(mass_g)::bigint as n from api.stock_on_hand where owner = 'Ister'"),
             54821);  // 3 490 mm at 15.708 kg/m
+  EXPECT_EQ(shop.Number("select sum(mass_g)::bigint as n from api.customer_property where owner = 'Ister'"), 54821);
+  // the other customer's piece comes from our own bar, and only that is worth anything to us
+  Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "1.4404", "cents_per_tonne": 480000, "scrap_cents_per_tonne": 120000}]})"});
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_value"), 0);
+  const std::string ours = shop.Receive({.heat = "E2", .grade = "1.4404", .condition = "", .length = 4000, .papers_state = "none", .round = 50}).at(0);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where owner <> 'ours' and tag = $1", {ours}), 0);
+  shop.Fetch(ours, {{.count = 1, .length = 400, .line = "other"}});
+  const std::string left = shop.Record(ours, {Trim(), Good(1, 400, "other")}, DropLeft(3586)).at("drop_tag");
+  EXPECT_EQ(shop.LengthOf(left), Mm(3586));  // 4 000 - 12 - 402
+  EXPECT_EQ(shop.Number("select sum(length_nm)::bigint as n from api.stock_value"), Mm(3586));
 }
 
 // 25 x 280 with 3.1: the 3.1 bar gives 21, the 2.2 bar gives none whatever is short.
@@ -116,6 +126,11 @@ TEST_F(Scenarios, PapersThatAreTooWeakAreNotTakenEvenForTheLastFour) {
   EXPECT_EQ(shop.Number("select missing as n from api.plan_shorts"), 4);
   EXPECT_EQ(Code([&] { shop.Promise(strong, {{.count = 22, .length = 280}}); }),
             "");  // answered as taken, not refused
+  ASSERT_EQ(shop.Pull(strong).value("tag", ""), strong);
+  shop.Record(strong, {Trim(), Good(21, 280)}, ScrapLeft());
+  const Json part = shop.Ship("D1", 21);
+  EXPECT_EQ(part.at("lines"), Json::array({{{"order", "O1"}, {"line", "10"}, {"mill", "Vandrek"}, {"heat", "T901"}, {"count", 21}}}));
+  EXPECT_EQ(Code([&] { shop.Ship("D2", 4); }), "HK034");
 }
 
 // Five bars of one heat in a bundle whose dead end is 120: 19 each of 95 x 300 and five rests of 250.
