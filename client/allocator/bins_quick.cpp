@@ -39,20 +39,17 @@ class OneBin {
     --left_[At(first)];
     const std::int64_t rest = bins_.capacity - bins_.size[At(first)];
     least_ = rest + 1;
-    std::size_t last = order_.size();
-    for (std::size_t n = order_.size(); n-- > 0;)
-      if (left_[At(order_[n])] > 0) {
-        shortest_ = bins_.size[At(order_[n])];
-        last = n + 1;
+    shortest_ = bins_.capacity;
+    for (std::size_t i = left_.size(); i-- > 0;)
+      if (left_[i] > 0) {
+        shortest_ = bins_.size[i];
         break;
       }
-    for (std::size_t n = 0; n < last; ++n)
-      if (left_[At(order_[n])] > 0) shortest_ = std::min(shortest_, bins_.size[At(order_[n])]);
     Extend(0, rest);
     ++left_[At(first)];
     return best_;
   }
-  int seen() const { return seen_; }
+  std::int64_t steps() const { return steps_; }
 
  private:
   bool Extend(std::size_t from, std::int64_t rest) {
@@ -63,9 +60,10 @@ class OneBin {
     }
     if (rest < shortest_) return false;
     for (std::size_t n = from; n < order_.size(); ++n) {
-      if (++seen_ > looks_) return true;
+      ++steps_;
       const int i = order_[n];
       if (left_[At(i)] == 0 || bins_.size[At(i)] > rest) continue;
+      if (++seen_ > looks_) return true;
       --left_[At(i)];
       now_.push_back(i);
       const bool done = Extend(n, rest - bins_.size[At(i)]);
@@ -80,6 +78,7 @@ class OneBin {
   const std::vector<int>& order_;
   std::vector<int>& left_;
   int looks_, seen_ = 0;
+  std::int64_t steps_ = 0;
   std::int64_t enough_ = 0, least_ = 0, shortest_ = 1;
   std::vector<int> now_, best_;
 };
@@ -197,8 +196,9 @@ Packing OneByOne(const Bins& bins, const std::vector<int>& demand, std::int64_t 
     }
     const std::int64_t more = goal - static_cast<std::int64_t>(all.size());
     const std::int64_t waste = more > 0 ? (more * bins.capacity - need) / more : 0;
+    const std::int64_t before = one.steps();
     all.push_back(one.Filled(static_cast<int>(first), std::max<std::int64_t>(0, waste)));
-    control.spend(2 * one.seen());
+    control.spend(2 * (one.steps() - before));
     for (int i : all.back()) {
       --left[At(i)];
       need -= bins.size[At(i)];

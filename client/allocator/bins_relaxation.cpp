@@ -72,7 +72,7 @@ void BinsRelaxation::Follow(const std::vector<std::int64_t>& price, std::vector<
   }
 }
 
-std::int64_t BinsRelaxation::Solve(const std::vector<int>& demand, std::int64_t target, int rounds) {
+std::int64_t BinsRelaxation::Solve(const std::vector<int>& demand, std::int64_t target, int rounds, std::int64_t known) {
   ClpSimplex& clp = lp_->clp;
   bool changed = false;
   for (std::size_t i = 0; i < demand.size(); ++i) {
@@ -93,6 +93,7 @@ std::int64_t BinsRelaxation::Solve(const std::vector<int>& demand, std::int64_t 
   bool missed = changed;
   for (int round = 0; round < rounds; ++round) {
     if (control_.enough() || !Resolve(round == 0 && changed)) return bound;
+    if (clp.objectiveValue() <= static_cast<double>(known) - 1e-6) return bound;
     std::vector<double> at = dual_;
     const bool smooth = !missed;
     if (smooth)
@@ -119,9 +120,9 @@ std::int64_t BinsRelaxation::Solve(const std::vector<int>& demand, std::int64_t 
       double worth = 0;
       for (const auto& [item, count] : fill) worth += dual_[At(item)] * count;
       if (worth <= 1 + 1e-8) continue;
-      const std::size_t known = fills_.size();
+      const std::size_t before_it = fills_.size();
       Add(fill);
-      added = added || fills_.size() > known;
+      added = added || fills_.size() > before_it;
     }
     if (added) missed = changed;
     else if (smooth) missed = true;

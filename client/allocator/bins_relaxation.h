@@ -22,8 +22,9 @@ class BinsRelaxation {
   BinsRelaxation& operator=(const BinsRelaxation&) = delete;
 
   // A bound for packing `demand` (at most that of the bins); less than the best one if `rounds` or `enough` or a bound
-  // of `target` ended it. Fills found stay for the next call.
-  std::int64_t Solve(const std::vector<int>& demand, std::int64_t target, int rounds);
+  // of `target` ended it, or it can be seen that the bound will not come above `known`. Fills found stay for the next
+  // call.
+  std::int64_t Solve(const std::vector<int>& demand, std::int64_t target, int rounds, std::int64_t known = 0);
 
   // Of the last call: the prices of its best bound, and what no fill of at most that demand is worth more than.
   const std::vector<std::int64_t>& price() const { return price_; }

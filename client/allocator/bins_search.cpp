@@ -30,6 +30,7 @@ class Search {
  private:
   bool Closed() const { return BinsIn(best_) <= bound_; }
   void Take(Packing packing) {
+    if (met_.size() < 20 * bins_.size.size()) met_.insert(met_.end(), packing.begin(), packing.end());
     if (best_.empty() || BinsIn(packing) < BinsIn(best_)) best_ = std::move(packing);
   }
 
@@ -44,9 +45,9 @@ class Search {
   }
 
   void Relax() {
-    BinsRelaxation relaxation(bins_, best_, control_);
-    bound_ = std::max(bound_, relaxation.Solve(bins_.demand, BinsIn(best_), effort_));
-    for (int dive = 0; dive < 6 && !Closed() && !control_.enough(); ++dive) {
+    BinsRelaxation relaxation(bins_, met_, control_);
+    bound_ = std::max(bound_, relaxation.Solve(bins_.demand, BinsIn(best_), effort_, bound_));
+    for (int dive = 0; dive < 12 && !Closed() && !control_.enough(); ++dive) {
       if (dive > 0) relaxation.Solve(bins_.demand, BinsIn(best_), 60);
       Dive(relaxation, dive > 0);
     }
@@ -107,6 +108,7 @@ class Search {
   Chance chance_;
   int effort_;
   Packing best_;
+  Packing met_;  // fills of the quick packings
   std::int64_t bound_ = 0;
 };
 

@@ -71,6 +71,21 @@ Problem Triplets(std::uint64_t seed, int bins) {
   return SingleLength(1000, items);
 }
 
+Problem AroundMean(std::uint64_t seed, int n, int capacity, int share, int percent) {
+  const int mean = capacity / share, delta = mean * percent / 100;
+  return Uniform(seed, n, capacity, mean - delta, mean + delta);
+}
+
+Problem FullBins(std::uint64_t seed, int bins, int capacity) {
+  Dice dice(seed);
+  std::vector<int> items;
+  for (int i = 0; i < bins; ++i) {
+    const int a = dice.Between(capacity / 3, capacity / 2), b = dice.Between((capacity - a) * 2 / 5, (capacity - a) / 2);
+    items.insert(items.end(), {a, b, capacity - a - b});
+  }
+  return SingleLength(capacity, items);
+}
+
 Problem CutGen1(std::int64_t seed, int kinds, int capacity, double v1, double v2, int average_demand) {
   Lehmer random(seed);
   std::vector<int> lengths;
