@@ -10,15 +10,17 @@ namespace {
 std::size_t At(std::int64_t i) { return static_cast<std::size_t>(i); }
 __extension__ using Wide = __int128;
 
-// Every filling around the first cut left to which nothing can be added, within a loss and a waste.
+// Every filling around the first cut left to which nothing can be added, within a loss and a waste. Left out are those
+// that some other one can stand for: a cut of it changed for a longer one still left, or two cuts for one at least as
+// long as both (what was changed goes where the longer one would have been); but not if `wanted` has it.
 class Fillings {
  public:
   static constexpr std::size_t kMost = 20'000;
   static constexpr std::int64_t kMostSteps = 5'000'000, kMostTable = 4'000'000;
 
   Fillings(const Bins& bins, const std::vector<int>& rest, const std::vector<std::int64_t>& price, std::int64_t top,
-           std::int64_t loss, std::int64_t waste)
-      : bins_(bins), left_(rest), price_(price), least_price_(top - loss), least_size_(bins.capacity - waste), counts_(rest.size(), 0) {
+           std::int64_t loss, std::int64_t waste, const std::map<Fill, double>& wanted)
+      : bins_(bins), left_(rest), wanted_(wanted), price_(price), least_price_(top - loss), least_size_(bins.capacity - waste), counts_(rest.size(), 0) {
     const std::size_t n = rest.size();
     if (static_cast<std::int64_t>(n) * (bins.capacity + 1) <= kMostTable) Table();
     ratio_.assign(n + 1, 0.0);
@@ -82,12 +84,34 @@ class Fillings {
     Fill fill;
     for (std::size_t j = 0; j < counts_.size(); ++j)
       if (counts_[j] > 0) fill.push_back({static_cast<int>(j), counts_[j]});
+    if (Replaceable(fill, bins_.capacity - size) && wanted_.count(fill) == 0) return true;
     found_->push_back({price, std::move(fill)});
     return found_->size() < kMost;
   }
 
+  // Is there a cut left of a size from `least` to `most`?
+  bool Left(std::int64_t least, std::int64_t most) const {
+    const auto descending = [](std::int64_t size, std::int64_t value) { return size > value; };
+    auto i = static_cast<std::size_t>(std::lower_bound(bins_.size.begin(), bins_.size.end(), most, descending) - bins_.size.begin());
+    for (; i < left_.size() && bins_.size[i] >= least; ++i)
+      if (counts_[i] < left_[i]) return true;
+    return false;
+  }
+  bool Replaceable(const Fill& fill, std::int64_t waste) const {
+    for (std::size_t a = 0; a < fill.size(); ++a) {
+      const std::int64_t one = bins_.size[At(fill[a].first)];
+      if (waste > 0 && Left(one + 1, one + waste)) return true;
+      for (std::size_t b = fill[a].second > 1 ? a : a + 1; b < fill.size(); ++b) {
+        const std::int64_t two = one + bins_.size[At(fill[b].first)];
+        if (Left(two, two + waste)) return true;
+      }
+    }
+    return false;
+  }
+
   const Bins& bins_;
   const std::vector<int>& left_;
+  const std::map<Fill, double>& wanted_;
   const std::vector<std::int64_t>& price_;
   std::int64_t least_price_, least_size_, steps_ = 0;
   std::vector<int> counts_;
@@ -134,7 +158,7 @@ bool BinsBranch::Children(const std::vector<int>& rest, std::int64_t more, std::
   std::map<Fill, double> use;
   for (auto& [fill, x] : relaxation_.Used()) use.emplace(std::move(fill), x);
   Fillings fillings(bins_, rest, price, top, static_cast<std::int64_t>(std::min<Wide>(loss, top)),
-                    static_cast<std::int64_t>(std::min<Wide>(waste, bins_.capacity)));
+                    static_cast<std::int64_t>(std::min<Wide>(waste, bins_.capacity)), use);
   std::vector<std::pair<std::int64_t, Fill>> found;
   const bool all = fillings.Run(found);
   control_.spend(3 * fillings.steps());

@@ -4,8 +4,8 @@
 // The last search asks whether N bins are enough. With prices p and T of the relaxation of what is left, N bins of
 // which every fill f is worth p f <= T can only hold all if the losses T - p f of the fills taken add up to at most
 // N T - p d; likewise the waste C - size f to at most N C - size d. The longest cut left goes in turn into every
-// filling to which nothing can be added that loses no more than that; the relaxation is solved anew for what is left;
-// rests that failed are remembered. When nothing is left to try, the answer is no.
+// filling that loses no more than that, to which nothing can be added and for which no other can stand; the relaxation
+// is solved anew for what is left; rests that failed are remembered. When nothing is left to try, the answer is no.
 #pragma once
 
 #include "client/allocator/bins.h"
