@@ -14,6 +14,7 @@
 #include "client/command/plan_command.h"
 #include "client/command/receive_command.h"
 #include "client/command/report_command.h"
+#include "client/command/saw_words.h"
 #include "client/command/section_command.h"
 #include "client/command/shop_command.h"
 #include "client/command/simulate_command.h"
@@ -369,6 +370,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddAllocate(root, words);
   AddPlan(root, words);
   AddSawing(root, words);
+  AddSaw(root, [&words] { return words.Call(); }, words.work);
   AddReports(root, words);
   AddSimulate(root, words);
   try {

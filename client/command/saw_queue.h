@@ -1,0 +1,29 @@
+// A saw off the network: deeds written to the saw's own disk, in order, each with its request number, and sent later.
+//
+// The file (client/queue/record_file.h) holds JSON records: {"block"} tag numbers and the device they were given to,
+// {"deed"} what was done, by which login and when, {"sent"} what became of it. A deed is acknowledged when it is on the
+// disk. Sending does each once, in the device's order and under the login that did it: it stops before the first deed of
+// somebody else. Killed half-way and run again it books nothing twice. What the book could not book as told is a conflict
+// there, kept with its words, and is named here.
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "client/command/with_book.h"
+
+namespace heatkeep::command {
+
+// heatkeep saw block --device D --site S --size N --queue FILE
+int RunSawBlock(const BookCall& call, const std::string& device, const std::string& site, int size, const std::string& file);
+
+// Puts a deed into the queue. Drops and pieces of stock get their tags from the block. 0, or 2 with the reason.
+int QueueDeed(const BookCall& call, const std::string& file, const std::string& deed, nlohmann::json body, const std::string& login, bool json);
+
+// heatkeep saw queue FILE: what waits and what was sent.
+int RunSawQueue(const BookCall& call, const std::string& file, bool json);
+
+// heatkeep saw send FILE: 0 all sent; 1 something became a conflict, or waits for another login; 4 the book was lost.
+int RunSawSend(const BookCall& call, const std::string& file, bool json);
+
+}  // namespace heatkeep::command

@@ -1,0 +1,75 @@
+#include "client/gateway/saw_readings.h"
+
+namespace heatkeep {
+namespace {
+
+std::optional<Money> MoneyOf(const Row& row, const char* column) {
+  const auto cents = row.OptionalInt(column);
+  return cents ? std::optional<Money>(Money{*cents}) : std::nullopt;
+}
+
+}  // namespace
+
+std::vector<SawRow> ReadSaws(Connection& connection) {
+  std::vector<SawRow> rows;
+  for (const Row r : connection.Execute(
+           "select s.saw, s.kerf_nm, s.grip_nm, s.grip_bundled_nm, s.trim_nm, s.max_section_nm, w.stop_stroke_nm, w.cents_per_hour, b.band, "
+           "b.fitted_from::text as fitted_from, b.cuts, trunc(b.area_um2 / 1000000)::bigint as area_mm2, b.out_of_square, b.lately "
+           "from api.saws s join api.saw_rules w using (saw) join api.saw_bands b using (saw) order by s.saw")) {
+    SawRow& s = rows.emplace_back();
+    s.saw = r.Text("saw");
+    s.band = r.Text("band");
+    s.fitted_from = r.Text("fitted_from");
+    s.kerf = {r.Int("kerf_nm")};
+    s.grip = {r.Int("grip_nm")};
+    s.grip_bundled = {r.Int("grip_bundled_nm")};
+    s.trim = {r.Int("trim_nm")};
+    s.widest = {r.Int("max_section_nm")};
+    s.stop_stroke = {r.OptionalInt("stop_stroke_nm").value_or(0)};
+    s.per_hour = MoneyOf(r, "cents_per_hour");
+    s.cuts = r.Int("cuts");
+    s.area_mm2 = r.Int("area_mm2");
+    s.out_of_square = r.Int("out_of_square");
+    s.lately = r.Int("lately");
+  }
+  return rows;
+}
+
+std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan) {
+  std::vector<SawingRow> rows;
+  for (const Row r : connection.Execute("select * from api.plan_sawing where case $1::bigint when 0 then state = 'live' else plan_id = $1::bigint end "
+                                        "order by saw, plan_id, layout_no, what desc, order_no, line_no", {plan})) {
+    SawingRow& s = rows.emplace_back();
+    s.plan = r.Int("plan_id");
+    s.state = r.Text("state");
+    s.saw = r.Text("saw");
+    s.what = r.Text("what");
+    s.order = r.OptionalText("order_no").value_or("");
+    s.line = r.OptionalText("line_no").value_or("");
+    s.due = r.OptionalText("due").value_or("");
+    s.section = r.Text("section");
+    s.family = r.OptionalText("family").value_or("");
+    s.rate_source = r.OptionalText("rate_source").value_or("");
+    s.open = r.Text("layout_state") == "promised" || r.Text("layout_state") == "at saw";
+    s.count = r.Int("count");
+    s.set = {r.Int("set_nm")};
+    s.kerf = {r.Int("kerf_nm")};
+    s.stop_stroke = {r.OptionalInt("stop_stroke_nm").value_or(0)};
+    s.area = {r.Int("area_um2")};
+    s.density = {r.OptionalInt("density_kg_m3").value_or(kSteel.kg_m3)};
+    if (const auto rate = r.OptionalInt("mm2_per_min")) s.rate = CuttingRate{*rate};
+    s.per_hour = MoneyOf(r, "cents_per_hour");
+  }
+  return rows;
+}
+
+std::vector<RateRow> ReadRates(Connection& connection) {
+  std::vector<RateRow> rows;
+  for (const Row r : connection.Execute(
+           "select saw, family, mm2_per_min, source, 0 as low, 0 as high from api.cutting_rates union all "
+           "select null, family, middle_cm2 * 100, source, low_cm2, high_cm2 from api.shipped_rates order by family, saw nulls last, low"))
+    rows.push_back({r.OptionalText("saw").value_or(""), r.Text("family"), r.Text("source"), {r.Int("mm2_per_min")}, r.Int("low"), r.Int("high")});
+  return rows;
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,48 @@
+// What people look at of the saws: bands and wear, rates, and the cuts that plans mean to make. Throws DbError.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "client/gateway/connection.h"
+#include "schema/terms/length.h"
+#include "schema/terms/money.h"
+#include "schema/terms/sawing.h"
+
+namespace heatkeep {
+
+struct SawRow {
+  std::string saw, band, fitted_from;
+  Length kerf, grip, grip_bundled, trim, widest, stop_stroke;  // stop_stroke 0: not known
+  std::optional<Money> per_hour;
+  std::int64_t cuts = 0;  // since the band was fitted
+  std::int64_t area_mm2 = 0;
+  std::int64_t out_of_square = 0, lately = 0;  // rejects out of square, and among the last 20 cuts
+};
+std::vector<SawRow> ReadSaws(Connection& connection);
+
+// Equal cuts that a plan means to make; `what` is "piece" or "trim".
+struct SawingRow {
+  std::int64_t plan = 0;
+  std::string state, saw, what, order, line, due, section, family, rate_source;
+  bool open = false;  // not cut yet
+  std::int64_t count = 0;
+  Length set, kerf, stop_stroke;
+  Area area;
+  Density density;
+  std::optional<CuttingRate> rate;
+  std::optional<Money> per_hour;
+};
+// Of one plan, or of all live plans (0).
+std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan);
+
+struct RateRow {
+  std::string saw, family, source;  // saw empty: every saw of the shop
+  CuttingRate rate;
+  std::int64_t low_cm2 = 0, high_cm2 = 0;  // of those that ship
+};
+std::vector<RateRow> ReadRates(Connection& connection);
+
+}  // namespace heatkeep
