@@ -9,6 +9,17 @@
 
 namespace heatkeep {
 
+namespace {
+
+// Corners given in parts of the box.
+QPolygonF Outline(const QRectF& box, std::initializer_list<QPointF> corners) {
+  QPolygonF outline;
+  for (const QPointF& c : corners) outline << box.topLeft() + QPointF(c.x() * box.width(), c.y() * box.height());
+  return outline;
+}
+
+}  // namespace
+
 std::optional<Shape> ShapeOfWords(std::string_view section) {
   try {
     return ReadSection(section).shape;
@@ -18,6 +29,10 @@ std::optional<Shape> ShapeOfWords(std::string_view section) {
 }
 
 std::string SectionSize(std::string_view section) {
+  for (const Shape shape : {Shape::Channel, Shape::Beam}) {  // their names begin with letters
+    const std::string word = std::string(ShapeText(shape)) + " ";
+    if (section.starts_with(word)) return std::string(section.substr(word.size()));
+  }
   const std::size_t first = section.find_first_of("0123456789");
   return first == std::string_view::npos ? std::string(section) : std::string(section.substr(first));
 }
@@ -60,6 +75,23 @@ void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shap
       painter.drawPolygon(corners);
       break;
     }
+    case Shape::Box: {
+      const QRectF outside = square.adjusted(side * .07, side * .07, -side * .07, -side * .07);
+      painter.drawRoundedRect(outside, side * .14, side * .14);
+      painter.setBrush(ColorOf(Use::Ground, scheme));
+      painter.drawRect(outside.adjusted(side * .16, side * .16, -side * .16, -side * .16));
+      break;
+    }
+    case Shape::Angle:
+      painter.drawPolygon(Outline(square, {{.1, .05}, {.32, .05}, {.32, .7}, {.95, .7}, {.95, .92}, {.1, .92}}));
+      break;
+    case Shape::Channel:
+      painter.drawPolygon(Outline(square, {{.2, .05}, {.85, .05}, {.85, .25}, {.42, .25}, {.42, .75}, {.85, .75}, {.85, .95}, {.2, .95}}));
+      break;
+    case Shape::Beam:
+      painter.drawPolygon(Outline(square, {{.08, .05}, {.92, .05}, {.92, .25}, {.6, .25}, {.6, .75}, {.92, .75}, {.92, .95}, {.08, .95},
+                                           {.08, .75}, {.4, .75}, {.4, .25}, {.08, .25}}));
+      break;
   }
   painter.restore();
 }

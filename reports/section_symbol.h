@@ -1,4 +1,4 @@
-// The small symbol of a section (round, square, hexagon, flat, tube) as drawn left of a piece bar.
+// The small symbol of a section (round, square, hexagon, flat, tube, angle, box, channel, beam) as drawn left of a piece bar.
 #pragma once
 
 #include <QRectF>
@@ -16,7 +16,7 @@ namespace heatkeep {
 // The shape a section's words name (schema/terms/section.h); nothing when they name none: a dashed square.
 std::optional<Shape> ShapeOfWords(std::string_view section);
 
-// Only the size of a section text: "round 80" -> "80", "flat 60 x 20" -> "60 x 20".
+// Only the size of a section text: "round 80" -> "80", "flat 60 x 20" -> "60 x 20", "beam IPE 100" -> "IPE 100".
 std::string SectionSize(std::string_view section);
 
 // Painted inside `box` with lines `line` wide.

@@ -80,7 +80,7 @@ void AddBook(CLI::App& root, Words& words) {
 void AddSectionAndTag(CLI::App& root, Words& words) {
   CLI::App* section = root.add_subcommand("section", "area and mass of a section: heatkeep section \"round 50\" --length 6m");
   auto o = Kept<SectionOptions>();
-  section->add_option("words", o->words, "round 50, square 50, hex 50, flat 100x20, tube 60.3x4, or in inches: round 2in")->required();
+  section->add_option("words", o->words, "round 50, square 50, hex 50, flat 100x20, tube 60.3x4, angle 100x75x8, box 100x60x5 cold, channel UPN 100, beam IPE 100, or in inches: round 2in")->required();
   section->add_option("--grade", o->grade, "for its density: 1.4404");
   section->add_option("--length", o->length, "6m, 20ft, 13 7/8 in");
   section->add_flag("--json", o->json, "as JSON");

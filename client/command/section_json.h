@@ -9,7 +9,8 @@
 
 namespace heatkeep::command {
 
-// {"shape", "dim1_nm", "dim2_nm", "thickness_nm", "label"}, as guard.section reads it.
+// {"shape", "dim1_nm", "dim2_nm", "thickness_nm", "label"}; of an angle or box "r1_nm", "r2_nm" too, of a channel or beam
+// "name", "g_per_m"; as guard.section reads it.
 nlohmann::json SectionJson(const Section& section);
 
 // Money a kilogram in hundredths a tonne.

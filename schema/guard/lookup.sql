@@ -72,8 +72,10 @@ begin
   return p;
 end $$;
 
--- Nominal area in square micrometres, half up (geometry; hexagon across flats: sqrt(3)/2 s^2).
-create function guard.section_area_um2(p_shape book.shape, p_dim1 bigint, p_dim2 bigint, p_thickness bigint) returns bigint
+-- Nominal area in square micrometres, half up (geometry; hexagon across flats: sqrt(3)/2 s^2; angle EN 10056-1, r1 root, r2
+-- toe; box EN 10210-2 and 10219-2, r1 outer, r2 inner; channel and beam: tabulated grams a metre over 7850 kg/m3).
+create function guard.section_area_um2(p_shape book.shape, p_dim1 bigint, p_dim2 bigint, p_thickness bigint, p_r1 bigint, p_r2 bigint,
+    p_g_per_m bigint) returns bigint
 language sql immutable
 return round(case p_shape
   when 'round' then 3.14159265358979323846264338327950288 * p_dim1::numeric * p_dim1 * 0.25
@@ -81,26 +83,43 @@ return round(case p_shape
   when 'hex' then 0.86602540378443864676372317075293618 * p_dim1::numeric * p_dim1
   when 'flat' then p_dim1::numeric * p_dim2
   when 'tube' then 3.14159265358979323846264338327950288 * p_thickness::numeric * (p_dim1 - p_thickness)
-  end * 0.000001);  -- products of numerics are exact; quotients are not
+  when 'angle' then p_thickness::numeric * (p_dim1 + p_dim2 - p_thickness)
+    + 0.21460183660255169038433915418012428 * (p_r1::numeric * p_r1 - 2 * p_r2::numeric * p_r2)
+  when 'box' then 2 * p_thickness::numeric * (p_dim1 + p_dim2 - 2 * p_thickness)
+    - 0.85840734641020676153735661672049711 * (p_r1::numeric * p_r1 - p_r2::numeric * p_r2)
+  else p_g_per_m::numeric * 1000000000000000 / 7850
+  end * 0.000001);  -- products of numerics are exact; the one quotient never ends in a half
 
--- The section of {"shape", "dim1_nm", "dim2_nm", "thickness_nm", "label"}; made where it is new.
+-- The section of {"shape", "dim1_nm", "dim2_nm", "thickness_nm", "r1_nm"?, "r2_nm"?, "name"?, "g_per_m"?, "label"}; made where
+-- it is new.
 create function guard.section(p jsonb) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_shape shape := (p ->> 'shape')::shape;
-  v_1 bigint := (p ->> 'dim1_nm')::bigint;
-  v_2 bigint := coalesce((p ->> 'dim2_nm')::bigint, 0);
-  v_t bigint := coalesce((p ->> 'thickness_nm')::bigint, 0);
+  v section;
   v_id bigint;
 begin
-  select section_id into v_id from section where shape = v_shape and dim1_nm = v_1 and dim2_nm = v_2 and thickness_nm = v_t;
+  v.shape := (p ->> 'shape')::shape;
+  v.dim1_nm := (p ->> 'dim1_nm')::bigint;
+  v.dim2_nm := coalesce((p ->> 'dim2_nm')::bigint, 0);
+  v.thickness_nm := coalesce((p ->> 'thickness_nm')::bigint, 0);
+  v.r1_nm := (p ->> 'r1_nm')::bigint;
+  v.r2_nm := (p ->> 'r2_nm')::bigint;
+  v.name := p ->> 'name';
+  v.g_per_m := (p ->> 'g_per_m')::bigint;
+  for i in 1..2 loop
+    select section_id into v_id from section
+      where (shape, dim1_nm, dim2_nm, thickness_nm) = (v.shape, v.dim1_nm, v.dim2_nm, v.thickness_nm)
+        and (r1_nm, r2_nm, name, g_per_m) is not distinct from (v.r1_nm, v.r2_nm, v.name, v.g_per_m);
+    exit when v_id is not null;
+    insert into section (shape, dim1_nm, dim2_nm, thickness_nm, r1_nm, r2_nm, name, g_per_m, label, area_um2)
+      values (v.shape, v.dim1_nm, v.dim2_nm, v.thickness_nm, v.r1_nm, v.r2_nm, v.name, v.g_per_m, p ->> 'label',
+        guard.section_area_um2(v.shape, v.dim1_nm, v.dim2_nm, v.thickness_nm, v.r1_nm, v.r2_nm, v.g_per_m))
+      on conflict on constraint section_key do nothing returning section_id into v_id;
+    exit when v_id is not null;
+  end loop;
   if v_id is null then
-    insert into section (shape, dim1_nm, dim2_nm, thickness_nm, label, area_um2)
-      values (v_shape, v_1, v_2, v_t, p ->> 'label', guard.section_area_um2(v_shape, v_1, v_2, v_t))
-      on conflict (shape, dim1_nm, dim2_nm, thickness_nm) do nothing returning section_id into v_id;
-    if v_id is null then
-      select section_id into v_id from section where shape = v_shape and dim1_nm = v_1 and dim2_nm = v_2 and thickness_nm = v_t;
-    end if;
+    raise exception using errcode = 'HK005', message = format('%s is in the book with another mass a metre than %s g', p ->> 'label', v.g_per_m),
+      hint = 'the program and the book have different tables of sections: use the same version';
   end if;
   return v_id;
 end $$;

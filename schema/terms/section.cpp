@@ -1,84 +1,12 @@
 #include "schema/terms/section.h"
 
-#include <array>
 #include <cmath>
 #include <numbers>
-#include <vector>
 
-#include "schema/terms/plain_text.h"
 #include "schema/terms/wide.h"
 
 namespace heatkeep {
 namespace {
-
-constexpr const char* kExpected =
-    "one of: round 50, square 50, hex 50, flat 100x20, tube 60.3x4 (or in inches: round 3 1/8 in)";
-constexpr Length kLargest{2'000 * kNmPerMm};
-
-struct Word {
-  std::string_view word;
-  Shape shape;
-};
-constexpr std::array<Word, 8> kWords{{{"round", Shape::Round},
-                                      {"square", Shape::Square},
-                                      {"hexagon", Shape::Hex},
-                                      {"hex", Shape::Hex},
-                                      {"flat", Shape::Flat},
-                                      {"tube", Shape::Tube},
-                                      {"\u00F8", Shape::Round},
-                                      {"\u2300", Shape::Round}}};
-
-bool TakesTwo(Shape shape) { return shape == Shape::Flat || shape == Shape::Tube; }
-
-Shape TakeShape(std::string_view& rest, std::string_view text) {
-  for (const Word& w : kWords) {
-    if (!rest.starts_with(w.word)) continue;
-    const std::string_view behind = rest.substr(w.word.size());
-    if (!behind.empty() && behind.front() >= 'a' && behind.front() <= 'z') continue;
-    rest = behind;
-    return w.shape;
-  }
-  std::size_t n = 0;
-  while (n < rest.size() && rest[n] >= 'a' && rest[n] <= 'z') ++n;
-  if (n == 0) throw BadText("no shape in section " + Quoted(text), kExpected);
-  throw BadText("unknown shape " + Quoted(rest.substr(0, n)) + " in section " + Quoted(text), kExpected);
-}
-
-std::vector<std::string> SplitAtX(std::string_view rest) {
-  std::vector<std::string> parts(1);
-  for (char c : rest) {
-    if (c == 'x' || c == '*') {
-      parts.emplace_back();
-    } else {
-      parts.back() += c;
-    }
-  }
-  return parts;
-}
-
-WrittenLength ReadDimension(const std::string& part, std::string_view text, LengthReading how) {
-  WrittenLength d;
-  try {
-    d = ReadWrittenLength(part, how);
-  } catch (const BadText& e) {
-    throw BadText("section " + Quoted(text) + ": " + e.Wrong(), kExpected);
-  }
-  if (d.length.nm == 0) throw BadText("a dimension of zero in section " + Quoted(text), kExpected);
-  if (d.length > kLargest) throw BadText("section " + Quoted(text) + " is larger than 2 m", kExpected);
-  return d;
-}
-
-// A unit behind the last dimension holds for the bare ones before it; the other way round nobody can tell.
-void ReadTwo(const std::vector<std::string>& parts, std::string_view text, LengthReading how, WrittenLength& first,
-             WrittenLength& second) {
-  second = ReadDimension(parts[1], text, how);
-  LengthReading same = how;
-  if (second.named) same.bare = second.unit;
-  first = ReadDimension(parts[0], text, same);
-  if (first.named && !second.named && first.unit != second.unit) {
-    throw BadText("the last dimension of " + Quoted(text) + " has no unit", "a unit behind the last dimension");
-  }
-}
 
 std::int64_t RoundedUm2(long double um2) { return static_cast<std::int64_t>(std::roundl(um2)); }
 
@@ -91,48 +19,30 @@ std::string DimensionText(Length length, LengthUnit unit) {
   return WriteMmExact(length);
 }
 
+// All in one unit: "100x75x8", "4 in x 4 in x 1/2 in".
+std::string ThreeText(const Section& s) {
+  const std::string between = s.first_unit == LengthUnit::Inch ? " x " : "x";
+  return DimensionText(s.first, s.first_unit) + between + DimensionText(s.second, s.first_unit) + between +
+         DimensionText(s.third, s.first_unit);
+}
+
+std::string AngleText(const Section& s) {
+  const auto standard = RootRadiusOfAngle(s.first, s.second, s.third);
+  if (standard && *standard == s.r1 && s.r2.nm == s.r1.nm / 2) return ThreeText(s);
+  return ThreeText(s) + " root " + DimensionText(s.r1, s.first_unit) + " toe " + DimensionText(s.r2, s.first_unit);
+}
+
 }  // namespace
 
 std::strong_ordering Section::Compare(const Section& o) const {
   if (const auto c = shape <=> o.shape; c != 0) return c;
   if (const auto c = first <=> o.first; c != 0) return c;
-  return second <=> o.second;
-}
-
-Section ReadSection(std::string_view words, LengthReading how) {
-  std::string text = LowerCase(PlainText(words));
-  if (const auto at = text.find("\u00D8"); at != std::string::npos) text.replace(at, 2, "\u00F8");
-  if (text.empty()) throw BadText("no section is written", kExpected);
-  std::string_view rest = text;
-  Section s;
-  s.shape = TakeShape(rest, text);
-  const std::vector<std::string> parts = SplitAtX(rest);
-  const std::size_t wanted = TakesTwo(s.shape) ? 2 : 1;
-  const std::size_t have = PlainText(rest).empty() ? 0 : parts.size();
-  if (have != wanted) {
-    throw BadText("section " + Quoted(text) + " has " + std::to_string(have) +
-                      (have == 1 ? " dimension, a " : " dimensions, a ") + std::string(ShapeText(s.shape)) + " has " +
-                      std::to_string(wanted),
-                  kExpected);
-  }
-  WrittenLength first, second;
-  if (wanted == 1) {
-    first = ReadDimension(parts[0], text, how);
-  } else {
-    ReadTwo(parts, text, how, first, second);
-  }
-  if (s.shape == Shape::Flat && first.length < second.length) std::swap(first, second);
-  if (s.shape == Shape::Flat && first.length == second.length) {
-    throw BadText(Quoted(text) + " is as thick as it is wide", "\"square\" and one dimension");
-  }
-  if (s.shape == Shape::Tube && 2 * second.length >= first.length) {
-    throw BadText("the wall of " + Quoted(text) + " leaves no bore", "a wall under half the outside diameter");
-  }
-  s.first = first.length;
-  s.second = second.length;
-  s.first_unit = first.unit;
-  s.second_unit = wanted == 2 ? second.unit : first.unit;
-  return s;
+  if (const auto c = second <=> o.second; c != 0) return c;
+  if (const auto c = third <=> o.third; c != 0) return c;
+  if (const auto c = r1 <=> o.r1; c != 0) return c;
+  if (const auto c = r2 <=> o.r2; c != 0) return c;
+  const auto name = [](const Section& s) { return s.named == nullptr ? std::string_view() : s.named->name; };
+  return name(*this) <=> name(o);
 }
 
 std::string_view ShapeText(Shape shape) {
@@ -142,13 +52,20 @@ std::string_view ShapeText(Shape shape) {
     case Shape::Hex: return "hex";
     case Shape::Flat: return "flat";
     case Shape::Tube: return "tube";
+    case Shape::Angle: return "angle";
+    case Shape::Box: return "box";
+    case Shape::Channel: return "channel";
+    case Shape::Beam: return "beam";
   }
   return "round";
 }
 
 std::string SectionText(const Section& s) {
   std::string text = std::string(ShapeText(s.shape)) + " ";
-  if (!TakesTwo(s.shape)) return text + DimensionText(s.first, s.first_unit);
+  if (s.named != nullptr) return text + std::string(s.named->name);
+  if (s.shape == Shape::Angle) return text + AngleText(s);
+  if (s.shape == Shape::Box) return text + ThreeText(s) + (s.r1 == OuterRadiusOfHotBox(s.third) ? " hot" : " cold");
+  if (s.second.nm == 0) return text + DimensionText(s.first, s.first_unit);
   std::string first = DimensionText(s.first, s.first_unit);
   std::string second = DimensionText(s.second, s.second_unit);
   if (first.ends_with("in") == second.ends_with("in")) {
@@ -158,21 +75,47 @@ std::string SectionText(const Section& s) {
 }
 
 std::string SectionKey(const Section& s) {
-  std::string key = std::string(ShapeText(s.shape)) + " " + std::to_string(s.first.nm);
-  return TakesTwo(s.shape) ? key + " " + std::to_string(s.second.nm) : key;
+  std::string key(ShapeText(s.shape));
+  if (s.named != nullptr) return key + " " + std::string(s.named->name);
+  const bool three = s.shape == Shape::Angle || s.shape == Shape::Box;
+  for (Length dimension : {s.first, s.second}) {
+    if (dimension.nm > 0) key += " " + std::to_string(dimension.nm);
+  }
+  for (Length dimension : {s.third, s.r1, s.r2}) {
+    if (three) key += " " + std::to_string(dimension.nm);
+  }
+  return key;
+}
+
+Length OuterRadiusOfHotBox(Length wall) { return {wall.nm * 3 / 2}; }
+
+Length OuterRadiusOfColdBox(Length wall) {
+  return {wall.nm <= 6 * kNmPerMm ? wall.nm * 2 : wall.nm <= 10 * kNmPerMm ? wall.nm * 5 / 2 : wall.nm * 3};
+}
+
+Length WidestOf(const Section& s) {
+  return s.shape == Shape::Tube || s.second < s.first ? s.first : s.second;
 }
 
 Area AreaOf(const Section& s) {
   const Wide um2_in_nm2 = 1'000'000;
-  const long double a = static_cast<long double>(s.first.nm) / 1000, b = static_cast<long double>(s.second.nm) / 1000;
+  const auto um = [](Length length) { return static_cast<long double>(length.nm) / 1000; };
+  const long double pi = std::numbers::pi_v<long double>;
+  const long double a = um(s.first), b = um(s.second), t = um(s.third), r1 = um(s.r1), r2 = um(s.r2);
   switch (s.shape) {
-    case Shape::Round: return {RoundedUm2(std::numbers::pi_v<long double> * a * a / 4)};
+    case Shape::Round: return {RoundedUm2(pi * a * a / 4)};
     case Shape::Hex: return {RoundedUm2(std::numbers::sqrt3_v<long double> * a * a / 2)};
-    case Shape::Tube: return {RoundedUm2(std::numbers::pi_v<long double> * b * (a - b))};
+    case Shape::Tube: return {RoundedUm2(pi * b * (a - b))};
     case Shape::Square:
       return {static_cast<std::int64_t>(DivideHalfAway(Wide{s.first.nm} * s.first.nm, um2_in_nm2))};
     case Shape::Flat:
       return {static_cast<std::int64_t>(DivideHalfAway(Wide{s.first.nm} * s.second.nm, um2_in_nm2))};
+    case Shape::Angle: return {RoundedUm2(t * (a + b - t) + (1 - pi / 4) * (r1 * r1 - 2 * r2 * r2))};
+    case Shape::Box: return {RoundedUm2(2 * t * (a + b - 2 * t) - (4 - pi) * (r1 * r1 - r2 * r2))};
+    case Shape::Channel:
+    case Shape::Beam:
+      // 1 g/m over 7850 kg/m3 is 1e9 / 7850 um2
+      return {s.named == nullptr ? 0 : static_cast<std::int64_t>(DivideHalfAway(Wide{s.named->grams_per_metre} * 1'000'000'000, kSteel.kg_m3))};
   }
   return {};
 }

@@ -65,7 +65,7 @@ TEST(StockFile, SaysWhatIsWrongInEveryLine) {
             "stock.csv:4: tag is empty; expected a name for the piece\n"
             "stock.csv:4: kind: \"rod\" is not known; expected bar or drop\n"
             "stock.csv:4: section: unknown shape \"octagon\" in section \"octagon 5\"; expected one of: round 50, square 50, "
-            "hex 50, flat 100x20, tube 60.3x4 (or in inches: round 3 1/8 in)\n"
+            "hex 50, flat 100x20, tube 60.3x4, angle 100x75x8, box 100x60x5 cold, channel UPN 100, beam IPE 100 (or in inches: round 3 1/8 in)\n"
             "stock.csv:4: grade is empty; expected a grade like 42CrMo4\n"
             "stock.csv:4: heat: \"1.23E+05\" is a number a spreadsheet made of a heat like 123E3; expected the heat as marked "
             "on the metal, in a column formatted as text\n"

@@ -107,11 +107,14 @@ struct Bar {
 };
 
 Json AsJson(const Bar& bar) {
-  const bool flat = bar.section.shape == Shape::Flat, tube = bar.section.shape == Shape::Tube;
+  const bool tube = bar.section.shape == Shape::Tube;
   return {{"shape", ShapeText(bar.section.shape)},
           {"d1", bar.section.first.nm},
-          {"d2", flat ? bar.section.second.nm : 0},
-          {"t", tube ? bar.section.second.nm : 0},
+          {"d2", tube ? 0 : bar.section.second.nm},
+          {"t", tube ? bar.section.second.nm : bar.section.third.nm},
+          {"r1", bar.section.r1.nm},
+          {"r2", bar.section.r2.nm},
+          {"g", bar.section.named == nullptr ? 0 : bar.section.named->grams_per_metre},
           {"density", bar.density},
           {"length", bar.length}};
 }
@@ -124,23 +127,33 @@ TEST_F(Contract, AreaAndMassAreTheSameToTheSquareMicrometreAndGram) {
   std::vector<Bar> bars;
   Json asked = Json::array();
   for (int i = 0; i < 5000; ++i) {
-    Bar bar{{static_cast<Shape>(i % 5), {}, {}}, upto(20000), upto(12'000'000'000)};
+    Bar bar{{static_cast<Shape>(i % 7), {}, {}}, upto(20000), upto(12'000'000'000)};
     const std::int64_t grain = i % 3 == 0   ? 1
                                : i % 3 == 1 ? 396'875
                                             : 500'000;  // nanometres, 1/64 in, half millimetres
     bar.section.first = {(1'000'000 + upto(500'000'000)) / grain * grain + grain};
     if (bar.section.shape == Shape::Flat) bar.section.second = {upto(bar.section.first.nm - 1)};
     if (bar.section.shape == Shape::Tube) bar.section.second = {upto((bar.section.first.nm - 1) / 2)};
+    if (bar.section.shape == Shape::Angle || bar.section.shape == Shape::Box) {
+      bar.section.second = {bar.section.first.nm / 2 + upto(bar.section.first.nm / 2)};
+      bar.section.third = {upto(bar.section.second.nm / 8)};
+      bar.section.r1 = {upto(3 * bar.section.third.nm)};
+      bar.section.r2 = {upto(bar.section.third.nm)};
+    }
     bars.push_back(bar);
     asked.push_back(AsJson(bar));
   }
   bars.push_back({{Shape::Square, {1'000'500}, {}}, 1, 1});  // area 1 001 000.25
   asked.push_back(AsJson(bars.back()));
+  for (const char* words : {"channel UPN 100", "channel C4x5.4", "beam IPE 80", "beam W8x31"}) {
+    bars.push_back({ReadSection(words), 7850, 6'000'000'000});
+    asked.push_back(AsJson(bars.back()));
+  }
   const Result rows = admin.Execute(
       "select a, guard.mass_g((b ->> 'length')::bigint, a, (b ->> 'density')::int) as g from "
       "jsonb_array_elements($1) with ordinality n (b, i)"
       " cross join lateral guard.section_area_um2((b ->> 'shape')::book.shape, (b ->> 'd1')::bigint, (b ->> "
-      "'d2')::bigint, (b ->> 't')::bigint) a order by i",
+      "'d2')::bigint, (b ->> 't')::bigint, (b ->> 'r1')::bigint, (b ->> 'r2')::bigint, (b ->> 'g')::bigint) a order by i",
       {asked.dump()});
   ASSERT_EQ(rows.size(), static_cast<int>(bars.size()));
   for (int i = 0; i < rows.size(); ++i) {
