@@ -4,7 +4,8 @@
 create function guard.too_large_words(p_saw book.saw, p_section book.section) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select case
-    when c.saw_capacity_id is not null and (p_section.dim1_nm > c.width_nm or case p_section.shape when 'flat' then p_section.dim2_nm else p_section.dim1_nm end > c.height_nm)
+    when c.saw_capacity_id is not null and (greatest(p_section.dim1_nm, p_section.dim2_nm) > c.width_nm
+      or case when p_section.dim2_nm > 0 then least(p_section.dim1_nm, p_section.dim2_nm) else p_section.dim1_nm end > c.height_nm)
       then format('saw %s takes a %s of %s x %s mm', p_saw.name, c.shape, trim_scale(c.width_nm / 1e6::numeric), trim_scale(c.height_nm / 1e6::numeric))
     when c.saw_capacity_id is null and greatest(p_section.dim1_nm, p_section.dim2_nm) > p_saw.max_section_nm
       then format('saw %s takes sections to %s mm', p_saw.name, trim_scale(p_saw.max_section_nm / 1e6::numeric)) end

@@ -118,7 +118,7 @@ begin
     exit when v_id is not null;
   end loop;
   if v_id is null then
-    raise exception using errcode = 'HK005', message = format('%s is in the book with another mass a metre than %s g', p ->> 'label', v.g_per_m),
+    raise exception using errcode = 'HK026', message = format('%s is in the book with another mass a metre than %s g', p ->> 'label', v.g_per_m),
       hint = 'the program and the book have different tables of sections: use the same version';
   end if;
   return v_id;

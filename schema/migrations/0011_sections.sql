@@ -5,6 +5,7 @@ alter table book.section drop constraint section_key;
 alter type book.shape rename to shape_before;
 create type book.shape as enum ('round', 'square', 'hex', 'flat', 'tube', 'angle', 'box', 'channel', 'beam');
 alter table book.section alter column shape type book.shape using shape::text::book.shape;
+alter table book.saw_capacity alter column shape type book.shape using shape::text::book.shape;
 drop type book.shape_before;
 
 alter table book.section

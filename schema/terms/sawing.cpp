@@ -1,5 +1,6 @@
 #include "schema/terms/sawing.h"
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -22,6 +23,10 @@ Contact ContactOf(const Section& section) {
   Contact contact{section.first, section.first, {}};
   if (section.shape == Shape::Hex) contact.widest = Rounded(2.0L * static_cast<long double>(section.first.nm) / std::sqrt(3.0L));
   if (section.shape == Shape::Flat) contact.height = section.second;
+  if (section.shape == Shape::Angle || section.shape == Shape::Box || section.named != nullptr) {
+    contact.height = std::min(section.first, section.second);
+    contact.widest = WidestOf(section);
+  }
   if (section.shape == Shape::Tube) {
     const auto wall = static_cast<long double>(section.second.nm), outside = static_cast<long double>(section.first.nm);
     contact.widest = Rounded(2.0L * std::sqrt(wall * (outside - wall)));

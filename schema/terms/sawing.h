@@ -10,6 +10,7 @@
 //   round d      height d   widest d                 hex s (on a flat)  height s   widest 2 s / sqrt 3 (across corners)
 //   square a     height a   widest a                 flat b x t (lying) height t   widest b
 //   tube D x t   height D   widest 2 sqrt(t (D - t)) (just above the bore)
+//   angle, box, channel, beam, lying: height the smaller side, widest the larger (a leg, wall or web along the band)
 // Rates that ship are common practice without a source; the saw's own manual goes before them.
 #pragma once
 

@@ -172,6 +172,16 @@ TEST_F(PlanCommand, GroupsOfTheRulesFileAndSubstitutesHold) {
   EXPECT_EQ(Read()["layouts"][0]["kerf_nm"], 2'000'000);
 }
 
+TEST_F(PlanCommand, TheNextBoxUpStandsInWhereTheRulesSaySo) {
+  PlanOptions options;
+  options.grip = options.trim = "0";
+  options.rules = Put("rules.json", R"({"section_substitutes": [{"asked": "box 100x60x5 cold", "given": "box 60x100x6 cold", "extra_per_metre": 1}]})");
+  const std::string stock = std::string(kStockHeader) + "D1,drop,box 100x60x6 cold,S355J2,H1,502,1,2\nD2,drop,box 100x60x6 hot,S355J2,H1,502,1,2\n";
+  EXPECT_EQ(Plan(stock, std::string(kCutsHeader) + "A1,1,box 60x100x5 cold,S355J2,250,2\n", options), 0) << err_;
+  EXPECT_EQ(Read()["layouts"][0]["tag"], "D1") << Read().dump(1);
+  EXPECT_EQ(Plan(stock, std::string(kCutsHeader) + "A1,1,angle 100x75x8,S355J2,250,2\n", options), 3);
+}
+
 std::string RulesRefusal(const std::string& text) {
   try {
     ReadRulesFile(text, "rules.json", {});

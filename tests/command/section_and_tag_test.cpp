@@ -50,6 +50,17 @@ TEST(SectionCommand, TakesTheDensityOfTheGrade) {
   EXPECT_EQ(nlohmann::json::parse(Section("round 50", "", "", true).out).size(), 4U);
 }
 
+// EN 10219-2: corner radii of 10 and 5 for a wall of 5 (cold formed); EN 10056-1 prints 15.0 kg/m for 100x100x10.
+TEST(SectionCommand, KnowsBoxesAnglesChannelsAndBeams) {
+  const auto j = nlohmann::json::parse(Section("box 100x60x5 cold", "S355J2", "6m", true).out);
+  EXPECT_EQ(j.at("section"), "box 100x60x5 cold");
+  EXPECT_DOUBLE_EQ(j.at("area_mm2"), 1435.619449);  // 2 x 5 (160 - 10) - (4 - pi)(100 - 25)
+  EXPECT_DOUBLE_EQ(j.at("mass_kg"), 67.618);
+  EXPECT_NE(Section("angle 100x100x10").out.find("mass      15.036293 kg/m"), std::string::npos) << Section("angle 100x100x10").out;
+  EXPECT_NE(Section("beam ipe 100").out.find("section   beam IPE 100\n"), std::string::npos);
+  EXPECT_EQ(Section("box 100x60x5").code, 2);
+}
+
 TEST(SectionCommand, RefusesInWords) {
   const Ran grade = Section("round 50", "42CrMo");
   EXPECT_EQ(grade.code, 2);

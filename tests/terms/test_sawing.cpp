@@ -51,10 +51,15 @@ TEST(Sawing, TheContactLengthOfEveryShape) {
   EXPECT_EQ(contact("flat 100x20").mean, 100_mm);
   EXPECT_EQ(contact("tube 100x10").widest, 60_mm);         // 2 sqrt(10 x 90)
   EXPECT_EQ(contact("tube 100x10").mean, 28'274'334_nm);   // pi 10 x 90 / 100
+  EXPECT_EQ(contact("angle 100x75x8").height, 75_mm);
+  EXPECT_EQ(contact("angle 100x75x8").widest, 100_mm);
+  EXPECT_EQ(contact("box 100x60x5 cold").height, 60_mm);
+  EXPECT_EQ(contact("beam HE 100 A").height, 96_mm);
+  EXPECT_EQ(contact("channel UPN 100").widest, 100_mm);
 }
 
 TEST(Sawing, FedAtTheMeanContactACutTakesItsTime) {
-  for (const char* words : {"round 80", "square 60", "hex 41", "flat 100x20", "tube 60.3x4"}) {
+  for (const char* words : {"round 80", "square 60", "hex 41", "flat 100x20", "tube 60.3x4", "angle 100x75x8", "box 80x80x5 hot", "beam IPE 100"}) {
     const Section section = ReadSection(words);
     const Contact contact = ContactOf(section);
     const CuttingRate rate{4'500};
