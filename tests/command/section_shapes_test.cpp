@@ -1,4 +1,4 @@
-// Angles, boxes, channels and beams through the whole shop: taken in, planned, cut, and the balance even.
+// Angles, boxes, channels and beams through the whole shop: taken in and planned.
 #include "schema/terms/section.h"
 #include "tests/command/works.h"
 
@@ -23,17 +23,17 @@ TEST_F(SectionShapes, AreKeptApartAndWithTheirArea) {
   EXPECT_EQ(Broken(), "");
 }
 
-// 6000 of box 100x60x5 cold: four of 1200 with trim 10 and kerf 2 leave 1180; the box is cut off a box, never off its like.
-TEST_F(SectionShapes, ArePlannedAndCutLikeRounds) {
+// A cold formed box is cut off one, never off a hot finished one of the same size.
+TEST_F(SectionShapes, ArePlannedFromTheirOwnKindOnly) {
   TakeIn("1,bar,Vandrek,H1,C45E,box 100x60x5 hot,6000,0,,,\n"
          "2,bar,Vandrek,H2,C45E,box 100x60x5 cold,6000,0,,,\n");
   Want("L", "A,1,Pallant,box 60x100x5 cold,C45E,1200,4,,,,\n");
   const std::int64_t plan = Plan("L", {"--saw", "1"});
   ASSERT_GT(plan, 0);
-  const Json sheet = Sheet(plan);
-  ASSERT_EQ(sheet["layouts"].size(), 1U) << sheet.dump(1);
-  EXPECT_EQ(sheet["layouts"][0]["tag"], TagOf("2"));
-  EXPECT_EQ(sheet["layouts"][0]["section"], "box 100x60x5 cold");
+  const Json pieces = Sheet(plan)["blocks"];
+  ASSERT_EQ(pieces.size(), 1U) << pieces.dump(1);
+  EXPECT_EQ(pieces[0]["tag"], TagOf("2"));
+  EXPECT_EQ(pieces[0]["section"], "box 100x60x5 cold");
   EXPECT_EQ(Broken(), "");
 }
 
