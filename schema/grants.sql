@@ -56,10 +56,10 @@ grant execute on function api.report_defect(uuid, jsonb, timestamptz, text), api
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function api.define_bins(uuid, jsonb), api.set_saw(uuid, jsonb) to heatkeep_owner;
 grant select on api.promises, api.rejects, api.open_pieces, api.handovers, api.first_pieces, api.defects, api.defect_zones, api.scrap_bins, api.scrap_tickets,
-  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.saw_capacity, api.saw_rules, api.offline_deeds
+  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.saw_capacity, api.sections_too_large, api.saw_rules, api.offline_deeds
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.defect_words(bigint), guard.rate(bigint, text), guard.shipped_rates(),
-  guard.band_on(bigint, timestamptz) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+  guard.band_on(bigint, timestamptz), guard.too_large_words(book.saw, book.section) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 
 -- Quality: papers, holds, releases, identity.
 grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text, timestamptz, text), api.release(uuid, text, text, text, timestamptz, text),

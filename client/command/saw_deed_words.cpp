@@ -34,6 +34,22 @@ Json Part(const std::string& text) {  // LENGTH@PLACE=HEAT
   return {{"length_nm", ReadLength(text.substr(0, at)).nm}, {"place", text.substr(at + 1, equals - at - 1)}, {"heat", text.substr(equals + 1)}};
 }
 
+// NAME=REST, both filled. Throws BadText.
+std::pair<std::string, std::string> Pair(const std::string& text, const char* expected) {
+  const auto equals = text.find('=');
+  if (equals == std::string::npos || equals == 0 || equals + 1 == text.size()) throw BadText(Quoted(text) + " is not understood", expected);
+  return {text.substr(0, equals), text.substr(equals + 1)};
+}
+
+Json Capacity(const std::string& text) {  // SHAPE=WIDTHxHEIGHT
+  constexpr const char* expected = "round=250x250, square=.., hex=.., flat=.. or tube=..";
+  const auto [shape, size] = Pair(text, expected);
+  const auto times = size.find('x');
+  if (times == std::string::npos || (shape != "round" && shape != "square" && shape != "hex" && shape != "flat" && shape != "tube"))
+    throw BadText(Quoted(text) + " is no capacity", expected);
+  return {{"shape", shape}, {"width_nm", ReadLength(size.substr(0, times)).nm}, {"height_nm", ReadLength(size.substr(times + 1)).nm}};
+}
+
 Json Open(const std::string& text) {  // ORDER/LINE: WHY
   const auto colon = text.find(": ");
   if (colon == std::string::npos) throw BadText(Quoted(text) + " does not say why the line is open", "ORDER/LINE: WHY");
@@ -62,6 +78,12 @@ void Read(Json& body, const SawWord& word, const std::string& text, Length kerf)
     case K::Stroke: body["strokes"].push_back(ReadStroke(text, kerf)); return;
     case K::Part: body["parts"].push_back(Part(text)); return;
     case K::Open: body["open"].push_back(Open(text)); return;
+    case K::Capacity: body["capacity"].push_back(Capacity(text)); return;
+    case K::Bin: {
+      const auto [name, group] = Pair(text, "NAME=ALLOY GROUP");
+      body[word.key].push_back({{std::string(word.key) == "bins" ? "bin" : "family", name}, {"group", group}});
+      return;
+    }
     case K::Flag: return Put(body, word, true);
   }
 }
@@ -105,6 +127,12 @@ const std::vector<SawDeedWords>& AllSawDeeds() {
        {kTag, {"--at", "at_nm", K::Length, true, "from the end that is cut first"}, kKerf, {"--cause", "cause", K::Text, true, "blade broke, or bar slipped"}}},
       {"band", "a band fitted, or its kerf measured anew: heatkeep saw band --saw 1 --width 34 --thickness 1.1 --kerf 1.8 --reason worn", "fit_band", &SawDeeds::FitBand, true,
        {kSaw, {"--width", "width_nm", K::Length, false, "of a new band"}, {"--thickness", "thickness_nm", K::Length, false, "of a new band"}, kKerf, kReason}},
+      {"set", "what a saw can: heatkeep saw set 1 --stop 500 --per-hour 45.00 --bundle 6 --capacity round=260x260 --capacity flat=300x200", "set_saw", &SawDeeds::SetSaw, false,
+       {{"saw", "saw", K::Text, true, "which saw"}, {"--stop", "stop_stroke_nm", K::Length, false, "the stroke of its length stop"},
+        {"--per-hour", "cents_per_hour", K::Cents, false, "what an hour of it costs"}, {"--bundle", "bundle_bars", K::Whole, false, "bars at a time at most"},
+        {"--capacity", "", K::Capacity, false, "SHAPE=WIDTHxHEIGHT; may be given several times"}}},
+      {"bins", "scrap bins by alloy group: heatkeep saw bins --bin \"BIN-2=Cr-Mo\" --family \"alloy steel=Cr-Mo\"", "define_bins", &SawDeeds::DefineBins, false,
+       {{"--bin", "bins", K::Bin, false, "NAME=GROUP; may be given several times"}, {"--family", "groups", K::Bin, false, "FAMILY=GROUP; a family not named is its own group"}}},
       {"scrap", "a whole piece to a bin: heatkeep saw scrap A000012K --bin BIN-2 --reason bent", "scrap_piece", &SawDeeds::ScrapPiece, true,
        {kTag, {"--bin", "bin", K::Text, false, "which bin"}, kReason, {"--instruction", "instruction", K::Text, false, "the owner's, in writing, of metal that is not ours"}}},
       {"ticket", "a bin sold by weight: heatkeep saw ticket --bin BIN-2 --dealer D --ticket T-7 --mass 480 --per-kg 0.25", "scrap_ticket", &SawDeeds::ScrapTicket, false,

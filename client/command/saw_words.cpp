@@ -53,7 +53,7 @@ void AddDeed(CLI::App& saw, const SawDeedWords& deed, const std::function<BookCa
       continue;
     }
     CLI::Option* option = app->add_option(word.option, given->texts[word.option], word.help);
-    const bool many = word.kind == WordKind::Stroke || word.kind == WordKind::Part || word.kind == WordKind::Open;
+    const bool many = word.kind >= WordKind::Stroke;  // up to Bin; a flag was met above
     option->allow_extra_args(false)->multi_option_policy(many ? CLI::MultiOptionPolicy::TakeAll : CLI::MultiOptionPolicy::Throw);
     if (!many) option->expected(1);
     if (word.required) option->required();

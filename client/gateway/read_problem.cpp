@@ -139,6 +139,8 @@ BookProblem ReadProblem(Connection& connection, const PlanQuestion& question) {
   ReadLines(connection, question, asked);
   ReadStandins(connection, problem);
 
+  std::set<std::string> too_large;
+  for (const Row row : connection.Execute("select section from api.sections_too_large where saw = $1", {question.saw})) too_large.insert(row.Text("section"));
   std::set<std::pair<std::string, std::string>> ruled;
   const Result pieces = connection.Execute(
       "select c.* from api.candidates c join jsonb_to_recordset($1::jsonb) w (grade text, section text)"
@@ -148,7 +150,7 @@ BookProblem ReadProblem(Connection& connection, const PlanQuestion& question) {
     problem.pieces.push_back(PieceOf(row, cents_per_min, per_pull));
     allocator::Piece& piece = problem.pieces.back();
     asked.versions[piece.tag] = row.Int("version");
-    if (row.Int("widest_nm") > asked.widest.nm) piece.held = "too large for saw " + question.saw;
+    if (too_large.contains(row.Text("section"))) piece.held = "too large for saw " + question.saw;
     if (ruled.emplace(piece.section, piece.grade).second) {
       problem.exceptions.push_back({piece.section, piece.grade, {asked.kerf, asked.trim, asked.grip, {row.Int("keep_nm")}}});
     }

@@ -40,16 +40,18 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select count(*) from book.stroke where cut_line_id = p_line and class = 'good');
 
 -- What live plans still mean to cut of a line: promised layouts, less what an open cut has booked already; and what is
--- reserved for it without a plan.
+-- reserved for it without a plan. A promise whose time is over counts no more, whether it was freed yet or not.
 create function guard.line_planned(p_line bigint) returns bigint
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select coalesce(sum(greatest(0, k.count - case f.state when 'at saw' then (select count(*) from book.stroke s
       join book.cut c using (cut_id) where c.layout_id = f.layout_id and s.cut_line_id = p_line and s.class = 'good') else 0 end)), 0)
   from book.layout_cut k join book.layout f using (layout_id)
-  where k.cut_line_id = p_line and f.state in ('promised', 'at saw'))::bigint
+  where k.cut_line_id = p_line and (f.state = 'at saw' or (f.state = 'promised'
+    and exists (select from book.promise r where r.layout_id = f.layout_id and r.state = 'live' and r.expires_at > now()))))::bigint
   + (select coalesce(sum(greatest(0, r.count - (select count(*) from book.stroke s join book.cut c using (cut_id)
       where c.piece_id = r.piece_id and not c.closed and s.cut_line_id = p_line and s.class = 'good'))), 0)
-    from book.promise r where r.cut_line_id = p_line and r.state = 'live')::bigint;
+    from book.promise r join book.piece e using (piece_id) where r.cut_line_id = p_line and r.state = 'live'
+      and (r.expires_at > now() or e.state = 'at saw'))::bigint;
 
 -- Every line with what is still to be planned. The planner reads it.
 create view api.cut_lines as

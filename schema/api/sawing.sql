@@ -42,6 +42,10 @@ begin
   if r.promise_id is null and p.state = 'on rack' and guard.blocked_words(p.piece_id) is null then
     return guard.refuse('pull', 'HK042', format('%s is not promised to any plan', p.tag));
   end if;
+  if r.expires_at <= now() and exists (select from unnest(v_lines, v_counts) n (id, k) join cut_line c on c.cut_line_id = n.id
+      where k > c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)) then
+    return guard.refuse('pull', 'HK042', format('the promise of %s lapsed at %s, and its order was planned anew since', p.tag, to_char(r.expires_at, 'YYYY-MM-DD HH24:MI')));
+  end if;
   v_no := guard.pull_refusal(p, coalesce(p_plan, f.plan_id), v_lines, v_counts, v_saw.saw_id, p_heat_read);
   if v_no is not null then
     return guard.refuse('pull', v_no[1], v_no[2]);

@@ -110,6 +110,10 @@ create view api.saw_bands as
           row_number() over (order by s.stroke_id desc) as back
         from book.stroke s join book.lot l using (lot_id) join book.section x using (section_id)
         where s.kerf_nm > 0 and s.saw_band_id in (select saw_band_id from book.saw_band m where coalesce(m.mounting_id, m.saw_band_id) = b.saw_band_id)) t) u on true;
+-- Sections that a saw does not take.
+create view api.sections_too_large as
+  select w.name as saw, x.label as section, guard.too_large_words(w, x) as words
+    from book.saw w cross join book.section x where guard.too_large_words(w, x) is not null;
 create view api.saw_capacity as
   select w.name as saw, c.shape::text, c.width_nm, c.height_nm from book.saw_capacity c join book.saw w using (saw_id);
 create view api.saw_rules as

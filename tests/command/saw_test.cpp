@@ -60,6 +60,19 @@ TEST_F(Saw, APieceIsReservedFetchedCutAndItsBandCounts) {
   EXPECT_FALSE(saws[0]["worn"].get<bool>());
 }
 
+TEST_F(Saw, TheOwnerSetsSawsAndBinsAndScrapGoesOnlyWhereItsChemistryIsBought) {
+  ASSERT_EQ(Saws({"set", "1", "--stop", "500", "--per-hour", "45.00", "--capacity", "round=70x70"}, "owner").code, 0);
+  EXPECT_EQ(Saws({"set", "1", "--capacity", "oval=70x70"}, "owner").code, 2);
+  EXPECT_EQ(Asked("saw", {"saw", "list"})[0]["stop_stroke_nm"], 500 * kMm);
+  EXPECT_EQ(Plan("L"), 0) << "round 80 is wider than saw 1 takes";
+  ASSERT_EQ(Saws({"bins", "--bin", "BIN-2=Cr-Mo", "--bin", "BIN-3=stainless", "--family", "alloy steel=Cr-Mo"}, "owner").code, 0);
+  const Ran mixed = Saws({"scrap", tag, "--bin", "BIN-3", "--reason", "bent"});
+  EXPECT_EQ(mixed.code, 1);
+  EXPECT_TRUE(Has(mixed.err, "bin BIN-3 is for stainless; this is Cr-Mo")) << mixed;
+  EXPECT_EQ(Saws({"scrap", tag, "--bin", "BIN-2", "--reason", "bent"}).code, 0);
+  EXPECT_EQ(Balance("K1", "scrap"), 6000 * kMm);
+}
+
 TEST_F(Saw, WordsThatCannotBeAreNamedByTheirOption) {
   for (const auto& [words, wrong] : std::vector<std::pair<Words, std::string>>{
            {{"cut", tag, "--saw", "1", "--stroke", "trim 10"}, "expected --kerf"},

@@ -90,6 +90,19 @@ TEST_F(SawPull, APromiseIsLetGoOrLapses) {
   EXPECT_EQ(shop.Number("select open as n from api.cut_lines where order_no = 'O1'"), 14);
 }
 
+// Nobody freed it: at the next look the piece and the order are open all the same, and the late saw is told.
+TEST_F(SawPull, APromiseWhoseTimeIsOverIsFreeAtTheNextLook) {
+  const std::string other = shop.ReceiveCertified({}).at(0);
+  shop.Promise(bar, {{.count = 14}});
+  ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s' where state = 'live'", "commit_plan"), "");
+  EXPECT_EQ(shop.Number("select open as n from api.cut_lines where order_no = 'O1'"), 14);
+  EXPECT_TRUE(shop.Promise(other, {{.count = 14}}).contains("plan"));
+  const Json late = shop.Pull(bar);
+  EXPECT_EQ(late.at("refused"), "HK042");
+  EXPECT_NE(late.at("words").get<std::string>().find("its order was planned anew since"), std::string::npos) << late;
+  EXPECT_EQ(shop.Pull(other).value("tag", ""), other);
+}
+
 TEST_F(SawPull, WhatIsAtASawNeitherLapsesNorIsLetGo) {
   Reserve(bar, 14);
   EXPECT_EQ(Do(shop.saw, "pull", {bar, "1"}).at("tag"), bar);
