@@ -42,10 +42,12 @@ std::pair<std::string, std::string> Pair(const std::string& text, const char* ex
 }
 
 Json Capacity(const std::string& text) {  // SHAPE=WIDTHxHEIGHT
-  constexpr const char* expected = "round=250x250, square=.., hex=.., flat=.. or tube=..";
+  constexpr const char* expected = "SHAPE=WIDTHxHEIGHT, as round=250x250 or flat=300x200";
   const auto [shape, size] = Pair(text, expected);
   const auto times = size.find('x');
-  if (times == std::string::npos || (shape != "round" && shape != "square" && shape != "hex" && shape != "flat" && shape != "tube"))
+  bool known = false;
+  for (int i = 0; i <= static_cast<int>(Shape::Beam); ++i) known = known || shape == ShapeText(static_cast<Shape>(i));
+  if (times == std::string::npos || !known)
     throw BadText(Quoted(text) + " is no capacity", expected);
   return {{"shape", shape}, {"width_nm", ReadLength(size.substr(0, times)).nm}, {"height_nm", ReadLength(size.substr(times + 1)).nm}};
 }
