@@ -9,6 +9,7 @@
 #include "client/command/book_command.h"
 #include "client/command/cut_command.h"
 #include "client/command/cutlist_command.h"
+#include "client/command/deed_command.h"
 #include "client/command/grade_list.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
@@ -190,11 +191,12 @@ void AddStock(CLI::App& root, Words& words) {
   two("putaway", "put a piece in a place: heatkeep putaway TAG PLACE", "tag", "place", RunPutAway);
 
   CLI::App* hold = root.add_subcommand("hold", "hold a heat or a piece, or lift a hold")->require_subcommand(1);
-  for (const std::string scope : {"heat", "piece"}) {
+  for (const std::string scope : {"heat", "lot", "piece", "certificate", "receipt"}) {
     CLI::App* place = hold->add_subcommand(scope, "hold a " + scope + " from now on");
     auto ref = Kept<std::string>(), mill = Kept<std::string>(), reason = Kept<std::string>();
-    place->add_option("ref", *ref, scope == "heat" ? "the heat number" : "the tag")->required();
+    place->add_option("ref", *ref, scope == "heat" ? "the heat number" : scope == "certificate" || scope == "receipt" ? "its number" : "the tag")->required();
     if (scope == "heat") place->add_option("--mill", *mill, "only of this mill");
+    if (scope == "certificate" || scope == "receipt") place->add_option("--of", *mill, "its issuer or supplier")->required();
     place->add_option("--reason", *reason, "why")->required();
     place->callback([&words, scope, ref, mill, reason] {
       words.work = [&words, scope, ref, mill, reason] { return RunHold(words.Call(), scope, *ref, *mill, *reason); };
@@ -336,6 +338,13 @@ void AddReports(CLI::App& root, Words& words) {
   });
 }
 
+void AddStockSide(CLI::App& root, Words& words) {
+  const Later later = [&words](std::function<int(const BookCall&)> run) { words.work = [&words, run = std::move(run)] { return run(words.Call()); }; };
+  AddDoorDeeds(root, later);
+  AddRackDeeds(root, later);
+  AddPieceDeeds(root, later);
+}
+
 void AddSimulate(CLI::App& root, Words& words) {
   CLI::App* simulate = root.add_subcommand("simulate", "a seeded year in the rack: how much metal each policy buys");
   auto o = Kept<SimulateOptions>();
@@ -372,6 +381,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddSawing(root, words);
   AddSaw(root, [&words] { return words.Call(); }, words.work);
   AddReports(root, words);
+  AddStockSide(root, words);
   AddSimulate(root, words);
   try {
     root.parse(argc, argv);

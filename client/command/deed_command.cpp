@@ -1,0 +1,148 @@
+#include "client/command/deed_command.h"
+
+#include <memory>
+#include <ostream>
+
+#include "client/command/section_json.h"
+#include "client/gateway/read_rows.h"
+#include "client/intake/file_bytes.h"
+#include "schema/terms/date_text.h"
+#include "schema/terms/length_text.h"
+#include "schema/terms/mass_text.h"
+#include "schema/terms/number_text.h"
+
+namespace heatkeep::command {
+namespace {
+
+std::string Base64(const std::string& bytes) {
+  static constexpr const char* kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+  std::string text;
+  for (std::size_t i = 0; i < bytes.size(); i += 3) {
+    std::uint32_t group = 0;
+    for (std::size_t j = 0; j < 3; ++j) group = group << 8 | (i + j < bytes.size() ? static_cast<unsigned char>(bytes[i + j]) : 0U);
+    for (std::size_t j = 0; j < 4; ++j) text += i + j > bytes.size() ? '=' : kDigits[group >> (18 - 6 * j) & 63U];
+  }
+  return text;
+}
+
+Json ValueOf(const DeedWord& word, const std::vector<std::string>& said) {
+  try {
+    switch (word.kind) {
+      case WordKind::Texts: return said;
+      case WordKind::Yes: return true;
+      case WordKind::Text: return said.front();
+      case WordKind::Length: return ReadLength(said.front()).nm;
+      case WordKind::Mass: return ReadMass(said.front()).g;
+      case WordKind::Count: return ReadWhole(said.front(), 0, 1'000'000'000);
+      case WordKind::Date: return ReadIsoDate(said.front());
+      case WordKind::Section: return SectionJson(ReadSection(said.front()));
+      case WordKind::PerKg: return CentsPerTonne({ReadScaled(said.front(), 2)});
+      case WordKind::File: return Base64(intake::FileBytes(said.front()));
+    }
+  } catch (const BadText& bad) {
+    throw BadText(word.name + ": " + bad.Wrong(), bad.Expected());
+  }
+  return nullptr;
+}
+
+// A value as people read it; keys ending in _nm and _g have their units.
+std::string InWords(const std::string& key, const Json& value) {
+  if (value.is_null()) return "-";
+  if (value.is_number_integer() && key.ends_with("_nm")) return WriteMm({value.get<std::int64_t>()}, Rounding::Down) + " mm";
+  if (value.is_number_integer() && key.ends_with("_g")) return WriteKg({value.get<std::int64_t>()}) + " kg";
+  if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
+  if (value.is_array()) {
+    std::string all;
+    for (const Json& one : value) all += (all.empty() ? "" : ", ") + (one.is_object() && one.contains("tag") ? one["tag"].get<std::string>() : InWords({}, one));
+    return all.empty() ? "none" : all;
+  }
+  return value.is_string() ? value.get<std::string>() : value.dump();
+}
+
+std::string Filled(const std::string& says, const Json& answer) {
+  std::string text;
+  for (std::size_t at = 0; at < says.size();) {
+    const std::size_t open = says.find('{', at), close = says.find('}', open == std::string::npos ? at : open);
+    if (open == std::string::npos) return text + says.substr(at);
+    const std::string key = says.substr(open + 1, close - open - 1);
+    text += says.substr(at, open - at) + InWords(key, answer.value(key, Json()));
+    at = close + 1;
+  }
+  return text;
+}
+
+struct Said {
+  std::vector<std::vector<std::string>> words;  // one list a word of the command; a flag says "yes"
+  std::string true_at, device;
+  bool json = false;
+};
+
+}  // namespace
+
+CLI::App& Noun(CLI::App& root, const std::string& name, const std::string& help) {
+  for (CLI::App* known : root.get_subcommands([&](CLI::App* app) { return app->get_name() == name; })) return *known;
+  return *root.add_subcommand(name, help)->require_subcommand(1);
+}
+
+void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
+  CLI::App* app = noun.add_subcommand(deed.verb, deed.help);
+  app->footer("example: heatkeep " + noun.get_name() + " " + deed.verb + " " + deed.example);
+  auto said = std::make_shared<Said>();
+  said->words.resize(deed.words.size());
+  for (std::size_t i = 0; i < deed.words.size(); ++i) {
+    const DeedWord& w = deed.words[i];
+    CLI::Option* option = w.kind == WordKind::Yes ? app->add_flag(w.name, w.help)->each([said, i](const std::string&) { said->words[i] = {"yes"}; })
+                          : w.kind == WordKind::Texts ? app->add_option(w.name, said->words[i], w.help)
+                                                      : app->add_option_function<std::string>(w.name, [said, i](const std::string& word) { said->words[i] = {word}; }, w.help);
+    if (w.required && w.kind != WordKind::Yes) option->required();
+  }
+  app->add_option("--true-at", said->true_at, "when it really happened, if earlier: 2026-03-04T22:15");
+  app->add_option("--device", said->device, "where it is entered");
+  app->add_flag("--json", said->json, "the answer as JSON");
+  app->callback([later, said, deed] {
+    later([said, deed](const BookCall& call) {
+      return WithBook(call, [&](Connection& connection) {
+        Json body = Json::object();
+        for (std::size_t i = 0; i < deed.words.size(); ++i)
+          if (!said->words[i].empty()) body[deed.words[i].key] = ValueOf(deed.words[i], said->words[i]);
+        if (deed.shape) body = deed.shape(std::move(body));
+        if (body.is_object() && !said->true_at.empty()) body["true_at"] = ReadIsoDateOrTime(said->true_at);
+        if (body.is_object() && !said->device.empty()) body["device"] = said->device;
+        StockDeeds deeds(connection);
+        const Json answer = (deeds.*deed.method)(NewRequest(), body);
+        if (said->json) call.out << answer.dump(2) << '\n';
+        else call.out << Filled(deed.says, answer) << '\n';
+        if (answer.contains("warning") && !answer["warning"].is_null()) call.err << "heatkeep: " << answer["warning"].get<std::string>() << '\n';
+        return 0;
+      });
+    });
+  });
+}
+
+void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
+  CLI::App* app = noun.add_subcommand(list.verb, list.help);
+  app->footer("example: heatkeep " + noun.get_name() + " " + list.verb + (list.only.empty() ? "" : " A000001D") + " --json");
+  auto only = std::make_shared<std::string>();
+  auto json = std::make_shared<bool>(false);
+  if (!list.only.empty()) app->add_option(list.only, *only, "only this one");
+  app->add_flag("--json", *json, "as JSON, every column");
+  app->callback([later, list, only, json] {
+    later([list, only, json](const BookCall& call) {
+      return WithBook(call, [&](Connection& connection) {
+        const Json rows = ReadRows(connection, list.view, list.order, only->empty() ? "" : list.only, *only);
+        if (*json) call.out << rows.dump(2) << '\n';
+        else if (rows.empty()) call.out << "none\n";
+        if (*json) return 0;
+        for (const Json& row : rows) {
+          std::string line;
+          for (const std::string& column : list.columns)
+            if (row.contains(column) && !row[column].is_null()) line += (line.empty() ? "" : "  ") + InWords(column, row[column]);
+          call.out << line << '\n';
+        }
+        return 0;
+      });
+    });
+  });
+}
+
+}  // namespace heatkeep::command

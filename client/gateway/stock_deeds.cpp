@@ -1,0 +1,46 @@
+#include "client/gateway/stock_deeds.h"
+
+namespace heatkeep {
+
+Json StockDeeds::Call(const char* deed, const RequestNumber& request, const Json& body) {
+  return Json::parse(connection_.Execute(std::string("select api.") + deed + "($1, $2)::text as answer", {request.text, body.dump()}).Only().Text("answer"));
+}
+
+Json StockDeeds::ExpectDelivery(const RequestNumber& request, const Json& body) { return Call("expect_delivery", request, body); }
+Json StockDeeds::PromiseExpected(const RequestNumber& request, const Json& body) { return Call("promise_expected", request, body); }
+Json StockDeeds::DecideOver(const RequestNumber& request, const Json& body) { return Call("decide_over", request, body); }
+Json StockDeeds::SignOpening(const RequestNumber& request, const Json& body) { return Call("sign_opening", request, body); }
+Json StockDeeds::FilePapers(const RequestNumber& request, const Json& body) { return Call("file_papers", request, body); }
+Json StockDeeds::AcceptDocument(const RequestNumber& request, const Json& body) { return Call("accept_document", request, body); }
+Json StockDeeds::ReplaceDocument(const RequestNumber& request, const Json& body) { return Call("replace_document", request, body); }
+Json StockDeeds::ChasePapers(const RequestNumber& request, const Json& body) { return Call("chase_papers", request, body); }
+Json StockDeeds::DefineLimits(const RequestNumber& request, const Json& body) { return Call("define_limits", request, body); }
+Json StockDeeds::MakeBundle(const RequestNumber& request, const Json& body) { return Call("make_bundle", request, body); }
+Json StockDeeds::MoveBundle(const RequestNumber& request, const Json& body) { return Call("move_bundle", request, body); }
+Json StockDeeds::OpenBundle(const RequestNumber& request, const Json& body) { return Call("open_bundle", request, body); }
+Json StockDeeds::SendToSite(const RequestNumber& request, const Json& body) { return Call("send_to_site", request, body); }
+Json StockDeeds::ReceiveTransfer(const RequestNumber& request, const Json& body) { return Call("receive_transfer", request, body); }
+Json StockDeeds::SendOutside(const RequestNumber& request, const Json& body) { return Call("send_outside", request, body); }
+Json StockDeeds::BackFromOutside(const RequestNumber& request, const Json& body) { return Call("back_from_outside", request, body); }
+Json StockDeeds::RecordDamage(const RequestNumber& request, const Json& body) { return Call("record_damage", request, body); }
+Json StockDeeds::Downgrade(const RequestNumber& request, const Json& body) { return Call("downgrade", request, body); }
+Json StockDeeds::CondemnHold(const RequestNumber& request, const Json& body) { return Call("condemn_hold", request, body); }
+Json StockDeeds::ReestablishIdentity(const RequestNumber& request, const Json& body) { return Call("reestablish_identity", request, body); }
+Json StockDeeds::FoundPiece(const RequestNumber& request, const Json& body) { return Call("found_piece", request, body); }
+Json StockDeeds::FoundAgain(const RequestNumber& request, const Json& body) { return Call("found_again", request, body); }
+Json StockDeeds::WriteOff(const RequestNumber& request, const Json& body) { return Call("write_off", request, body); }
+Json StockDeeds::Sell(const RequestNumber& request, const Json& body) { return Call("sell", request, body); }
+Json StockDeeds::ReturnToSupplier(const RequestNumber& request, const Json& body) { return Call("return_to_supplier", request, body); }
+Json StockDeeds::ReturnToOwner(const RequestNumber& request, const Json& body) { return Call("return_to_owner", request, body); }
+Json StockDeeds::BuyOver(const RequestNumber& request, const Json& body) { return Call("buy_over", request, body); }
+Json StockDeeds::CustomerReturn(const RequestNumber& request, const Json& body) { return Call("customer_return", request, body); }
+Json StockDeeds::FreezePlace(const RequestNumber& request, const Json& body) { return Call("freeze_place", request, body); }
+Json StockDeeds::UnfreezePlace(const RequestNumber& request, const Json& body) { return Call("unfreeze_place", request, body); }
+Json StockDeeds::CountSeen(const RequestNumber& request, const Json& body) { return Call("count_seen", request, body); }
+Json StockDeeds::ApproveCount(const RequestNumber& request, const Json& body) { return Call("approve_count", request, body); }
+Json StockDeeds::AddDevice(const RequestNumber& request, const Json& body) { return Call("add_device", request, body); }
+Json StockDeeds::CalibrateDevice(const RequestNumber& request, const Json& body) { return Call("calibrate_device", request, body); }
+Json StockDeeds::ReprintLabel(const RequestNumber& request, const Json& body) { return Call("reprint_label", request, body); }
+Json StockDeeds::AddPhoto(const RequestNumber& request, const Json& body) { return Call("add_photo", request, body); }
+
+}  // namespace heatkeep
