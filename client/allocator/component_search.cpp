@@ -42,7 +42,7 @@ class Searcher {
 
  private:
   void Take(Solution solution) {
-    MoveToCheaper(c_, solution);
+    MoveToCheaper(c_, solution, control_.enough);
     if (result_.best.score.empty() || solution.score < result_.best.score) {
       result_.best = std::move(solution);
       control_.better(result_);
@@ -100,10 +100,16 @@ class Searcher {
     const std::size_t lead = c_.priorities.size();
     const auto size = static_cast<std::int64_t>(5 * c_.items.size() + c_.sources.size());
     const auto share = static_cast<double>(size * 3'000'000) * std::min(1.0, control_.iterations / 1000.0);
-    if (k <= lead) return static_cast<std::int64_t>(20 * share) + 500'000'000;
+    if (k <= lead || (k == lead + 1 && result_.best.score[lead] == 0)) return static_cast<std::int64_t>(20 * share) + 500'000'000;
     if (OneLength(c_)) return std::max<std::int64_t>(8'000'000, spent_ / 2);
     const bool late = c_.keys[k - lead] == Key::PiecesPulled;
     return static_cast<std::int64_t>(share * (late ? 0.2 : 1.0));
+  }
+
+  // So many rounds may pass without a gain: few where little is left to be won.
+  static int Patience(std::int64_t value, std::int64_t bound) {
+    const double gap = static_cast<double>(value - bound) / static_cast<double>(std::max<std::int64_t>(1, value));
+    return gap > 0.001 ? 100 : gap > 0.0002 ? 40 : 15;
   }
 
   // Key by key: the relaxation's bound, whole plans made from it, until both meet or the budget is spent.
@@ -169,6 +175,12 @@ class Searcher {
       bound = std::max(bound, FewestOfOneLength(c_, inner, offer));
       if (done()) return bound;
     }
+    const std::int64_t looks = 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
+    if (k >= c_.priorities.size()) {
+      Recut(c_, k, result_.best, bound, looks, chance, inner, offer);
+      if (done()) return bound;
+      for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
+    }
     {
       Relaxation relaxation(c_, k, limits(), known, find_, prove_, false, quick_.exact() ? nullptr : &quick_);
       relaxation.Solve(control_.iterations, key_value(), inner);
@@ -179,8 +191,7 @@ class Searcher {
     }
     // Then pieces of the plan are planned anew, two at a time and a few at a time, the more the longer it does not help.
     const int rounds = control_.iterations / 4;
-    const std::int64_t looks = 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
-    for (int round = 0, idle = 0; round < rounds && idle < 100 && !done(); ++round, ++idle) {
+    for (int round = 0, idle = 0; round < rounds && idle < Patience(key_value(), bound) && !done(); ++round, ++idle) {
       if (control_.seconds_left() < 0.2 * seconds_) {  // leave some of the clock to the keys after this one
         hurried_ = true;
         break;

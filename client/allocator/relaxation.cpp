@@ -1,6 +1,8 @@
 #include "client/allocator/relaxation.h"
 
+#include <ClpEventHandler.hpp>
 #include <ClpSimplex.hpp>
+#include <CoinBuild.hpp>
 #include <CoinPackedVector.hpp>
 #include <algorithm>
 #include <cmath>
@@ -36,10 +38,34 @@ constexpr int kFollowing = 20;
 constexpr double kImpossible = -1e299;  // the profit of a source that takes nothing
 constexpr double kDearest = 1e14;  // no cut is priced above it, so that sums of prices stay exact
 
+// Ends a linear programme when the search has had enough.
+class LpStopper : public ClpEventHandler {
+ public:
+  explicit LpStopper(const std::function<bool()>& enough) : enough_(&enough) {}
+  int event(Event what) override {
+    constexpr int kGoOn = -1, kStop = 5;
+    return what == endOfIteration && (++asked_ & 15) == 0 && (*enough_)() ? kStop : kGoOn;
+  }
+  ClpEventHandler* clone() const override { return new LpStopper(*this); }
+
+ private:
+  const std::function<bool()>* enough_;
+  unsigned asked_ = 0;
+};
+
 }  // namespace
 
 struct Relaxation::Programme {
   ClpSimplex clp;
+  // Rows and columns that wait to be added: all at once is a good deal quicker.
+  CoinBuild rows{0}, columns{1};
+  int Rows() const { return clp.numberRows() + rows.numberRows(); }
+  void Flush() {
+    if (rows.numberRows() > 0) clp.addRows(rows);
+    if (columns.numberColumns() > 0) clp.addColumns(columns);
+    rows = CoinBuild(0);
+    columns = CoinBuild(1);
+  }
   std::map<int, int> row_of_source;
   std::map<std::pair<int, std::vector<std::pair<int, int>>>, std::size_t> known;
   int first_pattern = 0;  // columns before it are the u
@@ -183,9 +209,8 @@ bool Relaxation::AddPriced(const Pattern& p) {
 }
 
 void Relaxation::Add(const Pattern& p) {
-  ClpSimplex& clp = lp_->clp;
-  const auto [row, fresh] = lp_->row_of_source.try_emplace(p.source, clp.numberRows());
-  if (fresh) clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(stock_[At(p.source)]));
+  const auto [row, fresh] = lp_->row_of_source.try_emplace(p.source, lp_->Rows());
+  if (fresh) lp_->rows.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(stock_[At(p.source)]));
   CoinPackedVector column;
   for (const auto& [item, count] : p.cuts) {
     column.insert(item, static_cast<double>(count));
@@ -197,14 +222,21 @@ void Relaxation::Add(const Pattern& p) {
     if (const std::int64_t cost = CostOf(p, j); cost != 0)
       column.insert(static_cast<int>(c_.items.size() + j), static_cast<double>(cost) / UnitOf(c_, j));
   column.insert(row->second, 1.0);
-  clp.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0, COIN_DBL_MAX,
-                static_cast<double>(CostOf(p, key_)) / UnitOf(c_, key_));
+  lp_->columns.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0, COIN_DBL_MAX,
+                         static_cast<double>(CostOf(p, key_)) / UnitOf(c_, key_));
   patterns_.push_back(p);
 }
 
 bool Relaxation::Resolve(const SearchControl& control) {
+  lp_->Flush();
   ClpSimplex& clp = lp_->clp;
-  clp.primal();
+  const LpStopper stopper(control.enough);
+  clp.passInEventHandler(&stopper);
+  if (!resolved_ && key_ >= ranks_ && c_.keys[key_ - ranks_] != Key::Money)
+    clp.dual();  // no cost is below nothing, so that the programme may begin from the dual side
+  else
+    clp.primal();
+  resolved_ = true;
   control.spend((clp.numberIterations() + 3) * (50LL * clp.numberRows() + 12LL * clp.numberColumns()));
   if (clp.status() != 0) return false;
   const double* duals = clp.dualRowSolution();
@@ -361,7 +393,7 @@ void Relaxation::BoundLoosely(const SearchControl& control) {
 }
 
 bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& control) {
-  const std::size_t columns = c_.sources.size() > 50 ? 60 : 12;
+  const std::size_t columns = std::clamp<std::size_t>(c_.sources.size() / 10, c_.sources.size() > 50 ? 60 : 12, 1000);
   target_ = target;
   int misses = 0;
   const auto towards = [](std::vector<double>& prices, const std::vector<double>& centre) {
@@ -449,6 +481,7 @@ void Relaxation::OpenUnmet() {
 
 void Relaxation::Fix(std::size_t pattern, std::int64_t times) {
   const Pattern p = patterns_[pattern];
+  lp_->Flush();
   if (!fixed_) OpenUnmet();
   fixed_ = true;
   ClpSimplex& clp = lp_->clp;

@@ -99,6 +99,7 @@ class Relaxation {
   double dearness_ = 1;
   bool fixed_ = false;         // layouts are fixed: no bounds any more, and cuts may be left over
   bool only_plans_ = false;
+  bool resolved_ = false;
   Pricing* quick_;
   bool fine_ = false;          // quick_ found nothing more
   Pricing &find_, &prove_;  // Tight and Loose, of the same component; kept by the caller

@@ -215,14 +215,14 @@ Solution QuickPlan(const Component& c, const StartStyle& style) {
   return QuickPlan(c, style, demand, stock);
 }
 
-void MoveToCheaper(const Component& c, Solution& solution) {
+void MoveToCheaper(const Component& c, Solution& solution, const std::function<bool()>& enough) {
   std::vector<std::int64_t> stock;
   for (const Source& s : c.sources) stock.push_back(s.count);
   for (const auto& [p, times] : solution.patterns) stock[At(p.source)] -= times;
   bool moved = false;
   std::vector<std::pair<Pattern, std::int64_t>> result;
   std::vector<std::pair<Pattern, std::int64_t>> work(solution.patterns.rbegin(), solution.patterns.rend());
-  int looked = 0;
+  int looked = 0, tried = 0;
   while (!work.empty()) {
     auto [p, times] = work.back();
     work.pop_back();
@@ -230,6 +230,7 @@ void MoveToCheaper(const Component& c, Solution& solution) {
     const auto enough = std::lower_bound(c.sources.begin(), c.sources.end(), p.taken - c.sources[At(p.source)].room.kerf,
                                          [](const Source& s, Length l) { return s.length < l; });
     for (std::size_t s = static_cast<std::size_t>(enough - c.sources.begin()); s < c.sources.size(); ++s) {
+      if ((++tried & 0x3ff) == 0 && enough()) return;
       if (stock[s] <= 0 || Int(s) == p.source) continue;
       const View& view = c.views[At(c.sources[s].view)];
       bool may = true;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "client/allocator/component.h"
@@ -29,8 +30,8 @@ Solution QuickPlan(const Component& c, const StartStyle& style);
 StartStyle PlainChoice();
 
 // Moves each pattern to a source in which it costs less, while that helps; keeps the score lexicographically
-// no worse.
-void MoveToCheaper(const Component& c, Solution& solution);
+// no worse. Leaves the solution as it is when enough() says so.
+void MoveToCheaper(const Component& c, Solution& solution, const std::function<bool()>& enough);
 
 // A small repeatable source of chance, the same on every machine.
 class Chance {
