@@ -200,6 +200,18 @@ class Searcher {
       if (k >= c_.priorities.size()) Recut(c_, k, result_.best, bound, looks, chance, inner, offer);
       if (done()) break;
       Loosen(c_, k, result_.best, known_, 8 + idle / 8, chance, inner, offer);
+      if (idle % 6 == 1 && k >= c_.priorities.size() && c_.sources.size() <= 500 && !done()) {
+        // Another start altogether: a dive that takes other turnings, its best plan cut anew by pairs.
+        Relaxation relaxation(c_, k, limits(), known_, find_, prove_, false, quick_.exact() ? nullptr : &quick_);
+        relaxation.SolveOnly(20, inner);
+        Solution other;
+        const Offer both = [&](Solution s) {
+          if (other.score.empty() || s.score < other.score) other = s;
+          Take(std::move(s));
+        };
+        Dive(c_, relaxation, inner, both, &chance);
+        if (!other.score.empty() && !done()) Recut(c_, k, other, bound, looks, chance, inner, offer);
+      }
       if (key_value() < before) idle = 0;
     }
     return bound;

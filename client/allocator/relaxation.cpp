@@ -2,7 +2,6 @@
 
 #include <ClpEventHandler.hpp>
 #include <ClpSimplex.hpp>
-#include <CoinBuild.hpp>
 #include <CoinPackedVector.hpp>
 #include <algorithm>
 #include <cmath>
@@ -57,15 +56,6 @@ class LpStopper : public ClpEventHandler {
 
 struct Relaxation::Programme {
   ClpSimplex clp;
-  // Rows and columns that wait to be added: all at once is a good deal quicker.
-  CoinBuild rows{0}, columns{1};
-  int Rows() const { return clp.numberRows() + rows.numberRows(); }
-  void Flush() {
-    if (rows.numberRows() > 0) clp.addRows(rows);
-    if (columns.numberColumns() > 0) clp.addColumns(columns);
-    rows = CoinBuild(0);
-    columns = CoinBuild(1);
-  }
   std::map<int, int> row_of_source;
   std::map<std::pair<int, std::vector<std::pair<int, int>>>, std::size_t> known;
   int first_pattern = 0;  // columns before it are the u
@@ -209,8 +199,9 @@ bool Relaxation::AddPriced(const Pattern& p) {
 }
 
 void Relaxation::Add(const Pattern& p) {
-  const auto [row, fresh] = lp_->row_of_source.try_emplace(p.source, lp_->Rows());
-  if (fresh) lp_->rows.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(stock_[At(p.source)]));
+  ClpSimplex& clp = lp_->clp;
+  const auto [row, fresh] = lp_->row_of_source.try_emplace(p.source, clp.numberRows());
+  if (fresh) clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(stock_[At(p.source)]));
   CoinPackedVector column;
   for (const auto& [item, count] : p.cuts) {
     column.insert(item, static_cast<double>(count));
@@ -222,13 +213,12 @@ void Relaxation::Add(const Pattern& p) {
     if (const std::int64_t cost = CostOf(p, j); cost != 0)
       column.insert(static_cast<int>(c_.items.size() + j), static_cast<double>(cost) / UnitOf(c_, j));
   column.insert(row->second, 1.0);
-  lp_->columns.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0, COIN_DBL_MAX,
-                         static_cast<double>(CostOf(p, key_)) / UnitOf(c_, key_));
+  clp.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0, COIN_DBL_MAX,
+                static_cast<double>(CostOf(p, key_)) / UnitOf(c_, key_));
   patterns_.push_back(p);
 }
 
 bool Relaxation::Resolve(const SearchControl& control) {
-  lp_->Flush();
   ClpSimplex& clp = lp_->clp;
   const LpStopper stopper(control.enough);
   clp.passInEventHandler(&stopper);
@@ -481,7 +471,6 @@ void Relaxation::OpenUnmet() {
 
 void Relaxation::Fix(std::size_t pattern, std::int64_t times) {
   const Pattern p = patterns_[pattern];
-  lp_->Flush();
   if (!fixed_) OpenUnmet();
   fixed_ = true;
   ClpSimplex& clp = lp_->clp;

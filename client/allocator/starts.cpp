@@ -215,7 +215,7 @@ Solution QuickPlan(const Component& c, const StartStyle& style) {
   return QuickPlan(c, style, demand, stock);
 }
 
-void MoveToCheaper(const Component& c, Solution& solution, const std::function<bool()>& enough) {
+void MoveToCheaper(const Component& c, Solution& solution, const std::function<bool()>& stop) {
   std::vector<std::int64_t> stock;
   for (const Source& s : c.sources) stock.push_back(s.count);
   for (const auto& [p, times] : solution.patterns) stock[At(p.source)] -= times;
@@ -230,7 +230,7 @@ void MoveToCheaper(const Component& c, Solution& solution, const std::function<b
     const auto enough = std::lower_bound(c.sources.begin(), c.sources.end(), p.taken - c.sources[At(p.source)].room.kerf,
                                          [](const Source& s, Length l) { return s.length < l; });
     for (std::size_t s = static_cast<std::size_t>(enough - c.sources.begin()); s < c.sources.size(); ++s) {
-      if ((++tried & 0x3ff) == 0 && enough()) return;
+      if ((++tried & 0x3ff) == 0 && stop()) return;
       if (stock[s] <= 0 || Int(s) == p.source) continue;
       const View& view = c.views[At(c.sources[s].view)];
       bool may = true;

@@ -30,8 +30,8 @@ Solution QuickPlan(const Component& c, const StartStyle& style);
 StartStyle PlainChoice();
 
 // Moves each pattern to a source in which it costs less, while that helps; keeps the score lexicographically
-// no worse. Leaves the solution as it is when enough() says so.
-void MoveToCheaper(const Component& c, Solution& solution, const std::function<bool()>& enough);
+// no worse. Leaves the solution as it is when stop() says so.
+void MoveToCheaper(const Component& c, Solution& solution, const std::function<bool()>& stop);
 
 // A small repeatable source of chance, the same on every machine.
 class Chance {

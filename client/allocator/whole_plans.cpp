@@ -104,10 +104,10 @@ int Left(const Relaxation& relaxation) {
 
 }  // namespace
 
-void Dive(const Component& c, Relaxation& relaxation, const SearchControl& control, const Offer& offer) {
+void Dive(const Component& c, Relaxation& relaxation, const SearchControl& control, const Offer& offer, Chance* chance) {
   Taken taken;
   for (int step = 0; step < 4000 && !control.enough(); ++step) {
-    if (!TakeSome(relaxation, nullptr, taken)) break;
+    if (!TakeSome(relaxation, chance, taken)) break;
     const int left = Left(relaxation);
     if (step < 20 || left < 80) OfferCompleted(c, relaxation, taken, left < 40, offer);
     if (left == 0) break;
