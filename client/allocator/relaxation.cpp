@@ -1,40 +1,20 @@
 #include "client/allocator/relaxation.h"
 
 #include <ClpEventHandler.hpp>
-#include <ClpSimplex.hpp>
 #include <CoinPackedVector.hpp>
 #include <algorithm>
 #include <cmath>
-#include <map>
 
-#include "client/allocator/least_possible.h"
+#include "client/allocator/relaxation_programme.h"
 
 namespace heatkeep::allocator {
 namespace {
 
 std::size_t At(int i) { return static_cast<std::size_t>(i); }
-__extension__ using Wide = __int128;
-
-// A key's figures divided by this stand in the linear programme.
-double UnitOf(const Component& c, std::size_t key) {
-  if (key < c.priorities.size()) return 1;
-  switch (c.keys[key - c.priorities.size()]) {
-    case Key::NewLength:
-    case Key::ConsumedLength:
-    case Key::LostWorth:
-    case Key::Money: return 1e6;
-    default: return 1;
-  }
-}
-// A figure times this is what bounds are worked out in, so that rounding multipliers to whole numbers costs little.
-double ScaleOf(const Component& c, std::size_t key) {
-  return UnitOf(c, key) == 1 ? 1099511627776.0 : 1024.0;  // 2^40, 2^10
-}
 
 constexpr double kSmoothing = 0.8;
 constexpr std::size_t kFewSources = 3;
 constexpr int kFollowing = 20;
-constexpr double kImpossible = -1e299;  // the profit of a source that takes nothing
 constexpr double kDearest = 1e14;  // no cut is priced above it, so that sums of prices stay exact
 
 // Ends a linear programme when the search has had enough.
@@ -53,13 +33,6 @@ class LpStopper : public ClpEventHandler {
 };
 
 }  // namespace
-
-struct Relaxation::Programme {
-  ClpSimplex clp;
-  std::map<int, int> row_of_source;
-  std::map<std::pair<int, std::vector<std::pair<int, int>>>, std::size_t> known;
-  int first_pattern = 0;  // columns before it are the u
-};
 
 Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits,
                        std::vector<Pattern> known, Pricing& find, Pricing& prove, bool lack, Pricing* quick)
@@ -100,46 +73,6 @@ Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int
 
 Relaxation::~Relaxation() = default;
 
-void Relaxation::HeatRows() {
-  std::map<std::string, int> heats;
-  heat_of_source_.assign(c_.sources.size(), 0);
-  if (c_.units.empty()) return;
-  for (std::size_t s = 0; s < c_.sources.size(); ++s)
-    heat_of_source_[s] = heats.try_emplace(c_.sources[s].heat, static_cast<int>(heats.size())).first->second;
-  heat_row_of_.assign(c_.items.size(), std::vector<int>(heats.size(), -1));
-  ClpSimplex& clp = lp_->clp;
-  for (std::size_t u = 0; u < c_.units.size(); ++u) {
-    const HeatUnit& unit = c_.units[u];
-    heat_column_.emplace_back(unit.heats.size(), -1);
-    const int of_unit = clp.numberRows();
-    const auto sure = std::count(unit.sure.begin(), unit.sure.end(), 1);
-    clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(unit.most - sure));
-    for (std::size_t h = 0; h < unit.heats.size(); ++h) {
-      const auto heat = heats.find(unit.heats[h]);
-      if (unit.sure[h] || heat == heats.end()) continue;
-      CoinPackedVector column;
-      column.insert(of_unit, 1.0);
-      for (int item : unit.items) {
-        const Length l = c_.items[At(item)].length;
-        std::int64_t most = 0;
-        for (std::size_t s = 0; s < c_.sources.size() && most < demand_[At(item)]; ++s) {
-          const Source& source = c_.sources[s];
-          if (heat_of_source_[s] != heat->second || !c_.views[At(source.view)].may[At(item)]) continue;
-          const std::int64_t gives = std::max<std::int64_t>({0, source.room.room.nm, source.room.exact.value_or(Length{}).nm});
-          most += source.count * (gives / (l + source.room.kerf).nm);
-        }
-        const HeatRow row{u, h, At(item), std::min<std::int64_t>(most, demand_[At(item)]), clp.numberRows()};
-        clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, 0.0);
-        column.insert(row.row, -static_cast<double>(row.most));
-        heat_row_of_[At(item)][At(heat->second)] = static_cast<int>(heat_rows_.size());
-        heat_rows_.push_back(row);
-      }
-      heat_column_[u][h] = clp.numberColumns();
-      clp.addColumn(column.getNumElements(), column.getIndices(), column.getElements(), 0.0, 1.0, 0.0);
-    }
-  }
-}
-
 void Relaxation::Lacks() {
   ClpSimplex& clp = lp_->clp;
   first_lack_ = clp.numberColumns();
@@ -171,23 +104,6 @@ bool Relaxation::Dearer() {
   for (int column = first_lack_; column < last_lack_; ++column)
     clp.setObjectiveCoefficient(column, 30 * clp.objective()[column]);
   return true;
-}
-
-double Relaxation::ItemDual(std::size_t item, std::size_t source) const {
-  if (heat_rows_.empty()) return item_dual_[item];
-  const int row = heat_row_of_[item][At(heat_of_source_[source])];
-  return row < 0 ? item_dual_[item] : item_dual_[item] - heat_dual_[At(row)];
-}
-
-std::vector<std::vector<double>> Relaxation::HeatUse() const {
-  std::vector<std::vector<double>> use;
-  const double* x = lp_->clp.primalColumnSolution();
-  for (std::size_t u = 0; u < heat_column_.size(); ++u) {
-    use.emplace_back(heat_column_[u].size(), 0.0);
-    for (std::size_t h = 0; h < use[u].size(); ++h)
-      if (heat_column_[u][h] >= 0) use[u][h] = x[heat_column_[u][h]];
-  }
-  return use;
 }
 
 std::int64_t Relaxation::CostOf(const Pattern& p, std::size_t key) const { return key < ranks_ ? 0 : p.cost[key - ranks_]; }
@@ -263,68 +179,6 @@ Prices Relaxation::Whole() {
             prices.less[At(c_.sources[s].view)][At(item)] = whole_heat_[At(at)];
   }
   return prices;
-}
-
-// The bound that these multipliers give (allocate.h), in whole numbers, from profits that are not underestimated.
-void Relaxation::Bound(const std::vector<double>& profits) {
-  const Prices& prices = last_;
-  const double scale = ScaleOf(c_, key_);
-  Wide sum = 0;
-  std::vector<double> limit(key_, 0);
-  for (std::size_t j = 0; j < ranks_ && j < key_; ++j) limit[j] = std::floor(last_limit_[j] * scale * UnitOf(c_, key_));
-  for (std::size_t i = 0; i < c_.items.size(); ++i) {
-    const std::size_t rank = At(c_.items[i].rank);
-    sum += Wide{static_cast<std::int64_t>(prices.item[i])} * c_.items[i].demand;
-    if (rank < key_ && first_limits_[rank] == 0) continue;  // then its u is nothing
-    const double cost = rank < key_ ? limit[rank] : rank == key_ ? scale : 0;
-    if (const double over = prices.item[i] - cost; over > 0) sum -= Wide{static_cast<std::int64_t>(over)} * c_.items[i].demand;
-  }
-  for (std::size_t j = 0; j < key_; ++j) {
-    const double weight = j < ranks_ ? limit[j] : prices.weight[j - ranks_];
-    sum -= Wide{static_cast<std::int64_t>(weight)} * first_limits_[j];
-  }
-  // Bars that cost something in this key are taken a whole number of times: they serve what the rest cannot.
-  std::vector<Serving> bars;
-  Wide paid = 0;
-  for (std::size_t s = 0; s < profits.size(); ++s) {
-    if (!usable_[s] || profits[s] <= kImpossible) continue;
-    const std::int64_t length = LengthIn(s);
-    const auto profit = static_cast<std::int64_t>(std::ceil(profits[s]));
-    if (length > 0) {
-      const std::int64_t serves = profit + length * static_cast<std::int64_t>(scale);
-      if (serves > 0) bars.push_back({length, serves, c_.sources[s].count});
-      if (profit > 0) paid += Wide{profit} * MostUses(s);
-    } else if (profit > 0) {
-      sum -= Wide{profit} * MostUses(s);
-    }
-  }
-  for (std::size_t u = 0; u < c_.units.size(); ++u) {
-    std::vector<Wide> drawn(c_.units[u].heats.size(), 0);
-    for (std::size_t r = 0; r < heat_rows_.size(); ++r)
-      if (heat_rows_[r].unit == u) drawn[heat_rows_[r].heat] += Wide{static_cast<std::int64_t>(whole_heat_[r])} * heat_rows_[r].most;
-    std::sort(drawn.rbegin(), drawn.rend());
-    const auto sure = std::count(c_.units[u].sure.begin(), c_.units[u].sure.end(), 1);
-    for (std::size_t n = 0; n < drawn.size() && static_cast<int>(n) < c_.units[u].most - sure; ++n) sum -= drawn[n];
-  }
-  const Wide demand = sum;  // of the bars
-  sum -= paid;
-  const auto whole = static_cast<std::int64_t>(scale);
-  std::int64_t bound = static_cast<std::int64_t>(sum / whole);
-  if (sum > 0 && sum % whole != 0) ++bound;
-  const bool may_be_below_nothing = key_ >= ranks_ && c_.keys[key_ - ranks_] == Key::Money;
-  if (!may_be_below_nothing) bound = LeastPossible(c_, key_, std::max<std::int64_t>(0, bound));
-  if (!bars.empty() && bound < target_ && demand < Wide{INT64_MAX})
-    bound = std::max(bound, LeastServing(bars, static_cast<std::int64_t>(demand), bound, target_));
-  const double raw = static_cast<double>(sum);
-  if (!bound_ || raw > best_raw_) {
-    best_raw_ = raw;
-    centre_item_ = last_item_;
-    centre_limit_ = last_limit_;
-    centre_source_ = last_source_;
-    centre_heat_ = last_heat_;
-  }
-  bound = std::min(bound, target_);
-  bound_ = bound_ ? std::max(*bound_, bound) : bound;
 }
 
 // What a source costs in a key that is a sum of lengths; 0: nothing, or the key is none.
