@@ -151,6 +151,10 @@ class Block {
 
   void cuts() {
     if (b_.cuts.empty()) return;
+    if (b_.bundle > 1) {
+      text(look_.x, look_.width, BundleWords(b_), {4.0, true});
+      y_ += 5.4;
+    }
     const double rows = static_cast<double>(b_.cuts.size());
     const double row = rows <= 6 ? 5.6 : std::max(2.4, std::min(5.0, 150 / rows));
     const double em = std::min(4.0, row * 0.72);

@@ -17,7 +17,7 @@ Table Pieces(const Sheet& sheet) {
                {"doubt mm", 10, 1},  {"mass kg", 10, 1},     {"lift", 20},          {"mark at end", 12},
                {"trim mm", 9, 1},    {"kerf each mm", 9, 2}, {"kerf all mm", 9, 2}, {"grip mm", 9, 1},
                {"cut pieces", 9},    {"left mm", 12, 3},     {"left kg", 9, 1},     {"becomes", 10},
-               {"if not there", 34}, {"state", 10}},
+               {"if not there", 34}, {"state", 10},         {"bundle of", 9},      {"strokes", 9}},
               {}};
   for (const SheetBlock& b : sheet.blocks)
     table.rows.push_back({std::int64_t{b.block},
@@ -45,7 +45,9 @@ Table Pieces(const Sheet& sheet) {
                           KgCell(b.left_mass),
                           FateWord(b.fate),
                           b.otherwise,
-                          b.state});
+                          b.state,
+                          std::int64_t{b.bundle},
+                          std::int64_t{StrokeCount(b)}});
   return table;
 }
 

@@ -1,5 +1,7 @@
 #include "reports/sheet_json.h"
 
+#include "reports/sheet_words.h"
+
 namespace heatkeep {
 namespace {
 
@@ -15,7 +17,8 @@ ordered_json BlockJson(const SheetBlock& b) {
                         {"condition", b.condition}, {"mill", b.mill},       {"heat", b.heat},
                         {"papers", b.papers},       {"owner", b.owner},     {"state", b.state},
                         {"length_nm", b.length.nm}, {"mass_g", b.mass.g},   {"trim_nm", b.trim.nm},
-                        {"kerf_nm", b.kerf_all.nm}, {"left_nm", b.left.nm}, {"left", FateWord(b.fate)}};
+                        {"kerf_nm", b.kerf_all.nm}, {"left_nm", b.left.nm}, {"left", FateWord(b.fate)}, {"bundle", b.bundle}, {"bundle_no", b.bundle_no},
+                        {"strokes", StrokeCount(b)}};
   block["cuts"] = ordered_json::array();
   for (const SheetCut& c : b.cuts)
     block["cuts"].push_back({{"order", c.order},

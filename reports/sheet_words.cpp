@@ -79,6 +79,18 @@ int PieceCount(const SheetBlock& block) {
   return count;
 }
 
+int StrokeCount(const SheetBlock& block) {
+  if (block.kerf_each.nm > 0) return static_cast<int>((block.kerf_all.nm + block.kerf_each.nm - 1) / block.kerf_each.nm);
+  return PieceCount(block) + (block.trim.nm > 0 ? 1 : 0);
+}
+
+std::string BundleWords(const SheetBlock& block) {
+  if (block.bundle < 2) return "";
+  const int strokes = StrokeCount(block);
+  return "BUNDLE " + std::to_string(block.bundle_no) + ": " + std::to_string(block.bundle) + " bars cut together, " +
+         std::to_string(strokes) + (strokes == 1 ? " stroke" : " strokes");
+}
+
 std::string CautionWords() {
   return "Bars roll, straps spring: chock first, stand at the end. Slings and tongs rated, nothing lifted "
          "over people. "

@@ -35,6 +35,12 @@ std::string ToleranceWords(const SheetCut& cut);
 // "trim 5, kerf 2 each (16 in all), grip 60 mm".
 std::string LossWords(const SheetBlock& block);
 
+// Strokes of the saw for the block, its trim included; a last piece that is left uncut is none.
+int StrokeCount(const SheetBlock& block);
+
+// "" or "BUNDLE 1: 5 bars cut together, 20 strokes".
+std::string BundleWords(const SheetBlock& block);
+
 // Owner to be named: not empty and not "ours".
 bool IsOthersMetal(const SheetBlock& block);
 

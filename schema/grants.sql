@@ -18,7 +18,7 @@ grant usage on schema api to heatkeep_clerk, heatkeep_planner, heatkeep_saw, hea
 grant execute on function api.schema_version(), api.whoami(), api.my_actions(), api.quarantine(uuid, text, text, text, timestamptz, text),
   api.trace(text, text, text), api.metal_balance(text, text, text), api.book_digest()
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
-grant select on api.grades, api.grade_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
+grant select on api.grades, api.grade_standins, api.section_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
   api.receipts, api.documents, api.holds, api.cut_lines, api.plans, api.plan_layouts, api.plan_cuts, api.plan_shorts
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- What the views compute with; schema guard itself stays closed, so nobody calls them otherwise.
@@ -35,6 +35,10 @@ grant select on api.prices_now to heatkeep_clerk;
 grant execute on function api.add_cut_list(uuid, jsonb), api.commit_plan(uuid, jsonb), api.cancel_plan(uuid, bigint, text), api.ship(uuid, jsonb),
   api.correct_length(uuid, text, bigint, bigint, text, text, text, timestamptz), api.put_away(uuid, text, text, timestamptz, text) to heatkeep_planner;
 grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to heatkeep_planner;
+
+-- Planner and saw: a plan that went wrong is mended where it is noticed.
+grant execute on function api.replan(uuid, jsonb), api.report_missing(uuid, text, text) to heatkeep_planner, heatkeep_saw;
+grant select on api.candidates, api.plan_metal, api.line_heats, api.past_lines to heatkeep_planner, heatkeep_saw;
 
 -- Saw: pulls, cuts, puts back.
 grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text, text, bigint), api.record_cut(uuid, jsonb, timestamptz, text),
@@ -64,7 +68,7 @@ grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.de
 -- Quality: papers, holds, releases, identity.
 grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text, timestamptz, text), api.release(uuid, text, text, text, timestamptz, text),
   api.place_hold(uuid, text, text, text, text, timestamptz, text), api.lift_hold(uuid, bigint, text, timestamptz, text), api.close_conflict(uuid, bigint, text, boolean), api.correct_receipt(uuid, text, jsonb, text, text, timestamptz, text),
-  api.allow_grade(uuid, text, text, text), api.verify_book(), api.seal_book(uuid) to heatkeep_quality;
+  api.allow_grade(uuid, text, text, text), api.allow_section(uuid, jsonb, jsonb, text), api.verify_book(), api.seal_book(uuid) to heatkeep_quality;
 grant select on api.conflicts, api.refusals to heatkeep_quality;
 
 -- Owner: the shop, settings, prices; reads all.

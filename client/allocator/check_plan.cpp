@@ -45,8 +45,14 @@ struct Check {
   }
 
   // Worth of a rest, between two figures that differ only where rounding is in doubt.
-  static std::pair<long long, long long> RestWorth(long long nm, long long keep) {
-    if (nm <= 0 || nm < keep) return {0, 0};
+  static std::pair<long long, long long> RestWorth(long long nm, const GroupRules& rules) {
+    if (nm <= 0 || nm < rules.keep.nm) return {0, 0};
+    if (rules.rests) {
+      long long worth = 0;  // of the longest grid length that is not longer
+      for (std::size_t i = 0; i < rules.rests->of.size() && static_cast<long long>(i) * rules.rests->step.nm <= nm; ++i)
+        worth = rules.rests->of[i].nm;
+      return {worth, worth};
+    }
     const long double um = static_cast<long double>(nm) / 1000.0L * -std::expm1(-static_cast<long double>(nm) / 1e9L);
     return {static_cast<long long>(std::floor(um + 0.5L - 1e-6L)) * 1000,
             static_cast<long long>(std::floor(um + 0.5L + 1e-6L)) * 1000};
@@ -149,8 +155,9 @@ struct Check {
     if (own) {
       taken = piece.kind == PieceKind::Bar
                   ? std::pair<long long, long long>{(piece.length.nm + 500) / 1000 * 1000, (piece.length.nm + 500) / 1000 * 1000}
-                  : RestWorth(piece.length.nm, rules->keep.nm);
-      rest = RestWorth(left, rules->keep.nm);
+              : piece.worth && piece.length >= rules->keep ? std::pair<long long, long long>{piece.worth->nm, piece.worth->nm}
+                                                           : RestWorth(piece.length.nm, *rules);
+      rest = RestWorth(left, *rules);
     }
     lost_low += (taken.first - rest.second) * times;
     lost_high += (taken.second - rest.first) * times;

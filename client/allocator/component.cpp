@@ -16,7 +16,7 @@ int Int(std::size_t i) { return static_cast<int>(i); }
 
 Costs CostOf(const Component& c, const Source& s, const Pattern& p, bool last_uncut) {
   Costs cost{};
-  const Length worth_left = s.own ? WorthOfRest(p.left, s.keep) : Length{};
+  const Length worth_left = s.own ? WorthOfRest(p.left, s.keep, s.rests) : Length{};
   for (std::size_t k = 0; k < c.keys.size(); ++k) {
     switch (c.keys[k]) {
       case Key::BarsOpened: cost[k] = s.bar ? 1 : 0; break;

@@ -47,6 +47,7 @@ struct Source {
   std::vector<std::pair<int, std::int64_t>> pieces;  // (piece, how many), in the order they are to be taken
   std::string heat;
   Length worth;
+  const LearnedWorth* rests = nullptr;  // the problem's
   PieceCosts costs;
 };
 

@@ -33,7 +33,7 @@ int CountOf(const Layout& layout) {
 }
 
 Length LostOn(const Piece& piece, const GroupRules& rules, Length left) {
-  return WorthOf(piece, rules.keep) - (piece.owner.empty() ? WorthOfRest(left, rules.keep) : Length{});
+  return WorthOf(piece, rules) - (piece.owner.empty() ? WorthOfRest(left, rules.keep, rules.rests.get()) : Length{});
 }
 
 // What one repeat of a layout costs from one piece or another, set-ups and extra heats apart.

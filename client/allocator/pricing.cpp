@@ -88,15 +88,15 @@ Pricing::Pricing(const Component& c, Rounding rounding, std::int64_t most_cells)
   }
 }
 
-const std::vector<double>& Pricing::WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep) {
+const std::vector<double>& Pricing::WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep, const LearnedWorth* rests) {
   for (const Table& t : tables_[v])
-    if (t.offset == offset && t.keep == keep) return t.worth;
-  Table t{offset, keep, {}};
+    if (t.offset == offset && t.keep == keep && t.rests == rests) return t.worth;
+  Table t{offset, keep, rests, {}};
   const Grid& grid = grids_[v];
   std::int64_t longest = 0;
   for (int s : of_view_[v]) longest = std::max(longest, c_.sources[At(s)].room.after_trim.nm);
   for (std::int64_t r = offset; r <= longest + grid.cell; r += grid.cell)
-    t.worth.push_back(static_cast<double>(WorthOfRest({r}, {keep}).nm));
+    t.worth.push_back(static_cast<double>(WorthOfRest({r}, {keep}, rests).nm));
   tables_[v].push_back(std::move(t));
   return tables_[v].back().worth;
 }
@@ -205,11 +205,11 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
     if (taking.per_worth > 0) {
       const std::int64_t offset = ((s.room.after_trim.nm % grid.cell) + grid.cell) % grid.cell;
       const auto known = std::find_if(tables_[v].begin(), tables_[v].end(), [&](const Table& t) {
-        return t.offset == offset && t.keep == s.keep.nm;
+        return t.offset == offset && t.keep == s.keep.nm && t.rests == s.rests;
       });
       // Too many different offsets: look one cell up, which never makes a rest worth less.
       shift = known != tables_[v].end() || tables_[v].size() < kMostTables ? offset : 0;
-      worth = &WorthTable(v, shift, s.keep.nm);
+      worth = &WorthTable(v, shift, s.keep.nm, s.rests);
     }
     const std::int64_t room = s.room.room.nm < 0 ? -1 : std::min(longest, s.room.room.nm / grid.cell);
     if (room >= 0) {

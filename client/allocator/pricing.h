@@ -51,11 +51,12 @@ class Pricing {
   };
   struct Table {  // worth of a rest r = offset + j * cell, in nm
     std::int64_t offset, keep;
+    const LearnedWorth* rests;
     std::vector<double> worth;
   };
   void OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable,
                std::size_t most, const std::function<bool()>& enough, Answer& answer);
-  const std::vector<double>& WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep);
+  const std::vector<double>& WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep, const LearnedWorth* rests);
 
   const Component& c_;
   std::vector<double> best_;                   // room to work in, kept between calls

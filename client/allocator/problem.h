@@ -4,10 +4,12 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "client/allocator/worth.h"
 #include "schema/terms/length.h"
 #include "schema/terms/section.h"
 
@@ -26,6 +28,7 @@ struct FineMoney {
 // The arithmetic of one section and grade on its saw. All >= 0; see cut_arithmetic.h for what they do.
 struct GroupRules {
   Length kerf, trim, grip, keep;
+  std::shared_ptr<const LearnedWorth> rests = nullptr;  // what the group's rests are worth; null: worth.h's own measure
 };
 
 // What one piece costs to take and to cut (only Aim::LeastMoney looks at it). All >= 0.
@@ -50,6 +53,7 @@ struct Piece {
   std::optional<int> count = 1;    // how many alike; nullopt: as many as wanted
   PaperType papers = PaperType::None;
   PieceCosts costs;
+  std::optional<Length> worth = {};  // of a drop of the keep length or longer, by the shop's history; none: as its group's rests
   MassPerMetre mass;  // 0: not known; only words and figures for people look at it
 };
 

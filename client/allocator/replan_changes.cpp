@@ -33,7 +33,7 @@ class Disturbance {
       if (change.measured.nm <= 0) Refuse("piece " + before.tag, "its measured length is nothing; expected above 0");
       parts = {before};
       parts[0].length = change.measured;
-      parts[0].doubt = {};
+      parts[0].doubt = change.doubt;
     } else if (change.what == Mishap::Defect) {
       parts = Parted(before, change);
     }

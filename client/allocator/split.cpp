@@ -1,5 +1,6 @@
 // Splitting a problem into components (component.h): who may serve whom, what is equal to what.
 #include <algorithm>
+#include <cstdint>
 #include <map>
 #include <numeric>
 #include <set>
@@ -186,14 +187,16 @@ struct Split {
       s.bar = x.kind == PieceKind::Bar;
       s.own = x.owner.empty();
       s.heat = x.heat;
-      s.worth = WorthOf(x, rules.keep);
+      s.worth = WorthOf(x, rules);
+      s.rests = rules.rests.get();
       s.costs = x.costs;
       const std::int64_t count = x.count ? std::min<std::int64_t>(*x.count, most) : most;
       const auto text = [](auto n) { return std::to_string(n); };
       const auto [at, fresh] = sources.try_emplace(
           {text(s.view), text(x.length.nm), text(x.square_ends), text(x.doubt.nm), text(s.bar ? 1 : 0),
            text(rules.trim.nm), text(rules.grip.nm), text(rules.keep.nm), text(x.costs.per_metre.micro),
-           text(x.costs.scrap_per_metre.micro), text(x.costs.per_pull.micro)},
+           text(x.costs.scrap_per_metre.micro), text(x.costs.per_pull.micro), text(s.worth.nm),
+           text(reinterpret_cast<std::uintptr_t>(s.rests))},
           Int(c.sources.size()));
       if (fresh) c.sources.push_back(std::move(s));
       Source& into = c.sources[At(at->second)];

@@ -21,9 +21,10 @@ FineMoney Priced(FineMoney per_metre, Length length) {
   return {static_cast<std::int64_t>(quotient)};
 }
 
-Length WorthOf(const Piece& piece, Length keep) {
+Length WorthOf(const Piece& piece, const GroupRules& rules) {
   if (!piece.owner.empty()) return {};
-  return piece.kind == PieceKind::Bar ? WorthOfBar(piece.length) : WorthOfRest(piece.length, keep);
+  if (piece.kind == PieceKind::Bar) return WorthOfBar(piece.length);
+  return piece.worth && piece.length >= rules.keep ? *piece.worth : WorthOfRest(piece.length, rules.keep, rules.rests.get());
 }
 
 Layout MakeLayout(const Problem& problem, int piece_index, int repeat, std::vector<std::pair<int, int>> cuts) {
@@ -83,8 +84,8 @@ Value ValueOf(const Problem& problem, const std::vector<Layout>& layouts) {
       heats_of_order[line.order].insert(piece.heat);
     }
     setups.insert({piece.section, piece.grade, lengths});
-    const Length worth_left = own ? WorthOfRest(layout.left, rules.keep) : Length{};
-    const Length lost = WorthOf(piece, rules.keep) - worth_left;
+    const Length worth_left = own ? WorthOfRest(layout.left, rules.keep, rules.rests.get()) : Length{};
+    const Length lost = WorthOf(piece, rules) - worth_left;
     const int cuts_made = n + (room.trim.nm > 0 ? 1 : 0) - (EndingOf(room, taken, n).last_uncut ? 1 : 0);
     FineMoney money = Priced(piece.costs.per_metre, lost);
     if (own && piece.kind == PieceKind::Drop && piece.length < rules.keep)

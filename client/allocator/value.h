@@ -22,7 +22,7 @@ namespace heatkeep::allocator {
 FineMoney Priced(FineMoney per_metre, Length length);
 
 // Worth of a whole piece of the shop's own, of what is left of it; 0 for a customer's metal.
-Length WorthOf(const Piece& piece, Length keep);
+Length WorthOf(const Piece& piece, const GroupRules& rules);
 
 // The layout of `piece` with these cuts (line, count). Requires that they fit; sorts them longest first.
 Layout MakeLayout(const Problem& problem, int piece, int repeat, std::vector<std::pair<int, int>> cuts);

@@ -1,5 +1,6 @@
 #include "client/allocator/worth.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 
@@ -46,8 +47,12 @@ Wide ExpMinus(Length r) {
 
 }  // namespace
 
-Length WorthOfRest(Length r, Length keep) {
+Length WorthOfRest(Length r, Length keep, const LearnedWorth* learned) {
   if (r.nm <= 0 || r < keep) return {};
+  if (learned) {
+    if (learned->of.empty()) return {};
+    return learned->of[std::min(static_cast<std::size_t>(r.nm / learned->step.nm), learned->of.size() - 1)];
+  }
   // The quick way where rounding cannot be in doubt: its error is far below the distance kept from a tie.
   const double um = static_cast<double>(r.nm) / 1000.0 * -std::expm1(-static_cast<double>(r.nm) / 1e9);
   if (um < 1e9) {

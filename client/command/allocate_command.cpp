@@ -4,12 +4,15 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
+#include "client/command/learned_worth.h"
 #include "client/command/plan_extras.h"
+#include "client/command/plan_json.h"
+#include "client/command/search_watch.h"
 #include "client/gateway/plan_door.h"
 #include "client/gateway/readings.h"
 #include "reports/sheet_json.h"
+#include "reports/sheet_words.h"
 #include "schema/terms/length_text.h"
 
 namespace heatkeep::command {
@@ -53,18 +56,30 @@ void SayWhy(std::ostream& out, const allocator::Problem& problem, const allocato
 
 // Says one saw's plan, or adds it to `answers` when JSON is asked for.
 int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, const std::string& saw, const BookProblem& asked,
-           const allocator::Plan& plan, const PlanExtras& extras, const std::string& proof, std::optional<std::int64_t> number) {
+           const allocator::Plan& plan, const PlanExtras& extras, const std::string& proof, const std::string& learned, std::optional<std::int64_t> number) {
   if (answers) {
     Json answer = {{"saw", saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
                    {"bars_opened", plan.value.bars_opened}, {"new_length_nm", plan.value.new_length.nm}};
     answer["plan"] = number ? Json(*number) : Json();
+    answer["ended_by"] = NameOf(plan.ended_by);
+    answer["worth"] = learned.empty() ? "by length" : learned;
+    const std::pair<const char*, nlohmann::ordered_json> figures[] = {{"value", FiguresJson(plan.value, asked.problem.aim)}, {"bound", FiguresJson(plan.bound)}};
+    for (const auto& [name, of] : figures)
+      for (const auto& [key, figure] : of.items()) answer[name][key] = figure;
     const nlohmann::ordered_json all = ExtrasJson(asked.problem, plan, extras);
     for (const auto& [key, told] : all.items()) answer[key] = told;
+    answer["shorts"] = Json::array();
+    for (const allocator::Short& s : plan.shorts) {
+      const allocator::Line& line = asked.problem.lines[static_cast<std::size_t>(s.line)];
+      answer["shorts"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
+    }
     answers->push_back(std::move(answer));
   } else {
     call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": saw " << saw << " " << proof << '\n';
     SayShorts(call.out, asked.problem, plan);
     SayExtras(extras, call.out);
+    if (!learned.empty()) call.out << learned << '\n';
+    SayEnd(plan, call.out);
     if (options.why) SayWhy(call.out, asked.problem, plan, extras);
   }
   return plan.value.unmet_pieces > 0 ? 3 : 0;
@@ -107,18 +122,19 @@ ExtraWishes WishesOf(const AllocateOptions& options, const BookProblem& asked) {
 SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question,
                 bool last, Json* answers) {
   for (int attempt = 0; attempt < kTries; ++attempt) {
-    const BookProblem asked = ReadProblem(connection, question);
+    BookProblem asked = ReadProblem(connection, question);
     if (attempt == 0 && last) SayTooLarge(call.err, question.saw, asked.too_large);
     const int at_least = last && !asked.too_large.empty() ? 3 : 0;
     if (asked.problem.lines.empty()) {
       if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
       return {at_least, asked.widest};
     }
-    allocator::Plan plan = allocator::Allocate(asked.problem);
+    const std::string learned = LearnWorth(ReadPastDemand(connection), asked.problem);
+    allocator::Plan plan = Searched(asked.problem, call.err);
     const PlanExtras extras = ExtrasOf(asked.problem, plan, WishesOf(options, asked));
     const std::string proof = allocator::ProofWords(asked.problem, plan);
     const auto answer = [&](std::optional<std::int64_t> number) -> SawPlan {
-      return {std::max(at_least, Answer(call, options, answers, question.saw, asked, plan, extras, proof, number)), asked.widest};
+      return {std::max(at_least, Answer(call, options, answers, question.saw, asked, plan, extras, proof, learned, number)), asked.widest};
     };
     if (options.dry || plan.layouts.empty()) return answer(std::nullopt);
     const std::optional<CommitAnswer> committed = Promise(call, connection, question, asked, plan, proof);
@@ -184,6 +200,7 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
       for (const SheetCut& c : b.cuts) call.out << "  " << c.count << " x " << WriteMm(c.set) << " for " << c.order << "/" << c.line;
       call.out << "; left " << WriteMm(b.left, Rounding::Down) << " mm "
                << (b.fate == LeftFate::Drop ? "keep" : b.fate == LeftFate::Scrap ? "scrap" : "nothing") << '\n';
+      if (b.bundle > 1) call.out << "   " << BundleWords(b) << '\n';
       if (why) call.out << "   not there: " << (b.otherwise.empty() ? "nothing else held its cuts" : b.otherwise) << '\n';
     }
     for (const SheetShort& s : sheet->shorts)

@@ -14,6 +14,7 @@
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/receive_command.h"
+#include "client/command/replan_command.h"
 #include "client/command/report_command.h"
 #include "client/command/saw_words.h"
 #include "client/command/section_command.h"
@@ -271,6 +272,24 @@ void AddPlan(CLI::App& root, Words& words) {
   list->callback([&words, json] { words.work = [&words, json] { return RunPlanList(words.Call(), *json); }; });
 }
 
+void AddReplan(CLI::App& root, Words& words) {
+  CLI::App* replan = root.add_subcommand("replan", "mend a plan at the saw: heatkeep replan 1 --measured A000001D=1018mm");
+  auto o = Kept<ReplanOptions>();
+  const auto each = [&](const std::string& name, std::vector<std::string>& texts, const std::string& help) {
+    replan->add_option(name, texts, help + "; may be given several times")->allow_extra_args(false);
+  };
+  replan->add_option("plan", o->plan, "its number")->required();
+  each("--measured", o->measured, "TAG=LENGTH, a piece of another length than written");
+  each("--missing", o->missing, "a tag that is not in its place");
+  each("--bad", o->bad, "a tag not to be cut: it goes to quarantine");
+  each("--unreadable", o->unreadable, "a tag whose mark cannot be read: it goes to quarantine");
+  replan->add_option("--reason", o->reason, "what happened");
+  replan->add_option("--seconds", o->seconds, "at most")->capture_default_str()->check(CLI::PositiveNumber);
+  replan->add_flag("--dry", o->dry, "show what would change, change nothing");
+  replan->add_flag("--json", o->json, "as JSON");
+  replan->callback([&words, o] { words.work = [&words, o] { return RunReplan(words.Call(), *o); }; });
+}
+
 void AddSawing(CLI::App& root, Words& words) {
   CLI::App* pull = root.add_subcommand("pull", "fetch a promised piece to the saw");
   auto tag = Kept<std::string>(), saw = Kept<std::string>();
@@ -378,6 +397,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddStock(root, words);
   AddAllocate(root, words);
   AddPlan(root, words);
+  AddReplan(root, words);
   AddSawing(root, words);
   AddSaw(root, [&words] { return words.Call(); }, words.work);
   AddReports(root, words);

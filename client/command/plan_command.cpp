@@ -1,25 +1,26 @@
 #include "client/command/plan_command.h"
 
 #include <CLI/CLI.hpp>
-#include <map>
 #include <ostream>
 #include <stdexcept>
 
 #include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
+#include "client/command/file_problem.h"
 #include "client/command/plan_extras.h"
 #include "client/command/plan_json.h"
-#include "client/command/rules_file.h"
+#include "client/command/search_watch.h"
 #include "client/command/table_file.h"
-#include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
-#include "client/intake/stock_file.h"
 
 namespace heatkeep::command {
 namespace {
 
 using allocator::Aim;
 using allocator::Problem;
+
+constexpr double kMostSeconds = 1'000'000;
+constexpr int kMostThreads = 256;
 
 Aim AimOf(const std::string& word) {
   for (const Aim aim : {Aim::DropsFirst, Aim::LeastMoney, Aim::FewestBars, Aim::LeastMetres})
@@ -35,104 +36,24 @@ Length LengthOption(const std::string& option, const std::string& text) {
   }
 }
 
-allocator::PaperType PapersOf(Papers papers) {
-  switch (papers) {
-    case Papers::None: return allocator::PaperType::None;
-    case Papers::P21: return allocator::PaperType::Type21;
-    case Papers::P22: return allocator::PaperType::Type22;
-    case Papers::P31: return allocator::PaperType::Type31;
-    case Papers::P32: return allocator::PaperType::Type32;
-  }
-  return allocator::PaperType::None;
-}
-
-// Equal sections get equal words, those they were first written in.
-class SectionWords {
- public:
-  const std::string& Of(const Section& section) {
-    return words_.try_emplace(SectionKey(section), SectionText(section)).first->second;
-  }
-
- private:
-  std::map<std::string, std::string> words_;
-};
-
-allocator::Line LineOf(const intake::CutsFileRow& row, SectionWords& words) {
-  allocator::Line line;
-  line.order = row.order;
-  line.line = row.line;
-  line.section = words.Of(row.section);
-  line.grade = row.grade;
-  line.condition = row.condition;
-  line.owner = row.owner;
-  line.nominal = row.length;
-  line.face = row.face;
-  line.quantity = row.quantity;
-  line.priority = row.priority;
-  line.due = row.due;
-  line.one_heat = row.one_heat;
-  line.max_heats = row.max_heats;
-  line.papers = PapersOf(row.papers);
-  return line;
-}
-
-allocator::Piece PieceOf(const intake::StockFileRow& row, const RulesFile& rules, bool densities, SectionWords& words) {
-  allocator::Piece piece;
-  piece.tag = row.tag;
-  piece.kind = row.kind == intake::PieceKind::Bar ? allocator::PieceKind::Bar : allocator::PieceKind::Drop;
-  piece.section = words.Of(row.section);
-  piece.grade = row.grade;
-  piece.condition = row.condition;
-  piece.heat = row.heat;
-  piece.owner = row.owner;
-  piece.place = row.place;
-  if (row.held) piece.held = "it is held";
-  piece.length = row.length;
-  piece.doubt = row.doubt;
-  piece.square_ends = row.ends;
-  piece.count = row.count;
-  piece.papers = PapersOf(row.papers);
-  piece.costs = rules.CostsOf(row.section, row.grade, row.price_per_kg);
-  if (densities) piece.mass = MassPerMetreOf(row.section, rules.DensityOf(row.section, row.grade));
-  return piece;
-}
-
-void AddRules(Problem& problem, const RulesFile& rules, SectionWords& words) {
-  for (const auto& s : rules.grades) problem.grades.push_back({s.asked, s.given, s.order, s.extra_per_metre});
-  for (const auto& s : rules.sections)
-    problem.sections.push_back({words.Of(s.asked_section), words.Of(s.given_section), s.order, s.extra_per_metre});
-  for (const auto& g : rules.groups)
-    problem.exceptions.push_back({g.section ? words.Of(*g.section) : std::string(), g.grade, g.rules});
-  problem.per_setup = rules.setup;
-  problem.per_extra_heat = rules.extra_heat;
-}
-
 // Nothing when the files are not good; `err` has been told then.
 std::optional<Problem> ReadAll(const PlanOptions& options, std::ostream& err) {
   if (options.stock.empty()) throw BadText("--stock: no file is named", "a CSV of the pieces there are");
   if (options.cuts.empty()) throw BadText("--cuts: no file is named", "a CSV of what is to be cut");
-  Problem problem;
-  problem.aim = AimOf(options.aim);
-  problem.rules = {LengthOption("--kerf", options.kerf), LengthOption("--trim", options.trim),
-                   LengthOption("--grip", options.grip), LengthOption("--keep", options.keep)};
-  if (!(options.seconds >= 0)) throw BadText("--seconds: it is below 0", "0 or more");
-  if (options.threads < 1) throw BadText("--threads: it is below 1", "1 or more");
-  problem.limits.seconds = options.seconds;
-  problem.limits.threads = options.threads;
-  problem.limits.seed = options.seed;
-  RulesFile rules;
-  if (!options.rules.empty()) rules = ReadRulesFile(intake::FileBytes(options.rules), options.rules, problem.rules);
-  const TableFile cuts_file{options.cuts, options.cuts_sheet}, stock_file{options.stock, options.stock_sheet};
-  const auto cuts = intake::ReadCutsFile(intake::FileBytes(cuts_file.path), cuts_file.path, cuts_file.How());
-  const auto stock = intake::ReadStockFile(intake::FileBytes(stock_file.path), stock_file.path, stock_file.How());
-  err << intake::ProblemsText(stock.problems) << intake::ProblemsText(cuts.problems);
-  if (!stock.Good() || !cuts.Good()) return std::nullopt;
-  err << intake::ProblemsText(stock.warnings) << intake::ProblemsText(cuts.warnings);
-  SectionWords words;
-  for (const auto& row : cuts.rows) problem.lines.push_back(LineOf(row, words));
-  for (const auto& row : stock.rows) problem.pieces.push_back(PieceOf(row, rules, !options.rules.empty(), words));
-  AddRules(problem, rules, words);
-  return problem;
+  FilePlan asked;
+  asked.aim = AimOf(options.aim);
+  asked.rules = {LengthOption("--kerf", options.kerf), LengthOption("--trim", options.trim),
+                 LengthOption("--grip", options.grip), LengthOption("--keep", options.keep)};
+  if (!(options.seconds >= 0 && options.seconds <= kMostSeconds)) throw BadText("--seconds: it is out of range", "0 to 1000000");
+  if (options.threads < 1 || options.threads > kMostThreads) throw BadText("--threads: it is out of range", "1 to 256");
+  asked.limits.seconds = options.seconds;
+  asked.limits.threads = options.threads;
+  asked.limits.seed = options.seed;
+  const TableFile stock{options.stock, options.stock_sheet}, cuts{options.cuts, options.cuts_sheet};
+  asked.stock = {stock.path, intake::FileBytes(stock.path), stock.How()};
+  asked.cuts = {cuts.path, intake::FileBytes(cuts.path), cuts.How()};
+  if (!options.rules.empty()) asked.rules_file = {options.rules, intake::FileBytes(options.rules), {}};
+  return ProblemOfFiles(asked, err);
 }
 
 ExtraWishes WishesOf(const PlanOptions& options) {
@@ -154,7 +75,7 @@ void Summary(const Problem& problem, const allocator::Plan& plan, const PlanExtr
     out << "short: order " << line.order << " line " << line.line << ", " << s.missing << " missing: " << s.why << '\n';
   }
   SayExtras(extras, out);
-  if (plan.ended_by == allocator::EndedBy::Clock) out << "the search ended by the clock; more seconds may give a better plan\n";
+  SayEnd(plan, out);
 }
 
 }  // namespace
@@ -164,7 +85,7 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
     const ExtraWishes wishes = WishesOf(options);
     const std::optional<Problem> problem = ReadAll(options, err);
     if (!problem) return 2;
-    allocator::Plan plan = allocator::Allocate(*problem);
+    allocator::Plan plan = Searched(*problem, err);
     const PlanExtras extras = ExtrasOf(*problem, plan, wishes);
     if (!options.json.empty()) WriteWhole(options.json, PlanJson(*problem, plan, &extras));
     Summary(*problem, plan, extras, out);
@@ -177,7 +98,33 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
   return 2;
 }
 
+constexpr const char* kAimsAndExamples = R"(What is best, after as many cuts as can be, highest priority first:
+  drops-first   least full bar opened, then least worth of metal lost, pieces pulled, set-ups
+  least-money   least metal, sawing, pulls, set-ups and extra heats in money; needs prices (--rules)
+  fewest-bars   fewest full bars, then as drops-first
+  least-metres  least length of metal pulled, drops and bars alike
+
+stock.csv  tag,kind,section,grade,heat,length,count,ends      and papers,owner,condition,held,price,place,doubt
+cuts.csv   order,line,section,grade,length,quantity           and tolerance,due,priority,one_heat,max_heats,face,papers,owner,condition
+rules.json {"prices": [{"grade": "42CrMo4", "per_kg": 1.60, "scrap_per_kg": 0.25}],
+            "sawing": {"money_per_minute": 0.70, "rates": [{"cm2_per_minute": 30}]},
+            "costs": {"pull": 0.80, "setup": 2.00, "extra_heat": 5.00},
+            "grade_substitutes": [{"asked": "C45E", "given": "42CrMo4", "order": "A17", "extra_per_metre": 3.00}],
+            "section_substitutes": [{"asked": "round 80", "given": "round 85", "extra_per_metre": 6.20}],
+            "groups": [{"section": "round 80", "grade": "42CrMo4", "kerf": "2mm", "trim": 5, "grip": 60, "keep": 150}]}
+
+Examples
+  heatkeep plan --stock stock.csv --cuts cuts.csv --json plan.json
+  heatkeep plan --stock stock.csv --cuts cuts.csv --aim least-money --rules rules.json --json plan.json
+  heatkeep plan --stock stock.csv --cuts cuts.csv --aim fewest-bars --kerf 1.6mm --trim 5mm --grip 80mm --keep 300mm
+  heatkeep plan --stock stock.csv --cuts cuts.csv --aim least-metres --seconds 60 --threads 2 --seed 7
+  heatkeep plan --stock stock.csv --cuts cuts.csv --buy 6000mm=378.80,12000mm=750 --price-of-one-heat
+
+Exit: 0 every cut placed, 3 some are short (the plan is written), 2 bad input (no plan is written).
+On a terminal value and bound are shown while it searches; Ctrl-C takes the best plan so far.)";
+
 void AddPlanFileOptions(CLI::App& app, PlanOptions& options) {
+  app.footer(kAimsAndExamples);
   app.add_option("--stock", options.stock, "the pieces there are: CSV, XLSX or ODS");
   app.add_option("--stock-sheet", options.stock_sheet, "which sheet of that spreadsheet");
   app.add_option("--cuts", options.cuts, "what is to be cut: CSV, XLSX or ODS");

@@ -1,6 +1,7 @@
 #include "client/command/plan_extras.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
@@ -8,6 +9,7 @@
 #include "client/allocator/fewer_layouts.h"
 #include "client/allocator/plain_choice.h"
 #include "client/allocator/plan_of_layouts.h"
+#include "client/allocator/value.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/number_text.h"
 
@@ -47,6 +49,40 @@ Json WhyJson(const Problem& problem, const std::vector<Alternative>& why) {
     list.push_back(std::move(j));
   }
   return list;
+}
+
+// The dearest price a metre of the shop's own metal of this kind; nothing where none is priced.
+std::optional<FineMoney> PriceOf(const Problem& problem, const std::string& section, const std::string& grade) {
+  std::optional<FineMoney> price;
+  for (const Piece& p : problem.pieces)
+    if (p.section == section && p.grade == grade && p.owner.empty() && p.costs.per_metre.micro > 0)
+      price = std::max(price.value_or(FineMoney{}), p.costs.per_metre);
+  return price;
+}
+
+std::vector<StandIn> StandInsOf(const Problem& problem, const Plan& plan) {
+  std::vector<StandIn> all;
+  for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
+    const Piece& piece = problem.pieces.at(static_cast<std::size_t>(plan.layouts[i].piece));
+    for (const Cut& cut : plan.layouts[i].cuts) {
+      const Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
+      if (piece.section == line.section && piece.grade == line.grade) continue;
+      StandIn s{i, cut.line, cut.count * plan.layouts[i].repeat, {}, {}};
+      const std::optional<FineMoney> asked = PriceOf(problem, line.section, line.grade), given = PriceOf(problem, piece.section, piece.grade);
+      FineMoney each = SubstituteExtra(problem, piece, line);
+      const bool known = asked && given;
+      if (known) each.micro += given->micro - asked->micro;
+      if (known || each.micro > 0) s.cost = FineMoney{Priced(each, cut.length).micro * s.count};
+      const std::string is = piece.section == line.section ? piece.grade : piece.section + " " + piece.grade;
+      const std::string wanted = piece.section == line.section ? line.grade : line.section + " " + line.grade;
+      s.words = piece.tag + " is " + is + ", order " + line.order + " line " + line.line + " asks " + wanted + ": " +
+                std::to_string(s.count) + " x " + WriteMm(cut.length) + " mm";
+      if (s.cost && s.cost->micro != 0)
+        s.words += ", " + MoneyText({std::abs(s.cost->micro)}) + (s.cost->micro < 0 ? " cheaper" : " dearer") + (known ? "" : " besides the metal");
+      all.push_back(std::move(s));
+    }
+  }
+  return all;
 }
 
 Json BuyJson(const Problem& problem, const Purchase& buy) {
@@ -95,6 +131,7 @@ PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishe
   Explanation explanation(problem, plan);
   for (std::size_t i = 0; i < plan.layouts.size(); ++i) extras.why.push_back(explanation.Why(i));
   extras.bundles = BundlesOf(problem, plan);
+  extras.stand_ins = StandInsOf(problem, plan);
   if (!plan.shorts.empty()) extras.buy = WhatToBuy(problem, plan, wishes.offers, std::min(2.0, problem.limits.seconds / 5));
   if (wishes.price_of_one_heat) extras.one_heat = PriceOfOneHeat(problem, plan);
   return extras;
@@ -103,6 +140,13 @@ PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishe
 void AddExtras(Json& file, const Problem& problem, const PlanExtras& extras) {
   Json& layouts = file["layouts"];
   for (std::size_t i = 0; i < extras.why.size(); ++i) layouts.at(i)["why"] = WhyJson(problem, extras.why[i]);
+  for (const StandIn& s : extras.stand_ins) {
+    const Line& line = problem.lines.at(static_cast<std::size_t>(s.line));
+    Json j = {{"order", line.order}, {"line", line.line}, {"count", s.count}};
+    if (s.cost) j["money"] = Units(*s.cost);
+    j["words"] = s.words;
+    layouts.at(s.layout)["stands_in"].push_back(std::move(j));
+  }
   int number = 0;
   for (const Bundle& bundle : extras.bundles) {
     if (bundle.bars < 2) continue;
@@ -128,9 +172,15 @@ Json ExtrasJson(const Problem& problem, const Plan& plan, const PlanExtras& extr
 }
 
 void SayExtras(const PlanExtras& extras, std::ostream& out) {
+  for (const StandIn& s : extras.stand_ins) out << "stands in: " << s.words << '\n';
   out << extras.choice.words << '\n';
   if (extras.buy && !extras.buy->words.empty()) out << extras.buy->words << '\n';
   if (extras.one_heat) out << extras.one_heat->words << '\n';
+}
+
+void SayEnd(const Plan& plan, std::ostream& out) {
+  if (plan.ended_by == EndedBy::Stopped) out << "the search was stopped; this is the best it had found\n";
+  if (plan.ended_by == EndedBy::Clock) out << "the search ended by the clock; more seconds may give a better plan\n";
 }
 
 FineMoney ReadAmount(const std::string& option, const std::string& text) {

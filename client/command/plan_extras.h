@@ -4,6 +4,7 @@
 //   in a layout "why": [ { "tag", "place", "left_nm", "left", "lost_worth_nm", "dearer", "words" } ], at most three, best
 //     first: pieces that would hold exactly its cuts; figures are the other piece's less the chosen one's
 //   in a layout "bundle": equal numbers are cut alike; only where there is more than one bar of it
+//   in a layout "stands_in": [ { "order", "line", "count", "money", "words" } ], where its metal is not what the line asks
 //   "buy": { "bars": [ { "section", "grade", "condition", "papers", "heat", "length_nm", "count", "price" } ], "length_nm",
 //     "price", "left": [ { "length_nm", "count", "left" } ], "not_served": [ { "order", "line", "missing", "why" } ],
 //     "proved", "words" }, where something is short
@@ -27,12 +28,22 @@
 
 namespace heatkeep::command {
 
+// Metal that stands in for what a line asks: of one layout and line.
+struct StandIn {
+  std::size_t layout = 0;
+  int line = 0, count = 0;                   // pieces, repeats included
+  std::optional<allocator::FineMoney> cost;  // more than the metal asked for: what the rules say, and the difference in price
+                                             // of metal; not known where prices are not
+  std::string words;                         // "A7 is 42CrMo4, order A1 line 1 asks C45E: 3 x 240 mm, 2.16 dearer"
+};
+
 struct PlanExtras {
   allocator::Value by_hand;
   allocator::Difference less_by_search;  // the searched plan less the plan by hand
   allocator::Choice choice;
   std::vector<std::vector<allocator::Alternative>> why;  // by layout
   std::vector<allocator::Bundle> bundles;
+  std::vector<StandIn> stand_ins;
   std::optional<allocator::Purchase> buy;
   std::optional<allocator::OneHeatPrice> one_heat;
 };
@@ -55,6 +66,9 @@ nlohmann::ordered_json ExtrasJson(const allocator::Problem& problem, const alloc
 
 // A line each for people.
 void SayExtras(const PlanExtras& extras, std::ostream& out);
+
+// How the search ended, where that is worth a line: by the clock, or stopped by a person.
+void SayEnd(const allocator::Plan& plan, std::ostream& out);
 
 // "6000mm,12000mm" or, with the price of a bar, "6000mm=378.80,12000mm=750". Throws BadText.
 std::vector<allocator::Offer> ReadOffers(const std::string& text);

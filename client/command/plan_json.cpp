@@ -20,16 +20,6 @@ std::string StatusName(allocator::Status status) {
   return {};
 }
 
-std::string EndName(allocator::EndedBy end) {
-  switch (end) {
-    case allocator::EndedBy::Proof: return "proof";
-    case allocator::EndedBy::Budget: return "budget";
-    case allocator::EndedBy::Clock: return "clock";
-    case allocator::EndedBy::Stopped: return "stopped";
-  }
-  return {};
-}
-
 std::string KeyName(Key key) {
   const bool length = key == Key::NewLength || key == Key::ConsumedLength || key == Key::LostWorth;
   return NameOf(key) + (length ? "_nm" : "");
@@ -46,38 +36,6 @@ double Units(std::int64_t micro) {
 Json ByPriority(const std::map<int, int>& unmet) {
   Json j = Json::object();
   for (const auto& [priority, pieces] : unmet) j[std::to_string(priority)] = pieces;
-  return j;
-}
-
-Json ValueJson(const allocator::Value& value, allocator::Aim aim) {
-  Json j;
-  j["unmet_pieces"] = value.unmet_pieces;
-  j["unmet_by_priority"] = ByPriority(value.unmet_by_priority);
-  j["bars_opened"] = value.bars_opened;
-  j["new_length_nm"] = value.new_length.nm;
-  j["consumed_length_nm"] = value.consumed_length.nm;
-  j["scrap_length_nm"] = value.scrap_length.nm;
-  j["lost_worth_nm"] = value.lost_worth.nm;
-  if (aim == allocator::Aim::LeastMoney) j["money"] = Units(value.money.micro);
-  j["pieces_pulled"] = value.pieces_pulled;
-  j["layouts"] = value.layouts;
-  return j;
-}
-
-Json BoundJson(const allocator::Bound& bound) {
-  Json j = Json::object();
-  if (bound.unmet_by_priority) {
-    int sum = 0;
-    for (const auto& [priority, pieces] : *bound.unmet_by_priority) sum += pieces;
-    j["unmet_pieces"] = sum;
-    j["unmet_by_priority"] = ByPriority(*bound.unmet_by_priority);
-  }
-  for (const auto& [key, figure] : bound.figures) {
-    if (key == Key::Money)
-      j[KeyName(key)] = Units(figure);
-    else
-      j[KeyName(key)] = figure;
-  }
   return j;
 }
 
@@ -105,6 +63,48 @@ Json LayoutJson(const allocator::Problem& problem, const allocator::Layout& layo
 
 }  // namespace
 
+std::string NameOf(allocator::EndedBy end) {
+  switch (end) {
+    case allocator::EndedBy::Proof: return "proof";
+    case allocator::EndedBy::Budget: return "budget";
+    case allocator::EndedBy::Clock: return "clock";
+    case allocator::EndedBy::Stopped: return "stopped";
+  }
+  return {};
+}
+
+Json FiguresJson(const allocator::Value& value, allocator::Aim aim) {
+  Json j;
+  j["unmet_pieces"] = value.unmet_pieces;
+  j["unmet_by_priority"] = ByPriority(value.unmet_by_priority);
+  j["bars_opened"] = value.bars_opened;
+  j["new_length_nm"] = value.new_length.nm;
+  j["consumed_length_nm"] = value.consumed_length.nm;
+  j["scrap_length_nm"] = value.scrap_length.nm;
+  j["lost_worth_nm"] = value.lost_worth.nm;
+  if (aim == allocator::Aim::LeastMoney) j["money"] = Units(value.money.micro);
+  j["pieces_pulled"] = value.pieces_pulled;
+  j["layouts"] = value.layouts;
+  return j;
+}
+
+Json FiguresJson(const allocator::Bound& bound) {
+  Json j = Json::object();
+  if (bound.unmet_by_priority) {
+    int sum = 0;
+    for (const auto& [priority, pieces] : *bound.unmet_by_priority) sum += pieces;
+    j["unmet_pieces"] = sum;
+    j["unmet_by_priority"] = ByPriority(*bound.unmet_by_priority);
+  }
+  for (const auto& [key, figure] : bound.figures) {
+    if (key == Key::Money)
+      j[KeyName(key)] = Units(figure);
+    else
+      j[KeyName(key)] = figure;
+  }
+  return j;
+}
+
 std::string AimName(allocator::Aim aim) {
   switch (aim) {
     case allocator::Aim::DropsFirst: return "drops-first";
@@ -121,12 +121,12 @@ std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& p
   j["seconds"] = plan.seconds;
   j["seed"] = plan.seed;
   j["status"] = StatusName(plan.status);
-  j["value"] = ValueJson(plan.value, problem.aim);
-  j["bound"] = BoundJson(plan.bound);
+  j["value"] = FiguresJson(plan.value, problem.aim);
+  j["bound"] = FiguresJson(plan.bound);
   j["proved"] = plan.proved;
   j["proved_keys"] = Json::array();
   for (const Key key : plan.proved_keys) j["proved_keys"].push_back(NameOf(key));
-  j["ended_by"] = EndName(plan.ended_by);
+  j["ended_by"] = NameOf(plan.ended_by);
   j["layouts"] = Json::array();
   for (const allocator::Layout& layout : plan.layouts) j["layouts"].push_back(LayoutJson(problem, layout));
   j["short"] = Json::array();
@@ -135,7 +135,7 @@ std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& p
     j["short"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
   }
   if (extras) {
-    j["by_hand"]["value"] = ValueJson(extras->by_hand, problem.aim);
+    j["by_hand"]["value"] = FiguresJson(extras->by_hand, problem.aim);
     AddExtras(j, problem, *extras);
   }
   return j.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

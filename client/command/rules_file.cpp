@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "schema/terms/bad_text.h"
 
@@ -27,7 +28,7 @@ class Node {
     std::string all;
     for (const char* key : keys) all += (all.empty() ? "" : ", ") + std::string(key);
     for (const auto& [key, value] : json_.items())
-      if (std::find_if(keys.begin(), keys.end(), [&](const char* k) { return key == k; }) == keys.end())
+      if (std::find_if(keys.begin(), keys.end(), [&, name = key](const char* k) { return name == k; }) == keys.end())
         At(key, value).Refuse("unknown key", "one of " + all);
   }
   bool Has(const char* key) const { return json_.contains(key); }
@@ -89,12 +90,22 @@ class Node {
 };
 
 Json Parsed(const std::string& bytes, const std::string& name) {
+  std::vector<std::set<std::string>> keys;  // of the objects that are open
+  const auto once = [&](int, Json::parse_event_t event, Json& parsed) {
+    if (event == Json::parse_event_t::object_start) keys.emplace_back();
+    if (event == Json::parse_event_t::object_end) keys.pop_back();
+    if (event == Json::parse_event_t::key && !keys.back().insert(parsed.get<std::string>()).second)
+      throw BadText(name + ": key " + Quoted(parsed.get<std::string>()) + " stands twice in one object", "each key once");
+    return true;
+  };
   try {
-    return Json::parse(bytes);
+    return Json::parse(bytes, once);
   } catch (const Json::parse_error& e) {
     const auto end = bytes.begin() + static_cast<std::ptrdiff_t>(std::min(bytes.size(), e.byte > 0 ? e.byte - 1 : 0));
     const auto line = 1 + std::count(bytes.begin(), end, '\n');
     throw BadText(name + ":" + std::to_string(line) + ": this is not JSON", "an object of rules in JSON");
+  } catch (const Json::out_of_range&) {  // 1e400
+    throw BadText(name + ": a number in it is beyond all range", "numbers up to 10 000 000");
   }
 }
 

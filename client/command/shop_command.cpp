@@ -25,7 +25,7 @@ std::string Listed(const Names& names) {
 }
 
 Json ReadShop(const std::string& file, const std::string& bytes) {
-  static const Names parts{"currency", "settings", "sites", "parties", "places", "saws", "rates", "prices", "keep", "standins"};
+  static const Names parts{"currency", "settings", "sites", "parties", "places", "saws", "rates", "prices", "keep", "standins", "section_standins"};
   try {
     Json shop = Json::parse(bytes);
     if (!shop.is_object()) throw BadText(file + ": the file is no JSON object", "{\"sites\": [...], \"places\": [...], ...}");
@@ -217,14 +217,19 @@ int RunShopSign(const BookCall& call, const std::string& file) {
     const std::string bytes = intake::FileBytes(file);
     const Json standins = List(file, ReadShop(file, bytes), "standins").Only({"asked", "offered", "reason", "signed_by"}).Need({"asked", "offered", "reason"})
                               .Text({"asked", "offered", "reason"}).Rows();
+    const Json sections = List(file, ReadShop(file, bytes), "section_standins").Only({"asked", "offered", "reason", "signed_by"})
+                              .Need({"asked", "offered", "reason"}).Text({"asked", "offered", "reason"})
+                              .Turn("asked", "asked", SectionOf).Turn("offered", "offered", SectionOf).Rows();
     Deeds deeds(connection);
     Transaction whole(connection);
+    for (const Json& s : sections)
+      deeds.AllowSection(RequestOfFile(connection, "sign", s["asked"].dump() + s["offered"].dump(), bytes), s["asked"], s["offered"], s["reason"]);
     for (const Json& s : standins) {
       const std::string asked = s["asked"], offered = s["offered"];
       deeds.AllowGrade(RequestOfFile(connection, "sign", asked + " " + offered, bytes), asked, offered, s["reason"]);
     }
     whole.Commit();
-    call.out << standins.size() << " stand-ins signed by " << connection.User() << '\n';
+    call.out << standins.size() + sections.size() << " stand-ins signed by " << connection.User() << '\n';
     return 0;
   });
 }

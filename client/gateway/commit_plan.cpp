@@ -1,5 +1,7 @@
+#include <numeric>
+
 #include "client/allocator/explain.h"
-#include "client/gateway/plan_door.h"
+#include "client/gateway/plan_body.h"
 
 namespace heatkeep {
 namespace {
@@ -65,30 +67,43 @@ std::string EndedWord(allocator::EndedBy ended) {
 
 }  // namespace
 
-CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
-                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof) {
-  Json body = {{"aim", AimWord(question.aim)}, {"saw", question.saw},         {"bundled", question.bundled},
-               {"kerf_nm", asked.kerf.nm},     {"trim_nm", asked.trim.nm},    {"grip_nm", asked.grip.nm},
-               {"status", StatusWord(plan.status)}, {"ended_by", EndedWord(plan.ended_by)}, {"proof", proof},
-               {"value", ValueJson(plan, question.aim)}, {"bound", BoundJson(plan)},
-               {"layouts", Json::array()},     {"shorts", Json::array()}};
-  allocator::Explanation explanation(asked.problem, plan);
-  for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
+Json PlanBody(const BookProblem& asked, const allocator::Plan& plan, const std::string& proof, const std::vector<std::size_t>& layouts) {
+  const allocator::Problem& problem = asked.problem;
+  Json body = {{"kerf_nm", asked.kerf.nm}, {"trim_nm", asked.trim.nm}, {"grip_nm", asked.grip.nm}, {"status", StatusWord(plan.status)},
+               {"ended_by", EndedWord(plan.ended_by)}, {"proof", proof}, {"value", ValueJson(plan, problem.aim)},
+               {"bound", BoundJson(plan)}, {"layouts", Json::array()}, {"shorts", Json::array()}};
+  allocator::Explanation explanation(problem, plan);
+  for (const std::size_t i : layouts) {
     body["layouts"].push_back(LayoutJson(asked, plan.layouts[i]));
-    if (const std::string otherwise = Otherwise(asked.problem, explanation.Why(i)); !otherwise.empty())
+    if (const std::string otherwise = Otherwise(problem, explanation.Why(i)); !otherwise.empty())
       body["layouts"].back()["otherwise"] = otherwise;
   }
   for (const allocator::Short& s : plan.shorts) {
-    const allocator::Line& line = asked.problem.lines.at(static_cast<std::size_t>(s.line));
+    const allocator::Line& line = problem.lines.at(static_cast<std::size_t>(s.line));
     body["shorts"].push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
   }
+  return body;
+}
+
+std::vector<TakenPiece> TakenOf(const Json& answer) {
+  std::vector<TakenPiece> taken;
+  if (answer.contains("taken"))
+    for (const Json& t : answer["taken"]) taken.push_back({t["tag"], t["why"]});
+  return taken;
+}
+
+CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
+                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof) {
+  std::vector<std::size_t> all(plan.layouts.size());
+  std::iota(all.begin(), all.end(), std::size_t{0});
+  Json body = PlanBody(asked, plan, proof, all);
+  body["aim"] = AimWord(question.aim);
+  body["saw"] = question.saw;
+  body["bundled"] = question.bundled;
   const Json answer = Deeds(connection).CommitPlan(request, body);
   CommitAnswer committed;
-  if (answer.contains("taken")) {
-    for (const Json& t : answer["taken"]) committed.taken.push_back({t["tag"], t["why"]});
-  } else {
-    committed.plan = answer["plan"].get<std::int64_t>();
-  }
+  committed.taken = TakenOf(answer);
+  if (answer.contains("plan")) committed.plan = answer["plan"].get<std::int64_t>();
   return committed;
 }
 

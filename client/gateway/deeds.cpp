@@ -19,6 +19,9 @@ Json Deeds::AllowGrade(const RequestNumber& request, const std::string& asked, c
                        const std::string& reason) {
   return Call("allow_grade($1, $2, $3, $4)", {request.text, asked, offered, reason});
 }
+Json Deeds::AllowSection(const RequestNumber& request, const Json& asked, const Json& offered, const std::string& reason) {
+  return Call("allow_section($1, $2, $3, $4)", {request.text, asked.dump(), offered.dump(), reason});
+}
 Json Deeds::ReceiveDelivery(const RequestNumber& request, const Json& delivery) {
   return Call("receive_delivery($1, $2)", {request.text, delivery.dump()});
 }
@@ -55,6 +58,14 @@ Json Deeds::CommitPlan(const RequestNumber& request, const Json& plan) {
 }
 Json Deeds::CancelPlan(const RequestNumber& request, std::int64_t plan, const std::string& reason) {
   return Call("cancel_plan($1, $2, $3)", {request.text, plan, reason});
+}
+Json Deeds::Replan(const RequestNumber& request, const Json& mended) { return Call("replan($1, $2)", {request.text, mended.dump()}); }
+Json Deeds::ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason) {
+  return Call("report_missing($1, $2, $3)", {request.text, tag, reason});
+}
+Json Deeds::CorrectLength(const RequestNumber& request, const std::string& tag, Length length, std::optional<Length> doubt,
+                          const std::string& cause) {
+  return Call("correct_length($1, $2, $3, $4, $5)", {request.text, tag, length.nm, doubt ? std::optional(doubt->nm) : std::nullopt, cause});
 }
 Json Deeds::Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan) {
   return Call("pull($1, $2, $3, $4)", {request.text, tag, saw, plan});

@@ -9,10 +9,12 @@
 #include <cstdint>
 #include <initializer_list>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
 
 #include "client/gateway/connection.h"
 #include "client/gateway/request_number.h"
+#include "schema/terms/length.h"
 
 namespace heatkeep {
 
@@ -26,12 +28,15 @@ class Deeds {
   Json DefineShop(const RequestNumber& request, const Json& shop);
   Json SetRules(const RequestNumber& request, const Json& rules);
   Json AllowGrade(const RequestNumber& request, const std::string& asked, const std::string& offered, const std::string& reason);
+  Json AllowSection(const RequestNumber& request, const Json& asked, const Json& offered, const std::string& reason);
 
   Json ReceiveDelivery(const RequestNumber& request, const Json& delivery);
   Json OpenBalance(const RequestNumber& request, const Json& balance);
   Json FileDocument(const RequestNumber& request, const Json& document);
 
   Json PutAway(const RequestNumber& request, const std::string& tag, const std::string& place);
+  Json CorrectLength(const RequestNumber& request, const std::string& tag, Length length, std::optional<Length> doubt,
+                     const std::string& cause);
   Json Quarantine(const RequestNumber& request, const std::string& tag, const std::string& reason);
   Json Release(const RequestNumber& request, const std::string& tag, const std::string& evidence);
   Json PlaceHold(const RequestNumber& request, const std::string& scope, const std::string& ref, const std::string& mill,
@@ -42,6 +47,8 @@ class Deeds {
   Json AddCutList(const RequestNumber& request, const Json& cut_list);
   Json CommitPlan(const RequestNumber& request, const Json& plan);
   Json CancelPlan(const RequestNumber& request, std::int64_t plan, const std::string& reason);
+  Json Replan(const RequestNumber& request, const Json& mended);
+  Json ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason);
   Json Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan);
   Json RecordCut(const RequestNumber& request, const Json& cut);
   Json Ship(const RequestNumber& request, const Json& shipment);

@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "client/allocator/plan.h"
@@ -28,6 +29,7 @@ struct BookProblem {
   allocator::Problem problem;
   std::map<std::string, std::int64_t> versions;  // by tag
   std::vector<std::string> too_large;            // open lines, "order/line (section)", that this saw cannot take: not asked
+  bool bundled = false;
   Length kerf, trim, grip;
   Length widest;  // section the saw takes
   allocator::FineMoney plain_below;  // setting cents_plain_choice, 200 where it is not set: allocator/compare.h
@@ -35,6 +37,23 @@ struct BookProblem {
 
 // Throws std::invalid_argument naming the cut list or saw that is not in the book.
 BookProblem ReadProblem(Connection& connection, const PlanQuestion& question);
+
+// What was asked for of one section and grade, and on which day; days on one scale, `today` among them.
+struct PastDemand {
+  struct Row {
+    std::string order, line;
+    int day = 0;
+    Length cut;
+    int quantity = 1;
+    allocator::PaperType papers = allocator::PaperType::None;
+    std::string owner;  // empty: the shop's own
+    bool one_heat = false;
+  };
+  std::map<std::pair<std::string, std::string>, std::vector<Row>> by_group;  // (section, grade)
+  int first_day = 0, today = 0;
+  std::int64_t cents_return = 0, cents_shelf_year = 0;  // settings cents_per_return (267) and cents_per_shelf_year (300)
+};
+PastDemand ReadPastDemand(Connection& connection);
 
 struct TakenPiece {
   std::string tag, why;

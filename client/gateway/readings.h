@@ -23,7 +23,8 @@ std::vector<PlanRow> ReadPlans(Connection& connection);
 // The pick list and saw sheet of a plan, blocks in walking order; nothing where there is no such plan.
 std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan);
 
-// The tags of a plan's pieces that are no longer promised to it: held, quarantined, lapsed or cancelled since.
+// The tags of a plan's pieces that are no longer promised to it: held, quarantined, lapsed or cancelled since. (Not those it
+// takes again in another way.)
 std::vector<std::string> ReadDropped(Connection& connection, std::int64_t plan);
 
 // The trace record of an order, a heat (of one mill, or of all where mill is empty) or a piece (tag, or earlier tag).

@@ -63,3 +63,13 @@ create view api.cut_lines as
       guard.keep_nm(c.grade_id, c.section_id) as keep_nm
     from book.cut_line c join book.cut_list l using (cut_list_id) join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party u on u.party_id = c.customer_id join book.party o on o.party_id = c.owner_id;
+
+-- What was asked for, a line a row: the history that a drop's worth is learned from. Days are counted from 2000-01-01; a line's day is
+-- the one it was due, else the one its list came in.
+create view api.past_lines as
+  select c.order_no, c.line_no, g.designation as grade, x.label as section,
+      coalesce(c.due, (select min(h.at)::date from book.happening h where h.chain = 'cut_list' and h.chain_id = c.cut_list_id)) - date '2000-01-01' as day,
+      current_date - date '2000-01-01' as today, c.length_nm + c.face_nm + c.aim_nm as cut_nm, c.quantity, c.papers::text,
+      o.name as owner, c.one_heat is not null as one_heat
+    from book.cut_line c join book.grade g using (grade_id) join book.section x using (section_id) join book.party o on o.party_id = c.owner_id
+    where not c.cancelled;

@@ -1,21 +1,27 @@
 -- Plans: what may be planned with, and promising it in one deed.
 
--- Pieces that a new plan may take now: on the rack, not blocked, not promised.
-create view api.candidates as
-  select p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, l.condition, m.name as mill, l.heat,
+-- Metal a plan can be about: in the shop, not gone, not parted by a defect; with what stops it and who has it.
+create view guard.plannable as
+  select p.piece_id, p.state::text, guard.blocked_words(p.piece_id) as blocked, h.layout_id,
+      p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, l.condition, m.name as mill, l.heat,
       l.identity::text, guard.papers_of(p.piece_id)::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
       guard.keep_nm(l.grade_id, l.section_id) as keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
       r.cents_per_tonne, r.scrap_cents_per_tonne, q.mm2_per_min
     from book.piece p join book.lot l using (lot_id) join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
+    left join book.promise h on h.piece_id = p.piece_id and h.state = 'live' and (h.expires_at > now() or p.state = 'at saw')
     left join lateral (select cents_per_tonne, scrap_cents_per_tonne from book.price n where n.grade_id = l.grade_id
         and (n.section_id is null or n.section_id = l.section_id) and n.valid_from <= now()
       order by n.section_id is null, n.valid_from desc limit 1) r on true
     left join lateral (select mm2_per_min from book.cutting_rate n where n.family = g.family and n.saw_id is null and n.valid_from <= now()
       order by n.valid_from desc limit 1) q on true
-    where p.state = 'on rack' and p.length_nm > 0 and guard.blocked_words(p.piece_id) is null
-      and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live' and r.expires_at > now())
-      and guard.zone_ahead(p) is null and guard.defect_words(p.lot_id) is null;
+    where p.length_nm > 0 and guard.zone_ahead(p) is null and guard.defect_words(p.lot_id) is null;
+
+-- Pieces that a new plan may take now: on the rack, not blocked, not promised.
+create view api.candidates as
+  select tag, version, kind, grade, section, condition, mill, heat, identity, papers, owner, length_nm, doubt_nm, ends, place, walk,
+      keep_nm, widest_nm, area_um2, density_kg_m3, cents_per_tonne, scrap_cents_per_tonne, mm2_per_min
+    from guard.plannable where state = 'on rack' and layout_id is null and blocked is null;
 
 -- Why a layout may not be promised; null when it may. The piece is locked by the caller.
 create function guard.layout_words(p book.piece, n jsonb, p_saw book.saw, p_kerf bigint, p_trim bigint, p_grip bigint) returns text
@@ -60,52 +66,60 @@ begin
   return null;
 end $$;
 
--- Promises every piece of a plan, or none: {"aim","saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof",
--- "value","bound","layouts":[{"tag","version","length_nm","trim_nm","kerf_nm","left_nm","left","otherwise"?,"cuts":[{"order",
--- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}]}. Where pieces were taken or changed meanwhile
--- the answer is {"taken": [...]} with who has them, nothing is promised, and the planner plans again.
-create function api.commit_plan(p_request uuid, p jsonb) returns jsonb
+-- The pieces, lots and lines of a plan's layouts, locked in the order of every deed; promises of them that ran out lapse.
+-- Answers the pieces that may not be promised and why; null when all may. `p_released` are pieces at a saw that may.
+create function guard.take_pieces(p_layouts jsonb, p_released bigint[]) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('commit_plan', p_request, p);
-  v_saw saw;
-  v_plan bigint;
-  v_layout bigint;
-  v_taken jsonb;
-  v_over text;
-  v_words text;
-  v_piece piece;
-  n jsonb;
-  v_no integer := 0;
+  v_tags text[] := (select array_agg(x ->> 'tag') from jsonb_array_elements(p_layouts) x);
 begin
-  if v_again is not null then return v_again; end if;
+  perform from piece where tag = any (v_tags) order by piece_id for update;
+  perform from lot where lot_id in (select lot_id from piece where tag = any (v_tags)) order by lot_id for share;
+  perform from cut_line c join jsonb_path_query(p_layouts, '$[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
+    order by c.cut_line_id for update of c;
+  update promise set state = 'lapsed' where state = 'live' and expires_at <= now()
+    and piece_id in (select piece_id from piece where tag = any (v_tags) and state <> 'at saw');
+  update layout f set state = 'dropped' where state = 'promised'
+    and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
+  return (select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', y.why))
+    from jsonb_array_elements(p_layouts) x left join piece e on e.tag = x ->> 'tag'
+    cross join lateral (select coalesce(
+      guard.taken_words(e), guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag'
+        when e.state <> 'on rack' and not (e.state = 'at saw' and e.piece_id = any (p_released)) then 'it is ' || e.state
+        when e.version is distinct from (x ->> 'version')::integer then 'it was changed since the plan was made' end) as why) y
+    where y.why is not null);
+end $$;
+
+-- Refuses a saw that is not as the plan {"saw","bundled","kerf_nm","trim_nm","grip_nm"} takes it; answers its number.
+create function guard.saw_as_planned(p jsonb) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_saw saw;
+begin
   select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw');
   if not exists (select from api.saws w where w.saw = v_saw.name and w.kerf_nm = (p ->> 'kerf_nm')::bigint and w.trim_nm = (p ->> 'trim_nm')::bigint
       and case when (p ->> 'bundled')::boolean then w.grip_bundled_nm else w.grip_nm end = (p ->> 'grip_nm')::bigint) then
     raise exception using errcode = 'HK409', message = format('kerf, trim or grip of saw %s have changed', v_saw.name), hint = 'plan again';
   end if;
-  -- locks in the order of every deed: pieces, lots, lines
-  perform from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x) order by piece_id for update;
-  perform from lot where lot_id in (select lot_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x))
-    order by lot_id for share;
-  perform from cut_line c join jsonb_path_query(p, '$.layouts[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
-    order by c.cut_line_id for update of c;
-  update promise set state = 'lapsed' where state = 'live' and expires_at <= now()
-    and piece_id in (select piece_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x))
-    and exists (select from piece e where e.piece_id = promise.piece_id and e.state <> 'at saw');
-  update layout f set state = 'dropped' where state = 'promised'
-    and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
-  select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', coalesce(
-        guard.taken_words(e),
-        guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag' when e.state <> 'on rack' then 'it is ' || e.state
-          when e.version is distinct from (x ->> 'version')::integer then 'it was changed since the plan was made' end)))
-    into v_taken from jsonb_array_elements(p -> 'layouts') x left join piece e on e.tag = x ->> 'tag'
-    where e.piece_id is null or e.state <> 'on rack' or e.version is distinct from (x ->> 'version')::integer or guard.blocked_words(e.piece_id) is not null
-      or exists (select from promise r where r.piece_id = e.piece_id and r.state = 'live');
-  if v_taken is not null then
-    insert into refusal (who, deed, code, words) values (session_user, 'commit_plan', 'HK409', v_taken::text);
-    return guard.end_deed(jsonb_build_object('taken', v_taken));
-  end if;
+  return v_saw.saw_id;
+end $$;
+
+-- Adds layouts with their promises to a plan: every one is checked; the pieces are locked by the caller. Answers how many.
+create function guard.add_layouts(p_plan bigint, p jsonb) returns integer
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_plan plan;
+  v_saw saw;
+  v_layout bigint;
+  v_over text;
+  v_words text;
+  v_piece piece;
+  n jsonb;
+  v_no integer := (select coalesce(max(layout_no), 0) from layout where plan_id = p_plan);
+  v_first integer := v_no;
+begin
+  select * into v_plan from plan where plan_id = p_plan;
+  select * into v_saw from saw where saw_id = v_plan.saw_id;
   select string_agg(format('order %s line %s: %s more than are open', c.order_no, c.line_no, k.count - open.n), '; ') into v_over
     from (select y ->> 'order' as order_no, y ->> 'line' as line_no, sum((y ->> 'count')::integer) as count
             from jsonb_path_query(p, '$.layouts[*].cuts[*]') y group by 1, 2) k
@@ -115,60 +129,62 @@ begin
   if v_over is not null then
     raise exception using errcode = 'HK409', message = v_over, hint = 'another plan or cut came first: plan again';
   end if;
-  -- with what was cut for the same lines already, and what other plans mean to cut for them
-  with asked as (
-    select c.cut_line_id, e.lot_id
-      from jsonb_array_elements(p -> 'layouts') x join piece e on e.tag = x ->> 'tag'
-      cross join jsonb_array_elements(x -> 'cuts') k join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'),
-  kin as (
-    select o.cut_line_id from cut_line o where o.one_heat is not null or o.max_heats is not null intersect
-    select o.cut_line_id from asked a join cut_line c using (cut_line_id)
-      join cut_line o on o.cut_line_id = c.cut_line_id or (o.cut_list_id = c.cut_list_id and o.one_heat = c.one_heat)),
-  used as (
-    select c.*, coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as heat
-      from (select * from asked
-        union all select s.cut_line_id, s.lot_id from stroke s join kin using (cut_line_id) where s.class = 'good'
-        union all select k.cut_line_id, e.lot_id from layout_cut k join kin using (cut_line_id) join layout f using (layout_id) join piece e using (piece_id)
-          where f.state in ('promised', 'at saw')) n
-      join cut_line c using (cut_line_id) join lot l using (lot_id))
-  select string_agg(words, '; ') into v_over from (
-    select format('one heat is asked for %s', string_agg(distinct format('order %s line %s', order_no, line_no), ', ')) as words
-      from used where one_heat is not null group by cut_list_id, one_heat having count(distinct heat) > 1
-    union all
-    select format('order %s line %s may come from %s heats', order_no, line_no, max_heats)
-      from used group by cut_line_id, order_no, line_no, max_heats having count(distinct heat) > max_heats) x;
-  if v_over is not null then
-    raise exception using errcode = 'HK042', message = v_over;
-  end if;
-  insert into plan (aim, saw_id, bundled, kerf_nm, trim_nm, grip_nm, status, ended_by, proof, value, bound, made_by)
-    values (p ->> 'aim', v_saw.saw_id, (p ->> 'bundled')::boolean, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint,
-      (p ->> 'grip_nm')::bigint, p ->> 'status', p ->> 'ended_by', p ->> 'proof', p -> 'value', p -> 'bound', session_user)
-    returning plan_id into v_plan;
   for n in select * from jsonb_array_elements(p -> 'layouts') loop
     v_no := v_no + 1;
     select * into v_piece from piece where tag = n ->> 'tag';
-    v_words := guard.layout_words(v_piece, n, v_saw, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint, (p ->> 'grip_nm')::bigint);
+    v_words := guard.layout_words(v_piece, n, v_saw, v_plan.kerf_nm, v_plan.trim_nm, v_plan.grip_nm);
     if v_words is not null then
       raise exception using errcode = 'HK042', message = format('layout %s on %s: %s', v_no, v_piece.tag, v_words);
     end if;
-    insert into layout (plan_id, layout_no, piece_id, place_id, length_nm, trim_nm, kerf_nm, left_nm, left_fate, otherwise)
-      values (v_plan, v_no, v_piece.piece_id, v_piece.place_id, v_piece.length_nm, (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint,
+    insert into layout (plan_id, layout_no, piece_id, place_id, state, length_nm, trim_nm, kerf_nm, left_nm, left_fate, otherwise)
+      values (p_plan, v_no, v_piece.piece_id, v_piece.place_id, (case when v_piece.state = 'at saw' then 'at saw' else 'promised' end)::layout_state,
+        v_piece.length_nm, (n ->> 'trim_nm')::bigint, (n ->> 'kerf_nm')::bigint,
         (n ->> 'left_nm')::bigint, (n ->> 'left')::left_fate, n ->> 'otherwise') returning layout_id into v_layout;
     insert into layout_cut (layout_id, seq, cut_line_id, count, length_nm)
       select v_layout, k.seq, c.cut_line_id, (k.v ->> 'count')::integer, (k.v ->> 'length_nm')::bigint
         from jsonb_array_elements(n -> 'cuts') with ordinality k (v, seq)
         join cut_line c on c.order_no = k.v ->> 'order' and c.line_no = k.v ->> 'line';
     insert into promise (piece_id, layout_id, words, promised_by, expires_at)
-      values (v_piece.piece_id, v_layout, 'plan ' || v_plan, session_user,
+      values (v_piece.piece_id, v_layout, 'plan ' || p_plan, session_user,
         guard.promise_until(now()));
   end loop;
+  perform guard.require_heats_asked(p_plan);
   insert into plan_short (plan_id, cut_line_id, missing, why)
-    select v_plan, c.cut_line_id, (s ->> 'missing')::integer, s ->> 'why'
-      from jsonb_array_elements(p -> 'shorts') s join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line';
-  if v_no = 0 then
+    select p_plan, c.cut_line_id, (s ->> 'missing')::integer, s ->> 'why'
+      from jsonb_array_elements(p -> 'shorts') s join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line'
+    on conflict (plan_id, cut_line_id) do update set missing = excluded.missing, why = excluded.why;
+  return v_no - v_first;
+end $$;
+
+-- Promises every piece of a plan, or none: {"aim","saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof",
+-- "value","bound","layouts":[{"tag","version","length_nm","trim_nm","kerf_nm","left_nm","left","otherwise"?,"cuts":[{"order",
+-- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}]}. Where pieces were taken or changed meanwhile
+-- the answer is {"taken": [...]} with who has them, nothing is promised, and the planner plans again.
+create function api.commit_plan(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('commit_plan', p_request, p);
+  v_saw bigint;
+  v_plan bigint;
+  v_taken jsonb;
+  v_count integer;
+begin
+  if v_again is not null then return v_again; end if;
+  v_saw := guard.saw_as_planned(p);
+  v_taken := guard.take_pieces(p -> 'layouts', '{}');
+  if v_taken is not null then
+    insert into refusal (who, deed, code, words) values (session_user, 'commit_plan', 'HK409', v_taken::text);
+    return guard.end_deed(jsonb_build_object('taken', v_taken));
+  end if;
+  insert into plan (aim, saw_id, bundled, kerf_nm, trim_nm, grip_nm, status, ended_by, proof, value, bound, made_by)
+    values (p ->> 'aim', v_saw, (p ->> 'bundled')::boolean, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint,
+      (p ->> 'grip_nm')::bigint, p ->> 'status', p ->> 'ended_by', p ->> 'proof', p -> 'value', p -> 'bound', session_user)
+    returning plan_id into v_plan;
+  v_count := guard.add_layouts(v_plan, p);
+  if v_count = 0 then
     update plan set state = 'done' where plan_id = v_plan;
   end if;
-  return guard.end_deed(jsonb_build_object('plan', v_plan, 'layouts', v_no));
+  return guard.end_deed(jsonb_build_object('plan', v_plan, 'layouts', v_count));
 end $$;
 
 -- Lets go what the plan still promises. What is at a saw or done stays.
@@ -214,9 +230,12 @@ create view api.plan_layouts as
     left join book.place w on w.place_id = case f.state when 'promised' then e.place_id else f.place_id end;
 create view api.plan_cuts as
   select f.plan_id, f.layout_no, k.seq, c.order_no, c.line_no, u.name as customer, k.count, k.length_nm as set_nm, c.length_nm as nominal_nm,
-      c.face_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, c.one_heat
+      c.face_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, c.one_heat, c.max_heats
     from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
     left join book.party u on u.party_id = c.customer_id;
+-- What a plan left short and is short still.
 create view api.plan_shorts as
-  select s.plan_id, c.order_no, c.line_no, x.label as section, g.designation as grade, s.missing, c.length_nm, s.why
-    from book.plan_short s join book.cut_line c using (cut_line_id) join book.section x using (section_id) join book.grade g using (grade_id);
+  select s.plan_id, c.order_no, c.line_no, x.label as section, g.designation as grade, least(s.missing, o.n)::integer as missing, c.length_nm, s.why
+    from book.plan_short s join book.cut_line c using (cut_line_id) join book.section x using (section_id) join book.grade g using (grade_id)
+    cross join lateral (select c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id) as n) o
+    where o.n > 0 and not c.cancelled;

@@ -142,6 +142,30 @@ begin
   return guard.end_deed('{"done": true}');
 end $$;
 
+-- A larger section that may be cut in a section's place, as {"shape","dim1_nm",...} both; one direction only.
+create function api.allow_section(p_request uuid, p_asked jsonb, p_offered jsonb, p_reason text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('allow_section', p_request, jsonb_build_array(p_asked, p_offered, p_reason), null, null, p_reason);
+  a section;
+  o section;
+begin
+  if v_again is not null then return v_again; end if;
+  select * into a from section where section_id = guard.section(p_asked);
+  select * into o from section where section_id = guard.section(p_offered);
+  if o.shape <> a.shape or o.dim1_nm < a.dim1_nm or o.dim2_nm < a.dim2_nm or o.thickness_nm < a.thickness_nm or o.area_um2 <= a.area_um2 then
+    raise exception using errcode = 'HK026', message = format('%s cannot be cut in place of %s', o.label, a.label),
+      hint = 'a larger section of the same shape may';
+  end if;
+  insert into section_standin (asked_section_id, offered_section_id, signed_by, reason)
+    values (a.section_id, o.section_id, session_user, p_reason) on conflict do nothing;
+  return guard.end_deed('{"done": true}');
+end $$;
+
+create view api.section_standins as
+  select a.label as asked, o.label as offered, signed_by, reason
+    from book.section_standin n join book.section a on a.section_id = n.asked_section_id
+    join book.section o on o.section_id = n.offered_section_id;
 create view api.grades as
   select designation, number, uns, family, standard, density_kg_m3, density_source, source, evidence from book.grade;
 create view api.grade_standins as

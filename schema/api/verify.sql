@@ -1,13 +1,18 @@
 -- Is the book whole? Everything here is computed from the happenings alone and held against the tables.
-create function guard.book_digest() returns text
+-- The digest of all chains' ends: as they are, or as they were when this happening was the last.
+create function guard.digest_at(p_last bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select encode(sha256(coalesce(string_agg(convert_to(chain || ' ' || chain_id || ' ' || seq || ' ', 'UTF8') || hash,
-  ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex') from book.chain_end);
+    ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex')
+  from (select chain, chain_id, seq, hash from book.chain_end where p_last is null
+    union all
+    (select distinct on (chain, chain_id) chain, chain_id, seq, hash from book.happening
+      where p_last is not null and happening_id <= p_last order by chain, chain_id, seq desc)) e);
 
 create function api.book_digest() returns table (digest text, happenings bigint)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  select guard.book_digest(), (select coalesce(sum(seq), 0)::bigint from book.chain_end);
+  select guard.digest_at(null), (select coalesce(sum(seq), 0)::bigint from book.chain_end);
 end;
 
 -- Rows of a chronicled table that differ from the replay of their happenings, or are on one side only.
@@ -78,14 +83,6 @@ begin
     current_setting('fsync'), current_setting('full_page_writes'), current_setting('data_checksums'));
 end $$;
 
--- The digest as it was when this happening was the last.
-create function guard.digest_at(p_last bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select encode(sha256(coalesce(string_agg(convert_to(chain || ' ' || chain_id || ' ' || seq || ' ', 'UTF8') || hash,
-    ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex')
-  from (select distinct on (chain, chain_id) chain, chain_id, seq, hash from book.happening where happening_id <= p_last
-    order by chain, chain_id, seq desc) e);
-
 -- Takes the digest to be kept outside the book. Writers wait for the moment.
 create function api.seal_book(p_request uuid) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -96,6 +93,6 @@ begin
   if v_again is not null then return v_again; end if;
   lock table happening in share mode;
   insert into seal (last_happening_id, digest, who)
-    select coalesce(max(happening_id), 0), guard.book_digest(), session_user from happening returning * into s;
+    select coalesce(max(happening_id), 0), guard.digest_at(null), session_user from happening returning * into s;
   return guard.end_deed(jsonb_build_object('seal', s.seal_id, 'last_happening', s.last_happening_id, 'digest', s.digest));
 end $$;

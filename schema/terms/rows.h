@@ -26,6 +26,7 @@ struct SheetCut {
   Length nominal;  // as ordered
   Length tolerance_minus, tolerance_plus;  // both >= 0; the tolerance field is nominal + face - minus .. + plus
   bool one_heat = false;                   // all pieces of this line come from one heat
+  int max_heats = 0;                       // or from at most so many; 0: any number
 };
 
 // What becomes of the metal that is left after the last cut.
@@ -41,6 +42,8 @@ struct SheetBlock {
   Length length, doubt;
   Mass mass;
   Length trim, kerf_each, kerf_all, grip;
+  int bundle = 1;         // bars cut together with this one, itself included
+  int bundle_no = 0;      // which bundle of the sheet, from 1; 0: cut alone
   std::vector<SheetCut> cuts;  // in cutting order
   Length left;
   LeftFate fate = LeftFate::None;

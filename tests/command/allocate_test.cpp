@@ -166,6 +166,7 @@ TEST_F(Allocate, NamesWhatItDoesNotKnow) {
 
 TEST_F(Allocate, IsThePlannersAlone) {
   TakeIn(kTwoDropsAndABar);
+  Certify(kTheirPapers);
   Want("A", "O1,10,Pallant,round 80,42CrMo4,240,7,,,,\n");
   const Ran ran = As("saw", {"allocate", "A"});
   EXPECT_EQ(ran.code, 1) << ran;

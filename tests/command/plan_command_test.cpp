@@ -1,56 +1,12 @@
 // The plan from two files: exit codes, the plan file's every field, and refusals that write nothing.
 // Lengths by hand arithmetic (common practice, no source).
-#include <gtest/gtest.h>
-#include <unistd.h>
+#include "tests/command/plan_files.h"
 
-#include <filesystem>
-#include <fstream>
-#include <nlohmann/json.hpp>
-#include <sstream>
-
-#include "client/command/plan_command.h"
 #include "client/command/rules_file.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
 namespace {
-
-using Json = nlohmann::json;
-
-class PlanCommand : public testing::Test {
- protected:
-  void SetUp() override {
-    folder_ = std::filesystem::temp_directory_path() / ("heatkeep-plan-" + std::to_string(::getpid()));
-    std::filesystem::create_directories(folder_);
-  }
-  void TearDown() override { std::filesystem::remove_all(folder_); }
-
-  std::string Put(const std::string& name, const std::string& text) {
-    std::ofstream(folder_ / name) << text;
-    return (folder_ / name).string();
-  }
-  int Plan(const std::string& stock, const std::string& cuts, PlanOptions options = {}) {
-    options.stock = Put("stock.csv", stock);
-    options.cuts = Put("cuts.csv", cuts);
-    options.json = (folder_ / "plan.json").string();
-    std::ostringstream out, err;
-    const int code = RunPlan(options, out, err);
-    out_ = out.str();
-    err_ = err.str();
-    return code;
-  }
-  bool Written() const { return std::filesystem::exists(folder_ / "plan.json"); }
-  Json Read() const {
-    std::ifstream in(folder_ / "plan.json");
-    return Json::parse(in);
-  }
-
-  std::filesystem::path folder_;
-  std::string out_, err_;
-};
-
-const char kStockHeader[] = "tag,kind,section,grade,heat,length,count,ends\n";
-const char kCutsHeader[] = "order,line,section,grade,length,quantity\n";
 
 TEST_F(PlanCommand, DropIsTakenBeforeABarAndAllFieldsAreThere) {
   ASSERT_EQ(Plan(std::string(kStockHeader) + "B1,bar,round 80,42CrMo4,K3317,6000mm,,\nD1,drop,round 80,42CrMo4,M2208,1900,1,\n",

@@ -96,6 +96,14 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
                                   "rates": [{"family": "steel", "mm2_per_min": 4000}]})"});
   shop.AddLine({.line = "2", .quantity = 30});
   const std::int64_t plan = shop.Promise(tags[2], {{.line = "2"}}).at("plan");
+  const auto mended = shop.ReceiveCertified({.heat = "K3", .count = 2});
+  shop.AddLine({.line = "4", .quantity = 14});
+  Json anew = shop.PlanFor(mended[1], {{.count = 14, .line = "4"}});
+  anew["plan"] = shop.Promise(mended[0], {{.count = 14, .line = "4"}}).at("plan");
+  anew["drop"] = {1};
+  Do(shop.saw, "report_missing", {mended[0], "not in its place"});
+  EXPECT_EQ(Do(shop.saw, "replan", {anew.dump()}).at("layouts"), 1);
+  Do(shop.quality, "allow_section", {Round(80).dump(), Round(85).dump(), "turned down"});
   Do(shop.planner, "cancel_plan", {plan, "not needed"});
   shop.Fetch(tags[3], {{.count = 14, .line = "2"}});
   shop.Record(tags[3],

@@ -1,0 +1,17 @@
+// What drops and rests are worth in a plan of the book: V(L) of the shop's own past (year/worth_curve.h) where there is enough
+// of it, in length of full bar: V(L) / price. Where there is not, or the group has no price, allocator/worth.h's own measure.
+// Enough: the shop's lines go back 90 days or more, and five or more past lines are of the group (common practice, no
+// source). Lines of the plan itself and of days to come are no past. A group's curve is for the papers most of its pieces
+// have. A longer rest is never worth less than a shorter one: it serves what that serves.
+#pragma once
+
+#include <string>
+
+#include "client/gateway/plan_door.h"
+
+namespace heatkeep::command {
+
+// Sets the worth of rests by group and of drops by piece. Answers in words what it was learned from; empty: nothing.
+std::string LearnWorth(const PastDemand& past, allocator::Problem& problem);
+
+}  // namespace heatkeep::command

@@ -1,0 +1,72 @@
+-- A plan mended at the saw: what went wrong is booked by its own deed, the rest of the plan is kept or planned anew.
+
+-- Metal that a live plan still counts on, and how it stands now. `cutting`: strokes of it are booked already.
+create view api.plan_metal as
+  select f.plan_id, f.layout_no, f.state::text as layout_state, b.state, b.blocked,
+      exists (select from book.stroke s join book.cut c using (cut_id) where c.layout_id = f.layout_id and not c.closed) as cutting,
+      b.tag, b.version, b.kind, b.grade, b.section, b.condition, b.mill, b.heat, b.identity, b.papers, b.owner, b.length_nm, b.doubt_nm,
+      b.ends, b.place, b.walk, b.keep_nm, b.widest_nm, b.area_um2, b.density_kg_m3, b.cents_per_tonne, b.scrap_cents_per_tonne, b.mm2_per_min
+    from book.layout f join guard.plannable b using (piece_id) where f.state in ('promised', 'at saw');
+
+-- A piece is not where the book says. Its promise falls; it is found again by putting it away.
+create function api.report_missing(p_request uuid, p_tag text, p_reason text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('report_missing', p_request, jsonb_build_array(p_tag, p_reason), null, null, p_reason);
+  p piece;
+begin
+  if v_again is not null then return v_again; end if;
+  p := guard.piece_for_deed(p_tag);
+  if p.state <> 'on rack' then
+    raise exception using errcode = 'HK043', message = format('%s is %s: only a piece on the rack can be missing from it', p.tag, p.state);
+  end if;
+  perform guard.drop_promise(p.piece_id, 'missing');
+  update piece set state = 'missing' where piece_id = p.piece_id;
+  return guard.end_deed(jsonb_build_object('tag', p.tag));
+end $$;
+
+-- Lets some layouts of a plan go and promises others in their place, all or nothing: {"plan","reason","drop":[layout_no],
+-- "saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof","value","bound","layouts":[...],"shorts":[...]} with
+-- layouts and shorts as commit_plan takes them. A layout that is let go at a saw may be cut another way at once. Where pieces were
+-- taken or changed meanwhile the answer is {"taken": [...]}: the caller undoes the transaction and plans again.
+create function api.replan(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('replan', p_request, p, null, null, p ->> 'reason');
+  v_plan bigint := (p ->> 'plan')::bigint;
+  v_drop integer[] := (select coalesce(array_agg(d::integer), '{}') from jsonb_array_elements_text(p -> 'drop') d);
+  v_state plan_state;
+  v_saw bigint;
+  v_pieces bigint[];
+  v_taken jsonb;
+  v_added integer;
+begin
+  if v_again is not null then return v_again; end if;
+  v_saw := guard.saw_as_planned(p);
+  perform from piece where piece_id in (select piece_id from layout where plan_id = v_plan and layout_no = any (v_drop))
+    or tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x) order by piece_id for update;
+  select state into v_state from plan where plan_id = v_plan for update;
+  if v_state is null or v_state = 'cancelled' then
+    raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', v_plan, v_state), format('there is no plan %s', v_plan));
+  elsif exists (select from plan where plan_id = v_plan and (saw_id, kerf_nm, trim_nm, grip_nm)
+      is distinct from (v_saw, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint, (p ->> 'grip_nm')::bigint)) then
+    raise exception using errcode = 'HK042', message = format('plan %s was made for another saw, kerf, trim or grip', v_plan),
+      hint = 'cancel what is not at the saw and plan again';
+  elsif exists (select from layout f join cut c using (layout_id) join stroke s using (cut_id)
+      where f.plan_id = v_plan and f.layout_no = any (v_drop) and not c.closed) then
+    raise exception using errcode = 'HK043', message = 'a piece that is to be planned anew is being cut', hint = 'finish it first';
+  end if;
+  with gone as (
+    update layout f set state = 'dropped' where plan_id = v_plan and layout_no = any (v_drop) and state in ('promised', 'at saw') returning *)
+  select coalesce(array_agg(piece_id), '{}') into v_pieces from gone;
+  update promise set state = 'released', words = words || '; planned anew' where piece_id = any (v_pieces) and state = 'live';
+  v_taken := guard.take_pieces(p -> 'layouts', v_pieces);
+  if v_taken is not null then
+    return guard.end_deed(jsonb_build_object('taken', v_taken));
+  end if;
+  v_added := guard.add_layouts(v_plan, p);
+  update plan set status = p ->> 'status', ended_by = p ->> 'ended_by', proof = p ->> 'proof', value = p -> 'value', bound = p -> 'bound',
+      state = (case when exists (select from layout where plan_id = v_plan and state in ('promised', 'at saw')) then 'live' else 'done' end)::plan_state
+    where plan_id = v_plan;
+  return guard.end_deed(jsonb_build_object('plan', v_plan, 'let_go', cardinality(v_pieces), 'layouts', v_added));
+end $$;

@@ -1,0 +1,20 @@
+// The file door from bytes of any kind: one function a door. Each ends quietly for good and for bad input, and throws
+// std::logic_error("what") where a promise is broken; anything else it throws is a broken promise too.
+#pragma once
+
+#include <string_view>
+
+namespace heatkeep::fuzz {
+
+// A bad file has problems that name it and a line, and gives no rows; the rows of a good one keep their promises.
+void StockDoor(std::string_view bytes);
+void CutsDoor(std::string_view bytes);
+
+// A bad file is refused by name.
+void RulesDoor(std::string_view bytes);
+
+// Stock, cuts and rules in one text, each but the first after a line "=== cuts" or "=== rules"; rules may be left out. A small
+// problem is planned with a tiny budget, and by hand: both plans pass CheckPlan.
+void PlanDoor(std::string_view bytes);
+
+}  // namespace heatkeep::fuzz
