@@ -318,7 +318,7 @@ class Recutter {
         case Key::ConsumedLength: side.cost[k] = x.length.nm; break;
         case Key::PiecesPulled: side.cost[k] = 1; break;
         case Key::LostWorth:
-          side.cost[k] = (x.worth - (x.own ? WorthOfRest(EndingOf(x.room, {taken}, count).left, x.keep) : Length{})).nm;
+          side.cost[k] = (x.worth - (x.own ? WorthOfRest(EndingOf(x.room, {taken}, count).left, x.keep, x.rests) : Length{})).nm;
           looks_ += 5;
           break;
         default: break;

@@ -147,12 +147,16 @@ create function api.allow_section(p_request uuid, p_asked jsonb, p_offered jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('allow_section', p_request, jsonb_build_array(p_asked, p_offered, p_reason), null, null, p_reason);
+  v_asked bigint;
+  v_offered bigint;
   a section;
   o section;
 begin
   if v_again is not null then return v_again; end if;
-  select * into a from section where section_id = guard.section(p_asked);
-  select * into o from section where section_id = guard.section(p_offered);
+  v_asked := guard.section(p_asked);
+  v_offered := guard.section(p_offered);
+  select * into a from section where section_id = v_asked;
+  select * into o from section where section_id = v_offered;
   if o.shape <> a.shape or o.dim1_nm < a.dim1_nm or o.dim2_nm < a.dim2_nm or o.thickness_nm < a.thickness_nm or o.area_um2 <= a.area_um2 then
     raise exception using errcode = 'HK026', message = format('%s cannot be cut in place of %s', o.label, a.label),
       hint = 'a larger section of the same shape may';

@@ -12,11 +12,11 @@ class Worth : public Works {
     TakeIn("A,drop,Vandrek,K1,42CrMo4,round 80,500,2,none,,\nB,drop,Vandrek,K2,42CrMo4,round 80,800,2,none,,\n");
     Want("now", "O1,10,Pallant,round 80,42CrMo4,300,1,,,,\n");
   }
-  // `count` lines of one piece of 430 each, one every four days before today.
+  // `count` lines of one piece of 400 each, one every four days before today.
   void Past(int count) {
     std::string rows = "order,line,section,grade,length,quantity,due\n";
     for (int i = 0; i < count; ++i)
-      rows += "P" + std::to_string(i) + ",1,round 80,42CrMo4,430,1," +
+      rows += "P" + std::to_string(i) + ",1,round 80,42CrMo4,400,1," +
               Word("select to_char(current_date - $1::integer, 'YYYY-MM-DD') as w", {1 + 4 * i}) + "\n";
     ASSERT_EQ(As("planner", {"cutlist", "add", File("past.csv", rows)}).code, 0);
   }
@@ -28,8 +28,8 @@ class Worth : public Works {
   std::string worth_;
 };
 
-// By length: r (1 - exp(-r / 1 m)) of 500 - 198 loses 161 mm, of 800 - 498 loses 245. By the past, in which 430 was asked for every
-// four days and nothing else: 430 + 2 + 60 = 492 comes from a rest of 500 and of 498, from 800 once too, from 198 never; so 800 gives
+// By length: r (1 - exp(-r / 1 m)) of 500 - 198 loses 161 mm, of 800 - 498 loses 245. By the past, in which 400 was asked for every
+// four days and nothing else: 400 + 2 + 60 = 462 comes from a rest of 500 and of 498, from 800 once too, from 198 never; so 800 gives
 // up nothing and 500 gives up its one use.
 TEST_F(Worth, ThePastChoosesTheDropThatIsNotWantedOtherwise) {
   TwoDrops();
