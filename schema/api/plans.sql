@@ -1,8 +1,8 @@
 -- Plans: what may be planned with, and promising it in one deed.
 
--- Metal a plan can be about: in the shop, not gone, not parted by a defect; with what stops it and who has it.
+-- Metal a plan can be about: in the shop, not gone; with what stops it and who has it.
 create view guard.plannable as
-  select p.piece_id, p.state::text, guard.blocked_words(p.piece_id) as blocked, h.layout_id,
+  select p.piece_id, p.state::text, coalesce(guard.blocked_words(p.piece_id), guard.zone_ahead(p), guard.defect_words(p.lot_id)) as blocked, h.layout_id,
       p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, l.condition, m.name as mill, l.heat,
       l.identity::text, guard.papers_of(p.piece_id)::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
       guard.keep_nm(l.grade_id, l.section_id) as keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
@@ -15,7 +15,7 @@ create view guard.plannable as
       order by n.section_id is null, n.valid_from desc limit 1) r on true
     left join lateral (select mm2_per_min from book.cutting_rate n where n.family = g.family and n.saw_id is null and n.valid_from <= now()
       order by n.valid_from desc limit 1) q on true
-    where p.length_nm > 0 and guard.zone_ahead(p) is null and guard.defect_words(p.lot_id) is null;
+    where p.length_nm > 0;
 
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
 create view api.candidates as
@@ -84,7 +84,7 @@ begin
   return (select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', y.why))
     from jsonb_array_elements(p_layouts) x left join piece e on e.tag = x ->> 'tag'
     cross join lateral (select coalesce(
-      guard.taken_words(e), guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag'
+      case when not (e.state = 'at saw' and e.piece_id = any (p_released)) then guard.taken_words(e) end, guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag'
         when e.state <> 'on rack' and not (e.state = 'at saw' and e.piece_id = any (p_released)) then 'it is ' || e.state
         when e.version is distinct from (x ->> 'version')::integer then 'it was changed since the plan was made' end) as why) y
     where y.why is not null);

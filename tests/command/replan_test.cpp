@@ -94,7 +94,8 @@ TEST_F(Replan, BadAndUnreadableMetalGoesToQuarantineAlsoFromTheSaw) {
 TEST_F(Replan, WhatWasRejectedIsPlannedAgainFromTheHeatThatWasCut) {
   FourFromOneDrop();
   const std::string tag = TagOf("D-0101");
-  ASSERT_EQ(As("saw", {"cut", "record", "--plan", "1", "--tag", tag, "--done", "O1/10=3", "--rest", "374mm", "--place", "B1-1"}).code, 0);
+  const Ran cut = As("saw", {"cut", "record", "--plan", "1", "--tag", tag, "--done", "O1/10=3", "--reason", "one was out of square", "--rest", "374mm", "--place", "B1-1"});
+  ASSERT_EQ(cut.code, 0) << cut;
   ASSERT_EQ(Word("select state::text as w from book.plan"), "done");
   const Ran ran = As("planner", {"replan", "1"});
   ASSERT_EQ(ran.code, 0) << ran;
@@ -105,7 +106,8 @@ TEST_F(Replan, WhatWasRejectedIsPlannedAgainFromTheHeatThatWasCut) {
 
 TEST_F(Replan, ASecondPlanOfALineKeepsToTheHeatOfTheFirst) {
   FourFromOneDrop();
-  ASSERT_EQ(As("saw", {"cut", "record", "--plan", "1", "--done", "O1/10=3", "--tag", TagOf("D-0101"), "--scrap"}).code, 0);
+  const Ran cut = As("saw", {"cut", "record", "--plan", "1", "--done", "O1/10=3", "--reason", "one was out of square", "--tag", TagOf("D-0101"), "--scrap"});
+  ASSERT_EQ(cut.code, 0) << cut;
   ASSERT_EQ(As("quality", {"quarantine", TagOf("D-0107"), "--reason", "bent"}).code, 0);
   const Ran ran = As("planner", {"allocate", "A"});
   EXPECT_EQ(ran.code, 3) << ran << "only metal of another heat is left";
