@@ -37,7 +37,8 @@ grant execute on function api.add_cut_list(uuid, jsonb), api.commit_plan(uuid, j
 grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to heatkeep_planner;
 
 -- Planner and saw: a plan that went wrong is mended where it is noticed.
-grant execute on function api.replan(uuid, jsonb), api.report_missing(uuid, text, text) to heatkeep_planner, heatkeep_saw;
+grant execute on function api.replan(uuid, jsonb), api.report_missing(uuid, text, text),
+  api.measure_at_saw(uuid, text, bigint, text) to heatkeep_planner, heatkeep_saw;
 grant select on api.candidates, api.plan_metal, api.line_heats, api.past_lines to heatkeep_planner, heatkeep_saw;
 
 -- Saw: pulls, cuts, puts back.

@@ -32,10 +32,11 @@ Measured MeasuredOf(const ReplanOptions& options) {
   return all;
 }
 
-void RequireTaken(const PlanUnderWay& plan, const std::string& tag) {
-  const auto& pieces = plan.asked.problem.pieces;
-  if (std::none_of(pieces.begin(), pieces.end(), [&](const allocator::Piece& p) { return p.tag == tag; }))
-    throw std::invalid_argument("plan " + std::to_string(plan.number) + " has no piece " + tag + " that can still be planned anew; what is cut of it is booked first (`heatkeep cut record`)");
+// Is it at the saw?
+bool RequireTaken(const PlanUnderWay& plan, const std::string& tag) {
+  for (std::size_t i = 0; i < plan.layouts.size(); ++i)
+    if (plan.asked.problem.pieces[static_cast<std::size_t>(plan.layouts[i].piece)].tag == tag) return plan.at_saw[i];
+  throw std::invalid_argument("plan " + std::to_string(plan.number) + " has no piece " + tag + " that can still be planned anew; what is cut of it is booked first (`heatkeep cut record`)");
 }
 
 // Books the mishaps, each as the deed it is.
@@ -43,8 +44,9 @@ void Book(Connection& connection, const ReplanOptions& options, const Measured& 
   Deeds deeds(connection);
   const auto reason = [&](const char* otherwise) { return options.reason.empty() ? std::string(otherwise) : options.reason; };
   for (const auto& [tag, length] : measured) {
-    RequireTaken(plan, tag);
-    deeds.CorrectLength(NewRequest(), tag, length, std::nullopt, reason("measured at the saw"));
+    const std::string cause = reason("measured at the saw");
+    if (RequireTaken(plan, tag)) deeds.MeasureAtSaw(NewRequest(), tag, length, cause);
+    else deeds.CorrectLength(NewRequest(), tag, length, std::nullopt, cause);
   }
   for (const std::string& text : options.missing) {
     RequireTaken(plan, TagForm(text));

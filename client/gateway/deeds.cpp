@@ -60,6 +60,9 @@ Json Deeds::CancelPlan(const RequestNumber& request, std::int64_t plan, const st
   return Call("cancel_plan($1, $2, $3)", {request.text, plan, reason});
 }
 Json Deeds::Replan(const RequestNumber& request, const Json& mended) { return Call("replan($1, $2)", {request.text, mended.dump()}); }
+Json Deeds::MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause) {
+  return Call("measure_at_saw($1, $2, $3, $4)", {request.text, tag, length.nm, cause});
+}
 Json Deeds::ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason) {
   return Call("report_missing($1, $2, $3)", {request.text, tag, reason});
 }

@@ -48,6 +48,7 @@ class Deeds {
   Json CommitPlan(const RequestNumber& request, const Json& plan);
   Json CancelPlan(const RequestNumber& request, std::int64_t plan, const std::string& reason);
   Json Replan(const RequestNumber& request, const Json& mended);
+  Json MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause);
   Json ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason);
   Json Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan);
   Json RecordCut(const RequestNumber& request, const Json& cut);

@@ -8,7 +8,7 @@ create view api.plan_metal as
       b.ends, b.place, b.walk, b.keep_nm, b.widest_nm, b.area_um2, b.density_kg_m3, b.cents_per_tonne, b.scrap_cents_per_tonne, b.mm2_per_min
     from book.layout f join guard.plannable b using (piece_id) where f.state in ('promised', 'at saw');
 
--- A piece is not where the book says. Its promise falls; it is found again by putting it away.
+-- A piece is not where the book says. Its promise falls; it waits to be found again or written off, like one that a count missed.
 create function api.report_missing(p_request uuid, p_tag text, p_reason text) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -21,8 +21,26 @@ begin
     raise exception using errcode = 'HK043', message = format('%s is %s: only a piece on the rack can be missing from it', p.tag, p.state);
   end if;
   perform guard.drop_promise(p.piece_id, 'missing');
-  update piece set state = 'missing' where piece_id = p.piece_id;
+  update piece set state = 'missing', place_id = null, bundle_id = null where piece_id = p.piece_id;
   return guard.end_deed(jsonb_build_object('tag', p.tag));
+end $$;
+
+-- A piece at a saw measures otherwise than written: the difference is named unexplained, with the cause and who measured.
+create function api.measure_at_saw(p_request uuid, p_tag text, p_length_nm bigint, p_cause text) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_deed('measure_at_saw', p_request, jsonb_build_array(p_tag, p_length_nm, p_cause), null, null, p_cause);
+  p piece;
+begin
+  if v_again is not null then return v_again; end if;
+  p := guard.piece_for_deed(p_tag);
+  if p.state <> 'at saw' then
+    raise exception using errcode = 'HK043', message = format('%s is %s, not at a saw', p.tag, p.state), hint = 'correct_length';
+  elsif coalesce(btrim(p_cause), '') = '' then
+    raise exception using errcode = 'HK026', message = 'a corrected length names its cause';
+  end if;
+  perform guard.set_measured(p, p_length_nm, null, (select cut_id from cut where piece_id = p.piece_id and not closed), p_cause);
+  return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm));
 end $$;
 
 -- Lets some layouts of a plan go and promises others in their place, all or nothing: {"plan","reason","drop":[layout_no],

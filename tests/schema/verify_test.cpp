@@ -103,6 +103,8 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   anew["drop"] = {1};
   Do(shop.saw, "report_missing", {mended[0], "not in its place"});
   EXPECT_EQ(Do(shop.saw, "replan", {anew.dump()}).at("layouts"), 1);
+  shop.Pull(mended[1]);
+  Do(shop.saw, "measure_at_saw", {mended[1], Mm(5999), "tape"});
   Do(shop.quality, "allow_section", {Round(80).dump(), Round(85).dump(), "turned down"});
   Do(shop.planner, "cancel_plan", {plan, "not needed"});
   shop.Fetch(tags[3], {{.count = 14, .line = "2"}});
