@@ -60,6 +60,29 @@ std::optional<FineMoney> PriceOf(const Problem& problem, const std::string& sect
   return price;
 }
 
+std::string CostWords(const std::optional<FineMoney>& cost) {
+  if (!cost || MoneyText(*cost) == "0.00") return {};
+  return ", " + MoneyText({std::abs(cost->micro)}) + (cost->micro < 0 ? " cheaper" : " dearer");
+}
+
+// One line for all pieces of a line that the same metal stands in for.
+std::vector<std::string> StandInWords(const std::vector<StandIn>& all) {
+  std::vector<StandIn> sums;
+  for (const StandIn& s : all) {
+    const auto at = std::find_if(sums.begin(), sums.end(), [&](const StandIn& sum) { return sum.what == s.what && sum.of == s.of; });
+    if (at == sums.end()) {
+      sums.push_back(s);
+      continue;
+    }
+    at->count += s.count;
+    at->tag += ", " + s.tag;
+    if (at->cost && s.cost) at->cost->micro += s.cost->micro;
+  }
+  std::vector<std::string> words;
+  for (const StandIn& s : sums) words.push_back(s.what + std::to_string(s.count) + s.of + CostWords(s.cost) + " (" + s.tag + ")");
+  return words;
+}
+
 std::vector<StandIn> StandInsOf(const Problem& problem, const Plan& plan) {
   std::vector<StandIn> all;
   for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
@@ -67,7 +90,7 @@ std::vector<StandIn> StandInsOf(const Problem& problem, const Plan& plan) {
     for (const Cut& cut : plan.layouts[i].cuts) {
       const Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
       if (piece.section == line.section && piece.grade == line.grade) continue;
-      StandIn s{i, cut.line, cut.count * plan.layouts[i].repeat, {}, {}};
+      StandIn s{i, cut.line, cut.count * plan.layouts[i].repeat, {}, {}, piece.tag, {}, {}};
       const std::optional<FineMoney> asked = PriceOf(problem, line.section, line.grade), given = PriceOf(problem, piece.section, piece.grade);
       FineMoney each = SubstituteExtra(problem, piece, line);
       const bool known = asked && given;
@@ -75,10 +98,9 @@ std::vector<StandIn> StandInsOf(const Problem& problem, const Plan& plan) {
       if (known || each.micro > 0) s.cost = FineMoney{Priced(each, cut.length).micro * s.count};
       const std::string is = piece.section == line.section ? piece.grade : piece.section + " " + piece.grade;
       const std::string wanted = piece.section == line.section ? line.grade : line.section + " " + line.grade;
-      s.words = piece.tag + " is " + is + ", order " + line.order + " line " + line.line + " asks " + wanted + ": " +
-                std::to_string(s.count) + " x " + WriteMm(cut.length) + " mm";
-      if (s.cost && s.cost->micro != 0)
-        s.words += ", " + MoneyText({std::abs(s.cost->micro)}) + (s.cost->micro < 0 ? " cheaper" : " dearer") + (known ? "" : " besides the metal");
+      s.what = is + " for " + wanted + ", order " + line.order + " line " + line.line + ": ";
+      s.of = " x " + WriteMm(cut.length) + " mm";
+      s.words = s.what + std::to_string(s.count) + s.of + CostWords(s.cost);
       all.push_back(std::move(s));
     }
   }
@@ -172,7 +194,7 @@ Json ExtrasJson(const Problem& problem, const Plan& plan, const PlanExtras& extr
 }
 
 void SayExtras(const PlanExtras& extras, std::ostream& out) {
-  for (const StandIn& s : extras.stand_ins) out << "stands in: " << s.words << '\n';
+  for (const std::string& words : StandInWords(extras.stand_ins)) out << "stands in: " << words << '\n';
   out << extras.choice.words << '\n';
   if (extras.buy && !extras.buy->words.empty()) out << extras.buy->words << '\n';
   if (extras.one_heat) out << extras.one_heat->words << '\n';

@@ -34,7 +34,8 @@ struct StandIn {
   int line = 0, count = 0;                   // pieces, repeats included
   std::optional<allocator::FineMoney> cost;  // more than the metal asked for: what the rules say, and the difference in price
                                              // of metal; not known where prices are not
-  std::string words;                         // "A7 is 42CrMo4, order A1 line 1 asks C45E: 3 x 240 mm, 2.16 dearer"
+  std::string words;                         // "42CrMo4 for C45E, order A1 line 1: 3 x 240 mm, 2.16 dearer"
+  std::string tag, what, of;                 // the piece; the words before and behind the count
 };
 
 struct PlanExtras {

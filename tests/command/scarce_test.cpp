@@ -22,8 +22,8 @@ TEST_F(Scarce, AGradeStandsInOnlyWhereItIsSignedAndOnlyOneWay) {
   EXPECT_EQ(in["count"], 2);
   // 2 x 0.24 m x 39.458 kg/m x 0.20 = 3.79; the mass of round 80 in steel (trade tables, from memory)
   EXPECT_NEAR(in["money"].get<double>(), 3.79, 0.011);
-  EXPECT_EQ(in["words"], TagOf("T") + " is C45E, order O1 line 10 asks C45: 2 x 240 mm, 3.79 dearer");
-  EXPECT_TRUE(Has(As("planner", {"allocate", "A", "--dry"}).out, "stands in: " + TagOf("T"))) << "in words too";
+  EXPECT_EQ(in["words"], "C45E for C45, order O1 line 10: 2 x 240 mm, 3.79 dearer");
+  EXPECT_TRUE(Has(As("planner", {"allocate", "A", "--dry"}).out, "stands in: C45E for C45, order O1 line 10: 2 x 240 mm, 3.79 dearer (" + TagOf("T") + ")")) << "in words too";
   Want("B", "O2,10,Pallant,round 80,C45E,600,2,,,,\n");
   EXPECT_EQ(As("planner", {"allocate", "B", "--dry"}).code, 3) << "not the other way";
 }
@@ -41,7 +41,7 @@ TEST_F(Scarce, ALargerSectionStandsInOnlyWhereItIsSigned) {
   ASSERT_EQ(sign("round 80", "round 85").code, 0);
   const Ran ran = As("planner", {"allocate", "A"});
   EXPECT_EQ(ran.code, 0) << ran;
-  EXPECT_TRUE(Has(ran.out, "stands in: " + TagOf("T") + " is round 85 C45E, order O1 line 10 asks round 80 C45E: 2 x 240 mm")) << ran;
+  EXPECT_TRUE(Has(ran.out, "stands in: round 85 C45E for round 80 C45E, order O1 line 10: 2 x 240 mm (" + TagOf("T") + ")")) << ran;
   EXPECT_EQ(Broken(), "");
 }
 
