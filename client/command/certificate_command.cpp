@@ -17,7 +17,7 @@ Json Test(const char* property, std::int64_t milli, const char* unit) {
 Json LotJson(const intake::CertificatesFileRow& row) {
   Json lot = {{"heat", row.heat}, {"section", SectionJson(row.section)}, {"condition", row.condition}, {"grade", row.grade},
               {"heat_analysis", Json::object()}, {"tests", Json::array()}};
-  for (const intake::ElementContent& e : row.chemistry) lot["heat_analysis"][e.element] = e.millionths;
+  for (const ElementContent& e : row.chemistry) lot["heat_analysis"][e.element] = e.millionths;
   if (row.rm_kpa) lot["tests"].push_back(Test("Rm", *row.rm_kpa, "MPa"));
   if (row.re_kpa) lot["tests"].push_back(Test("Re", *row.re_kpa, "MPa"));
   if (row.a_millipercent) lot["tests"].push_back(Test("A", *row.a_millipercent, "%"));

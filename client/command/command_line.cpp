@@ -11,6 +11,7 @@
 #include "client/command/cutlist_command.h"
 #include "client/command/deed_command.h"
 #include "client/command/grade_list.h"
+#include "client/command/heat_command.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/receive_command.h"
@@ -99,6 +100,23 @@ void AddSectionAndTag(CLI::App& root, Words& words) {
   check->add_option("tag", *text, "the tag")->required();
   check->add_flag("--json", *json, "as JSON");
   check->callback([&words, text, json] { words.work = [&words, text, json] { return RunTagCheck(*text, *json, words.out, words.err); }; });
+}
+
+void AddHeat(CLI::App& root, Words& words) {
+  CLI::App* heat = root.add_subcommand("heat", "a heat's values")->require_subcommand(1);
+  CLI::App* check = heat->add_subcommand("check", "against a grade's limits: heatkeep heat check --grade 4140 --analysis \"C=0.41 Mn=0.86\"");
+  auto o = Kept<HeatCheckOptions>();
+  check->add_option("--grade", o->grade, "designation, number or UNS number")->required();
+  check->add_option("--analysis", o->analyses, "mass %: \"C=0.41 Mn=0.86\"; several of one product unit")->required()->allow_extra_args(false);
+  check->add_flag("--product", o->product, "an analysis of the product: the standard's deviations are added");
+  check->add_option("--method", o->method, "absolute, rounding (to the limit's figures, ties to even) or rounding-b (ties to the larger)")->capture_default_str();
+  check->add_option("--rm", o->rm, "tensile strength, MPa");
+  check->add_option("--re", o->re, "yield or proof strength, MPa");
+  check->add_option("--a", o->a, "elongation, %");
+  check->add_option("--size", o->size, "diameter, across flats or thickness: 50mm, 2in");
+  check->add_option("--condition", o->condition, "+QT, +A: which mechanical limits");
+  check->add_flag("--json", o->json, "as JSON");
+  check->callback([&words, o] { words.work = [&words, o] { return RunHeatCheck(*o, words.out, words.err); }; });
 }
 
 // A command with one file: heatkeep NAME FILE.
@@ -392,6 +410,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   root.add_option("--home", words.where.home, "folder of a book of one's own");
   AddBook(root, words);
   AddSectionAndTag(root, words);
+  AddHeat(root, words);
   AddFiles(root, words);
   AddLook(root, words);
   AddStock(root, words);

@@ -1,21 +1,16 @@
 #include "client/command/grade_list.h"
 
-#include <filesystem>
 #include <ostream>
 
-#include "client/book/schema_files.h"
 #include "client/command/receive_command.h"
+#include "client/command/reference_files.h"
 #include "client/gateway/deeds.h"
 #include "client/intake/file_bytes.h"
 #include "client/intake/grades_file.h"
 
 namespace heatkeep::command {
 
-std::string GradeListFile() {
-  const std::filesystem::path share = SchemaFolder().parent_path();
-  const std::filesystem::path installed = share / "reference" / "grades.csv";
-  return (std::filesystem::exists(installed) ? installed : share / "seed" / "reference" / "grades.csv").string();
-}
+std::string GradeListFile() { return ReferenceFile("grades.csv"); }
 
 int AddGrades(Connection& connection, const TableFile& file) {
   const std::string bytes = intake::FileBytes(file.path);

@@ -4,6 +4,7 @@
 #include <optional>
 #include <ostream>
 
+#include "client/command/reference_files.h"
 #include "client/intake/file_bytes.h"
 #include "client/intake/grades_file.h"
 #include "schema/terms/number_text.h"
@@ -23,21 +24,17 @@ struct Answer {
   Mass mass;
 };
 
-Grade GradeCalled(const SectionOptions& options) {
+Grade GradeOf(const SectionOptions& options) {
   const auto grades = intake::ReadGradesFile(intake::FileBytes(options.grades_file), options.grades_file);
   if (!grades.Good()) throw std::runtime_error(grades.problems.front().Text());
-  if (const Grade* grade = intake::FindGrade(grades.rows, options.grade)) return *grade;
-  std::string near;
-  for (const std::string& name : intake::NearGrades(grades.rows, options.grade)) near += (near.empty() ? "" : ", ") + name;
-  throw BadText("unknown grade " + Quoted(options.grade),
-                near.empty() ? "a designation, number or UNS number of " + options.grades_file : "perhaps " + near);
+  return GradeCalled(grades.rows, options.grade);
 }
 
 Answer Compute(const SectionOptions& options) {
   Answer a;
   a.section = ReadSection(options.words);
   if (!options.grade.empty()) {
-    a.grade = GradeCalled(options);
+    a.grade = GradeOf(options);
     a.density = a.grade->density;
   }
   a.area = AreaOf(a.section);

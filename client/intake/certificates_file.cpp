@@ -1,7 +1,5 @@
 #include "client/intake/certificates_file.h"
 
-#include <array>
-
 #include "client/intake/piece_cells.h"
 #include "schema/terms/condition_text.h"
 #include "schema/terms/date_text.h"
@@ -10,27 +8,18 @@
 namespace heatkeep::intake {
 namespace {
 
-constexpr std::array<std::string_view, 41> kElements{
-    "H",  "Be", "B",  "C",  "N",  "O",  "Mg", "Al", "Si", "P",  "S",  "Ca", "Ti", "V",
-    "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn", "Ga", "As", "Se", "Zr", "Nb", "Mo", "Pd",
-    "Ag", "Cd", "Sn", "Sb", "Te", "La", "Ce", "Hf", "Ta", "W",  "Pb", "Bi", "Y"};
-constexpr std::int64_t kHundredPercent = 100'000'000;
-
 std::vector<ElementContent> ChemistryCells(CheckedRows& file) {
   std::vector<ElementContent> chemistry;
-  std::int64_t sum = 0;
   for (std::string_view element : kElements) {
     if (file.Text(element).empty()) continue;
-    const std::int64_t content = file.Value(element, std::int64_t{0}, [&file](const std::string& cell) {
-      const std::int64_t read = ReadScaled(cell, 6, file.DecimalMark());
-      if (read > kHundredPercent) throw BadText(Quoted(cell) + " % is more than all of it", "mass %, 0 to 100");
-      return read;
-    });
-    chemistry.push_back({std::string(element), content});
-    sum += content;
+    chemistry.push_back({std::string(element), file.Value(element, std::int64_t{0}, [&file](const std::string& cell) {
+                           return ReadContent(cell, file.DecimalMark());
+                         })});
   }
-  if (sum > kHundredPercent + kHundredPercent / 100) {
-    file.Problem("the elements add up to " + WriteScaled(sum, 6) + " %", "mass % that add up to 100 or less");
+  try {
+    CheckSum(chemistry);
+  } catch (const BadText& sum) {
+    file.Problem(sum.Wrong(), sum.Expected());
   }
   return chemistry;
 }

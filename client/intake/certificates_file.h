@@ -10,16 +10,11 @@
 #include <vector>
 
 #include "client/intake/file_rows.h"
+#include "schema/terms/element.h"
 #include "schema/terms/papers.h"
 #include "schema/terms/section.h"
 
 namespace heatkeep::intake {
-
-struct ElementContent {
-  std::string element;      // "C", "Mn"
-  std::int64_t millionths = 0;  // of one percent by mass: 0.42 % is 420 000
-  bool operator==(const ElementContent&) const = default;
-};
 
 struct CertificatesFileRow {
   int line_in_file = 0;

@@ -2,6 +2,7 @@
 // chemistry keeps inside seed/reference/grade_limits.csv, one analysis a heat, whatever sections it was
 // rolled to.
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "seed/scenario/csv.h"
@@ -58,6 +59,13 @@ std::string percent(const Limit& l, Draw& draw) {
   return decimal(std::clamp(rounded, l.least, l.most), 4, l.decimals);
 }
 
+// Cr + Mo + Ni of C45E is at most 0.63 % (seed/reference/grade_sums.csv): nickel gives way.
+void keep_sum(std::map<std::string, std::string>& analysis) {
+  const auto hundredths = [&](const char* element) { return std::lround(std::stod(analysis.at(element)) * 100); };
+  const long most = 60 - hundredths("Cr") - hundredths("Mo");
+  if (hundredths("Ni") > most) analysis["Ni"] = decimal(most * 100, 4, 2);
+}
+
 // The lots of which there was metal when the book was opened, or that a lorry brought since.
 std::set<std::size_t> lots_here(const Stock& stock) {
   std::set<std::size_t> here;
@@ -83,6 +91,7 @@ std::string certificates_file(const Stock& stock, const std::map<std::string, Gr
     const Group& g = groups()[lot.group];
     if (!analysis.contains(lot.heat)) {
       for (const Limit& l : grades.at(heat.grade).limits) analysis[lot.heat][l.element] = percent(l, draw);
+      if (heat.grade == "C45E") keep_sum(analysis[lot.heat]);
     }
     const Strength s = strength(g);
     const std::int64_t rm = draw.from(s.rm_least, s.rm_most);
