@@ -126,6 +126,20 @@ Line Merged(const std::vector<Line>& lines) {
   return merged;
 }
 
+// An element the grade says nothing of, in an amount that makes another steel of it. EN 10020:2000 Table 1, from memory: what
+// divides alloy from non-alloy steel; not asked of stainless grades, whose steel is alloyed already.
+bool MakesAnotherSteel(const Answer& answer) {
+  static const std::vector<ElementContent> alloys{{"Al", 300'000}, {"Co", 300'000}, {"Cr", 300'000}, {"Cu", 400'000}, {"Mo", 80'000}, {"Ni", 300'000},
+                                                  {"Pb", 400'000}, {"Si", 600'000}, {"Ti", 50'000}, {"V", 100'000}, {"W", 300'000}, {"Mn", 1'650'000}};
+  const auto is = [&](const char* element, auto test) {
+    return std::any_of(answer.elements.begin(), answer.elements.end(), [&](const Line& l) { return l.what == element && test(l); });
+  };
+  if (is("Cr", [](const Line& l) { return l.least && l.least->millionths >= 10'500'000; })) return false;
+  return std::any_of(alloys.begin(), alloys.end(), [&](const ElementContent& a) {
+    return is(a.element.c_str(), [&](const Line& l) { return l.verdict == Verdict::NotLimited && Compare(*l.value, a.millionths) >= 0; });
+  });
+}
+
 }  // namespace
 
 Answer CheckHeat(const Question& question, const Known& known) {
@@ -177,7 +191,8 @@ std::vector<std::string> GradesMet(Question question, const Known& known) {
   for (const GradeLimit& limit : known.limits) {
     if (!tried.insert(limit.grade).second) continue;
     question.grade = limit.grade;
-    if (CheckHeat(question, known).overall == Overall::Conforms) met.push_back(limit.grade);
+    const Answer answer = CheckHeat(question, known);
+    if (answer.overall == Overall::Conforms && !MakesAnotherSteel(answer)) met.push_back(limit.grade);
   }
   return met;
 }

@@ -42,7 +42,8 @@ struct Answer {
 Answer CheckHeat(const Question& question, const Known& known);
 
 // Designations of the grades whose limits these values all meet, in the order of `known`; where nothing is limited by
-// size or the size is said. A heat may be certified to each of them.
+// size or the size is said, and that none of the elements they do not limit makes another steel of. It finds what a heat may
+// be certified to; whoever certifies it answers for that.
 std::vector<std::string> GradesMet(Question question, const Known& known);
 
 // Several product analyses of one unit: elements that lie above the heat's range in one and below it in another, which

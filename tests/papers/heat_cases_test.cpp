@@ -88,6 +88,12 @@ TEST(HeatCases, DualCertifiedGradesAreFound) {
   EXPECT_EQ(met("C=0.031 Mn=1.42 P=0.031 S=0.024 Si=0.41 Cr=16.62 Ni=10.08 Mo=2.04 N=0.051"), (std::vector<std::string>{"316"}));
 }
 
+// 1045 limits C, Mn, P and S only; 0.98 % Cr makes another steel of it (EN 10020:2000 Table 1, from memory: from 0.30 %).
+TEST(HeatCases, AnAlloySteelIsNotTheCarbonSteelOfTheSameCarbon) {
+  const auto met = GradesMet({"", ReadAnalysis("C=0.43 Mn=0.86 P=0.011 S=0.022 Si=0.26 Cr=0.98 Mo=0.19"), false, {}, Method::Absolute}, ProgramLimits());
+  EXPECT_EQ(met, (std::vector<std::string>{"4140", "42CrMo4"}));
+}
+
 // EN 10025-2:2019 Table 1 note i (seen): C 0.20 to 30 mm, 0.22 above.
 TEST(Sizes, AValueThatIsRightAtSomeSizesOnlyWaitsForTheSize) {
   const Known known = ProgramLimits();
