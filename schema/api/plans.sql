@@ -21,7 +21,8 @@ create view guard.plannable as
 create view api.candidates as
   select tag, version, kind, grade, section, condition, mill, heat, identity, papers, owner, length_nm, doubt_nm, ends, place, walk,
       keep_nm, widest_nm, area_um2, density_kg_m3, cents_per_tonne, scrap_cents_per_tonne, mm2_per_min
-    from guard.plannable where state = 'on rack' and layout_id is null and blocked is null;
+    from guard.plannable b where state = 'on rack' and layout_id is null and blocked is null
+      and not exists (select from book.promise r where r.piece_id = b.piece_id and r.state = 'live' and r.expires_at > now());
 
 -- Why a layout may not be promised; null when it may. The piece is locked by the caller.
 create function guard.layout_words(p book.piece, n jsonb, p_saw book.saw, p_kerf bigint, p_trim bigint, p_grip bigint) returns text
@@ -38,6 +39,8 @@ begin
     return 'its length is another than the plan says';
   elsif guard.zone_ahead(p) is not null then
     return 'nothing is planned across ' || guard.zone_ahead(p) || '; crop it first';
+  elsif exists (select from jsonb_array_elements(n -> 'cuts') k where (k ->> 'count')::bigint not between 1 and 100000) then
+    return 'the pieces of a cut are counted from 1 on; more than 100000 are no plan';
   end if;
   select array_agg((k.v ->> 'length_nm')::bigint order by k.seq) into v_cuts
     from jsonb_array_elements(n -> 'cuts') with ordinality k (v, seq), generate_series(1, (k.v ->> 'count')::integer);

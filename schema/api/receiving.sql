@@ -100,6 +100,9 @@ begin
   elsif jsonb_typeof(p_line -> 'section') is distinct from 'object' or coalesce(p_line ->> 'heat', '') <> '' and coalesce(btrim(p_line ->> 'grade'), '') = '' then
     raise exception using errcode = 'HK026', message = format('line %s: a receipt has a section and a grade, as measured and marked', p_line ->> 'line');
   end if;
+  if v_count > 10000 then
+    raise exception using errcode = 'HK026', message = format('line %s: %s bars are no line of a delivery; expected 10000 or less', p_line ->> 'line', v_count);
+  end if;
   v_lot := guard.lot(p_line ->> 'mill', p_line ->> 'heat', (p_line ->> 'read_from')::read_from, p_line ->> 'grade',
     p_line -> 'section', p_line ->> 'condition', coalesce(p_line ->> 'papers_state', 'awaited')::papers_state);
   select guard.mass_g(v_length * v_count, s.area_um2, g.density_kg_m3) into v_theory

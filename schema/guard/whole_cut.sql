@@ -65,10 +65,6 @@ begin
   for n in select s from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s loop
     v_used := v_used + guard.book_strokes(e, v_cut, n, v_used, p_device);
   end loop;
-  if v_used > e.length_nm then
-    raise exception using errcode = 'HK034', message = format('%s holds %s mm; %s mm cannot have been cut from it', e.tag,
-      trim_scale(e.length_nm / 1e6::numeric), trim_scale(v_used / 1e6::numeric)), hint = 'measure the piece and say what it measured';
-  end if;
   if not v_finish then
     if v_used = e.length_nm then
       raise exception using errcode = 'HK026', message = format('nothing is left of %s: finish the cut', e.tag);

@@ -72,7 +72,7 @@ TEST_F(Holds, QuarantineStopsThePieceAndWhatWasCutFromIt_HK040) {
 
 TEST_F(Holds, AQuarantineOrAHoldWithoutReasonIsRefused) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "quarantine", {tags[0], " "}); }), "HK026");
-  EXPECT_EQ(Code([&] { Do(shop.quality, "place_hold", {"heat", "M2208", std::nullopt, " "}); }), "23514");
+  EXPECT_EQ(Code([&] { Do(shop.quality, "place_hold", {"heat", "M2208", std::nullopt, " "}); }), "HK026");
   EXPECT_EQ(Code([&] {
               Do(shop.quality, "lift_hold", {shop.Hold("M2208").at("hold_id").get<std::int64_t>(), ""});
             }),

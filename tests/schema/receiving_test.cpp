@@ -105,9 +105,9 @@ TEST_F(Receiving, UnknownNamesAreRefusedEachWithItsCode) {
   EXPECT_EQ(Code([&] { Line({.grade = "42CrMo"}); }), "HK021");
   EXPECT_EQ(Code([&] { Line({.place = "B9-9"}); }), "HK022");
   EXPECT_EQ(Code([&] { Line({.owner = "Nobody"}); }), "HK020");
-  EXPECT_EQ(Code([&] { Line({.count = 0}); }), "23514");
-  EXPECT_EQ(Code([&] { Line({.length = 0}); }), "23514");
-  EXPECT_EQ(Code([&] { Line({.length = -6000}); }), "23514");
+  EXPECT_EQ(Code([&] { Line({.count = 0}); }), "HK026");
+  EXPECT_EQ(Code([&] { Line({.length = 0}); }), "HK026");
+  EXPECT_EQ(Code([&] { Line({.length = -6000}); }), "HK026");
 }
 
 TEST_F(Receiving, APlaceTakesNoLongerOrHeavierThanItsLimits_HK033) {

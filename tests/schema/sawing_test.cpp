@@ -108,10 +108,10 @@ TEST_F(Sawing, ADefectInsideTheBarBalancesTo6000) {
 TEST_F(Sawing, ARejectNeedsItsFaultAndAGoodPieceItsLine) {
   Json reject = Fault("reject", 290, "short");
   reject.erase("fault");
-  EXPECT_EQ(Code([&] { shop.Record(bar, reject); }), "23514");
+  EXPECT_EQ(Code([&] { shop.Record(bar, reject); }), "HK026");
   Json good = Good(1, 290);
   good.erase("line");
-  EXPECT_EQ(Code([&] { shop.Record(bar, good); }), "23514");
+  EXPECT_EQ(Code([&] { shop.Record(bar, good); }), "HK026");
   EXPECT_EQ(Code([&] { shop.Record(bar, Good(1, 290, "99")); }), "HK027");
 }
 

@@ -40,7 +40,7 @@ TEST_F(Tags, ADropMayCarryATagFromTheDevicesOwnBlockOnly) {
   EXPECT_EQ(record(tag("Q", 3), "scanner 4").at("drop_tag"), tag("Q", 3));
 }
 
-TEST_F(Tags, ATagIsGivenOnce_23505) {
+TEST_F(Tags, ATagIsGivenOnce_HK041) {
   const auto bars = shop.ReceiveCertified({.count = 2});
   shop.AddLine({.quantity = 28});
   Block(shop.saw, "s", 5);
@@ -55,7 +55,7 @@ TEST_F(Tags, ATagIsGivenOnce_23505) {
     return Code([&] { Do(shop.saw, "record_cut", {body.dump(), std::nullopt, "s"}); });
   };
   EXPECT_EQ(record(bars[0]), "");
-  EXPECT_EQ(record(bars[1]), "23505");
+  EXPECT_EQ(record(bars[1]), "HK041");
 }
 
 TEST_F(Tags, BlocksTakenAtOnceNeverOverlap) {
@@ -94,7 +94,7 @@ TEST_F(Tags, LettersOfTheBookAndOfDevicesAreApartOnAllSites_HK041) {
   };
   EXPECT_EQ(site("second", "Q", "R"), "HK041");
   EXPECT_EQ(site("second", "B", "A"), "HK041");
-  EXPECT_EQ(site("second", "B", "B"), "23514");
+  EXPECT_EQ(site("second", "B", "B"), "HK026");
   EXPECT_EQ(site("second", "B", "R"), "");
 }
 

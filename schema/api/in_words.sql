@@ -1,0 +1,38 @@
+-- Every deed refuses in our own codes and words: what a table, a type or a key has against a value inside the body of a
+-- deed becomes HK026 (HK041 where it is in the book already), with what is wrong and what is expected. Errors that are
+-- nobody's argument (a deadlock, a lost server, a fault of ours) go through as they are.
+create function guard.say_in_words(p_deed text, p_state text, p_message text, p_column text, p_constraint text, p_detail text) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  raise exception using
+    errcode = case when p_state in ('23505', '23P01') then 'HK041' else 'HK026' end,
+    constraint = p_constraint,
+    message = p_deed || ': ' || case
+      when p_state = '23502' then format('%s is missing', p_column)
+      when p_state in ('23505', '23P01') then 'this is in the book already'
+      when p_state = '23503' then 'something is named that is not in the book'
+      when p_state = '23514' then format('an amount or a word is out of range (%s)', replace(p_constraint, '_', ' '))
+      when p_state = '21000' then 'the same thing is named twice'
+      when p_state = '54000' then 'a text is too long'
+      else format('a value cannot be read: %s', p_message) end,
+    hint = case
+      when p_state = '23514' then 'expected ' || coalesce((select pg_get_constraintdef(oid) from pg_constraint
+        where conname = p_constraint and connamespace = 'book'::regnamespace limit 1), p_message)
+      when p_detail <> '' then p_detail
+      else 'lengths are whole nanometres, masses grams, money cents; the deed''s own lines say what it takes' end;
+end $$;
+
+-- Puts that around the body of every function with a request number; they are made anew with every migration.
+do $$
+declare
+  f record;
+begin
+  for f in select p.oid, p.proname, p.prosrc from pg_proc p join pg_language l on l.oid = p.prolang
+      where pronamespace = 'api'::regnamespace and l.lanname = 'plpgsql' and proargtypes[0] = 'uuid'::regtype loop
+    execute replace(pg_get_functiondef(f.oid), f.prosrc, format(E'\ndeclare\n  w_column text; w_constraint text; w_detail text;\nbegin\n%s;
+exception when data_exception or integrity_constraint_violation or cardinality_violation or program_limit_exceeded then
+  get stacked diagnostics w_column = column_name, w_constraint = constraint_name, w_detail = pg_exception_detail;
+  perform guard.say_in_words(%L, sqlstate, sqlerrm, w_column, w_constraint, w_detail);
+end ', f.prosrc, f.proname));
+  end loop;
+end $$;
