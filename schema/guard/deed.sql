@@ -18,6 +18,9 @@ begin
   if p_true_at > clock_timestamp() + interval '5 minutes' then
     raise exception using errcode = 'HK011', message = format('%s cannot have happened in the future (%s)', p_deed, p_true_at);
   end if;
+  if p_true_at < timestamptz '1900-01-01' or p_args @? '$.** ? (@.type() == "string" && @ like_regex "^\\s*[+-]?infinity\\s*$" flag "i")' then
+    raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
+  end if;
   insert into request (request_id, who, deed, digest) values (p_request, session_user, p_deed, v_digest)
     on conflict (request_id) do nothing;
   if not found then

@@ -11,7 +11,7 @@ select jsonb_build_object('note', pg_temp.word('N'), 'supplier', 'Vandrek', 'pur
     'kind', 'bar', 'mark', pg_temp.one('{last,first,unknown}'), 'order_line', pg_temp.one('{1,""}'), 'read_from', pg_temp.one('{metal,metal,metal,tag,slip}'))) from generate_series(1, pg_temp.upto(2)) i)))"},
       {"open_balance", 6, R"(
 select jsonb_build_object('name', pg_temp.word('OB'), 'lines', jsonb_build_array(pg_temp.metal() || jsonb_build_object('line', '1', 'length_nm', pg_temp.mm(200, 3000), 'count', 1,
-  'place', 'B3', 'papers_state', 'none', 'ends', 1, 'kind', 'drop', 'mark', 'none', 'old_tag', pg_temp.word('X'))))"},
+  'place', 'B3', 'papers_state', 'none', 'ends', 1, 'kind', 'drop', 'mark', 'none', 'old_tag', pg_temp.word('X')))))"},
       {"sign_opening", 3, R"(select jsonb_build_object('name', note) from book.receipt where kind = 'opening' order by random() limit 1)"},
       {"decide_over", 4, R"(
 select jsonb_build_object('supplier', 'Vandrek', 'note', note, 'line', line, 'keep', random() < 0.5, 'reason', 'as it comes') from book.receipt_line join book.receipt using (receipt_id)
@@ -42,7 +42,7 @@ select jsonb_build_array(jsonb_build_object('grade', '42CrMo4', 'element', pg_te
       {"add_photo", 3, R"(select jsonb_build_object('tag', tag, 'kind', 'mark', 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==') from w_piece order by random() limit 1)"},
       {"reprint_label", 3, R"(select jsonb_build_object('tag', tag, 'why', 'torn', 'old_destroyed', true, 'scanned', tag) from w_piece order by random() limit 1)"},
       {"found_piece", 4, R"(select jsonb_build_object('section', pg_temp.round_of(80), 'length_nm', pg_temp.mm(100, 900), 'marks', 'none', 'place', 'QUAR'))"},
-      {"found_again", 8, R"(
+      {"found_again", 5, R"(
 select jsonb_build_object('tag', tag, 'read', coalesce(heat, tag), 'length_nm', len, 'place', 'B3') from w_piece where state in ('missing', 'written off') order by random() limit 1)"},
   };
 }

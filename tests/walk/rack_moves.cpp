@@ -26,7 +26,7 @@ select jsonb_build_object('place', w.name, 'done', random() < 0.7, 'seen', coale
   from book.stock_count c join book.place w using (place_id) where state = 'open' order by random() limit 1)"},
       {"approve_count", 9, R"(
 select jsonb_build_object('place', name, 'words', 'looked under the rack') from book.stock_count join book.place using (place_id) where state = 'counted' order by random() limit 1)"},
-      {"write_off", 2, R"(select jsonb_build_object('tag', tag, 'reason', 'not found in a month') from w_piece where state = 'missing' order by random() limit 1)"},
+      {"write_off", 5, R"(select jsonb_build_object('tag', tag, 'reason', 'not found in a month') from w_piece where state = 'missing' order by random() limit 1)"},
       {"record_damage", 3, R"(
 select jsonb_build_object('tag', tag, 'kind', pg_temp.one('{bent,dented,cracked}'), 'usable', random() < 0.7, 'words', '3 mm out', 'from_nm', pg_temp.mm(0, 50), 'to_nm', pg_temp.mm(51, 90))
   from w_piece order by random() limit 1)"},

@@ -11,8 +11,8 @@ const auto& OneOf(Dice& dice, const List& list) {
 }
 
 std::string BadText(Dice& dice, const std::string& other) {
-  static const std::array<std::string, 9> kTexts{
-      "", " ", "O'Brien \\\"x\\\" %s $1 {}", "'; drop table book.piece; --", "\\u0041\\n\t\xE2\x82\xAC", "A999999X", "-1", "M 2208", std::string(5000, 'x')};
+  static const std::array<std::string, 11> kTexts{
+      "", " ", "O'Brien \\\"x\\\" %s $1 {}", "'; drop table book.piece; --", "\\u0041\\n\t\xE2\x82\xAC", "A999999X", "-1", "M 2208", "infinity", "-Infinity", std::string(5000, 'x')};
   return dice() % 4 == 0 ? other : OneOf(dice, kTexts);
 }
 

@@ -24,7 +24,7 @@ constexpr Rule kRules[] = {
      " join book.piece p using (piece_id) where (s.lot_id, s.owner_id) is distinct from (p.lot_id, p.owner_id)"},
     {"a piece is longer than its parent was", "select c.tag as w from book.piece c join book.piece p on p.piece_id = c.parent_id where c.made_length_nm > p.made_length_nm"},
     {"a held piece was shipped", "select stroke_id::text as w from book.stroke where held and shipment_line_id is not null and class = 'good'"},
-    {"a piece lies in two bundles' places or in a bundle of another lot", "select tag as w from book.piece p join book.bundle b using (bundle_id) where b.lot_id <> p.lot_id"},
+    {"a piece is in a bundle of another lot", "select tag as w from book.piece p join book.bundle b using (bundle_id) where b.lot_id <> p.lot_id"},
     {"unexplained metal has no name or no reason",
      "select metal_out_id::text as w from book.metal_out where class = 'unexplained' and (coalesce(btrim(named), '') = '' or coalesce(btrim(reason), '') = '')"},
     {"metal that went on under another tag came out longer or shorter",
@@ -43,6 +43,11 @@ Wholeness LookWhetherWhole(SmallShop& shop) {
   whole.verify_ms = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now() - start).count();
   for (const Rule& rule : kRules)
     for (const Row row : shop.admin.Execute(rule.offenders)) whole.broken.push_back(std::string(rule.words) + ": " + row.Text("w"));
+  // Every view can still be read, every column of every line.
+  for (const Row view : shop.admin.Execute("select relname::text as n from pg_class where relnamespace = 'api'::regnamespace and relkind = 'v'")) {
+    const DbError error = Refusal([&] { shop.owner.Execute("select sum(length(v::text)) from api." + view.Text("n") + " v"); });
+    if (!error.sqlstate.empty()) whole.broken.push_back("api." + view.Text("n") + " cannot be read: " + error.message);
+  }
   // Every heat, added up here from the lines people look at: what came in is what is there and what went.
   for (const Row heat : shop.admin.Execute("select distinct heat from book.lot where heat is not null")) {
     std::map<std::int64_t, std::pair<std::int64_t, std::int64_t>> lots;  // in, out
