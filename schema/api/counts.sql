@@ -34,10 +34,12 @@ begin
   return c;
 end $$;
 
+-- Nothing of the place is frozen any more; nor what was frozen in it and has been put apart since.
 create function guard.unfreeze(p_place bigint) returns void
 language sql volatile security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  update book.piece set frozen = false where place_id = p_place and frozen;
+  update book.piece p set frozen = false where frozen and (place_id = p_place
+    or not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted')));
 end;
 
 -- {"place","reason"}: the count is given up; nothing is changed by it.

@@ -17,7 +17,11 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   p := guard.piece_for_deed(p_tag);
-  if p.state <> 'on rack' then
+  if coalesce(btrim(p_reason), '') = '' then
+    raise exception using errcode = 'HK026', message = 'say where it was looked for';
+  elsif p.frozen then
+    raise exception using errcode = 'HK040', message = format('%s lies where it is counted: the count says whether it is missing', p.tag);
+  elsif p.state <> 'on rack' then
     raise exception using errcode = 'HK043', message = format('%s is %s: only a piece on the rack can be missing from it', p.tag, p.state);
   end if;
   perform guard.drop_promise(p.piece_id, 'missing');

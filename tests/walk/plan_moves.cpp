@@ -19,6 +19,16 @@ select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', false, 'k
       from (select * from w_piece where state = 'on rack' and len > 60000000 and quarantine is null and not frozen order by random() limit 30) p
       join w_line l on l.section_id = p.section_id and l.grade = p.grade and l.owner = p.owner and (l.papers <= p.papers or l.papers = 'none') and l.open > 0 cross join api.saws w) a) b) c
   where left_nm >= grip_nm order by random() limit 1)"},
+      // a layout is let go and planned another way, on the same piece or none
+      {"replan", 6, R"(
+select jsonb_build_object('plan', q.plan_id, 'reason', 'the bar is bent', 'drop', jsonb_build_array(f.layout_no), 'saw', w.saw, 'bundled', q.bundled, 'kerf_nm', q.kerf_nm, 'trim_nm', q.trim_nm,
+    'grip_nm', q.grip_nm, 'aim', q.aim, 'status', q.status, 'ended_by', q.ended_by, 'proof', q.proof, 'value', q.value, 'bound', q.bound, 'shorts', '[]'::jsonb, 'layouts', case when random() < 0.4 then '[]'::jsonb
+    else jsonb_build_array(jsonb_build_object('tag', p.tag, 'version', p.version, 'length_nm', p.length_nm, 'trim_nm', f.trim_nm, 'kerf_nm', f.kerf_nm, 'left_nm', f.left_nm, 'left', f.left_fate, 'cuts',
+      (select jsonb_agg(jsonb_build_object('order', c.order_no, 'line', c.line_no, 'count', k.count, 'length_nm', k.length_nm)) from book.layout_cut k join book.cut_line c using (cut_line_id)
+        where k.layout_id = f.layout_id))) end)
+  from book.plan q join book.layout f using (plan_id) join book.piece p using (piece_id) join book.saw s using (saw_id) join api.saws w on w.saw = s.name
+  where f.state in ('promised', 'at saw') order by random() limit 1)"},
+      {"report_missing", 4, R"(select tag, 'not where it should be' from w_piece where state = 'on rack' order by random() limit 1)"},
       {"cancel_plan", 4, R"(select plan_id, 'planned anew' from book.plan where state = 'live' order by random() limit 1)"},
       {"reserve", 12, R"(
 select jsonb_build_object('tag', tag, 'order', "order", 'line', line, 'count', least(open, pg_temp.upto(3))) || case when random() < 0.2 then jsonb_build_object('until', now() + interval '1 second') else '{}' end

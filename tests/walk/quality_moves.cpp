@@ -22,6 +22,7 @@ select jsonb_build_object('tag', p.tag, 'result', 'half a stencil') || case when
     when random() < 0.5 then jsonb_build_object('method', 'analysis', 'grade', '42CrMo4') else jsonb_build_object('method', 'custody', 'lot', pg_temp.metal()) end
   from w_piece p left join w_piece m on m.state = 'missing' and m.section_id = p.section_id where p.identity <> 'heat' and p.state = 'on rack' order by random() limit 1)"},
       {"allow_grade", 1, R"(select '42CrMo4', 'C45E', 'signed by us')"},
+      {"allow_section", 1, R"(select pg_temp.round_of(50), pg_temp.round_of(80), 'signed by us')"},
       {"add_device", 2, R"(select jsonb_build_object('device', pg_temp.one('{tape 1,tape 2,readout 3}'), 'kind', 'tape', 'site', 'main'))"},
       {"calibrate_device", 2, R"(
 select jsonb_build_object('device', name, 'calibrated_on', current_date - pg_temp.upto(900), 'due_on', '2030-01-01', 'doubt_nm', pg_temp.upto(2000000), 'certificate', 'K7') from book.device

@@ -29,6 +29,7 @@ select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'a
       from book.piece p join book.lot t using (lot_id) join book.promise r on r.piece_id = p.piece_id and r.state = 'live' join book.saw w on w.place_id = p.place_id
       join lateral (select cut_line_id, count from book.layout_cut k where k.layout_id = r.layout_id union all select r.cut_line_id, r.count where r.cut_line_id is not null) n on true
       join book.cut_line c on c.cut_line_id = n.cut_line_id where p.state = 'at saw' order by random() limit 1) a) b)"},
+      {"measure_at_saw", 5, R"(select tag, len - pg_temp.upto(3) * 1000000, 'the tape says so' from w_piece where state = 'at saw' order by random() limit 1)"},
       {"split_piece", 5, R"(
 select jsonb_build_object('tag', tag, 'saw', '1', 'kerf_nm', 2000000, 'parts', jsonb_build_array(jsonb_build_object('length_nm', len / 2, 'place', 'B1-1', 'heat', coalesce(heat, 'NO HEAT')),
   jsonb_build_object('length_nm', len - len / 2 - 2000000, 'place', 'B3', 'heat', coalesce(heat, 'NO HEAT')))) from w_piece where state = 'on rack' and len > 1000000000 order by random() limit 1)"},

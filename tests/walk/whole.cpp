@@ -22,6 +22,8 @@ constexpr Rule kRules[] = {
     {"a cut piece, or metal that left, is of another lot or owner than its piece",
      "select p.tag as w from (select piece_id, lot_id, owner_id from book.stroke union all select piece_id, lot_id, owner_id from book.metal_out union all select piece_id, lot_id, owner_id from book.cut) s"
      " join book.piece p using (piece_id) where (s.lot_id, s.owner_id) is distinct from (p.lot_id, p.owner_id)"},
+    {"a piece is frozen though nobody counts its place",
+     "select tag as w from book.piece p where frozen and length_nm > 0 and not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted'))"},
     {"a piece is longer than its parent was", "select c.tag as w from book.piece c join book.piece p on p.piece_id = c.parent_id where c.made_length_nm > p.made_length_nm"},
     {"a held piece was shipped", "select stroke_id::text as w from book.stroke where held and shipment_line_id is not null and class = 'good'"},
     {"a piece is in a bundle of another lot", "select tag as w from book.piece p join book.bundle b using (bundle_id) where b.lot_id <> p.lot_id"},
