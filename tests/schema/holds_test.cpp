@@ -126,10 +126,10 @@ TEST_F(Holds, ShippingHeldCutPiecesIsRefusedByTheDeedAndByTheRow_HK040) {
 TEST_F(Holds, AHoldDuringACutRecordsWhatIsCutFlagsItSaysStopAndTheBalanceIs30000) {
   shop.Fetch(tags[0], {{.count = 14}});
   const std::string d102 = shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900)).at("drop_tag");
-  shop.AddLine({.line = "30", .length = 240, .quantity = 7});
-  shop.Record(d102, {Good(7, 240, "30")}, DropLeft(206));
+  shop.AddLine({.line = "30", .length = 240, .quantity = 7, .order = "O2", .customer = "Drewe"});
+  shop.Record(d102, {Good(7, 240, "30", "O2")}, DropLeft(206));
   shop.Ship("D1", 14);
-  shop.Ship("D2", 7, "30");
+  Do(shop.planner, "ship", {R"({"note": "D2", "customer": "Drewe", "lines": [{"order": "O2", "line": "30", "count": 7}]})"});
   shop.Fetch(tags[1], {{.count = 15, .length = 300, .line = "20"}});
   shop.Record(tags[1], {Trim(), Good(9, 300, "20")});
   const Json held = shop.Hold("M2208");
@@ -160,8 +160,9 @@ TEST_F(Holds, AHoldDuringACutRecordsWhatIsCutFlagsItSaysStopAndTheBalanceIs30000
         .Int("n");
   };
   EXPECT_EQ(pieces("shipped to Pallant, note D1"), 14);
-  EXPECT_EQ(pieces("shipped to Pallant, note D2"), 7);
+  EXPECT_EQ(pieces("shipped to Drewe, note D2"), 7);
   EXPECT_EQ(pieces("on site"), 10);
+  EXPECT_EQ(Refusal([&] { shop.Ship("D3", 1, "20"); }).sqlstate, "HK040");
 }
 
 // The saw was told after the tenth: no eleventh is begun. One that has really been cut is a fact all the same, and
