@@ -175,10 +175,10 @@ class Searcher {
       bound = std::max(bound, FewestOfOneLength(c_, inner, offer));
       if (done()) return bound;
     }
-    const std::int64_t looks = 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
+    const std::int64_t looks = OneLength(c_) ? 1'000'000 : 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
     if (k >= c_.priorities.size()) {
       Recut(c_, k, result_.best, bound, looks, chance, inner, offer);
-      if (done()) return bound;
+      if (done() || (OneLength(c_) && k > c_.priorities.size())) return bound;  // the number of bars is what was asked
       for (const auto& [p, times] : result_.best.patterns) known.push_back(p);
     }
     {
