@@ -104,3 +104,7 @@ grant execute on function api.sign_opening(uuid, jsonb), api.accept_document(uui
   api.calibrate_device(uuid, jsonb) to heatkeep_quality;
 -- Owner: differences above the limit, metal that is lost.
 grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, jsonb), api.define_limits(uuid, jsonb), api.add_device(uuid, jsonb) to heatkeep_owner;
+-- Papers passed on, and the values they say.
+grant execute on function api.pass_on_document(uuid, jsonb) to heatkeep_quality, heatkeep_planner;
+grant select on api.documents_passed, api.document_values, api.grade_limits to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.size_nm(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

@@ -7,6 +7,7 @@
 
 #include "client/command/allocate_command.h"
 #include "client/command/book_command.h"
+#include "client/command/certificate_check.h"
 #include "client/command/cut_command.h"
 #include "client/command/cutlist_command.h"
 #include "client/command/deed_command.h"
@@ -53,7 +54,9 @@ void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const st
     words.work = [&words, command, deed] {
       command->where = words.where;
       const int done = RunBook(deed, *command, words.in, words.out, words.err);
-      return deed == BookDeed::Init && done == 0 ? RunGradesAdd(words.Call(), {GradeListFile(), {}}) : done;
+      if (deed != BookDeed::Init || done != 0) return done;
+      const int grades = RunGradesAdd(words.Call(), {GradeListFile(), {}});
+      return grades == 0 ? RunGradesLimits(words.Call()) : grades;
     };
   });
 }
@@ -155,6 +158,29 @@ void AddLook(CLI::App& root, Words& words) {
   look->callback([&words, o] { words.work = [&words, o] { return RunLook(*o, words.out, words.err); }; });
 }
 
+void AddCertificate(CLI::App& certificate, Words& words) {
+  const auto choice = [&](const std::string& name, const std::string& help, int (*run)(const BookCall&, const CertificateChoice&)) {
+    CLI::App* app = certificate.add_subcommand(name, help);
+    auto o = Kept<CertificateChoice>();
+    app->add_option("document", o->number, "its number")->required();
+    app->add_option("--issuer", o->issuer, "where several issuers use that number");
+    if (name == "check") app->add_option("--method", o->method, "absolute, rounding or rounding-b")->capture_default_str();
+    app->add_flag("--json", o->json, "as JSON");
+    app->callback([&words, o, run] { words.work = [&words, o, run] { return run(words.Call(), *o); }; });
+  };
+  choice("show", "what a filed document says", RunCertificateShow);
+  choice("check", "every lot of a document against its grade", RunCertificateCheck);
+  CLI::App* pass = certificate.add_subcommand("pass", "pass a document on with a shipment: heatkeep certificate pass C1 --note D1");
+  auto o = Kept<CertificatePass>();
+  pass->add_option("document", o->number, "its number")->required();
+  pass->add_option("--issuer", o->issuer, "where several issuers use that number");
+  pass->add_option("--note", o->note, "our delivery note")->required();
+  pass->add_option("--rule", o->rule, "EN 10204 or ISO 10474")->capture_default_str();
+  pass->add_flag("--original", o->original, "the original goes, not a copy");
+  pass->add_option("--additional", o->additional, "by ISO 10474: the number of our additional document");
+  pass->callback([&words, o] { words.work = [&words, o] { return RunCertificatePass(words.Call(), *o); }; });
+}
+
 void AddFiles(CLI::App& root, Words& words) {
   auto json = Kept<bool>();
   AddTableCommand(root, words, "receive", "take in delivery notes", [&words, json](const TableFile& file) {
@@ -169,8 +195,11 @@ void AddFiles(CLI::App& root, Words& words) {
   CLI::App* certificate = root.add_subcommand("certificate", "inspection documents")->require_subcommand(1);
   AddTableCommand(*certificate, words, "add", "file typed documents",
                   [&words](const TableFile& file) { return RunCertificateAdd(words.Call(), file); });
+  AddCertificate(*certificate, words);
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
   AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
+  CLI::App* limits = grades->add_subcommand("limits", "put in the limits that come with the program; known ones stay");
+  limits->callback([&words] { words.work = [&words] { return RunGradesLimits(words.Call()); }; });
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });

@@ -21,4 +21,7 @@ int RunCertificateAdd(const BookCall& call, const TableFile& file);
 // heatkeep grades add FILE: the grade list; known ones stay as they are.
 int RunGradesAdd(const BookCall& call, const TableFile& file);
 
+// heatkeep grades limits: the limits that come with the program, into the book.
+int RunGradesLimits(const BookCall& call);
+
 }  // namespace heatkeep::command

@@ -21,6 +21,7 @@ Connection Open(const BookCall& call) {
   if (fresh) {
     call.err << "a new book was made in " << where.home.string() << '\n';
     AddGrades(connection, {GradeListFile(), {}});
+    AddLimits(connection);
   }
   return connection;
 }

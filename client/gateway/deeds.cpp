@@ -31,6 +31,12 @@ Json Deeds::OpenBalance(const RequestNumber& request, const Json& balance) {
 Json Deeds::FileDocument(const RequestNumber& request, const Json& document) {
   return Call("file_document($1, $2)", {request.text, document.dump()});
 }
+Json Deeds::DefineLimits(const RequestNumber& request, const Json& limits) {
+  return Call("define_limits($1, $2)", {request.text, limits.dump()});
+}
+Json Deeds::PassOnDocument(const RequestNumber& request, const Json& passed) {
+  return Call("pass_on_document($1, $2)", {request.text, passed.dump()});
+}
 Json Deeds::PutAway(const RequestNumber& request, const std::string& tag, const std::string& place) {
   return Call("put_away($1, $2, $3)", {request.text, tag, place});
 }

@@ -33,6 +33,8 @@ class Deeds {
   Json ReceiveDelivery(const RequestNumber& request, const Json& delivery);
   Json OpenBalance(const RequestNumber& request, const Json& balance);
   Json FileDocument(const RequestNumber& request, const Json& document);
+  Json DefineLimits(const RequestNumber& request, const Json& limits);
+  Json PassOnDocument(const RequestNumber& request, const Json& passed);
 
   Json PutAway(const RequestNumber& request, const std::string& tag, const std::string& place);
   Json CorrectLength(const RequestNumber& request, const std::string& tag, Length length, std::optional<Length> doubt,

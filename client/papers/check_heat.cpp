@@ -134,6 +134,7 @@ bool MakesAnotherSteel(const Answer& answer) {
   const auto is = [&](const char* element, auto test) {
     return std::any_of(answer.elements.begin(), answer.elements.end(), [&](const Line& l) { return l.what == element && test(l); });
   };
+  if (!answer.sums.empty() && answer.sums.front().what.starts_with("each other")) return false;  // others have limits
   if (is("Cr", [](const Line& l) { return l.least && l.least->millionths >= 10'500'000; })) return false;
   return std::any_of(alloys.begin(), alloys.end(), [&](const ElementContent& a) {
     return is(a.element.c_str(), [&](const Line& l) { return l.verdict == Verdict::NotLimited && Compare(*l.value, a.millionths) >= 0; });

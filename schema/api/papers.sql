@@ -1,13 +1,12 @@
 -- Inspection documents (EN 10204:2004). A document belongs to lots: issuer + heat + section + condition.
 
--- What in a heat analysis (units of 0.000 001 %) the grade does not allow; null when nothing.
-create function guard.analysis_words(p_grade bigint, p_analysis jsonb) returns text
+-- What in a heat analysis (units of 0.000 001 %) the grade does not allow at this section's size; null when nothing.
+create function guard.analysis_words(p_grade bigint, p_section bigint, p_analysis jsonb) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select string_agg(format('%s %s %%, %s allows %s %s', l.element, trim_scale(v.value::numeric / 1000000), g.designation,
-    case when v.value::bigint > l.most_ppm_x100 then 'at most' else 'at least' end,
-    trim_scale(case when v.value::bigint > l.most_ppm_x100 then l.most_ppm_x100 else l.least_ppm_x100 end::numeric / 1000000)), '; ' order by l.element)
-  from jsonb_each_text(coalesce(p_analysis, '{}')) v join book.grade_limit l on l.element = v.key join book.grade g using (grade_id)
-  where l.grade_id = p_grade and (v.value::bigint > l.most_ppm_x100 or v.value::bigint < l.least_ppm_x100));
+return (select string_agg(format('%s %s %%, %s allows %s %s', j.what, trim_scale(round(j.value / 1000000, 6)), g.designation,
+    case j.verdict when 'high' then 'at most' else 'at least' end,
+    trim_scale(case j.verdict when 'high' then j.at_most else j.at_least end::numeric / 1000000)), '; ' order by j.what)
+  from guard.judged(p_grade, guard.size_nm(p_section), p_analysis) j join book.grade g on g.grade_id = p_grade where j.verdict in ('low', 'high'));
 
 -- Papers of a lot as its accepted documents say, the newest version of each.
 create function guard.count_papers(p_lot bigint) returns void
@@ -32,12 +31,13 @@ declare
   v_sha text;
   n jsonb;
 begin
+  perform guard.document_stands(p);
   if v_bytes is not null then
     v_sha := encode(sha256(v_bytes), 'hex');
     insert into document_file (sha256, bytes) values (v_sha, v_bytes) on conflict do nothing;
   end if;
-  insert into document (issuer_id, number, type, issued_on, version, replaces_id, file_sha256, filed_by, reason)
-    values (v_issuer, p ->> 'number', (p ->> 'type')::papers, (p ->> 'issued_on')::date, p_version, p_replaces, v_sha, session_user, nullif(btrim(p ->> 'reason'), ''))
+  insert into document (issuer_id, number, type, issued_on, version, replaces_id, file_sha256, filed_by, reason, validated_by)
+    values (v_issuer, p ->> 'number', (p ->> 'type')::papers, (p ->> 'issued_on')::date, p_version, p_replaces, v_sha, session_user, nullif(btrim(p ->> 'reason'), ''), p -> 'validated_by')
     returning * into v_doc;
   for n in select * from jsonb_array_elements(p -> 'lots') loop
     select * into v_lot from lot where mill_id = v_issuer and heat = n ->> 'heat' and section_id = guard.section(n -> 'section')
@@ -53,23 +53,28 @@ begin
     end if;
     insert into document_lot (document_id, lot_id) values (v_doc.document_id, v_lot.lot_id) returning document_lot_id into v_doc_lot;
     insert into analysis (document_lot_id, kind, element, ppm_x100)
-      select v_doc_lot, 'heat', key, value::bigint from jsonb_each_text(coalesce(n -> 'heat_analysis', '{}'));
+      select v_doc_lot, k.kind, key, value::bigint from (values ('heat'::analysis_kind, n -> 'heat_analysis'), ('product', n -> 'product_analysis')) k (kind, said),
+        jsonb_each_text(coalesce(k.said, '{}'));
     insert into mechanical_test (document_lot_id, property, value_milli, unit)
       select v_doc_lot, t ->> 'property', (t ->> 'value_milli')::bigint, t ->> 'unit' from jsonb_array_elements(coalesce(n -> 'tests', '[]')) t;
   end loop;
   return v_doc;
 end $$;
 
+-- What a document's values do not keep to, in words; null when nothing.
+create function guard.wrong_words(p_document bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(format('heat %s: %s', l.heat, guard.analysis_words(l.grade_id, l.section_id, a.values)), '; ') from book.document_lot n
+  join book.lot l using (lot_id) cross join lateral (select jsonb_object_agg(element, ppm_x100) as values from book.analysis
+    where document_lot_id = n.document_lot_id and kind = 'heat') a
+  where n.document_id = p_document and a.values is not null and guard.analysis_words(l.grade_id, l.section_id, a.values) is not null);
+
 -- Accepted: its lots are free to be used. Refused where its values are outside the grade's limits.
 create function guard.accept(p_document bigint) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_wrong text;
+  v_wrong text := guard.wrong_words(p_document);
 begin
-  select string_agg(format('heat %s: %s', l.heat, guard.analysis_words(l.grade_id, a.values)), '; ') into v_wrong
-    from document_lot n join lot l using (lot_id) cross join lateral (select jsonb_object_agg(element, ppm_x100) as values from analysis
-      where document_lot_id = n.document_lot_id and kind = 'heat') a
-    where n.document_id = p_document and guard.analysis_words(l.grade_id, a.values) is not null;
   if v_wrong is not null then
     raise exception using errcode = 'HK042', message = format('the document is not accepted: %s', v_wrong),
       hint = 'nothing is released by it; ask its issuer, or hold the metal';
@@ -116,18 +121,30 @@ begin
   return guard.end_deed(jsonb_build_object('document_id', v_doc.document_id, 'number', v_doc.number, 'accepted', false));
 end $$;
 
--- {"issuer","number"}: quality has looked at it; one act frees all that waited for it.
+-- {"issuer","number"}: quality has looked at it; one act frees all that waited for it. Where its values are outside the
+-- grade's limits nothing is freed: its lots are held and the answer says {"refused","words","hold_id"}.
 create function api.accept_document(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_body('accept_document', p_request, p);
   d document;
+  h hold;
+  v_wrong text;
 begin
   if v_again is not null then return v_again; end if;
   select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
   if d.document_id is null or d.accepted_by is not null then
     raise exception using errcode = 'HK043', message = coalesce(format('document %s was accepted by %s already', d.number, d.accepted_by),
       format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'));
+  end if;
+  v_wrong := guard.wrong_words(d.document_id);
+  if v_wrong is not null then
+    perform from lot where lot_id in (select lot_id from document_lot where document_id = d.document_id) order by lot_id for update;
+    insert into hold (scope, document_id, reason, held_by) values ('certificate', d.document_id, v_wrong, session_user) returning * into h;
+    perform guard.drop_promise(n.piece_id, 'held: ' || v_wrong) from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0;
+    v_wrong := format('the document is not accepted: %s', v_wrong);
+    insert into refusal (who, deed, device, code, words) values (session_user, 'accept_document', guard.note('device'), 'HK042', v_wrong);
+    return guard.end_deed(jsonb_build_object('refused', 'HK042', 'words', v_wrong, 'hold_id', h.hold_id));
   end if;
   return guard.end_deed(jsonb_build_object('number', d.number, 'lots', guard.accept(d.document_id)));
 end $$;

@@ -14,6 +14,9 @@ begin
   select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
   if d.document_id is null then
     raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'), hint = 'file_document files the first';
+  elsif d.type < '3.1' and p ->> 'type' in ('3.1', '3.2') then
+    raise exception using errcode = 'HK042', message = format('document %s is a %s: it never becomes a %s', d.number, d.type, p ->> 'type'),
+      hint = 'specific inspection is stated in a document of its own, with its own number (EN 10204:2004 clauses 3 and 4)';
   end if;
   v_new := guard.file_document(p, d.version + 1, d.document_id);
   perform guard.accept(v_new.document_id);
@@ -42,17 +45,26 @@ begin
   return guard.end_deed(jsonb_build_object('lots', v_count, 'chase_on', p ->> 'chase_on'));
 end $$;
 
--- [{"grade","element","least"?,"most"?,"source"}] in units of 0.000 001 %: what an analysis must keep to. Known ones stay.
+-- [{"grade","element","least"?,"most"?,"over_nm"?,"upto_nm"?,"least_places"?,"most_places"?,"source","note"?,"evidence"?}] in units of
+-- 0.000 001 %: what an analysis must keep to. An element, CEV, a sum like Cr+Mo+Ni, "each other but Al", "sum of others but Al".
+-- Known ones stay.
 create function api.define_limits(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('define_limits', p_request, p);
   v_count integer;
+  v_wrong text;
 begin
   if v_again is not null then return v_again; end if;
-  insert into grade_limit (grade_id, element, least_ppm_x100, most_ppm_x100, source)
-    select guard.grade(n ->> 'grade'), n ->> 'element', (n ->> 'least')::bigint, (n ->> 'most')::bigint, n ->> 'source' from jsonb_array_elements(p) n
-    on conflict (grade_id, element) do nothing;
+  select n ->> 'element' into v_wrong from jsonb_array_elements(p) n
+    where n ->> 'element' !~ '^(CEV|[A-Z][a-z]?(\+[A-Z][a-z]?)*|(each other|sum of others)( but [A-Z][a-z]?(\+[A-Z][a-z]?)*)?)$' limit 1;
+  if v_wrong is not null then
+    raise exception using errcode = 'HK026', message = format('"%s" is nothing an analysis has', v_wrong), hint = 'expected an element, CEV, a sum like Cr+Mo+Ni, or others';
+  end if;
+  insert into grade_limit (grade_id, element, least_ppm_x100, most_ppm_x100, source, over_nm, upto_nm, least_places, most_places, note, evidence)
+    select guard.grade(n ->> 'grade'), n ->> 'element', (n ->> 'least')::bigint, (n ->> 'most')::bigint, n ->> 'source', coalesce((n ->> 'over_nm')::bigint, 0),
+      (n ->> 'upto_nm')::bigint, (n ->> 'least_places')::smallint, (n ->> 'most_places')::smallint, n ->> 'note', n ->> 'evidence' from jsonb_array_elements(p) n
+    on conflict (grade_id, element, over_nm) do nothing;
   get diagnostics v_count = row_count;
   return guard.end_deed(jsonb_build_object('added', v_count));
 end $$;

@@ -125,9 +125,9 @@ create function guard.setting_names() returns table (name text, is_word boolean)
 language sql immutable
 begin atomic
   values ('cents_per_extra_heat', false), ('cents_per_pull', false), ('cents_per_setup', false), ('cents_plain_choice', false),
-    ('chase_days', false), ('count_limit_cents', false), ('lift_limit_g', false), ('mass_mismatch_percent', false), ('photo_bytes', false),
+    ('chase_days', false), ('count_limit_cents', false), ('document_mb', false), ('lift_limit_g', false), ('mass_mismatch_percent', false), ('photo_bytes', false),
     ('promise_hours', false), ('rest_slack_nm', false), ('shift_first_hour', false), ('shift_hours', false), ('tape_doubt_nm', false),
-    ('heat_read_back', true), ('two_person_release', true);
+    ('heat_read_back', true), ('judging_by_rounding', true), ('two_person_release', true), ('validators_named', true);
 end;
 
 -- What may be cut in a grade's place (one direction), signed by the person of quality who calls this.

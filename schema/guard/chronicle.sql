@@ -118,7 +118,7 @@ begin atomic
     ('keep_rule', 'keep_rule_id', 'keep_rule', 'keep_rule_id'),
     ('lot', 'lot_id', 'lot', 'lot_id'), ('heat_reading', 'heat_reading_id', 'lot', 'lot_id'),
     ('document', 'document_id', 'document', 'document_id'),
-    ('document_lot', 'document_lot_id', 'document', 'document_id'),
+    ('document_lot', 'document_lot_id', 'document', 'document_id'), ('document_passed', 'document_passed_id', 'document', 'document_id'),
     ('analysis', 'analysis_id', 'document_lot', 'document_lot_id'),
     ('mechanical_test', 'mechanical_test_id', 'document_lot', 'document_lot_id'),
     ('receipt', 'receipt_id', 'receipt', 'receipt_id'), ('receipt_line', 'receipt_line_id', 'receipt', 'receipt_id'),

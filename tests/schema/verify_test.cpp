@@ -122,6 +122,9 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Do(shop.quality, "correct_receipt", {tags[5], LineJson({.heat = "K2"}, "1").dump(), "Ister", "stencil"});
   EveryDeedOfTheSaw();
   shop.Ship("D1", 10);
+  const std::string gone = shop.Word("select d.number as w from book.document d join book.document_lot using (document_id) join book.stroke using (lot_id) "
+                                     "where shipment_line_id is not null order by 1 limit 1");
+  DoBody(shop.quality, "pass_on_document", {{"issuer", "Vandrek"}, {"number", gone}, {"note", "D1"}, {"rule", "EN 10204"}, {"form", "original"}});
   Json opening{{"name", "start"},
                {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
   Do(shop.clerk, "open_balance", {opening.dump()});

@@ -1,0 +1,136 @@
+#include "client/command/certificate_check.h"
+
+#include <ostream>
+#include <stdexcept>
+
+#include "client/command/heat_lines.h"
+#include "client/command/reference_files.h"
+#include "client/gateway/deeds.h"
+#include "client/gateway/read_document.h"
+#include "client/papers/check_heat.h"
+#include "client/papers/mechanical.h"
+
+namespace heatkeep::command {
+namespace {
+
+using papers::Overall;
+
+// The one document that is meant. Throws std::invalid_argument when it is not one.
+DocumentRecord Meant(Connection& connection, const CertificateChoice& choice) {
+  std::vector<DocumentRecord> found = ReadDocument(connection, choice.number, choice.issuer);
+  if (found.size() == 1) return std::move(found.front());
+  std::string issuers;
+  for (const DocumentRecord& d : found) issuers += (issuers.empty() ? "" : " or ") + d.issuer;
+  if (found.empty()) throw BadText("no document " + Quoted(choice.number) + " is filed", "the number of a filed document");
+  throw BadText("several documents have the number " + Quoted(choice.number), "--issuer " + issuers);
+}
+
+Json HeadJson(const DocumentRecord& d) {
+  Json j{{"issuer", d.issuer}, {"number", d.number}, {"version", d.version}, {"type", d.type}, {"accepted_by", d.accepted_by}, {"file_sha256", d.file_sha256}};
+  j["validated_by"] = d.validated_by.empty() ? Json::array() : Json::parse(d.validated_by);
+  return j;
+}
+
+void SayHead(std::ostream& out, const DocumentRecord& d) {
+  out << d.type << " no. " << d.number << " version " << d.version << " of " << d.issuer << ", "
+      << (d.accepted_by.empty() ? "not accepted" : "accepted by " + d.accepted_by) << "\n";
+  if (!d.file_sha256.empty()) out << "file SHA-256 " << d.file_sha256 << "\n";
+  if (d.validated_by.empty()) return;
+  for (const Json& by : Json::parse(d.validated_by)) {
+    out << "validated by " << by["name"].get<std::string>() << ", " << by["position"].get<std::string>() << " (" << by["for"].get<std::string>() << ")\n";
+  }
+}
+
+std::string LotName(const DocumentLot& lot) {
+  return "heat " + lot.heat + ", " + lot.grade + ", " + lot.section + (lot.condition.empty() ? "" : ", " + lot.condition);
+}
+
+struct LotCheck {
+  papers::Answer answer;
+  std::vector<papers::Line> tests;
+  Overall overall = Overall::Incomplete;
+};
+
+LotCheck CheckLot(const DocumentLot& lot, const papers::Known& known, const Reference& reference, papers::Method method) {
+  const bool product = lot.heat_analysis.empty() && !lot.product_analysis.empty();
+  LotCheck check;
+  check.answer = papers::CheckHeat({lot.grade, product ? lot.product_analysis : lot.heat_analysis, product, lot.size, method}, known);
+  papers::TestQuestion q{lot.grade, lot.condition, lot.size, {}, method};
+  for (const DocumentLot::Test& t : lot.tests) q.values.push_back({t.property, t.value_milli * 1000});
+  if (!q.values.empty()) check.tests = papers::CheckTests(q, reference.mechanical);
+  check.overall = check.answer.overall;
+  const Overall tests = check.tests.empty() ? Overall::Conforms : papers::OverallOf(check.tests);
+  bool limited = false;
+  for (const papers::Line& line : check.tests) limited = limited || line.verdict != papers::Verdict::NotLimited;
+  if (limited && (tests == Overall::Violates || check.overall == Overall::Conforms)) check.overall = tests;
+  return check;
+}
+
+}  // namespace
+
+int RunCertificateShow(const BookCall& call, const CertificateChoice& choice) {
+  return WithBook(call, [&](Connection& connection) {
+    const DocumentRecord d = Meant(connection, choice);
+    Json j = HeadJson(d);
+    if (!choice.json) SayHead(call.out, d);
+    for (const DocumentLot& lot : d.lots) {
+      Json values = Json::object(), tests = Json::object();
+      for (const ElementContent& e : lot.heat_analysis) values[e.element] = NumberJson({e.millionths, 1});
+      for (const DocumentLot::Test& t : lot.tests) tests[t.property] = NumberJson({t.value_milli * 1000, 1});
+      j["lots"].push_back({{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"condition", lot.condition}, {"heat_analysis", values}, {"tests", tests}});
+      if (choice.json) continue;
+      call.out << LotName(lot) << "\n ";
+      for (const ElementContent& e : lot.heat_analysis) call.out << " " << e.element << " " << papers::ValueText({e.millionths, 1}) << "%";
+      for (const DocumentLot::Test& t : lot.tests) call.out << " " << t.property << " " << papers::ValueText({t.value_milli * 1000, 1}) << " " << t.unit;
+      call.out << "\n";
+    }
+    if (choice.json) call.out << j.dump(2) << "\n";
+    return 0;
+  });
+}
+
+int RunCertificateCheck(const BookCall& call, const CertificateChoice& choice) {
+  return WithBook(call, [&](Connection& connection) {
+    const papers::Method method = papers::ReadMethod(choice.method);
+    const DocumentRecord d = Meant(connection, choice);
+    const Reference reference = ReadReference();
+    Json j = HeadJson(d);
+    j["lots"] = Json::array();
+    j["states"] = kComparison;
+    if (!choice.json) SayHead(call.out, d);
+    bool all = true;
+    for (const DocumentLot& lot : d.lots) {
+      const LotCheck check = CheckLot(lot, {ReadLimits(connection, lot.grade), reference.known.deviations}, reference, method);
+      all = all && check.overall == Overall::Conforms;
+      Json one{{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"overall", papers::OverallText(check.overall)},
+               {"elements", LinesJson(check.answer.elements, "element")}, {"sums", LinesJson(check.answer.sums, "what")}, {"tests", LinesJson(check.tests, "property")}};
+      if (!check.answer.open.empty()) one["open"] = check.answer.open;
+      j["lots"].push_back(std::move(one));
+      if (choice.json) continue;
+      call.out << LotName(lot) << ": " << papers::OverallText(check.overall) << "\n";
+      ShowLines(call.out, check.answer.elements);
+      ShowLines(call.out, check.answer.sums);
+      ShowLines(call.out, check.tests);
+      if (!check.answer.open.empty()) call.out << check.answer.open << "\n";
+      SayWrong(call.out, check.answer.elements, check.answer.sums);
+      SayWrong(call.out, check.tests, {});
+    }
+    if (choice.json) call.out << j.dump(2) << "\n";
+    else call.out << kComparison << "\n";
+    return all ? 0 : 1;
+  });
+}
+
+int RunCertificatePass(const BookCall& call, const CertificatePass& pass) {
+  return WithBook(call, [&](Connection& connection) {
+    CertificateChoice choice;
+    choice.number = pass.number;
+    choice.issuer = pass.issuer;
+    Json body{{"issuer", Meant(connection, choice).issuer}, {"number", pass.number}, {"note", pass.note}, {"rule", pass.rule}, {"form", pass.original ? "original" : "copy"}};
+    if (!pass.additional.empty()) body["additional"] = pass.additional;
+    call.out << Deeds(connection).PassOnDocument(RequestOfFile(connection, "pass_on", pass.number, body.dump()), body)["words"].get<std::string>() << "\n";
+    return 0;
+  });
+}
+
+}  // namespace heatkeep::command

@@ -1,0 +1,55 @@
+#include "client/gateway/read_document.h"
+
+namespace heatkeep {
+namespace {
+
+std::optional<Bound> BoundOf(const Row& row, const char* value, const char* places) {
+  if (row.IsNull(value)) return std::nullopt;
+  return Bound{row.Int(value), row.IsNull(places) ? 6 : static_cast<int>(row.Int(places))};
+}
+
+std::string TextOf(const Row& row, const char* column) { return row.IsNull(column) ? std::string() : row.Text(column); }
+
+}  // namespace
+
+std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer) {
+  const Result result = connection.Execute(
+      "select issuer, number, version, type, accepted_by, file_sha256, validated_by::text as validated_by, heat, grade, section, size_nm, condition, kind, what, "
+      "value, unit from api.document_values d where number = $1 and ($2 = '' or issuer = $2) and version = (select max(version) from api.documents n "
+      "where n.issuer = d.issuer and n.number = d.number) order by issuer, heat, section, condition, kind, what",
+      {number, issuer});
+  std::vector<DocumentRecord> documents;
+  for (const auto& row : result) {
+    if (documents.empty() || documents.back().issuer != row.Text("issuer")) {
+      documents.push_back({row.Text("issuer"), row.Text("number"), row.Text("type"), TextOf(row, "accepted_by"), TextOf(row, "file_sha256"),
+                           TextOf(row, "validated_by"), row.Int("version"), {}});
+    }
+    auto& lots = documents.back().lots;
+    DocumentLot lot{TextOf(row, "heat"), TextOf(row, "grade"), row.Text("section"), row.Text("condition"), {}, {}, {}, {}};
+    if (lots.empty() || lots.back().heat != lot.heat || lots.back().section != lot.section || lots.back().condition != lot.condition) {
+      if (!row.IsNull("size_nm")) lot.size = Length{row.Int("size_nm")};
+      lots.push_back(std::move(lot));
+    }
+    if (row.IsNull("kind")) continue;
+    const std::string kind = row.Text("kind");
+    if (kind == "test") {
+      lots.back().tests.push_back({row.Text("what"), row.Text("unit"), row.Int("value")});
+    } else {
+      (kind == "heat" ? lots.back().heat_analysis : lots.back().product_analysis).push_back({row.Text("what"), row.Int("value")});
+    }
+  }
+  return documents;
+}
+
+std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade) {
+  std::vector<GradeLimit> limits;
+  for (const auto& row : connection.Execute("select * from api.grade_limits where grade = $1 order by element, over_nm", {grade})) {
+    GradeLimit l{row.Text("grade"), {Length{row.Int("over_nm")}, {}}, row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"),
+                 BoundOf(row, "most_ppm_x100", "most_places"), row.Text("source"), TextOf(row, "note"), TextOf(row, "evidence")};
+    if (!row.IsNull("upto_nm")) l.sizes.upto = Length{row.Int("upto_nm")};
+    limits.push_back(std::move(l));
+  }
+  return limits;
+}
+
+}  // namespace heatkeep
