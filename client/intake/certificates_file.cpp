@@ -66,9 +66,10 @@ CertificatesFileRow ReadRow(CheckedRows& file) {
 
 FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
                                                    ReadingOptions how) {
-  std::vector<Column> columns{{"number", true}, {"type", true},    {"issuer", true}, {"issued"},
-                              {"heat", true},   {"section", true, true, kLengthUnit}, {"condition"},    {"grade", true},
-                              {"Rm", false, true, "MPa"}, {"Re", false, true, "MPa"}, {"A", false, true, "%"}};
+  std::vector<Column> columns{{"number", true, false, {}, "A03"}, {"type", true, false, {}, "A02"}, {"issuer", true, false, {}, "A01"},
+                              {"issued", false, false, {}, "Z02"}, {"heat", true, false, {}, "B07"}, {"section", true, true, kLengthUnit, "B09"},
+                              {"condition", false, false, {}, "B04"}, {"grade", true, false, {}, "B02"}, {"Rm", false, true, "MPa", "C12"},
+                              {"Re", false, true, "MPa", "C11"}, {"A", false, true, "%", "C13"}};
   for (std::string_view element : kElements) columns.push_back({element, false, true, "mass %"});
   return ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
 }

@@ -17,6 +17,13 @@ std::string NameForm(std::string_view cell) {
   return form;
 }
 
+// EN 10168:2004 gives chemistry the fields C71 to C92 and no element a field of its own: "C71 Si" is "Si".
+std::string WithoutChemistryField(std::string form) {
+  if (form.size() < 4 || form[0] != 'c') return form;
+  const std::string number = form.substr(1, 2);
+  return number >= "71" && number <= "92" && number[1] >= '0' && number[1] <= '9' ? form.substr(3) : form;
+}
+
 std::string Listed(const std::vector<Column>& columns) {
   std::string text;
   for (const Column& c : columns) text += (text.empty() ? "" : ",") + std::string(c.name);
@@ -81,9 +88,9 @@ CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, std::v
 void CheckedRows::MatchHeader(const std::vector<Column>& columns) {
   const std::vector<std::string>& header = table_.rows.front().cells;
   for (std::size_t i = 0; i < header.size(); ++i) {
-    const std::string form = NameForm(header[i]);
+    const std::string form = WithoutChemistryField(NameForm(header[i]));
     const auto known = std::find_if(columns.begin(), columns.end(),
-                                    [&form](const Column& c) { return NameForm(c.name) == form; });
+                                    [&form](const Column& c) { return NameForm(c.name) == form || (!c.code.empty() && NameForm(c.code) == form); });
     if (known == columns.end()) {
       const std::string shown = form.empty() ? "a column without a name" : "unknown column " + Quoted(header[i]);
       Problem(shown, "only these columns: " + Listed(columns));

@@ -18,6 +18,7 @@ struct Column {
   bool required = false;
   bool numbers = false;   // its cells tell which decimal mark the file uses
   std::string_view unit = {};  // what a number without a unit is: "kg", "mass %"; of a length kLengthUnit
+  std::string_view code = {};  // another name: its field of EN 10168:2004, "A03"
 };
 
 inline constexpr std::string_view kLengthUnit = "length";

@@ -62,5 +62,19 @@ TEST(CertificatesFile, RefusesTheSameDocumentHeatAndSectionTwice) {
   EXPECT_NE(ReadCertificatesFile("number,type,issuer,heat,section,grade,Xx\n", "c").problems.size(), 0U);
 }
 
+// Field codes of EN 10168:2004 (tests/reference/en10168_fields.csv, seen).
+TEST(CertificatesFile, MayBeHeadedByTheFieldsOfEn10168) {
+  const auto file = ReadCertificatesFile("A03,A02,A01,B07,B09,B02,B04,C71 C,C72_Mn,C11,C12,C13,Z02\nC1,3.1,Vandrek,M2208,round 80,42CrMo4,+QT,0.42,0.70,700,950,14,2026-03-04\n", "c.csv");
+  ASSERT_TRUE(file.Good()) << file.problems.front().Text();
+  const CertificatesFileRow& row = file.rows.at(0);
+  EXPECT_EQ(row.number + " " + row.issuer + " " + row.heat + " " + row.grade + " " + row.condition + " " + row.issued, "C1 Vandrek M2208 42CrMo4 +QT 2026-03-04");
+  EXPECT_EQ(row.chemistry, (std::vector<ElementContent>{{"C", 420'000}, {"Mn", 700'000}}));
+  EXPECT_EQ(row.re_kpa, 700'000);
+  EXPECT_EQ(row.rm_kpa, 950'000);
+  EXPECT_EQ(row.a_millipercent, 14'000);
+  EXPECT_FALSE(ReadCertificatesFile("A03,A02,A01,B07,B09,B02,C71\n", "c.csv").Good());  // C71 of what?
+  EXPECT_FALSE(ReadCertificatesFile("A03,number,A02,A01,B07,B09,B02\n", "c.csv").Good());  // the number twice
+}
+
 }  // namespace
 }  // namespace heatkeep::intake
