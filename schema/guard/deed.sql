@@ -10,6 +10,9 @@ begin
   if p_request is null then
     raise exception using errcode = 'HK010', message = p_deed || ' needs a request number';
   end if;
+  if p_args is null then
+    raise exception using errcode = 'HK026', message = p_deed || ' is told nothing', hint = 'expected a JSON body';
+  end if;
   -- an older picture of the book would not show a hold placed, or a line planned, since
   if current_setting('transaction_isolation') <> 'read committed' then
     raise exception using errcode = 'HK013', message = p_deed || ' is not done in a transaction that looks at an older book',

@@ -63,6 +63,9 @@ declare
   p piece;
   v_tag text := upper(regexp_replace(p_tag, '[\s\-]', '', 'g'));
 begin
+  if coalesce(v_tag, '') = '' then
+    raise exception using errcode = 'HK024', message = 'no tag is named', hint = 'scan it, or type it from the label';
+  end if;
   select * into p from piece where tag = v_tag for update;
   if p.piece_id is null then
     raise exception using errcode = 'HK024', message = format('no piece has the tag "%s"', p_tag),

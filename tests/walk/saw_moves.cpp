@@ -21,7 +21,7 @@ select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'a
   from (select *, length_nm - coalesce((select sum((s ->> 'count')::bigint * ((s ->> 'length_nm')::bigint + (s ->> 'kerf_nm')::bigint)) from jsonb_array_elements(strokes) s), 0) as rest from (
     select p.tag, p.length_nm, p.owner_id, t.grade_id, w.name as saw, random() < 0.7 as finish, jsonb_strip_nulls(jsonb_build_array(
         case when p.ends = 0 and not exists (select from book.cut q where q.piece_id = p.piece_id and not q.closed) then '{"class": "trim", "count": 1, "length_nm": 10000000, "kerf_nm": 2000000}'::jsonb
-          else '{"class": "crop", "count": 1, "length_nm": 1000000, "kerf_nm": 2000000}' end,
+          else '{"class": "crop", "fault": "a burr", "count": 1, "length_nm": 1000000, "kerf_nm": 2000000}' end,
         jsonb_build_object('class', 'good', 'order', c.order_no, 'line', c.line_no, 'count', n.count, 'length_nm', c.length_nm, 'kerf_nm', 2000000))
       || case pg_temp.upto(8) when 1 then jsonb_build_array(jsonb_build_object('class', 'reject', 'order', c.order_no, 'line', c.line_no, 'count', 1, 'length_nm', c.length_nm - 3000000, 'kerf_nm', 2000000,
           'fault', 'out of square')) when 2 then '[{"class": "test slice", "count": 1, "length_nm": 8000000, "kerf_nm": 2000000, "lab": "B7"}]'
@@ -57,7 +57,7 @@ select jsonb_build_object('device', d.name, 'seq', (select coalesce(max(seq), 0)
     select jsonb_build_object('deed', 'put_away', 'body', jsonb_build_object('tag', tag, 'place', 'B3')) as deed, random() as r from w_piece
     union all select jsonb_build_object('deed', 'pull', 'body', jsonb_build_object('tag', tag, 'saw', '1')), random() / 2 from api.promises where state = 'live'
     union all select jsonb_build_object('deed', 'record_cut', 'body', jsonb_build_object('tag', tag, 'saw', '1', 'finish', false, 'strokes',
-      '[{"class": "crop", "count": 1, "length_nm": 5000000, "kerf_nm": 2000000}]'::jsonb)), random() from w_piece where len > 90000000
+      '[{"class": "crop", "fault": "a crack", "count": 1, "length_nm": 5000000, "kerf_nm": 2000000}]'::jsonb)), random() from w_piece where len > 90000000
     union all select jsonb_build_object('deed', 'scrap_piece', 'body', jsonb_build_object('tag', tag, 'bin', 'bin 2', 'reason', 'short')), random() * 4 from w_piece) x order by r limit 1) b
   where d.name like 'scanner%' order by random() limit 1)"},
   };

@@ -62,6 +62,7 @@ TEST(Walk, TheBookStaysWholeWhateverIsDone) {
   EXPECT_GT(whole.heats, 5);
   EXPECT_GT(Total(tally, true), steps / 5);
   EXPECT_GT(Total(tally, false), steps / 5);
+  EXPECT_GT(tally["record_cut"][""], steps / 60);  // metal is really cut
   if (steps >= 2000) {
     for (const char* deed : {"receive_delivery", "commit_plan", "pull", "record_cut", "ship", "place_hold", "approve_count", "send_offline"})
       EXPECT_GT(tally[deed][""], 0) << deed << " was never done";
