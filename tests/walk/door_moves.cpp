@@ -35,6 +35,10 @@ select jsonb_build_object('issuer', 'Vandrek', 'number', number) from book.docum
 select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'type', pg_temp.one('{3.1,2.2}'), 'issued_on', '2026-02-02', 'reason', 'misprint', 'lots', jsonb_build_array(jsonb_build_object(
   'heat', l.heat, 'section', jsonb_build_object('shape', 'round', 'dim1_nm', s.dim1_nm, 'label', s.label), 'condition', l.condition, 'grade', g.designation)))
   from book.document d join book.document_lot using (document_id) join book.lot l using (lot_id) join book.section s using (section_id) join book.grade g using (grade_id) order by random() limit 1)"},
+      {"pass_on_document", 4, R"(
+select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'note', h.note, 'rule', pg_temp.one('{EN 10204,ISO 10474}'), 'form', pg_temp.one('{original,copy}'), 'additional', 'we say 3 of 9')
+  from book.document d join book.document_lot using (document_id) join book.stroke s using (lot_id) join book.shipment_line using (shipment_line_id) join book.shipment h using (shipment_id)
+  where d.accepted_by is not null order by random() limit 1)"},
       {"chase_papers", 3, R"(select jsonb_build_object('mill', mill, 'heat', heat, 'chase_on', '2030-01-01', 'words', 'asked') from w_piece where awaited order by random() limit 1)"},
       {"allow_at_risk", 4, R"(select mill, heat, 'cut at risk' from w_piece where awaited order by random() limit 1)"},
       {"define_limits", 2, R"(
