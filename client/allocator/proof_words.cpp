@@ -3,17 +3,18 @@
 namespace heatkeep::allocator {
 namespace {
 
-// Metres with two decimals, rounded half up.
-std::string Metres(std::int64_t nm) {
-  const std::int64_t hundredths = (nm + 5'000'000) / 10'000'000;
-  const std::string cents = std::to_string(100 + hundredths % 100).substr(1);
-  return std::to_string(hundredths / 100) + "." + cents + " m";
+// Hundredths as "12.05".
+std::string Hundredths(std::int64_t hundredths) {
+  return std::to_string(hundredths / 100) + "." + std::to_string(100 + hundredths % 100).substr(1);
 }
+
+// Metres with two decimals, rounded half up.
+std::string Metres(std::int64_t nm) { return Hundredths((nm + 5'000'000) / 10'000'000) + " m"; }
 
 std::string Amount(Key key, std::int64_t figure) {
   switch (key) {
     case Key::BarsOpened: return std::to_string(figure) + (figure == 1 ? " full bar" : " full bars");
-    case Key::Money: return std::to_string((figure + 500'000) / 1'000'000) + " cents";
+    case Key::Money: return Hundredths((figure + 500'000) / 1'000'000);
     case Key::NewLength: case Key::ConsumedLength: case Key::LostWorth: return Metres(figure);
     default: return std::to_string(figure);
   }

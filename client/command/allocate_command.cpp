@@ -54,6 +54,22 @@ void SayWhy(std::ostream& out, const allocator::Problem& problem, const allocato
   }
 }
 
+// What each piece would be cut into, where there is no plan in the book to look at.
+void SayLayouts(std::ostream& out, const allocator::Problem& problem, const allocator::Plan& plan) {
+  for (const allocator::Layout& layout : plan.layouts) {
+    const allocator::Piece& piece = problem.pieces[static_cast<std::size_t>(layout.piece)];
+    out << "  " << allocator::SourceWords(piece) << ", " << piece.section << ' ' << piece.grade << ", heat " << (piece.heat.empty() ? "unknown" : piece.heat);
+    if (layout.repeat > 1) out << ", " << layout.repeat << " alike";
+    out << ':';
+    for (const allocator::Cut& cut : layout.cuts) {
+      const allocator::Line& line = problem.lines[static_cast<std::size_t>(cut.line)];
+      out << "  " << cut.count << " x " << WriteMm(cut.length) << " mm for " << line.order << '/' << line.line;
+    }
+    out << "; left " << WriteMm(layout.left, Rounding::Down) << " mm "
+        << (layout.left_kind == allocator::LeftKind::Drop ? "keep" : layout.left_kind == allocator::LeftKind::Scrap ? "scrap" : "nothing") << '\n';
+  }
+}
+
 // Says one saw's plan, or adds it to `answers` when JSON is asked for.
 int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, const std::string& saw, const BookProblem& asked,
            const allocator::Plan& plan, const PlanExtras& extras, const std::string& proof, const std::string& learned, std::optional<std::int64_t> number) {
@@ -76,6 +92,7 @@ int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, 
     answers->push_back(std::move(answer));
   } else {
     call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": saw " << saw << " " << proof << '\n';
+    if (options.dry) SayLayouts(call.out, asked.problem, plan);
     SayShorts(call.out, asked.problem, plan);
     SayExtras(extras, call.out);
     if (!learned.empty()) call.out << learned << '\n';
@@ -197,7 +214,7 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
     for (const SheetBlock& b : sheet->blocks) {
       call.out << b.block << ". " << b.place << "  " << b.tag << "  " << b.section << " " << b.grade << "  heat " << b.heat << "  "
                << WriteMm(b.length) << " mm (" << b.state << "):";
-      for (const SheetCut& c : b.cuts) call.out << "  " << c.count << " x " << WriteMm(c.set) << " for " << c.order << "/" << c.line;
+      for (const SheetCut& c : b.cuts) call.out << "  " << c.count << " x " << WriteMm(c.set) << " mm for " << c.order << "/" << c.line;
       call.out << "; left " << WriteMm(b.left, Rounding::Down) << " mm "
                << (b.fate == LeftFate::Drop ? "keep" : b.fate == LeftFate::Scrap ? "scrap" : "nothing") << '\n';
       if (b.bundle > 1) call.out << "   " << BundleWords(b) << '\n';

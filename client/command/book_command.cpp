@@ -182,13 +182,20 @@ const Deed& DeedOf(BookDeed deed) {
 
 }  // namespace
 
+std::string DoorOf(const DbError& error) { return error.message.substr(error.message.rfind(' ') + 1); }
+
+int ExplainForbidden(const DbError& error, const std::vector<std::string>& roles, std::ostream& err) {
+  const bool closed = error.message.starts_with("permission denied for ");
+  std::string whose;
+  for (std::size_t i = 0; i < roles.size(); ++i) whose += (i == 0 ? "" : i + 1 < roles.size() ? ", " : " or ") + roles[i];
+  err << "heatkeep: you may not do this: " << (closed ? DoorOf(error) : error.message) << '\n'
+      << "  it is the work of " << (whose.empty() ? "another role" : whose) << "; whoever keeps the book gives roles with `heatkeep book person add`\n";
+  return 1;
+}
+
 int ExplainBookFailure(const std::exception& error, std::ostream& err) {
   const auto* db = dynamic_cast<const DbError*>(&error);
-  if (db && db->kind == DbError::Kind::Forbidden) {
-    err << "heatkeep: you may not do this: " << error.what() << '\n'
-        << "  it is the work of another role; whoever keeps the book gives roles with `heatkeep book person add`\n";
-    return 1;
-  }
+  if (db && db->kind == DbError::Kind::Forbidden) return ExplainForbidden(*db, {}, err);
   err << "heatkeep: " << error.what() << '\n';
   if (const auto* migrating = dynamic_cast<const MigrateError*>(&error)) {
     using Kind = MigrateError::Kind;

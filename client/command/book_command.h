@@ -42,4 +42,10 @@ int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::os
 // The exit status and the message for whatever a deed on a book threw; for the other commands too.
 int ExplainBookFailure(const std::exception& error, std::ostream& err);
 
+// What was closed to this person: the last word of what the server says.
+std::string DoorOf(const DbError& error);
+
+// The same for what this person may not do, with the roles that may (none: not known). Returns 1.
+int ExplainForbidden(const DbError& error, const std::vector<std::string>& roles, std::ostream& err);
+
 }  // namespace heatkeep

@@ -1,5 +1,6 @@
 #include "client/command/deed_command.h"
 
+#include <map>
 #include <memory>
 #include <ostream>
 
@@ -45,20 +46,6 @@ Json ValueOf(const DeedWord& word, const std::vector<std::string>& said) {
   return nullptr;
 }
 
-// A value as people read it; keys ending in _nm and _g have their units.
-std::string InWords(const std::string& key, const Json& value) {
-  if (value.is_null()) return "-";
-  if (value.is_number_integer() && key.ends_with("_nm")) return WriteMm({value.get<std::int64_t>()}, Rounding::Down) + " mm";
-  if (value.is_number_integer() && key.ends_with("_g")) return WriteKg({value.get<std::int64_t>()}) + " kg";
-  if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
-  if (value.is_array()) {
-    std::string all;
-    for (const Json& one : value) all += (all.empty() ? "" : ", ") + (one.is_object() && one.contains("tag") ? one["tag"].get<std::string>() : InWords({}, one));
-    return all.empty() ? "none" : all;
-  }
-  return value.is_string() ? value.get<std::string>() : value.dump();
-}
-
 std::string Filled(const std::string& says, const Json& answer) {
   std::string text;
   for (std::size_t at = 0; at < says.size();) {
@@ -71,6 +58,14 @@ std::string Filled(const std::string& says, const Json& answer) {
   return text;
 }
 
+// What an example says where a list is of one thing: what the demo has of that name.
+std::string SampleOf(const std::string& column) {
+  static const std::map<std::string, std::string> samples{{"place", "B3-1"}, {"note", "\"V 20418\""}, {"bundle", "S-12"}, {"number", "M26/2201"}, {"customer", "\"Drewe Conveyors\""},
+                                                         {"owner", "\"Ister Marine\""}, {"heat", "47-0783"}};
+  const auto at = samples.find(column);
+  return at == samples.end() ? "A000001D" : at->second;
+}
+
 struct Said {
   std::vector<std::vector<std::string>> words;  // one list a word of the command; a flag says "yes"
   std::string true_at, device;
@@ -78,6 +73,20 @@ struct Said {
 };
 
 }  // namespace
+
+std::string InWords(const std::string& key, const Json& value) {
+  if (value.is_null()) return "-";
+  if (value.is_number_integer() && key.ends_with("_nm")) return WriteMm({value.get<std::int64_t>()}, Rounding::Down) + " mm";
+  if (value.is_number_integer() && key.ends_with("_g")) return WriteKg({value.get<std::int64_t>()}) + " kg";
+  if (value.is_number_integer() && (key == "cents" || key.ends_with("_cents"))) return WriteScaled(value.get<std::int64_t>(), 2);
+  if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
+  if (value.is_array()) {
+    std::string all;
+    for (const Json& one : value) all += (all.empty() ? "" : ", ") + (one.is_object() && one.contains("tag") ? one["tag"].get<std::string>() : InWords({}, one));
+    return all.empty() ? "none" : all;
+  }
+  return value.is_string() ? value.get<std::string>() : value.dump();
+}
 
 CLI::App& Noun(CLI::App& root, const std::string& name, const std::string& help) {
   for (CLI::App* known : root.get_subcommands([&](CLI::App* app) { return app->get_name() == name; })) return *known;
@@ -121,7 +130,7 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
 
 void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
   CLI::App* app = noun.add_subcommand(list.verb, list.help);
-  app->footer("example: heatkeep " + noun.get_name() + " " + list.verb + (list.only.empty() ? "" : " A000001D") + " --json");
+  app->footer("example: heatkeep " + noun.get_name() + " " + list.verb + (list.only.empty() ? "" : " " + SampleOf(list.only)) + " --json");
   auto only = std::make_shared<std::string>();
   auto json = std::make_shared<bool>(false);
   if (!list.only.empty()) app->add_option(list.only, *only, "only this one");

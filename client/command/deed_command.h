@@ -36,6 +36,9 @@ struct DeedWords {
   std::function<Json(Json)> shape = {};            // the body as the deed takes it, where that is not flat
 };
 
+// A value as people read it: keys ending in _nm in mm, in _g in kg, in cents with two decimals.
+std::string InWords(const std::string& key, const Json& value);
+
 void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed);
 
 // A list of a view: columns to show, in this order; `only` (may be empty) is the column an optional word picks.

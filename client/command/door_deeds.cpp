@@ -66,7 +66,7 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
   AddList(papers, later, {"list", "documents, with earlier versions", "documents", "issuer number version", {"issuer", "number", "version", "type", "heat", "section", "accepted_by", "reason"}, "number"});
   AddList(Noun(root, "heats", "heat numbers"), later, {"look-alikes", "heats that are easily misread for each other", "look_alikes", "heat looks_like", {"heat", "looks_like"}});
   AddList(Noun(root, "rules", "prices, keep lengths and settings"), later,
-          {"list", "all there ever were, from when and by whom", "rules", "rule grade section valid_from", {"rule", "grade", "section", "value", "valid_from", "who"}});
+          {"list", "all there ever were, from when and by whom", "rules", "rule grade section valid_from", {"rule", "grade", "section", "words", "valid_from", "who"}});
 }
 
 }  // namespace heatkeep::command

@@ -1,5 +1,6 @@
 #include "client/command/plan_command.h"
 
+#include <algorithm>
 #include <CLI/CLI.hpp>
 #include <ostream>
 #include <stdexcept>
@@ -78,6 +79,13 @@ void Summary(const Problem& problem, const allocator::Plan& plan, const PlanExtr
   SayEnd(plan, out);
 }
 
+// Where nothing has a price, least money is proved of nothing.
+void SayUnpriced(const Problem& problem, std::ostream& err) {
+  const auto priced = [](const allocator::Piece& piece) { return piece.costs.per_metre.micro > 0; };
+  if (problem.aim == Aim::LeastMoney && std::ranges::none_of(problem.pieces, priced))
+    err << "--aim least-money: no piece has a price, so metal costs nothing in this plan; expected prices in --rules, or a column price in the stock\n";
+}
+
 }  // namespace
 
 int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
@@ -85,6 +93,7 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
     const ExtraWishes wishes = WishesOf(options);
     const std::optional<Problem> problem = ReadAll(options, err);
     if (!problem) return 2;
+    SayUnpriced(*problem, err);
     allocator::Plan plan = Searched(*problem, err);
     const PlanExtras extras = ExtrasOf(*problem, plan, wishes);
     if (!options.json.empty()) WriteWhole(options.json, PlanJson(*problem, plan, &extras));

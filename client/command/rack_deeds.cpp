@@ -66,6 +66,10 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
                           {{"name", "device", "its name"}, {"--on", "calibrated_on", "the day", WordKind::Date}, {"--due", "due_on", "when again", WordKind::Date},
                            {"--doubt", "doubt_nm", "how far a reading may be off", WordKind::Length}, {"--certificate", "certificate", "its number"}}, "{device} is good until {due_on}"});
   AddList(device, later, {"list", "with the day they are due", "devices", "device", {"device", "kind", "site", "calibrated_on", "due_on", "doubt_nm", "overdue"}});
+  AddList(Noun(root, "shop", "places, saws, prices and rules"), later,
+          {"places", "every place metal can be", "places", "walk place", {"place", "site", "kind", "max_length_nm", "max_mass_g"}});
+  AddList(Noun(root, "saw", "at the saw"), later,
+          {"rejects", "pieces cut wrong, by number", "rejects", "reject", {"reject", "tag", "order_no", "line_no", "length_nm", "fault", "reused_as"}});
 }
 
 }  // namespace heatkeep::command

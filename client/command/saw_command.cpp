@@ -1,9 +1,11 @@
 #include "client/command/saw_command.h"
 
+#include <algorithm>
 #include <iomanip>
 #include <map>
 #include <ostream>
 
+#include "client/command/deed_command.h"
 #include "client/gateway/saw_readings.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
@@ -80,8 +82,8 @@ int RunSawList(const BookCall& call, bool json) {
                         {"worn", Worn(s)}});
         continue;
       }
-      call.out << "saw " << s.saw << ": band " << s.band << ", kerf " << WriteMm(s.kerf) << ", trim " << WriteMm(s.trim) << ", grip " << WriteMm(s.grip) << " ("
-               << WriteMm(s.grip_bundled) << " in a bundle), to " << WriteMm(s.widest) << "; " << s.cuts << " cuts, " << WriteScaled(s.area_mm2 / 100, 0)
+      call.out << "saw " << s.saw << ": band " << s.band << ", kerf " << WriteMm(s.kerf) << " mm, trim " << WriteMm(s.trim) << " mm, grip " << WriteMm(s.grip) << " mm ("
+               << WriteMm(s.grip_bundled) << " mm in a bundle), to " << WriteMm(s.widest) << " mm; " << s.cuts << " cuts, " << WriteScaled(s.area_mm2 / 100, 0)
                << " cm2 since the band was fitted, " << s.out_of_square << " out of square\n";
       if (Worn(s)) call.out << "  " << s.lately << " of its last 20 cuts were out of square: change the band before it costs a bar\n";
     }
@@ -145,7 +147,7 @@ int RunSawTime(const BookCall& call, std::int64_t plan, const std::string& rate,
                           {"feed_widest_um_per_min", DownFeed(*used, contact.widest).um_per_min}, {"feed_mean_um_per_min", DownFeed(*used, contact.mean).um_per_min}});
       rows.push_back(j);
       if (json) continue;
-      call.out << row.count << " x " << (row.what == "trim" ? "trim " : row.order + "/" + row.line + " ") << WriteMm(row.set) << ' ' << row.section;
+      call.out << row.count << " x " << (row.what == "trim" ? "trim " : row.order + "/" + row.line + " ") << WriteMm(row.set) << " mm, " << row.section;
       if (used) call.out << ": " << Minutes(CutTime(row.area, 1, *used)) << " min a cut, down-feed " << WriteScaled(DownFeed(*used, contact.widest).um_per_min / 100, 1)
                          << " mm/min at the widest (" << (typed ? "typed for this job" : row.rate_source) << ")";
       else call.out << ": no rate for " << (row.family.empty() ? "an unknown grade" : row.family);
@@ -180,7 +182,7 @@ int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
       call.out << j.dump(2) << '\n';
       return 0;
     }
-    call.out << e.cuts << " cuts of " << SectionText(section) << ": " << Minutes(time) << " min, down-feed " << WriteScaled(DownFeed(rate, contact.widest).um_per_min / 100, 1)
+    call.out << e.cuts << (e.cuts == 1 ? " cut of " : " cuts of ") << SectionText(section) << ": " << Minutes(time) << " min, down-feed " << WriteScaled(DownFeed(rate, contact.widest).um_per_min / 100, 1)
              << " mm/min at the widest (" << WriteMm(contact.widest) << " mm), " << WriteScaled(DownFeed(rate, contact.mean).um_per_min / 100, 1) << " on the whole way";
     if (kerf.nm > 0) call.out << ", chips " << WriteKg(ChipMass(area, e.cuts, kerf, kSteel), 3) << " kg of steel";
     if (strokes > 1) call.out << ", " << strokes << " strokes of the stop and one kerf a piece";
@@ -197,11 +199,11 @@ void SaySawDeed(std::ostream& out, const std::string& name, const Json& answer) 
   out << name << ':';
   for (const auto& [key, value] : answer.items()) {
     if (value.is_null() || key == "label" || (value.is_array() && value.empty())) continue;
-    out << ' ' << key << ' ';
-    if (value.is_string()) out << value.get<std::string>();
-    else if (key.ends_with("_nm") && value.is_number()) out << WriteMm({value.get<std::int64_t>()}) << " mm";
-    else out << value.dump();
-    out << ';';
+    std::string word = key == "length_nm" && answer.contains("cut_id") ? "left by arithmetic" : key;
+    for (const std::string unit : {"_nm", "_g"})
+      if (word.ends_with(unit)) word.resize(word.size() - unit.size());
+    std::replace(word.begin(), word.end(), '_', ' ');
+    out << ' ' << word << ' ' << InWords(key, value) << ';';
   }
   out << '\n';
 }

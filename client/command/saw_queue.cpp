@@ -1,6 +1,7 @@
 #include "client/command/saw_queue.h"
 
 #include <ctime>
+#include <filesystem>
 #include <iostream>
 #include <map>
 
@@ -55,6 +56,11 @@ struct SawQueue {
     throw QueueError("the tag numbers of " + device + " are used up; take another block (heatkeep saw block) when the book can be reached");
   }
 };
+
+// Only `saw block` makes a queue: a mistyped name must not look like one with nothing in it.
+void RequireQueue(const std::string& path) {
+  if (!std::filesystem::exists(path)) throw QueueError(path + ": there is no such file; expected the queue that `heatkeep saw block` made");
+}
 
 std::string Now() {
   const std::time_t now = std::time(nullptr);
@@ -135,6 +141,7 @@ int QueueDeed(const BookCall& call, const std::string& file, const std::string& 
 
 int RunSawQueue(const BookCall& call, const std::string& file, bool json) {
   try {
+    RequireQueue(file);
     const SawQueue queue(file, call.err);
     Json rows = Json::array();
     for (const Json& deed : queue.deeds) {
@@ -157,6 +164,7 @@ int RunSawQueue(const BookCall& call, const std::string& file, bool json) {
 int RunSawSend(const BookCall& call, const std::string& file, bool json) {
   return WithBook(call, [&](Connection& connection) {
     try {
+      RequireQueue(file);
       SawQueue queue(file, call.err);
       SawDeeds deeds(connection);
       Json done = Json::array();

@@ -7,6 +7,7 @@
 #include "client/book/own_book.h"
 #include "client/command/book_command.h"
 #include "client/command/grade_list.h"
+#include "client/gateway/readings.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
@@ -31,7 +32,12 @@ Connection Open(const BookCall& call) {
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) {
   try {
     Connection connection = Open(call);
-    return work(connection);
+    try {
+      return work(connection);
+    } catch (const DbError& error) {
+      if (error.kind != DbError::Kind::Forbidden) throw;
+      return ExplainForbidden(error, RolesThatMay(connection, DoorOf(error)), call.err);
+    }
   } catch (const BadText& error) {
     call.err << "heatkeep: " << error.what() << '\n';
     return 2;

@@ -96,4 +96,17 @@ std::vector<std::string> ReadNames(Connection& connection, const std::string& vi
   return names;
 }
 
+std::vector<std::string> RolesThatMay(Connection& connection, const std::string& door) {
+  const Result result = connection.Execute(
+      "select r.role from unnest(array['clerk', 'planner', 'saw', 'quality', 'owner']) with ordinality as r(role, n)"
+      " where exists (select 1 from pg_proc p join pg_namespace s on s.oid = p.pronamespace where s.nspname = 'api' and p.proname = $1"
+      "     and has_function_privilege('heatkeep_' || r.role, p.oid, 'execute'))"
+      "   or exists (select 1 from pg_class c join pg_namespace s on s.oid = c.relnamespace where s.nspname = 'api' and c.relname = $1"
+      "     and has_table_privilege('heatkeep_' || r.role, c.oid, 'select')) order by r.n",
+      {door});
+  std::vector<std::string> roles;
+  for (const Row row : result) roles.push_back(row.Text("role"));
+  return roles;
+}
+
 }  // namespace heatkeep

@@ -63,4 +63,7 @@ std::vector<CutListRow> ReadCutLists(Connection& connection);
 // The words of a view's column, each once: for checking a file before a deed.
 std::vector<std::string> ReadNames(Connection& connection, const std::string& view, const std::string& column);
 
+// The roles that may call this deed or read this view, in the order clerk, planner, saw, quality, owner.
+std::vector<std::string> RolesThatMay(Connection& connection, const std::string& door);
+
 }  // namespace heatkeep

@@ -29,7 +29,7 @@ declare
 begin
   select * into c from stock_count where place_id = guard.place(p_place) and state = any (p_states) for update;
   if c.stock_count_id is null then
-    raise exception using errcode = 'HK043', message = format('no count of %s is %s', p_place, array_to_string(p_states, ' or ')), hint = 'freeze_place begins one';
+    raise exception using errcode = 'HK043', message = format('no count of %s is %s', p_place, array_to_string(p_states, ' or ')), hint = '`heatkeep count freeze PLACE` begins one, `heatkeep count seen PLACE` tells what is there';
   end if;
   return c;
 end $$;
@@ -129,7 +129,7 @@ begin
     raise exception using errcode = 'HK043', message = format('%s was counted by you: another person approves it', p ->> 'place');
   elsif (select coalesce(sum(abs(cents)), 0) from guard.count_differences(c.stock_count_id)) > v_limit and not pg_has_role(session_user, 'heatkeep_owner', 'member') then
     raise exception using errcode = 'HK043', message = format('the differences of %s are worth more than %s: the owner approves them', p ->> 'place',
-      to_char(v_limit / 100.0, 'FM999999990.00')), hint = 'setting count_limit_cents';
+      to_char(v_limit / 100.0, 'FM999999990.00')), hint = 'the limit is the setting count_limit_cents of the shop';
   end if;
   for d in select * from guard.count_differences(c.stock_count_id) where piece_id is not null loop
     perform guard.said(p, 'words', 'what the differences come from, or what was looked for');

@@ -46,7 +46,7 @@ begin
   select * into e from purchase_line where purchase_order = p ->> 'purchase_order' and line = p ->> 'purchase_line' for update;
   if e.purchase_line_id is null then
     raise exception using errcode = 'HK027', message = format('no purchase order %s line %s is expected', p ->> 'purchase_order', p ->> 'purchase_line'),
-      hint = 'the expected ones are listed in api.expected';
+      hint = '`heatkeep expected list` names them';
   end if;
   select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
   v_bars := guard.said(p, 'bars', 'how many bars')::integer;

@@ -44,7 +44,7 @@ begin
     raise exception using errcode = 'HK026', message = 'a found piece has a section and a length', hint = 'measure both';
   elsif coalesce(p ->> 'heat', '') <> '' then
     raise exception using errcode = 'HK026', message = 'a heat is not given to a found piece: write down the marks that can be seen',
-      hint = 'quality decides on the evidence: reestablish_identity';
+      hint = 'quality decides on the evidence (heatkeep piece identity)';
   end if;
   v_section := guard.section(p -> 'section');
   e := guard.book_found(v_section, (p ->> 'length_nm')::bigint, guard.doubt_nm((p ->> 'doubt_nm')::bigint, p ->> 'measured_with'),
@@ -72,7 +72,7 @@ begin
     raise exception using errcode = 'HK043', message = format('%s is not missing: it is %s', e.tag, e.state);
   elsif v_read is distinct from l.heat and upper(v_read) <> e.tag and v_read is distinct from e.old_tag then
     raise exception using errcode = 'HK042', message = format('what is read on it (%s) is neither the tag %s nor the heat in the book', v_read, e.tag),
-      hint = 'book it with found_piece: quality decides what it is';
+      hint = 'book it as found (heatkeep piece found): quality decides what it is';
   end if;
   if e.state = 'written off' then
     select * into v_out from metal_out where piece_id = e.piece_id and class = 'unexplained' order by metal_out_id desc limit 1;
@@ -150,7 +150,7 @@ begin
   if upper(regexp_replace(coalesce(p ->> 'scanned', ''), '[\s\-]', '', 'g')) <> e.tag
      and not exists (select from photo where photo_id = (p ->> 'photo_id')::bigint and piece_id = e.piece_id and kind in ('mark', 'label')) then
     raise exception using errcode = 'HK042', message = format('a label of %s is printed again only at the piece', e.tag),
-      hint = 'scan its tag, or photograph its mark (add_photo) and give the photo''s number';
+      hint = 'scan its tag, or photograph its mark (heatkeep piece photo) and give the photo''s number';
   elsif (p ->> 'old_destroyed')::boolean is not true then
     raise exception using errcode = 'HK026', message = format('destroy the old label of %s first: two labels are two pieces', e.tag);
   elsif e.length_nm = 0 then
@@ -177,7 +177,7 @@ begin
   if v_media is null then
     raise exception using errcode = 'HK026', message = 'the file is no picture that can be kept', hint = 'JPEG or PNG, told by its first bytes';
   elsif length(v_bytes) > v_most then
-    raise exception using errcode = 'HK026', message = format('the picture has %s bytes; at most %s are kept', length(v_bytes), v_most), hint = 'setting photo_bytes';
+    raise exception using errcode = 'HK026', message = format('the picture has %s bytes; at most %s are kept', length(v_bytes), v_most), hint = 'the limit is the setting photo_bytes of the shop';
   elsif coalesce(p ->> 'kind', '') not in ('mark', 'label', 'defect', 'damage', 'signature', 'other') then
     raise exception using errcode = 'HK026', message = format('"%s" is no kind of photo', p ->> 'kind'), hint = 'mark, label, defect, damage, signature or other';
   end if;

@@ -37,7 +37,7 @@ begin
       raise exception using errcode = 'HK040', message = format('%s cannot be sold: %s', e.tag, v_words), hint = 'quality releases it first';
     elsif e.owner_id <> 0 then
       raise exception using errcode = 'HK042', message = format('%s belongs to %s', e.tag, (select name from party where party_id = e.owner_id)),
-        hint = 'return_to_owner, or buy_over in writing';
+        hint = 'send it back to its owner (heatkeep return owner), or buy it over in writing (heatkeep piece buy-over)';
     elsif guard.papers_of(e.piece_id) < v_papers then
       raise exception using errcode = 'HK042', message = format('%s has %s, not %s', e.tag, guard.papers_of(e.piece_id), v_papers), hint = 'sell it as what it is';
     end if;
@@ -65,7 +65,7 @@ begin
   v_held := guard.hold_words(e.piece_id);
   if e.owner_id <> 0 then
     raise exception using errcode = 'HK042', message = format('%s belongs to %s: it goes back to its owner', e.tag, (select name from party where party_id = e.owner_id)),
-      hint = 'return_to_owner';
+      hint = 'it goes back to its owner: heatkeep return owner';
   elsif v_held is not null and v_held not like 'condemned%' then
     raise exception using errcode = 'HK040', message = format('%s stays here as evidence: %s', e.tag, v_held), hint = 'quality lifts the hold or condemns the metal';
   elsif v_held is null then

@@ -12,11 +12,11 @@ begin
   if v_again is not null then return v_again; end if;
   v_fate := guard.said(p, 'fate', 'returned or scrapped');
   if v_fate not in ('returned', 'scrapped') then
-    raise exception using errcode = 'HK026', message = format('"%s" is no way for a customer''s metal', v_fate), hint = 'returned or scrapped; else buy_over';
+    raise exception using errcode = 'HK026', message = format('"%s" is no way for a customer''s metal', v_fate), hint = 'returned or scrapped; or it is bought over in writing (heatkeep piece buy-over)';
   end if;
   e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
   if e.owner_id = 0 then
-    raise exception using errcode = 'HK042', message = format('%s is ours', e.tag), hint = 'sell, return_to_supplier or scrap it';
+    raise exception using errcode = 'HK042', message = format('%s is ours', e.tag), hint = 'sell it, send it back to its supplier, or scrap it';
   end if;
   perform guard.free_to_change(e, v_fate);
   v_words := format('%s of %s, note %s: %s', v_fate, (select name from party where party_id = e.owner_id), guard.said(p, 'note', 'the note it leaves with'),

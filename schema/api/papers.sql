@@ -104,7 +104,7 @@ language plpgsql stable security definer set search_path = book, pg_catalog, pg_
 begin
   if exists (select from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number') then
     raise exception using errcode = 'HK041', message = format('document %s of %s is already filed', p ->> 'number', p ->> 'issuer'),
-      hint = 'a corrected one from its issuer is a new version: replace_document';
+      hint = 'a corrected one from its issuer is a new version, which takes the place of this one';
   end if;
 end $$;
 

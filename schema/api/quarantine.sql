@@ -128,12 +128,12 @@ begin
   if v_to in ('none', '2.1', '2.2', '3.1') then
     if v_to::papers >= guard.papers_of(e.piece_id) then
       raise exception using errcode = 'HK042', message = format('%s is good for %s: to %s is no downgrade', e.tag, guard.papers_of(e.piece_id), v_to),
-        hint = 'upwards only by evidence: reestablish_identity';
+        hint = 'upwards only by evidence (heatkeep piece identity)';
     end if;
     perform guard.limit_papers(e, v_to, v_why);
   elsif v_to in ('grade only', 'unknown') then
     if l.identity::text = v_to or l.identity = 'unknown' then
-      raise exception using errcode = 'HK042', message = format('%s is %s already', e.tag, l.identity), hint = 'upwards only by evidence: reestablish_identity';
+      raise exception using errcode = 'HK042', message = format('%s is %s already', e.tag, l.identity), hint = 'upwards only by evidence (heatkeep piece identity)';
     end if;
     insert into lot (mill_id, section_id, grade_id, condition, identity, papers_state)
       values (null, l.section_id, case when v_to = 'grade only' then l.grade_id end, l.condition, v_to::identity, 'none') returning lot_id into v_lot;

@@ -22,7 +22,7 @@ begin
       hint = 'put it in a place of kind quarantine; quality releases it';
   elsif v_to.site_id <> (select site_id from place where place_id = p.place_id) then
     raise exception using errcode = 'HK043', message = format('%s is at another site than %s', p.tag, v_to.name),
-      hint = 'send_to_site there and receive_transfer here: metal is never in two places';
+      hint = 'it is sent there and received here (heatkeep transfer): metal is never in two places';
   elsif exists (select from bundle where bundle_id = p.bundle_id and strapped) then
     raise exception using errcode = 'HK043', message = format('%s is strapped in bundle %s', p.tag, (select name from bundle where bundle_id = p.bundle_id)),
       hint = 'move the bundle, or open it first';
@@ -38,7 +38,7 @@ declare
 begin
   select * into b from bundle where name = btrim(p_name) order by strapped desc nulls last, bundle_id desc limit 1 for update;
   if b.bundle_id is null or b.strapped is not true then
-    raise exception using errcode = 'HK026', message = format('no strapped bundle is called "%s"', p_name), hint = 'the bundles are listed in api.bundles';
+    raise exception using errcode = 'HK026', message = format('no strapped bundle is called "%s"', p_name), hint = '`heatkeep bundle list` names them';
   end if;
   return b;
 end $$;

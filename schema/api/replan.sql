@@ -39,7 +39,7 @@ begin
   if v_again is not null then return v_again; end if;
   p := guard.piece_for_deed(p_tag);
   if p.state <> 'at saw' then
-    raise exception using errcode = 'HK043', message = format('%s is %s, not at a saw', p.tag, p.state), hint = 'correct_length';
+    raise exception using errcode = 'HK043', message = format('%s is %s, not at a saw', p.tag, p.state), hint = 'away from the saw a length is corrected, with the reason';
   elsif coalesce(btrim(p_cause), '') = '' then
     raise exception using errcode = 'HK026', message = 'a corrected length names its cause';
   end if;

@@ -197,13 +197,14 @@ create view api.prices_now as
     where p.valid_from <= now() order by g.designation, x.label, p.valid_from desc;
 -- Every price and keep rule there ever was, with who set it and when.
 create view api.rules as
-  select 'price' as rule, g.designation as grade, x.label as section, p.cents_per_tonne as value, p.scrap_cents_per_tonne as scrap, p.valid_from, h.who, h.at
+  select 'price' as rule, g.designation as grade, x.label as section, p.cents_per_tonne as value, p.scrap_cents_per_tonne as scrap, p.valid_from, h.who, h.at,
+      to_char(p.cents_per_tonne / 100000.0, 'FM999999990.00') || ' a kg, scrap ' || to_char(p.scrap_cents_per_tonne / 100000.0, 'FM999999990.00') as words
     from book.price p join book.grade g using (grade_id) left join book.section x using (section_id)
     left join book.happening h on h.tbl = 'price' and h.row_id = p.price_id and h.sets ? 'price_id'
   union all
-  select 'keep', g.designation, x.label, k.keep_nm, null, k.valid_from, h.who, h.at
+  select 'keep', g.designation, x.label, k.keep_nm, null, k.valid_from, h.who, h.at, trim_scale(k.keep_nm / 1e6::numeric) || ' mm'
     from book.keep_rule k left join book.grade g using (grade_id) left join book.section x using (section_id)
     left join book.happening h on h.tbl = 'keep_rule' and h.row_id = k.keep_rule_id and h.sets ? 'keep_rule_id'
   union all
-  select 'setting ' || s.name, null, null, null, null, s.valid_from, h.who, h.at
+  select 'setting ' || s.name, null, null, null, null, s.valid_from, h.who, h.at, s.value
     from book.setting s left join book.happening h on h.tbl = 'setting' and h.row_id = s.setting_id and h.sets ? 'setting_id';

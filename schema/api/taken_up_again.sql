@@ -38,7 +38,7 @@ begin
   select * into s from stroke where stroke_id = (p ->> 'reject')::bigint for update;
   if s.stroke_id is null or s.class <> 'reject' or s.reused_as_id is not null then
     raise exception using errcode = 'HK043', message = format('%s is no reject that lies here', coalesce(p ->> 'reject', 'nothing')),
-      hint = 'the rejects are listed in api.rejects';
+      hint = '`heatkeep saw rejects` lists them';
   elsif coalesce(btrim(p ->> 'reason'), '') = '' or p ->> 'length_nm' is null then
     raise exception using errcode = 'HK026', message = 'a reject is used again as it was measured, and why it may be is said';
   end if;
@@ -143,7 +143,7 @@ begin
   perform from lot where lot_id = e.lot_id for share;
   select * into s from stroke where stroke_id = (p ->> 'reject')::bigint;
   if s.stroke_id is null or s.class <> 'reject' or s.cut_line_id is null then
-    raise exception using errcode = 'HK043', message = format('%s is no reject of an order', coalesce(p ->> 'reject', 'nothing')), hint = 'the rejects are listed in api.rejects';
+    raise exception using errcode = 'HK043', message = format('%s is no reject of an order', coalesce(p ->> 'reject', 'nothing')), hint = '`heatkeep saw rejects` lists them';
   elsif exists (select from recut where reject_id = s.stroke_id) then
     raise exception using errcode = 'HK041', message = format('reject %s has a recut already', s.stroke_id);
   end if;

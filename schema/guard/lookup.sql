@@ -38,7 +38,7 @@ begin
   select place_id into v_id from place where name = btrim(p_name);
   if v_id is null then
     raise exception using errcode = 'HK022', message = format('no place is called "%s"', p_name),
-      hint = 'the places are listed in api.places';
+      hint = '`heatkeep shop places` lists them; the owner adds one with `heatkeep shop set`';
   end if;
   return v_id;
 end $$;
@@ -51,7 +51,7 @@ begin
   select saw_id into v_id from saw where name = btrim(p_name);
   if v_id is null then
     raise exception using errcode = 'HK023', message = format('no saw is called "%s"', p_name),
-      hint = 'the saws are listed in api.saws';
+      hint = '`heatkeep saw list` names them';
   end if;
   return v_id;
 end $$;

@@ -8,7 +8,7 @@ begin
   select device_id into v_id from device where name = btrim(p_name);
   if v_id is null then
     raise exception using errcode = 'HK026', message = format('no tape, readout or scanner is called "%s"', p_name),
-      hint = 'the devices are listed in api.devices; add_device adds one';
+      hint = '`heatkeep device list` names them, `heatkeep device add` enters one';
   end if;
   return v_id;
 end $$;

@@ -173,6 +173,16 @@ TEST_F(Allocate, IsThePlannersAlone) {
   EXPECT_TRUE(Has(ran.err, "you may not do this")) << ran;
 }
 
+TEST_F(Allocate, APlanThatIsNotPromisedIsShownPieceByPiece) {
+  TakeIn(kTwoDropsAndABar);
+  Certify(kTheirPapers);
+  Want("A", "O1,10,Pallant,round 80,42CrMo4,240,7,3.1,H1,,\n");
+  const Ran dry = As("planner", {"allocate", "A", "--dry"});
+  EXPECT_TRUE(Has(dry.out, "  " + TagOf("D-0102") + " in ")) << dry;
+  EXPECT_TRUE(Has(dry.out, "1900 mm, round 80 42CrMo4, heat M2208")) << dry;
+  EXPECT_TRUE(Has(dry.out, ":  7 x 240 mm for O1/10; left 206 mm keep\n")) << dry;
+}
+
 TEST_F(Allocate, PlansAreListedShownAndCancelled) {
   EXPECT_EQ(As("planner", {"plan", "list"}).out, "no plans yet; `heatkeep allocate CUTLIST` makes one\n");
   TakeIn(kTwoDropsAndABar);
@@ -185,7 +195,7 @@ TEST_F(Allocate, PlansAreListedShownAndCancelled) {
   EXPECT_EQ(list[0]["state"], "live");
   EXPECT_EQ(list[0]["made_by"], "test_planner");
   EXPECT_TRUE(Has(As("planner", {"plan", "show", "1"}).out,
-                  TagOf("D-0102") + "  round 80 42CrMo4  heat M2208  1900 mm (promised):  7 x 240 for O1/10; left 206 mm keep"))
+                  TagOf("D-0102") + "  round 80 42CrMo4  heat M2208  1900 mm (promised):  7 x 240 mm for O1/10; left 206 mm keep"))
       << As("planner", {"plan", "show", "1"});
   EXPECT_EQ(As("planner", {"plan", "show", "9"}).code, 2);
   EXPECT_EQ(As("planner", {"plan", "cancel", "1"}).code, 2) << "no reason";

@@ -116,6 +116,18 @@ TEST_F(PlanCommand, LeastMoneyPaysForMetalSawingAndPulls) {
   EXPECT_EQ(Read()["proved"], true);
 }
 
+TEST_F(PlanCommand, LeastMoneyWithoutAPriceSaysThatMetalCostsNothing) {
+  PlanOptions options;
+  options.aim = "least-money";
+  const std::string stock = std::string(kStockHeader) + "B1,bar,square 100,S355J2,H1,1000,1,0\n";
+  const std::string cuts = std::string(kCutsHeader) + "A1,1,square 100,S355J2,400,2\n";
+  EXPECT_EQ(Plan(stock, cuts, options), 0) << err_;
+  EXPECT_NE(err_.find("no piece has a price"), std::string::npos) << err_;
+  options.aim = "drops-first";
+  EXPECT_EQ(Plan(stock, cuts, options), 0) << err_;
+  EXPECT_EQ(err_, "");
+}
+
 TEST_F(PlanCommand, GroupsOfTheRulesFileAndSubstitutesHold) {
   PlanOptions options;
   options.rules = Put("rules.json", R"({"groups": [{"section": "round 80", "grip": 0, "trim": 0, "kerf": "2mm"}],

@@ -109,6 +109,11 @@ TEST_F(Saw, OffTheNetworkDeedsWaitInOrderAndAreSentOnce) {
     words.insert(words.begin(), "saw");
     return Heatkeep(words);
   };
+  for (const char* deed : {"queue", "send"}) {
+    const Ran none = Saws({deed, PathOf("saw-7.queue")});
+    EXPECT_EQ(none.code, 2) << none;
+    EXPECT_TRUE(Has(none.err, "saw-7.queue: there is no such file")) << none;
+  }
   EXPECT_EQ(queued({"pull", tag, "--saw", "1"}).code, 2) << "no tag numbers yet";
   ASSERT_EQ(Saws({"block", "--device", "saw-1", "--site", "main", "--size", "5", "--queue", file}).code, 0);
   ASSERT_EQ(Plan("L"), 1);

@@ -65,6 +65,13 @@ TEST(CommandWords, TwoBooksAtOnceAreBadInput) {
 
 using OnABook = Works;
 
+TEST_F(OnABook, WhatOneMayNotDoNamesTheRolesThatMay) {
+  const Ran ran = As("clerk", {"saw", "ticket", "--bin", "B", "--dealer", "D", "--ticket", "T", "--mass", "480", "--per-kg", "0.25"});
+  EXPECT_EQ(ran.err, "heatkeep: you may not do this: scrap_ticket\n"
+                     "  it is the work of planner or quality; whoever keeps the book gives roles with `heatkeep book person add`\n");
+  EXPECT_TRUE(Has(As("clerk", {"plan", "cancel", "1", "--reason", "x"}).err, "it is the work of planner;"));
+}
+
 TEST_F(OnABook, NobodyButTheRoleDoesItsWork) {
   const std::string before = Digest();
   const std::string cuts = File("A.csv", "order,line,section,grade,length,quantity\nO1,10,round 80,42CrMo4,1,1\n");
