@@ -13,10 +13,16 @@ create function guard.count_papers(p_lot bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_best papers;
+  v_before papers;
 begin
+  select papers into v_before from lot where lot_id = p_lot for update;
   select max(d.type) into v_best from document_lot n join document d using (document_id) where n.lot_id = p_lot and d.accepted_by is not null
     and not exists (select from document o where o.replaces_id = d.document_id and o.accepted_by is not null);
   update lot set papers = coalesce(v_best, 'none'), papers_state = (case when v_best is null then 'awaited' else 'here' end)::papers_state where lot_id = p_lot;
+  -- what was promised for its papers is planned anew when they are weaker now
+  if coalesce(v_best, 'none') < v_before then
+    perform guard.drop_promise(piece_id, 'its papers are ' || coalesce(v_best::text, 'awaited') || ' now') from piece where lot_id = p_lot and length_nm > 0;
+  end if;
 end $$;
 
 -- The document and what it says of its lots; heat, section, condition and grade must agree with the metal.

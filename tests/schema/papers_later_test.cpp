@@ -60,12 +60,16 @@ TEST_F(PapersLater, AReplacedDocumentIsKeptBesideTheNewOneAndNamesWhatItWentWith
   shop.AddLine({.length = 250, .quantity = 10, .grade = "1.4404", .round = 50});
   const std::string rest = shop.Record(tags[0], {Trim(), Good(10, 250)}, DropLeft(1468)).at("drop_tag");
   shop.Ship("D1", 10);
+  shop.AddLine({.length = 250, .quantity = 10, .order = "O2", .grade = "1.4404", .round = 50});
+  shop.Promise(tags[1], {{.count = 10, .length = 250, .order = "O2"}});
+  ASSERT_EQ(shop.Number("select count(*) as n from api.promises where state = 'live'"), 1);
   Json newer = Document("C1", "R5512");
   newer["type"] = "2.2";
   EXPECT_EQ(Code([&] { DoBody(shop.quality, "replace_document", newer); }), "HK026");
   newer["reason"] = "issued as 3.1 by mistake";
   const Json touched = DoBody(shop.quality, "replace_document", newer);
   EXPECT_EQ(touched.at("version"), 2);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.promises where state = 'live'"), 0);  // O2 asks for 3.1
   EXPECT_EQ(touched.at("pieces").size(), 7u);
   EXPECT_EQ(touched.at("shipments"), Json::array({"D1"}));
   EXPECT_EQ(shop.Word("select string_agg(version || ' ' || type || case when replaced then ' replaced' else '' end, ', ' order by version) as w from api.documents"),

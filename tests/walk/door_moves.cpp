@@ -23,7 +23,7 @@ select jsonb_build_object('purchase_order', pg_temp.one('{P1,P2,P3}'), 'supplier
 select jsonb_build_object('purchase_order', purchase_order, 'purchase_line', e.line, 'order', l."order", 'line', l.line, 'bars', pg_temp.upto(3)) from book.purchase_line e join w_line l
   on l.section_id = e.section_id order by random() limit 1)"},
       {"file_document", 10, R"(
-select jsonb_build_object('issuer', mill, 'number', pg_temp.word('C'), 'type', pg_temp.one('{3.1,3.1,2.2}'), 'issued_on', '2026-01-02', 'file_base64', 'aGVhdA==', 'lots', jsonb_build_array(
+select jsonb_build_object('issuer', mill, 'number', pg_temp.word('C'), 'type', pg_temp.one('{3.1,3.1,2.2}'), 'issued_on', '2026-01-02', 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==', 'lots', jsonb_build_array(
   jsonb_build_object('heat', heat, 'section', section, 'condition', condition, 'grade', grade, 'heat_analysis', jsonb_build_object('C', pg_temp.one('{410000,900000}')),
   'tests', '[{"property": "Rm", "value_milli": 900000, "unit": "MPa"}]'::jsonb))) from w_piece where awaited order by random() limit 1)"},
       {"file_papers", 5, R"(
