@@ -12,9 +12,11 @@ struct Rule {
 
 constexpr Rule kRules[] = {
     {"a piece is promised twice", "select tag as w from api.promises where state = 'live' group by tag having count(*) > 1"},
-    {"a live promise is of held, quarantined or frozen metal, or of metal whose papers are awaited",
-     "select format('%s (%s, %s)', e.tag, e.state, guard.blocked_words(e.piece_id)) as w from api.promises r join book.piece e using (tag) where r.state = 'live' and e.state <> 'at saw'"
-     " and guard.blocked_words(e.piece_id) is not null"},
+    // a place that is being counted gives nothing, but what was promised stays promised
+    {"a live promise is of held or quarantined metal, or of metal whose papers are awaited",
+     "select format('%s (%s, %s)', e.tag, e.state, guard.blocked_words(e.piece_id)) as w from api.promises r join book.piece e using (tag) join book.lot l using (lot_id)"
+     " where r.state = 'live' and e.state <> 'at saw' and (guard.hold_words(e.piece_id) is not null or guard.quarantine_words(e.piece_id) is not null"
+     " or (l.papers_state = 'awaited' and l.at_risk_by is null))"},
     {"a live promise is of metal that is gone", "select e.tag as w from api.promises r join book.piece e using (tag) where r.state = 'live' and e.length_nm = 0"},
     {"a plan wants a piece that is not promised to it",
      "select f.layout_id::text as w from book.layout f where f.state = 'promised' and not exists (select from book.promise r where r.layout_id = f.layout_id and r.state = 'live')"},
