@@ -110,6 +110,14 @@ TEST_F(Receiving, UnknownNamesAreRefusedEachWithItsCode) {
   EXPECT_EQ(Code([&] { Line({.length = -6000}); }), "HK026");
 }
 
+// One bar of impossible length would make every sum over its heat fail.
+TEST_F(Receiving, AmountsThatCannotBeAreRefused_HK026) {
+  EXPECT_EQ(Code([&] { Line({.length = 1'000'001}); }), "HK026");
+  EXPECT_EQ(Code([&] { Line({.round = 3001}); }), "HK026");
+  EXPECT_EQ(Code([&] { Line({.count = 10'001}); }), "HK026");
+  EXPECT_EQ(Code([&] { Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "C45E", "cents_per_tonne": 9000000000000000, "scrap_cents_per_tonne": 0}]})"}); }), "HK026");
+}
+
 TEST_F(Receiving, APlaceTakesNoLongerOrHeavierThanItsLimits_HK033) {
   EXPECT_EQ(Code([&] { Line({.length = 6501}); }), "HK033");
   EXPECT_EQ(Code([&] { Line({.length = 1001, .place = "B1-2"}); }), "HK033");
