@@ -175,6 +175,14 @@ std::string CheckedRows::Text(std::string_view column) const {
   return text;
 }
 
+std::string CheckedRows::Typed() const {
+  const TableRow& row = table_.rows[row_];
+  if (!row.raw.empty()) return row.raw;
+  std::string text;
+  for (std::size_t i = 0; i < row.cells.size(); ++i) text += (i == 0 ? "" : "\t") + row.cells[i];
+  return text;
+}
+
 std::string CheckedRows::CellOf(std::string_view column) const {
   const std::string& sheet = table_.facts.sheet;
   if (sheet.empty()) return {};

@@ -39,6 +39,9 @@ class CheckedRows {
   // The cell without blanks at its ends, numbers with the file's decimal mark; empty when the file has no such column.
   std::string Text(std::string_view column) const;
 
+  // The whole row as it was typed; of a spreadsheet its cells with tabs between them.
+  std::string Typed() const;
+
   CellKind Kind(std::string_view column) const;  // Text when the file has no such column
 
   // The same; empty is a problem.

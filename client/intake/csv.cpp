@@ -39,6 +39,7 @@ class RowTaker {
         return std::nullopt;
       }
     } while (TakeIf(delimiter_));
+    row.raw = text_.substr(begin, at_ - begin);
     TakeLineEnd();
     return row;
   }

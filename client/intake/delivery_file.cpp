@@ -28,9 +28,14 @@ DeliveryFileRow ReadRow(CheckedRows& file) {
   row.supplier = file.Needed("supplier", "who delivered");
   row.order = file.Text("order");
   row.received = file.Value("received", std::string(), ReadIsoDateOrTime);
+  row.order_line = file.Text("order_line");
   row.line = file.Text("line");
+  row.slip_line = file.Text("slip_line");
   row.mill = file.Needed("mill", "who made the metal");
   ReadHeat(file, row);
+  row.tag_heat = HeatCell(file, "tag_heat");
+  row.slip_heat = HeatCell(file, "slip_heat");
+  row.certificate_heat = HeatCell(file, "certificate_heat");
   row.grade = file.Needed("grade", "a grade like 42CrMo4");
   row.section = SectionCell(file);
   row.condition = NormalCondition(file.Text("condition"));
@@ -44,12 +49,21 @@ DeliveryFileRow ReadRow(CheckedRows& file) {
   row.weighed = file.Value("weighed", std::optional<Mass>(),
                            [&file](const std::string& cell) { return ReadMass(cell, file.DecimalMark()); });
   row.place = file.Text("place");
+  row.bundle = file.Text("bundle");
+  if (!row.bundle.empty()) file.Once("bundle", row.bundle);
   row.papers_awaited = file.Word("papers", {"awaited", "none"}) == "awaited";
   row.price_per_kg = PriceCell(file);
   row.owner = file.Text("owner");
+  row.owner_ref = file.Text("owner_ref");
+  if (!file.Text("rests").empty()) row.rests = file.Word("rests", {"return", "scrap", "ask"});
+  row.chips = file.Text("chips");
+  if (row.owner.empty() && !(row.owner_ref.empty() && row.rests.empty() && row.chips.empty()))
+    file.Problem("owner is empty, and there is an owner's reference or rule", "whose metal it is");
   row.ends = EndsCell(file, 0);
   row.mark = MarkCell(file);
-  row.doubt = DoubtCell(file, row.length);
+  row.measured_with = file.Text("measured_with");
+  const Length doubt = DoubtCell(file, row.length);
+  if (row.measured_with.empty() || !file.Text("doubt").empty()) row.doubt = doubt;
   return row;
 }
 
@@ -60,11 +74,16 @@ FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::st
                                           {{"note", true},
                                            {"supplier", true},
                                            {"order"},
+                                           {"order_line"},
                                            {"received"},
                                            {"line"},
+                                           {"slip_line"},
                                            {"mill", true},
                                            {"heat", true},
                                            {"read_from", true},
+                                           {"tag_heat"},
+                                           {"slip_heat"},
+                                           {"certificate_heat"},
                                            {"grade", true},
                                            {"section", true, true, kLengthUnit},
                                            {"condition"},
@@ -73,12 +92,17 @@ FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::st
                                            {"slip_count"},
                                            {"weighed", false, true, "kg"},
                                            {"place"},
+                                           {"bundle"},
                                            {"papers"},
                                            {"price", false, true, "money a kg"},
                                            {"owner"},
+                                           {"owner_ref"},
+                                           {"rests"},
+                                           {"chips"},
                                            {"ends"},
                                            {"mark"},
-                                           {"doubt", false, true, kLengthUnit}},
+                                           {"doubt", false, true, kLengthUnit},
+                                           {"measured_with"}},
                                           how, ReadRow);
 }
 

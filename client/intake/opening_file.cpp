@@ -34,6 +34,7 @@ class LookAlikes {
 OpeningFileRow ReadRow(CheckedRows& file, LookAlikes& look_alikes) {
   OpeningFileRow row;
   row.line_in_file = file.Line();
+  row.raw = file.Typed();
   row.old_tag = file.Needed("old_tag", "the piece's name in the old list");
   if (!row.old_tag.empty()) file.Once("old_tag", row.old_tag);
   row.kind = KindCell(file);

@@ -20,6 +20,7 @@ namespace heatkeep::intake {
 
 struct OpeningFileRow {
   int line_in_file = 0;
+  std::string raw;  // the row as it was typed
   std::string old_tag;
   PieceKind kind = PieceKind::Bar;
   std::string mill, heat;

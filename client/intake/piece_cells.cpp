@@ -63,9 +63,9 @@ int WholeCell(CheckedRows& file, std::string_view column, int least, int most, i
                     [=](const std::string& cell) { return static_cast<int>(ReadWhole(cell, least, most)); });
 }
 
-std::string HeatCell(CheckedRows& file) {
-  const CellKind kind = file.Kind("heat");
-  std::string heat = file.Value("heat", std::string(), [kind](const std::string& cell) {
+std::string HeatCell(CheckedRows& file, std::string_view column) {
+  const CellKind kind = file.Kind(column);
+  std::string heat = file.Value(column, std::string(), [kind](const std::string& cell) {
     const char* as_marked = "the heat as marked on the metal, in a column formatted as text";
     if (SpreadsheetAte(cell)) throw BadText(Quoted(cell) + " is a number a spreadsheet made of a heat like 123E3", as_marked);
     if (kind == CellKind::PaddedNumber) throw BadText(Quoted(cell) + " is a number that only its format shows with zeros in front", as_marked);
@@ -73,7 +73,7 @@ std::string HeatCell(CheckedRows& file) {
     return cell;
   });
   if (kind == CellKind::Number && !heat.empty()) {
-    file.Warn("heat " + Quoted(heat) + " is a number in the sheet: zeros in front of it would be lost; look at the metal, and format the column as text", "heat");
+    file.Warn("heat " + Quoted(heat) + " is a number in the sheet: zeros in front of it would be lost; look at the metal, and format the column as text", column);
   }
   return heat;
 }

@@ -28,7 +28,7 @@ Section SectionCell(CheckedRows& file);                       // column section,
 Length LengthCell(CheckedRows& file);                         // column length, needed, over 0
 Length OptionalLengthCell(CheckedRows& file, std::string_view column);  // empty: 0
 int WholeCell(CheckedRows& file, std::string_view column, int least, int most, int otherwise);
-std::string HeatCell(CheckedRows& file);                      // column heat as it stands; what a spreadsheet made of it is refused, a number warned of
+std::string HeatCell(CheckedRows& file, std::string_view column = "heat");  // as it stands; what a spreadsheet made of it is refused, a number warned of
 std::optional<Money> PriceCell(CheckedRows& file);            // column price: money per kg, at most 2 decimals
 Papers PapersCell(CheckedRows& file);                         // column papers
 int EndsCell(CheckedRows& file, int otherwise);               // column ends: 0, 1 or 2

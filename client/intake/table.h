@@ -33,6 +33,7 @@ struct TableRow {
   int line = 0;  // of the file or the sheet, from 1; of a CSV row where it begins
   std::vector<std::string> cells;
   std::vector<CellKind> kinds;  // empty: all text; else as many as cells
+  std::string raw = {};         // of a CSV the row as it was typed, without its line end
 };
 
 struct Table {

@@ -158,5 +158,46 @@ TEST_F(Receive, AnswersWithEveryTagAsJson) {
   EXPECT_EQ(Broken(), "");
 }
 
+// Slip: 12 x round 80 x 6 000, heat K3317, 2 841.0 kg. On the lorry 11; one is stencilled K3371. The certificate names K3317 only.
+// Common practice of the trade, no source; figures by hand: 39.458 kg/m x 6 m = 236.75 kg a bar.
+TEST_F(Receive, AShortDeliveryWithOneBarOfAnotherHeatIsTakenInClaimedAndCertifiedByFiles) {
+  const Ran ran = Take(
+      "note,supplier,slip_line,mill,heat,read_from,slip_heat,grade,section,condition,length,count,slip_count,place\n"
+      "S-77,Vandrek,1,Vandrek,K3317,metal,K3317,42CrMo4,round 80,+QT,6000,10,12,B1-1\n"
+      "S-77,Vandrek,1,Vandrek,K3371,metal,K3317,42CrMo4,round 80,+QT,6000,1,,QUAR\n");
+  EXPECT_EQ(ran.code, 0) << ran;
+  EXPECT_EQ(ran.out,
+            "note S-77, line 2: counted 10, the slip says 12\n"
+            "note S-77, line 3: the heats disagree: metal K3371, slip K3317 - QUARANTINED\n"
+            "11 pieces taken in, 2 604 kg by theory, 1 of them quarantined\n");
+  const Ran papers = As("quality", {"certificate", "add", File("c.csv", "number,type,issuer,heat,section,grade,condition,issued\n"
+                                                                       "C/1,3.1,Vandrek,K3317,round 80,42CrMo4,+QT,2026-01-05\n")});
+  EXPECT_EQ(papers.code, 0) << papers;
+  EXPECT_EQ(Number("select sum(length_nm)::bigint as n from api.candidates"), 60000 * kMm);
+  EXPECT_EQ(Number("select sum(theoretical_mass_g)::bigint as n from book.receipt_line where stopped is null"), 2'367'504);
+  EXPECT_EQ(Number("select sum(mass_g)::bigint as n from api.stock_on_hand where blocked like 'quarantine%'"), 236'750);
+  EXPECT_EQ(As("clerk", {"receipt", "claims", "S-77"}).out,
+            "Vandrek  S-77  1  short 1: the slip says 12 bars round 80 42CrMo4 of 6000 mm, 11 came (236.75 kg by theory)\n"
+            "Vandrek  S-77  3  1 bars round 80 42CrMo4 of 6000 mm not as ordered: the heats disagree: metal K3371, slip K3317 (236.75 kg by theory)\n");
+}
+
+TEST_F(Receive, TheDeviceTellsTheDoubtAndAStrapIsABundle) {
+  ASSERT_EQ(As("quality", {"device", "add", "tape 7", "--kind", "tape", "--site", "main"}).code, 0);
+  ASSERT_EQ(As("quality", {"device", "calibrate", "tape 7", "--on", "2026-01-02", "--due", "2099-01-01", "--doubt", "2 mm", "--certificate", "K 7"}).code, 0);
+  const Ran ran = Take(
+      "note,supplier,mill,heat,read_from,grade,section,length,count,place,bundle,measured_with,owner,owner_ref,rests\n"
+      "S-78,Ister,Vandrek,K1,tag,42CrMo4,round 80,6000,3,B1-1,S-12,tape 7,Ister,IS-9,return\n");
+  EXPECT_EQ(ran.code, 0) << ran;
+  EXPECT_EQ(Number("select min(doubt_nm) as n from book.piece"), 2 * kMm);
+  EXPECT_EQ(Word("select bundle || ' ' || bars as w from api.bundles where strapped"), "S-12 3");
+  EXPECT_EQ(Word("select distinct owner || ' ' || owner_ref || ' ' || rests_rule as w from api.customer_property"), "Ister IS-9 return");
+}
+
+TEST_F(Receive, TheOpeningBalanceKeepsEachRowAsItWasTyped) {
+  const Ran ran = As("clerk", {"opening", File("o.csv", "old_tag;kind;grade;section;length;heat\nI3;drop;42CrMo4; 80 ;\"1100\";\n")});
+  EXPECT_EQ(ran.code, 0) << ran;
+  EXPECT_EQ(Word("select raw_text as w from api.receipts"), "I3;drop;42CrMo4; 80 ;\"1100\";");
+}
+
 }  // namespace
 }  // namespace heatkeep::command
