@@ -80,19 +80,20 @@ grant select on all tables in schema api to heatkeep_owner;
 -- The stock side. Anybody: what is damaged, found without a mark or photographed, and what is known of it.
 grant execute on function api.record_damage(uuid, jsonb), api.found_piece(uuid, jsonb), api.add_photo(uuid, jsonb), api.file_bytes(text)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
-grant select on api.bundles, api.transfers, api.devices, api.photos, api.piece_notes, api.claims, api.papers_awaited, api.waiting_for_papers,
+grant select on api.label_queue, api.bundles, api.transfers, api.devices, api.photos, api.piece_notes, api.claims, api.papers_awaited, api.waiting_for_papers,
   api.expected, api.outside_trips, api.customer_returns, api.counts, api.look_alikes, api.customer_property, api.rules
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant select on api.count_differences, api.stock_value to heatkeep_planner, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.papers_of(bigint), guard.limit_words(bigint), guard.late_words(timestamptz, timestamptz, text),
-  guard.delivered(text, text), guard.worth_cents(bigint, bigint), guard.count_differences(bigint)
+  guard.delivered(text, text), guard.put_right_words(text), guard.worth_cents(bigint, bigint), guard.count_differences(bigint)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Clerk: bundles, other sites, what turns up, labels, counting, papers to be filed and chased, metal that goes back.
 grant execute on function api.make_bundle(uuid, jsonb), api.open_bundle(uuid, jsonb), api.move_bundle(uuid, jsonb), api.send_to_site(uuid, jsonb),
   api.receive_transfer(uuid, jsonb), api.found_again(uuid, jsonb), api.reprint_label(uuid, jsonb), api.count_seen(uuid, jsonb),
+  api.label_printed(uuid, jsonb), api.label_failed(uuid, jsonb),
   api.file_papers(uuid, jsonb), api.chase_papers(uuid, jsonb), api.customer_return(uuid, jsonb), api.return_to_supplier(uuid, jsonb) to heatkeep_clerk;
 -- Saw: bundles and labels.
-grant execute on function api.open_bundle(uuid, jsonb), api.make_bundle(uuid, jsonb), api.reprint_label(uuid, jsonb) to heatkeep_saw;
+grant execute on function api.label_printed(uuid, jsonb), api.label_failed(uuid, jsonb), api.open_bundle(uuid, jsonb), api.make_bundle(uuid, jsonb), api.reprint_label(uuid, jsonb) to heatkeep_saw;
 -- Planner: what is ordered and came over, whole pieces that leave, places that are counted.
 grant execute on function api.decide_over(uuid, jsonb), api.sign_opening(uuid, jsonb), api.expect_delivery(uuid, jsonb), api.promise_expected(uuid, jsonb),
   api.sell(uuid, jsonb), api.return_to_owner(uuid, jsonb), api.buy_over(uuid, jsonb), api.send_outside(uuid, jsonb), api.freeze_place(uuid, jsonb),
@@ -101,7 +102,7 @@ grant execute on function api.decide_over(uuid, jsonb), api.sign_opening(uuid, j
 grant execute on function api.sign_opening(uuid, jsonb), api.accept_document(uuid, jsonb), api.replace_document(uuid, jsonb), api.define_limits(uuid, jsonb),
   api.chase_papers(uuid, jsonb), api.condemn_hold(uuid, jsonb), api.downgrade(uuid, jsonb), api.reestablish_identity(uuid, jsonb),
   api.send_outside(uuid, jsonb), api.back_from_outside(uuid, jsonb), api.return_to_supplier(uuid, jsonb), api.add_device(uuid, jsonb),
-  api.calibrate_device(uuid, jsonb) to heatkeep_quality;
+  api.calibrate_device(uuid, jsonb), api.reverse_receipt(uuid, jsonb) to heatkeep_quality;
 -- Owner: differences above the limit, metal that is lost.
 grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, jsonb), api.define_limits(uuid, jsonb), api.add_device(uuid, jsonb) to heatkeep_owner;
 -- Papers passed on, and the values they say.

@@ -3,7 +3,7 @@
 #include "client/command/book_names.h"
 #include "client/command/receive_command.h"
 #include "client/command/section_json.h"
-#include "client/gateway/deeds.h"
+#include "client/gateway/stock_deeds.h"
 #include "client/intake/certificates_file.h"
 #include "client/intake/file_bytes.h"
 
@@ -43,7 +43,7 @@ std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& ro
 
 }  // namespace
 
-int RunCertificateAdd(const BookCall& call, const TableFile& file) {
+int RunCertificates(const BookCall& call, const TableFile& file, CertificateDeed deed, const std::string& reason) {
   return WithBook(call, [&](Connection& connection) {
     const std::string bytes = intake::FileBytes(file.path);
     const auto read = intake::ReadCertificatesFile(bytes, file.path, file.How());
@@ -57,17 +57,26 @@ int RunCertificateAdd(const BookCall& call, const TableFile& file) {
     if (!names.problems().empty()) return RefuseFile(call.err, names.problems());
     call.err << intake::ProblemsText(read.warnings);
     Deeds deeds(connection);
+    StockDeeds stock(connection);
+    const std::string word = deed == CertificateDeed::FileAndAccept ? "certificate" : deed == CertificateDeed::File ? "papers" : "replaced";
     std::size_t lots = 0, filed = 0, again = 0;
     Transaction whole(connection);
-    for (const Json& document : DocumentsOf(read.rows)) {
+    for (Json document : DocumentsOf(read.rows)) {
       const std::string part = document["issuer"].get<std::string>() + " " + document["number"].get<std::string>();
-      const Json answer = deeds.FileDocument(RequestOfFile(connection, "certificate", file.Part(part), bytes), document);
+      const RequestNumber request = RequestOfFile(connection, word, file.Part(part), bytes);
+      if (deed == CertificateDeed::Replace) document["reason"] = reason;
+      const Json answer = deed == CertificateDeed::FileAndAccept ? deeds.FileDocument(request, document)
+                          : deed == CertificateDeed::File        ? stock.FilePapers(request, document)
+                                                                 : stock.ReplaceDocument(request, document);
+      if (deed == CertificateDeed::Replace)
+        call.out << part << ", version " << answer["version"] << ": went with " << answer["pieces"].size() << " pieces, " << answer["shipments"].size() + answer["sold"].size()
+                 << " shipments\n";
       (answer.contains("again") ? again : filed) += 1;
-      lots += answer["lots"].get<std::size_t>();
+      lots += document["lots"].size();
     }
     whole.Commit();
     if (again > 0) call.out << again << " documents were filed before from this file: nothing was added\n";
-    else call.out << filed << " documents filed for " << lots << " lots\n";
+    else call.out << filed << " documents filed for " << lots << " lots" << (deed == CertificateDeed::File ? "; they wait until quality accepts them" : "") << '\n';
     return 0;
   });
 }

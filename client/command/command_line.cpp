@@ -193,8 +193,13 @@ void AddFiles(CLI::App& root, Words& words) {
   opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* certificate = root.add_subcommand("certificate", "inspection documents")->require_subcommand(1);
-  AddTableCommand(*certificate, words, "add", "file typed documents",
-                  [&words](const TableFile& file) { return RunCertificateAdd(words.Call(), file); });
+  for (const auto& [verb, help, deed] : {std::tuple{"add", "file typed documents that quality has looked at", CertificateDeed::FileAndAccept},
+                                         {"file", "file typed documents; their lots wait until quality accepts them", CertificateDeed::File}})
+    AddTableCommand(*certificate, words, verb, help, [&words, deed](const TableFile& file) { return RunCertificates(words.Call(), file, deed, {}); });
+  auto why = Kept<std::string>();
+  AddTableCommand(*certificate, words, "replace", "documents that their issuer has corrected; both versions are kept", [&words, why](const TableFile& file) {
+    return RunCertificates(words.Call(), file, CertificateDeed::Replace, *why);
+  })->add_option("--reason", *why, "why the issuer replaced them")->required();
   AddCertificate(*certificate, words);
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
   AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
@@ -226,30 +231,6 @@ void AddStock(CLI::App& root, Words& words) {
     words.work = [&words, grade, section, json] { return RunStock(words.Call(), *grade, *section, *json); };
   });
 
-  using TwoTexts = int (*)(const BookCall&, const std::string&, const std::string&);
-  const auto two = [&](const std::string& name, const std::string& help, const std::string& first, const std::string& second, TwoTexts run) {
-    CLI::App* app = root.add_subcommand(name, help);
-    auto a = Kept<std::string>(), b = Kept<std::string>();
-    app->add_option(first, *a)->required();
-    app->add_option(second, *b)->required();
-    app->callback([&words, a, b, run] { words.work = [&words, a, b, run] { return run(words.Call(), *a, *b); }; });
-  };
-  two("quarantine", "stop a piece: heatkeep quarantine TAG --reason WORDS", "tag", "--reason", RunQuarantine);
-  two("release", "free a piece: heatkeep release TAG --evidence WORDS", "tag", "--evidence", RunRelease);
-  two("putaway", "put a piece in a place: heatkeep putaway TAG PLACE", "tag", "place", RunPutAway);
-
-  CLI::App* hold = root.add_subcommand("hold", "hold a heat or a piece, or lift a hold")->require_subcommand(1);
-  for (const std::string scope : {"heat", "lot", "piece", "certificate", "receipt"}) {
-    CLI::App* place = hold->add_subcommand(scope, "hold a " + scope + " from now on");
-    auto ref = Kept<std::string>(), mill = Kept<std::string>(), reason = Kept<std::string>();
-    place->add_option("ref", *ref, scope == "heat" ? "the heat number" : scope == "certificate" || scope == "receipt" ? "its number" : "the tag")->required();
-    if (scope == "heat") place->add_option("--mill", *mill, "only of this mill");
-    if (scope == "certificate" || scope == "receipt") place->add_option("--of", *mill, "its issuer or supplier")->required();
-    place->add_option("--reason", *reason, "why")->required();
-    place->callback([&words, scope, ref, mill, reason] {
-      words.work = [&words, scope, ref, mill, reason] { return RunHold(words.Call(), scope, *ref, *mill, *reason); };
-    });
-  }
   CLI::App* conflict = root.add_subcommand("conflict", "what was recorded against a rule, for a person to decide")->require_subcommand(1);
   CLI::App* list = conflict->add_subcommand("list", "open ones first");
   list->add_flag("--json", *json, "as JSON");
@@ -264,12 +245,6 @@ void AddStock(CLI::App& root, Words& words) {
   close->callback([&words, which, decision, free] {
     words.work = [&words, which, decision, free] { return RunConflictClose(words.Call(), *which, *decision, *free); };
   });
-  CLI::App* lift = hold->add_subcommand("lift", "lift a hold by its number");
-  auto number = Kept<std::int64_t>();
-  auto evidence = Kept<std::string>();
-  lift->add_option("hold", *number, "its number")->required();
-  lift->add_option("--evidence", *evidence, "what shows that it may be used")->required();
-  lift->callback([&words, number, evidence] { words.work = [&words, number, evidence] { return RunLift(words.Call(), *number, *evidence); }; });
 }
 
 void AddAllocate(CLI::App& root, Words& words) {
@@ -363,11 +338,14 @@ void AddSawing(CLI::App& root, Words& words) {
   CLI::App* ship = root.add_subcommand("ship", "cut pieces leave: heatkeep ship ORDER/LINE=COUNT... --note N --customer C");
   auto note = Kept<std::string>(), customer = Kept<std::string>();
   auto lines = Kept<std::vector<std::string>>();
-  ship->add_option("lines", *lines, "ORDER/LINE=COUNT")->required();
+  ship->add_option("lines", *lines, "ORDER/LINE=COUNT, or ORDER/LINE=COUNT=HEAT,HEAT where several heats leave")->required();
   ship->add_option("--note", *note, "delivery note")->required();
   ship->add_option("--customer", *customer)->required();
-  ship->callback([&words, note, customer, lines] {
-    words.work = [&words, note, customer, lines] { return RunShip(words.Call(), *note, *customer, *lines); };
+  auto true_at = Kept<std::string>(), device = Kept<std::string>();
+  ship->add_option("--true-at", *true_at, "when they really left, if earlier: 2026-03-04T22:15");
+  ship->add_option("--device", *device, "where it is entered");
+  ship->callback([&words, note, customer, lines, true_at, device] {
+    words.work = [&words, note, customer, lines, true_at, device] { return RunShip(words.Call(), {*note, *customer, *true_at, *device, *lines}); };
   });
 }
 
@@ -407,6 +385,8 @@ void AddReports(CLI::App& root, Words& words) {
 void AddStockSide(CLI::App& root, Words& words) {
   const Later later = [&words](std::function<int(const BookCall&)> run) { words.work = [&words, run = std::move(run)] { return run(words.Call()); }; };
   AddDoorDeeds(root, later);
+  AddStopDeeds(root, later);
+  AddMendingDeeds(root, later);
   AddRackDeeds(root, later);
   AddPieceDeeds(root, later);
 }

@@ -7,6 +7,7 @@
 #include "client/command/planned_cut.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/tag.h"
 
@@ -125,13 +126,18 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
   });
 }
 
-int RunShip(const BookCall& call, const std::string& note, const std::string& customer, const std::vector<std::string>& lines) {
+int RunShip(const BookCall& call, const ShipOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    Json shipment = {{"note", note}, {"customer", customer}, {"lines", Json::array()}};
-    for (const std::string& text : lines) {
-      const auto [name, count] = ReadDone(text);
+    Json shipment = {{"note", options.note}, {"customer", options.customer}, {"lines", Json::array()}};
+    if (!options.true_at.empty()) shipment["true_at"] = ReadIsoDateOrTime(options.true_at);
+    if (!options.device.empty()) shipment["device"] = options.device;
+    for (const std::string& text : options.lines) {
+      const auto first = text.find('='), second = first == std::string::npos ? first : text.find('=', first + 1);
+      const auto [name, count] = ReadDone(text.substr(0, second));
       const auto slash = name.rfind('/');
       shipment["lines"].push_back({{"order", name.substr(0, slash)}, {"line", name.substr(slash + 1)}, {"count", count}});
+      for (std::size_t at = second; at != std::string::npos; at = text.find(',', at + 1))
+        shipment["lines"].back()["heats"].push_back(text.substr(at + 1, text.find(',', at + 1) - at - 1));
     }
     const Json answer = Deeds(connection).Ship(NewRequest(), shipment);
     for (const Json& l : answer["lines"])

@@ -30,7 +30,13 @@ struct CutOptions {
 // promised to the plan (held, quarantined, cancelled) are named and not cut.
 int RunCutRecord(const BookCall& call, const CutOptions& options);
 
-// heatkeep ship --note N --customer C ORDER/LINE=COUNT...
-int RunShip(const BookCall& call, const std::string& note, const std::string& customer, const std::vector<std::string>& lines);
+// lines: "ORDER/LINE=COUNT" or, where pieces of several heats leave together, "ORDER/LINE=COUNT=HEAT,HEAT".
+struct ShipOptions {
+  std::string note, customer, true_at, device;
+  std::vector<std::string> lines;
+};
+
+// heatkeep ship --note N --customer C LINES...
+int RunShip(const BookCall& call, const ShipOptions& options);
 
 }  // namespace heatkeep::command

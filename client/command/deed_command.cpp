@@ -46,7 +46,14 @@ Json ValueOf(const DeedWord& word, const std::vector<std::string>& said) {
   return nullptr;
 }
 
+bool SaysNothing(const Json& value) { return value.is_null() || (value.is_array() && value.empty()); }
+
 std::string Filled(const std::string& says, const Json& answer) {
+  if (const std::size_t from = says.find('['), to = says.find(']'); from < to && to != std::string::npos) {
+    const std::size_t key = says.find('{', from) + 1;
+    const bool shown = !SaysNothing(answer.value(says.substr(key, says.find('}', key) - key), Json()));
+    return Filled(says.substr(0, from) + (shown ? says.substr(from + 1, to - from - 1) : "") + says.substr(to + 1), answer);
+  }
   std::string text;
   for (std::size_t at = 0; at < says.size();) {
     const std::size_t open = says.find('{', at), close = says.find('}', open == std::string::npos ? at : open);
@@ -95,7 +102,8 @@ CLI::App& Noun(CLI::App& root, const std::string& name, const std::string& help)
 
 void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
   CLI::App* app = noun.add_subcommand(deed.verb, deed.help);
-  app->footer("example: heatkeep " + noun.get_name() + " " + deed.verb + " " + deed.example);
+  // a deed of the root itself has no noun: heatkeep putaway
+  app->footer("example: heatkeep " + (noun.get_parent() ? noun.get_name() + " " : "") + deed.verb + " " + deed.example);
   auto said = std::make_shared<Said>();
   said->words.resize(deed.words.size());
   for (std::size_t i = 0; i < deed.words.size(); ++i) {

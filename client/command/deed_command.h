@@ -32,7 +32,7 @@ struct DeedWords {
   std::string verb, help, example;  // example: what follows "heatkeep NOUN VERB"
   DeedMethod method;
   std::vector<DeedWord> words;
-  std::string says;                                // "{tag} is in {place}": {..} from the answer; lengths in mm, masses in kg
+  std::string says;                                // {..} from the answer, lengths in mm, masses in kg; [..] only where its {..} says something
   std::function<Json(Json)> shape = {};            // the body as the deed takes it, where that is not flat
 };
 
@@ -55,6 +55,8 @@ CLI::App& Noun(CLI::App& root, const std::string& name, const std::string& help)
 // All deeds of the stock side and their lists.
 void AddDoorDeeds(CLI::App& root, const Later& later);
 void AddRackDeeds(CLI::App& root, const Later& later);
+void AddStopDeeds(CLI::App& root, const Later& later);
+void AddMendingDeeds(CLI::App& root, const Later& later);
 void AddPieceDeeds(CLI::App& root, const Later& later);
 
 }  // namespace heatkeep::command

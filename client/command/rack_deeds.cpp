@@ -59,6 +59,13 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
   AddList(count, later, {"list", "counts, newest last", "counts", "count_id", {"place", "state", "counted_by", "approved_by", "tags", "counted_nm", "missing_nm", "difference_nm", "words"}, "place"});
   AddList(count, later, {"differences", "of counts that wait for approval", "count_differences", "place what tag", {"place", "what", "tag", "length_nm", "counted_nm", "difference_nm", "cents"}, "place"});
 
+  CLI::App& label = Noun(root, "label", "the queue of labels: every new tag has one that is to be printed");
+  AddDeed(label, later, {"printed", "they came out and are legible", "12 13 --printer gate", &StockDeeds::LabelPrinted,
+                         {{"jobs", "jobs", "their numbers", WordKind::Texts}, {"--printer", "printer", "which printer"}}, "{printed} printed; {waiting} wait"});
+  AddDeed(label, later, {"failed", "it did not come out; it stays in the queue", "12 --printer gate --reason \"no ribbon\"", &StockDeeds::LabelFailed,
+                         {{"job", "job", "its number", WordKind::Count}, {"--printer", "printer", "which printer"}, {"--reason", "reason", "what is wrong"}}, "label {job} of {tag} waits"});
+  AddList(label, later, {"list", "those that wait first", "label_queue", "printed job", {"job", "state", "tag", "kind", "why", "asked_by", "place", "printer", "printed_at", "words"}, "tag"});
+
   CLI::App& device = Noun(root, "device", "tapes, readouts and scales, and their calibrations");
   AddDeed(device, later, {"add", "enter one", "\"tape 7\" --kind tape --site main", &StockDeeds::AddDevice,
                           {{"name", "device", "as written on it"}, {"--kind", "kind", "tape, readout, scale, scanner or analyser"}, {"--site", "site", "where it is used"}}, "{device} is entered"});

@@ -25,14 +25,18 @@ Json PieceJson(const Row& row) {
                {"grade", row.grade},         {"section", SectionJson(row.section)},
                {"condition", row.condition}, {"length_nm", row.length.nm},
                {"count", row.count},         {"place", row.place},
-               {"owner", row.owner},         {"ends", row.ends},
-               {"doubt_nm", row.doubt.nm}};
+               {"owner", row.owner},         {"ends", row.ends}};
   if (row.price_per_kg) line["cents_per_tonne"] = CentsPerTonne(*row.price_per_kg);
   return line;
 }
 
 Json DeliveryLine(const intake::DeliveryFileRow& row) {
   Json line = PieceJson(row);
+  for (const auto& [key, text] : {std::pair{"slip_line", &row.slip_line}, {"order_line", &row.order_line}, {"tag_heat", &row.tag_heat},
+                                  {"slip_heat", &row.slip_heat}, {"certificate_heat", &row.certificate_heat}, {"bundle", &row.bundle},
+                                  {"owner_ref", &row.owner_ref}, {"rests", &row.rests}, {"chips", &row.chips}, {"measured_with", &row.measured_with}})
+    if (!text->empty()) line[key] = *text;
+  if (row.doubt) line["doubt_nm"] = row.doubt->nm;
   line["line"] = row.line.empty() ? std::to_string(row.line_in_file) : row.line;
   line["read_from"] = intake::ReadFromText(row.read_from);
   line["papers_state"] = row.papers_awaited ? "awaited" : "none";
@@ -70,6 +74,7 @@ void Say(std::ostream& out, const std::string& what, const Json& answer, Receive
   for (const Json& line : answer["lines"]) {
     sum.pieces += line["count"].get<std::int64_t>();
     sum.mass_g += line["theoretical_g"].get<std::int64_t>();
+    if (line.contains("warning") && !line["warning"].is_null()) out << what << ": " << line["warning"].get<std::string>() << '\n';
     if (!line["quarantined"].is_null()) sum.quarantined += line["count"].get<std::int64_t>();
     if (line["mismatch"].is_null()) continue;
     out << what << ", line " << line["line"].get<std::string>() << ": " << line["mismatch"].get<std::string>()
@@ -144,6 +149,8 @@ int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool
       if (names.problems().size() > problems) continue;
       Json line = PieceJson(row);
       line["line"] = std::to_string(row.line_in_file);
+      line["doubt_nm"] = row.doubt.nm;
+      line["raw"] = row.raw;
       line["old_tag"] = row.old_tag;
       line["kind"] = intake::PieceKindText(row.kind);
       line["read_from"] = intake::ReadFromText(row.heat.empty() ? intake::ReadFrom::None : row.read_from.value_or(intake::ReadFrom::Tag));

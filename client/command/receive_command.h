@@ -15,8 +15,10 @@ int RunReceive(const BookCall& call, const TableFile& file, bool json);
 // heatkeep opening FILE: the opening balance. With `leave_out` the good lines are taken without the bad.
 int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool json);
 
-// heatkeep certificate add FILE: inspection documents, typed.
-int RunCertificateAdd(const BookCall& call, const TableFile& file);
+enum class CertificateDeed { FileAndAccept, File, Replace };
+
+// heatkeep certificate add|file|replace FILE: inspection documents, typed. `reason` is for Replace.
+int RunCertificates(const BookCall& call, const TableFile& file, CertificateDeed deed, const std::string& reason);
 
 // heatkeep grades add FILE: the grade list; known ones stay as they are.
 int RunGradesAdd(const BookCall& call, const TableFile& file);

@@ -52,24 +52,6 @@ int RunStock(const BookCall& call, const std::string& grade, const std::string& 
   });
 }
 
-int RunHold(const BookCall& call, const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason) {
-  return WithBook(call, [&](Connection& connection) {
-    const Json answer = Deeds(connection).PlaceHold(NewRequest(), scope, ref, mill, reason);
-    call.out << "hold " << answer["hold_id"] << ": " << answer["pieces"] << " pieces stopped";
-    for (const Json& tag : answer["at_saw"]) call.out << "; AT A SAW NOW: " << tag.get<std::string>();
-    call.out << '\n';
-    return 0;
-  });
-}
-
-int RunLift(const BookCall& call, std::int64_t hold, const std::string& evidence) {
-  return WithBook(call, [&](Connection& connection) {
-    Deeds(connection).LiftHold(NewRequest(), hold, evidence);
-    call.out << "hold " << hold << " is lifted\n";
-    return 0;
-  });
-}
-
 int RunConflictList(const BookCall& call, bool json) {
   return WithBook(call, [&](Connection& connection) {
     Json rows = Json::array();
@@ -90,28 +72,6 @@ int RunConflictClose(const BookCall& call, std::int64_t conflict, const std::str
   return WithBook(call, [&](Connection& connection) {
     const Json answer = Deeds(connection).CloseConflict(NewRequest(), conflict, decision, free);
     call.out << "conflict " << conflict << " is closed, " << answer["freed"] << " cut pieces are free\n";
-    return 0;
-  });
-}
-
-int RunQuarantine(const BookCall& call, const std::string& tag, const std::string& reason) {
-  return WithBook(call, [&](Connection& connection) {
-    call.out << Deeds(connection).Quarantine(NewRequest(), tag, reason)["tag"].get<std::string>() << " is in quarantine\n";
-    return 0;
-  });
-}
-
-int RunRelease(const BookCall& call, const std::string& tag, const std::string& evidence) {
-  return WithBook(call, [&](Connection& connection) {
-    call.out << Deeds(connection).Release(NewRequest(), tag, evidence)["tag"].get<std::string>() << " is released\n";
-    return 0;
-  });
-}
-
-int RunPutAway(const BookCall& call, const std::string& tag, const std::string& place) {
-  return WithBook(call, [&](Connection& connection) {
-    const Json answer = Deeds(connection).PutAway(NewRequest(), tag, place);
-    call.out << answer["tag"].get<std::string>() << " is in " << answer["place"].get<std::string>() << '\n';
     return 0;
   });
 }

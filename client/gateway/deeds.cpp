@@ -37,21 +37,8 @@ Json Deeds::DefineLimits(const RequestNumber& request, const Json& limits) {
 Json Deeds::PassOnDocument(const RequestNumber& request, const Json& passed) {
   return Call("pass_on_document($1, $2)", {request.text, passed.dump()});
 }
-Json Deeds::PutAway(const RequestNumber& request, const std::string& tag, const std::string& place) {
-  return Call("put_away($1, $2, $3)", {request.text, tag, place});
-}
 Json Deeds::Quarantine(const RequestNumber& request, const std::string& tag, const std::string& reason) {
   return Call("quarantine($1, $2, $3)", {request.text, tag, reason});
-}
-Json Deeds::Release(const RequestNumber& request, const std::string& tag, const std::string& evidence) {
-  return Call("release($1, $2, $3)", {request.text, tag, evidence});
-}
-Json Deeds::PlaceHold(const RequestNumber& request, const std::string& scope, const std::string& ref,
-                      const std::string& mill, const std::string& reason) {
-  return Call("place_hold($1, $2, $3, $4, $5)", {request.text, scope, ref, mill, reason});
-}
-Json Deeds::LiftHold(const RequestNumber& request, std::int64_t hold, const std::string& evidence) {
-  return Call("lift_hold($1, $2, $3)", {request.text, hold, evidence});
 }
 Json Deeds::CloseConflict(const RequestNumber& request, std::int64_t conflict, const std::string& words, bool free) {
   return Call("close_conflict($1, $2, $3, $4)", {request.text, conflict, words, free});

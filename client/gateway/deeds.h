@@ -36,15 +36,10 @@ class Deeds {
   Json DefineLimits(const RequestNumber& request, const Json& limits);
   Json PassOnDocument(const RequestNumber& request, const Json& passed);
 
-  Json PutAway(const RequestNumber& request, const std::string& tag, const std::string& place);
   Json CorrectLength(const RequestNumber& request, const std::string& tag, Length length, std::optional<Length> doubt,
                      const std::string& cause);
   Json Quarantine(const RequestNumber& request, const std::string& tag, const std::string& reason);
-  Json Release(const RequestNumber& request, const std::string& tag, const std::string& evidence);
-  Json PlaceHold(const RequestNumber& request, const std::string& scope, const std::string& ref, const std::string& mill,
-                 const std::string& reason);
   Json CloseConflict(const RequestNumber& request, std::int64_t conflict, const std::string& words, bool free);
-  Json LiftHold(const RequestNumber& request, std::int64_t hold, const std::string& evidence);
 
   Json AddCutList(const RequestNumber& request, const Json& cut_list);
   Json CommitPlan(const RequestNumber& request, const Json& plan);

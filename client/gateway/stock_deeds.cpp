@@ -6,10 +6,33 @@ Json StockDeeds::Call(const char* deed, const RequestNumber& request, const Json
   return Json::parse(connection_.Execute(std::string("select api.") + deed + "($1, $2)::text as answer", {request.text, body.dump()}).Only().Text("answer"));
 }
 
+Json StockDeeds::CallNamed(const char* deed, const RequestNumber& request, const Json& body, std::initializer_list<const char*> needed) {
+  Json all = body;
+  for (const char* key : needed)
+    if (!all.contains(key)) all[key] = nullptr;
+  std::string call = std::string("select api.") + deed + "(p_request => $1";
+  std::vector<Param> params{request.text};
+  for (const auto& [key, value] : all.items()) {
+    params.push_back(value.is_null() ? Param{std::nullopt} : value.is_string() ? Param{value.get<std::string>()} : Param{value.dump()});
+    call += ", p_" + key + " => $" + std::to_string(params.size());
+  }
+  return Json::parse(connection_.Execute(call + ")::text as answer", params).Only().Text("answer"));
+}
+
+Json StockDeeds::PutAway(const RequestNumber& request, const Json& body) { return CallNamed("put_away", request, body, {}); }
+Json StockDeeds::Quarantine(const RequestNumber& request, const Json& body) { return CallNamed("quarantine", request, body, {}); }
+Json StockDeeds::Release(const RequestNumber& request, const Json& body) { return CallNamed("release", request, body, {}); }
+Json StockDeeds::PlaceHold(const RequestNumber& request, const Json& body) { return CallNamed("place_hold", request, body, {"mill"}); }
+Json StockDeeds::LiftHold(const RequestNumber& request, const Json& body) { return CallNamed("lift_hold", request, body, {}); }
+Json StockDeeds::CorrectLength(const RequestNumber& request, const Json& body) { return CallNamed("correct_length", request, body, {"doubt_nm"}); }
+Json StockDeeds::CorrectReceipt(const RequestNumber& request, const Json& body) { return CallNamed("correct_receipt", request, body, {"owner"}); }
+Json StockDeeds::AllowAtRisk(const RequestNumber& request, const Json& body) { return CallNamed("allow_at_risk", request, body, {}); }
+
 Json StockDeeds::ExpectDelivery(const RequestNumber& request, const Json& body) { return Call("expect_delivery", request, body); }
 Json StockDeeds::PromiseExpected(const RequestNumber& request, const Json& body) { return Call("promise_expected", request, body); }
 Json StockDeeds::DecideOver(const RequestNumber& request, const Json& body) { return Call("decide_over", request, body); }
 Json StockDeeds::SignOpening(const RequestNumber& request, const Json& body) { return Call("sign_opening", request, body); }
+Json StockDeeds::ReverseReceipt(const RequestNumber& request, const Json& body) { return Call("reverse_receipt", request, body); }
 Json StockDeeds::FilePapers(const RequestNumber& request, const Json& body) { return Call("file_papers", request, body); }
 Json StockDeeds::AcceptDocument(const RequestNumber& request, const Json& body) { return Call("accept_document", request, body); }
 Json StockDeeds::ReplaceDocument(const RequestNumber& request, const Json& body) { return Call("replace_document", request, body); }
@@ -41,6 +64,8 @@ Json StockDeeds::ApproveCount(const RequestNumber& request, const Json& body) { 
 Json StockDeeds::AddDevice(const RequestNumber& request, const Json& body) { return Call("add_device", request, body); }
 Json StockDeeds::CalibrateDevice(const RequestNumber& request, const Json& body) { return Call("calibrate_device", request, body); }
 Json StockDeeds::ReprintLabel(const RequestNumber& request, const Json& body) { return Call("reprint_label", request, body); }
+Json StockDeeds::LabelPrinted(const RequestNumber& request, const Json& body) { return Call("label_printed", request, body); }
+Json StockDeeds::LabelFailed(const RequestNumber& request, const Json& body) { return Call("label_failed", request, body); }
 Json StockDeeds::AddPhoto(const RequestNumber& request, const Json& body) { return Call("add_photo", request, body); }
 
 }  // namespace heatkeep

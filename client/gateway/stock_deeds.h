@@ -12,10 +12,22 @@ class StockDeeds {
  public:
   explicit StockDeeds(Connection& connection) : connection_(connection) {}
 
+  // The keys of these bodies are the names of the function's arguments: "tag", "place", ...
+  Json PutAway(const RequestNumber& request, const Json& body);
+  Json Quarantine(const RequestNumber& request, const Json& body);
+  Json Release(const RequestNumber& request, const Json& body);
+  Json PlaceHold(const RequestNumber& request, const Json& body);
+  Json LiftHold(const RequestNumber& request, const Json& body);
+  Json CorrectLength(const RequestNumber& request, const Json& body);
+  Json CorrectReceipt(const RequestNumber& request, const Json& body);
+  Json AllowAtRisk(const RequestNumber& request, const Json& body);
+
   Json ExpectDelivery(const RequestNumber& request, const Json& body);
   Json PromiseExpected(const RequestNumber& request, const Json& body);
   Json DecideOver(const RequestNumber& request, const Json& body);
   Json SignOpening(const RequestNumber& request, const Json& body);
+
+  Json ReverseReceipt(const RequestNumber& request, const Json& body);
 
   Json FilePapers(const RequestNumber& request, const Json& body);
   Json AcceptDocument(const RequestNumber& request, const Json& body);
@@ -53,10 +65,14 @@ class StockDeeds {
   Json AddDevice(const RequestNumber& request, const Json& body);
   Json CalibrateDevice(const RequestNumber& request, const Json& body);
   Json ReprintLabel(const RequestNumber& request, const Json& body);
+  Json LabelPrinted(const RequestNumber& request, const Json& body);
+  Json LabelFailed(const RequestNumber& request, const Json& body);
   Json AddPhoto(const RequestNumber& request, const Json& body);
 
  private:
   Json Call(const char* deed, const RequestNumber& request, const Json& body);
+  // Each key of the body is an argument; those in `needed` that are not said are null.
+  Json CallNamed(const char* deed, const RequestNumber& request, const Json& body, std::initializer_list<const char*> needed);
 
   Connection& connection_;
 };

@@ -30,13 +30,16 @@ std::vector<ReadValue> ValuesOf(const CutsFileRow& row) {
 }
 
 std::vector<ReadValue> ValuesOf(const DeliveryFileRow& row) {
-  return {{"note", row.note}, {"supplier", row.supplier}, {"order", row.order}, {"received", row.received}, {"line", row.line},
-          {"mill", row.mill}, {"heat", row.heat}, {"read_from", std::string(ReadFromText(row.read_from))}, {"grade", row.grade},
+  return {{"note", row.note}, {"supplier", row.supplier}, {"order", row.order}, {"order_line", row.order_line}, {"received", row.received},
+          {"line", row.line}, {"slip_line", row.slip_line}, {"mill", row.mill}, {"heat", row.heat},
+          {"read_from", std::string(ReadFromText(row.read_from))}, {"tag_heat", row.tag_heat}, {"slip_heat", row.slip_heat},
+          {"certificate_heat", row.certificate_heat}, {"grade", row.grade},
           {"section", SectionText(row.section)}, {"condition", row.condition}, {"length", Mm(row.length)},
           {"count", std::to_string(row.count)}, {"slip_count", row.slip_count ? std::to_string(*row.slip_count) : ""},
-          {"weighed", row.weighed ? WriteKg(*row.weighed, 3) + " kg" : ""}, {"place", row.place},
+          {"weighed", row.weighed ? WriteKg(*row.weighed, 3) + " kg" : ""}, {"place", row.place}, {"bundle", row.bundle},
           {"papers", row.papers_awaited ? "awaited" : "none"}, {"price", PerKg(row.price_per_kg)}, {"owner", row.owner},
-          {"ends", std::to_string(row.ends)}, {"mark", std::string(MarkEndText(row.mark))}, {"doubt", Mm(row.doubt)}};
+          {"owner_ref", row.owner_ref}, {"rests", row.rests}, {"chips", row.chips}, {"ends", std::to_string(row.ends)},
+          {"mark", std::string(MarkEndText(row.mark))}, {"doubt", row.doubt ? Mm(*row.doubt) : ""}, {"measured_with", row.measured_with}};
 }
 
 std::vector<ReadValue> ValuesOf(const OpeningFileRow& row) {

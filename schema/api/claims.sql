@@ -12,7 +12,7 @@ begin
   if v_again is not null then return v_again; end if;
   v_why := guard.said(p, 'reason', 'why');
   select n.* into l from receipt_line n join receipt r using (receipt_id)
-    where r.supplier_id = guard.party(p ->> 'supplier') and r.note = p ->> 'note' and n.line = p ->> 'line' for update of n;
+    where r.supplier_id = guard.party(p ->> 'supplier') and r.note = p ->> 'note' and r.reversed_by is null and n.line = p ->> 'line' for update of n;
   if l.receipt_line_id is null or l.over_count is null then
     raise exception using errcode = 'HK043', message = format('nothing came over on note %s line %s', p ->> 'note', p ->> 'line');
   elsif l.over_by is not null then
@@ -35,7 +35,7 @@ declare
   v_as text := case when pg_has_role(session_user, 'heatkeep_quality', 'member') then 'quality' else 'planner' end;
 begin
   if v_again is not null then return v_again; end if;
-  select * into r from receipt where kind = 'opening' and note = p ->> 'name' for update;
+  select * into r from receipt where kind = 'opening' and note = p ->> 'name' and reversed_by is null for update;
   if r.receipt_id is null then
     raise exception using errcode = 'HK026', message = format('there is no opening balance "%s"', p ->> 'name');
   elsif r.received_by = session_user then
@@ -51,7 +51,8 @@ end $$;
 create view api.receipts as
   select r.kind::text, r.note, s.name as supplier, r.purchase_order, r.received_at, r.received_by, r.signed_by_planner, r.signed_by_quality, l.line, l.slip_line, l.order_line, m.name as mill, t.heat,
       g.designation as grade, x.label as section, t.condition, l.counted, l.slip_count, l.length_nm, l.theoretical_mass_g,
-      l.weighed_mass_g, l.mismatch, l.stopped, l.over_count, l.over_kept, l.over_by, l.raw_text
+      l.weighed_mass_g, l.mismatch, l.stopped, l.over_count, l.over_kept, l.over_by, l.raw_text, r.reversed_by,
+      r.reversed_words
     from book.receipt r left join book.party s on s.party_id = r.supplier_id join book.receipt_line l using (receipt_id)
     join book.lot t using (lot_id) left join book.party m on m.party_id = t.mill_id left join book.grade g using (grade_id)
     join book.section x using (section_id);
@@ -62,7 +63,7 @@ create view api.claims as
   with said as (
     select r.note, s.name as supplier, r.purchase_order, l.*, m.label as section, g.designation as grade
       from book.receipt r join book.party s on s.party_id = r.supplier_id join book.receipt_line l using (receipt_id) join book.lot t using (lot_id)
-      join book.section m using (section_id) left join book.grade g using (grade_id) where r.kind = 'delivery'),
+      join book.section m using (section_id) left join book.grade g using (grade_id) where r.kind = 'delivery' and r.reversed_by is null),
   counted as (
     select note, supplier, purchase_order, coalesce(slip_line, line) as slip_line, min(section) as section, min(grade) as grade, min(length_nm) as length_nm,
         sum(counted) as counted, max(slip_count) as slip_count, round(sum(theoretical_mass_g) / sum(counted))::bigint as each_g

@@ -30,7 +30,7 @@ end $$;
 create function guard.delivered(p_order text, p_line text) returns bigint
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select coalesce(sum(l.counted), 0)::bigint from book.receipt_line l join book.receipt r using (receipt_id)
-  where r.purchase_order = p_order and l.order_line = p_line);
+  where r.purchase_order = p_order and l.order_line = p_line and r.reversed_by is null);
 
 -- {"purchase_order","purchase_line","order","line","bars"}: metal on its way is kept for a job.
 create function api.promise_expected(p_request uuid, p jsonb) returns jsonb

@@ -1,8 +1,9 @@
 -- What happened, as people read it.
 
--- One line a happening of a piece, oldest first by seq; entered: how late it was written down, and by whom.
+-- One line a happening of a piece, oldest first by seq; entered: how late it was written down, and by whom; put_right: the deed
+-- that reverses it, or why none does.
 create view api.piece_history as
-  select p.tag, h.seq, h.at, h.true_at, guard.late_words(h.at, h.true_at, h.who) as entered, h.who, h.device, h.deed, h.tbl as about, h.reason, h.sets
+  select p.tag, h.seq, h.at, h.true_at, guard.late_words(h.at, h.true_at, h.who) as entered, h.who, h.device, h.deed, h.tbl as about, h.reason, h.sets, guard.put_right_words(h.deed) as put_right
     from book.happening h join book.piece p on h.chain = 'piece' and p.piece_id = h.chain_id;
 
 create view api.conflicts as

@@ -27,7 +27,8 @@ begin
     select document_id into h.document_id from document where number = p_ref and issuer_id = v_mill order by version desc limit 1;
     select array_agg(lot_id) into v_lots from document_lot where document_id = h.document_id;
   elsif p_scope = 'receipt' then
-    select receipt_id into h.receipt_id from receipt where note = p_ref and supplier_id is not distinct from v_mill;
+    select receipt_id into h.receipt_id from receipt where note = p_ref and supplier_id is not distinct from v_mill
+      order by reversed_by is not null, receipt_id desc limit 1;
     select array_agg(distinct lot_id) into v_lots from receipt_line where receipt_id = h.receipt_id;
   else
     raise exception using errcode = 'HK026', message = format('"%s" cannot be held; expected heat, lot, piece, certificate or receipt', p_scope);

@@ -157,6 +157,7 @@ begin
     raise exception using errcode = 'HK043', message = format('%s is %s: it needs no label', e.tag, e.state);
   end if;
   insert into piece_note (piece_id, kind, words, more) values (e.piece_id, 'label', guard.said(p, 'why', 'why the label is needed again'), p - 'tag');
+  insert into label_job (piece_id, kind, why, asked_by) values (e.piece_id, 'again', p ->> 'why', session_user);
   return guard.end_deed(jsonb_build_object('tag', e.tag, 'reprints', (select count(*) from piece_note where piece_id = e.piece_id and kind = 'label')));
 end $$;
 

@@ -1,4 +1,4 @@
--- Labels: what is printed for a piece, again whenever it is asked for.
+-- Labels: what is printed for a piece, the queue of those that are to be printed, and what became of each.
 
 -- What the label of a piece says. Never without a heat, or NO HEAT.
 create function guard.label(p_piece bigint) returns jsonb
@@ -15,3 +15,68 @@ return (select jsonb_build_object('tag', e.tag, 'grade', g.designation, 'number'
 create function api.label(p_tag text) returns jsonb
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return guard.label((select piece_id from book.piece where tag = upper(regexp_replace(p_tag, '[\s\-]', '', 'g'))));
+
+-- Every new tag is a label that should exist.
+create function guard.new_tag_has_a_label() returns trigger
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  insert into label_job (piece_id, kind, why, asked_by) values (new.piece_id, 'new', 'new tag', session_user);
+  return null;
+end $$;
+create trigger label after insert on book.piece for each row execute function guard.new_tag_has_a_label();
+
+-- {"jobs":[numbers],"printer"}: they came out of the printer and are legible.
+create function api.label_printed(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('label_printed', p_request, p);
+  v_printer text;
+  v_job bigint;
+  j label_job;
+begin
+  if v_again is not null then return v_again; end if;
+  v_printer := guard.said(p, 'printer', 'the printer they came from');
+  if jsonb_array_length(coalesce(p -> 'jobs', '[]')) = 0 then
+    raise exception using errcode = 'HK026', message = 'say which labels: jobs is empty', hint = 'their numbers are in the queue of labels';
+  end if;
+  for v_job in select x::bigint from jsonb_array_elements_text(p -> 'jobs') x order by 1 loop
+    j := guard.open_label(v_job);
+    update label_job set state = 'printed', printer = v_printer, printed_at = coalesce((p ->> 'true_at')::timestamptz, now()), words = null where label_job_id = v_job;
+  end loop;
+  return guard.end_deed(jsonb_build_object('printed', jsonb_array_length(p -> 'jobs'), 'printer', v_printer,
+    'waiting', (select count(*) from api.label_queue where state <> 'printed')));
+end $$;
+
+-- {"job","printer","reason"}: it did not come out; it stays in the queue.
+create function api.label_failed(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('label_failed', p_request, p);
+  j label_job;
+begin
+  if v_again is not null then return v_again; end if;
+  j := guard.open_label(guard.said(p, 'job', 'the number in the queue of labels')::bigint);
+  update label_job set state = 'failed', printer = guard.said(p, 'printer', 'the printer'), words = guard.said(p, 'reason', 'what is wrong: no ribbon, jammed, not there')
+    where label_job_id = j.label_job_id;
+  return guard.end_deed(jsonb_build_object('job', j.label_job_id, 'tag', (select tag from piece where piece_id = j.piece_id)));
+end $$;
+
+create function guard.open_label(p_job bigint) returns book.label_job
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  j label_job;
+begin
+  select * into j from label_job where label_job_id = p_job for update;
+  if j.label_job_id is null then
+    raise exception using errcode = 'HK026', message = format('there is no label number %s', p_job), hint = 'their numbers are in the queue of labels';
+  elsif j.state = 'printed' then
+    raise exception using errcode = 'HK043', message = format('label %s was printed at %s', p_job, to_char(j.printed_at, 'YYYY-MM-DD HH24:MI')),
+      hint = 'another one of the same piece: reprint_label, at the piece';
+  end if;
+  return j;
+end $$;
+
+-- Labels asked for: those that wait and those that failed while their piece is here, and all that were printed.
+create view api.label_queue as
+  select j.label_job_id as job, p.tag, j.kind, j.why, j.asked_by, j.state, j.printer, j.printed_at, j.words, w.name as place, j.state = 'printed' as printed
+    from book.label_job j join book.piece p using (piece_id) left join book.place w using (place_id) where p.length_nm > 0 or j.state = 'printed';

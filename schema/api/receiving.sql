@@ -182,7 +182,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   v_supplier := guard.party(p ->> 'supplier');
-  if exists (select from receipt where supplier_id = v_supplier and note = p ->> 'note') then
+  if exists (select from receipt where supplier_id = v_supplier and note = p ->> 'note' and reversed_by is null) then
     raise exception using errcode = 'HK041', message = format('delivery note %s of %s was received before, with other lines',
       p ->> 'note', p ->> 'supplier'), hint = 'look at the receipt; a second lorry has its own note';
   end if;
@@ -204,7 +204,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   select string_agg(old_tag, ', ') into v_twice from piece
-    where old_tag in (select n ->> 'old_tag' from jsonb_array_elements(p -> 'lines') n where n ->> 'old_tag' <> '');
+    where state <> 'reversed' and old_tag in (select n ->> 'old_tag' from jsonb_array_elements(p -> 'lines') n where n ->> 'old_tag' <> '');
   if v_twice is not null then
     raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
   end if;

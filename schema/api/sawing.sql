@@ -127,7 +127,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
-  v_words := coalesce(guard.blocked_words(e.piece_id), guard.taken_words(e));
+  v_words := coalesce(guard.blocked_words(e.piece_id), guard.taken_words(e), guard.strap_words(e));
   if v_parts < 2 then
     raise exception using errcode = 'HK026', message = 'a split has two parts or more';
   elsif v_words is not null then

@@ -1,3 +1,10 @@
+-- How many of these cut pieces are of which heat, where they are of several and not all of those are listed; else null.
+create function guard.mixed_heats_words(p_strokes bigint[], p_listed jsonb) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case when count(*) > 1 and not bool_and(p_listed ? heat) then string_agg(format('%s of %s', n, heat), ' and ' order by heat) end
+  from (select coalesce(l.heat, 'no heat') as heat, l.mill_id, count(*) as n from book.stroke s join book.lot l using (lot_id)
+    where s.stroke_id = any (p_strokes) group by 1, 2) h);
+
 -- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
 -- nothing; what is held, waits for papers or has weaker ones than asked stays here, in words. Pieces of several heats leave
 -- together only where the heats are named.
@@ -41,6 +48,11 @@ begin
         n ->> 'order', n ->> 'line', coalesce(cardinality(v_ids), 0), n ->> 'count');
     end if;
     perform from lot where lot_id in (select lot_id from stroke where stroke_id = any (v_ids)) order by lot_id for share;
+    v_words := guard.mixed_heats_words(v_ids, coalesce(n -> 'heats', '[]'));
+    if v_words is not null then
+      raise exception using errcode = 'HK042', message = format('order %s line %s: the pieces are of several heats, %s', n ->> 'order', n ->> 'line', v_words),
+        hint = 'list every heat that leaves on the line, or ship fewer pieces, of one heat';
+    end if;
     select string_agg(distinct format('%s: %s', e.tag, w.words), '; ') into v_words from stroke s join piece e using (piece_id)
       cross join lateral guard.piece_may_not_serve(e.piece_id, v_line) w (words)
       where s.stroke_id = any (v_ids) and (w.words like '%papers%' or w.words like 'its use is limited%');

@@ -88,7 +88,7 @@ begin atomic
   entry as (
     select lot_id, case when before_id is null then 'received' else 'taken over' end as class, true as is_in, made_length_nm as nm
       from book.piece where parent_id is null
-    union all select lot_id, case state when 'at saw' then 'at saw' when 'missing' then 'unexplained' else 'on hand' end, false, length_nm
+    union all select lot_id, case when state in ('at saw', 'outside', 'in transit') then state::text when state = 'missing' then 'unexplained' else 'on hand' end, false, length_nm
       from book.piece where length_nm > 0
     union all select lot_id, case class when 'good' then case when shipment_line_id is null then 'on site' else 'shipped' end else class::text end,
         false, length_nm from book.stroke where length_nm > 0
@@ -100,6 +100,6 @@ begin atomic
     from wanted w join entry t using (lot_id)
     group by w.lot_id, w.mill, w.heat, w.grade, w.section, w.condition, w.papers, w.area_um2, w.density_kg_m3, t.class, t.is_in
     order by w.mill, w.heat, w.section, w.lot_id, t.is_in desc,
-      array_position(array['received', 'taken over', 'shipped', 'on site', 'on hand', 'at saw', 'kerf', 'trim', 'crop', 'reject', 'test slice', 'scrap',
-        'sold', 'returned', 'passed on', 'unexplained'], t.class);
+      array_position(array['received', 'taken over', 'shipped', 'on site', 'on hand', 'at saw', 'outside', 'in transit', 'kerf', 'trim', 'crop', 'reject', 'test slice', 'scrap',
+        'sold', 'returned', 'passed on', 'reversed', 'unexplained'], t.class);
 end;

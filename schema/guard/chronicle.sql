@@ -146,7 +146,8 @@ begin atomic
     ('expected_promise', 'expected_promise_id', 'purchase_line', 'purchase_line_id'),
     ('customer_return', 'customer_return_id', 'customer_return', 'customer_return_id'),
     ('stock_count', 'stock_count_id', 'stock_count', 'stock_count_id'),
-    ('count_line', 'count_line_id', 'stock_count', 'stock_count_id');
+    ('count_line', 'count_line_id', 'stock_count', 'stock_count_id'),
+    ('label_job', 'label_job_id', 'piece', 'piece_id');
 end;
 
 do $$

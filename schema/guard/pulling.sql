@@ -1,5 +1,10 @@
 -- May this piece go to the saw, and if not, why, who has it, and which other one would do.
 
+-- The strap a piece is under, and what to do; null where it lies loose.
+create function guard.strap_words(p book.piece) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('it is strapped in bundle %s: open the bundle first', name) from book.bundle where bundle_id = p.bundle_id and strapped);
+
 -- Who has a piece that is at a saw or promised, for which orders and since when; null where nobody has.
 create function guard.taken_words(p book.piece) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
@@ -26,7 +31,7 @@ return (with saw as (select g.grip_nm, g.trim_nm, (select kerf_nm from book.saw_
     cross join lateral (select e.length_nm - need.cut - need.n * saw.kerf_nm - case when e.ends = 0 and saw.trim_nm > 0 then saw.trim_nm + saw.kerf_nm else 0 end as left_nm) r
     where e.state = 'on rack' and e.piece_id <> p_not and r.left_nm - e.doubt_nm >= saw.grip_nm
       and (l.grade_id, l.section_id) in (select l2.grade_id, l2.section_id from book.lot l2 join wanted on wanted.lot_id = l2.lot_id)
-      and guard.blocked_words(e.piece_id) is null and guard.defect_words(e.lot_id) is null and guard.zone_ahead(e) is null
+      and guard.strap_words(e) is null and guard.blocked_words(e.piece_id) is null and guard.defect_words(e.lot_id) is null and guard.zone_ahead(e) is null
       and not exists (select from book.promise p where p.piece_id = e.piece_id and p.state = 'live' and p.expires_at > now())
       and not exists (select from line where guard.piece_may_not_serve(e.piece_id, line.cut_line_id) is not null
         or guard.heat_rule_words(line.cut_line_id, e.lot_id) is not null
@@ -62,6 +67,8 @@ begin
     v_answer := array['HK043', format('%s: %s', p.tag, guard.taken_words(p))];
   elsif p.state <> 'on rack' then
     v_answer := array['HK043', format('%s is %s', p.tag, p.state)];
+  elsif guard.strap_words(p) is not null and not coalesce((select bundled from plan where plan_id = r.plan_id), false) then
+    v_answer := array['HK043', format('%s: %s', p.tag, guard.strap_words(p))];
   elsif guard.defect_words(p.lot_id) is not null then
     v_answer := array['HK045', format('%s: %s', p.tag, guard.defect_words(p.lot_id))];
   elsif p_plan is null and r.layout_id is not null and r.expires_at > now() then

@@ -53,6 +53,33 @@ TEST(DeliveryFile, ReadsEveryOptionalColumn) {
   EXPECT_EQ(row.doubt, 50_mm);
 }
 
+TEST(DeliveryFile, ReadsWhatTheSlipTheTagAndTheDocumentSayBesideTheMetal) {
+  const auto file = ReadDeliveryFile(
+      "note,supplier,order,order_line,slip_line,mill,heat,read_from,tag_heat,slip_heat,certificate_heat,grade,section,length,count,owner,owner_ref,"
+      "rests,chips,bundle,measured_with\n"
+      "L-88,Mirrowby,4500,7,1,Vandrek,K3371,metal,K 3371,K3317,K3317,42CrMo4,round 80,6000,1,Osmund,OS-9,return,scrap,S-12,tape 7\n",
+      "slip.csv");
+  ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
+  const DeliveryFileRow& row = file.rows.at(0);
+  EXPECT_EQ(row.order_line + '|' + row.slip_line + '|' + row.tag_heat + '|' + row.slip_heat + '|' + row.certificate_heat, "7|1|K 3371|K3317|K3317");
+  EXPECT_EQ(row.owner_ref + '|' + row.rests + '|' + row.chips + '|' + row.bundle + '|' + row.measured_with, "OS-9|return|scrap|S-12|tape 7");
+  EXPECT_EQ(row.doubt, std::nullopt) << "the tape tells";
+}
+
+TEST(DeliveryFile, RefusesARuleForRestsWithoutAnOwnerAHeatTheSpreadsheetAteAndAStrapTwice) {
+  const auto file = ReadDeliveryFile(
+      "note,supplier,mill,heat,read_from,slip_heat,grade,section,length,count,rests,bundle\n"
+      "L,M,V,K1,metal,1.23E+05,42CrMo4,round 80,6000,1,,S-1\n"
+      "L,M,V,K1,metal,,42CrMo4,round 80,6000,1,return,\n"
+      "L,M,V,K1,metal,,42CrMo4,round 80,6000,1,,S-1\n",
+      "slip.csv");
+  EXPECT_EQ(ProblemsText(file.problems),
+            "slip.csv:2: slip_heat: \"1.23E+05\" is a number a spreadsheet made of a heat like 123E3; expected the heat as marked on "
+            "the metal, in a column formatted as text\n"
+            "slip.csv:3: owner is empty, and there is an owner's reference or rule; expected whose metal it is\n"
+            "slip.csv:4: bundle \"S-1\" stands in line 2 already; expected each bundle once\n");
+}
+
 TEST(DeliveryFile, WantsAHeatOrTheWordThatThereIsNone) {
   EXPECT_EQ(Problems("L,M,V,,metal,42CrMo4,round 80,6000,1\n"),
             "slip.csv:2: heat is empty; expected the heat as marked, or read_from none when it cannot be read\n");

@@ -22,6 +22,11 @@ void AtTheDoor(SmallShop& shop) {
   DoBody(shop.planner, "promise_expected", {{"purchase_order", "P1"}, {"purchase_line", "1"}, {"order", "S1"}, {"line", "10"}, {"bars", 1}});
   shop.Deliver("OVER", {{.heat = "S0", .count = 3, .slip_count = 2}});
   DoBody(shop.planner, "decide_over", {{"supplier", "Vandrek"}, {"note", "OVER"}, {"line", "1"}, {"keep", true}, {"reason", "we need it"}});
+  shop.Deliver("WRONG", {{.heat = "S8", .count = 2}});
+  const auto jobs = [&] { return shop.Number("select max(label_job_id) as n from book.label_job"); };
+  DoBody(shop.clerk, "label_failed", {{"job", jobs()}, {"printer", "gate"}, {"reason", "no ribbon"}});
+  DoBody(shop.clerk, "label_printed", {{"jobs", {jobs()}}, {"printer", "gate"}});
+  DoBody(shop.quality, "reverse_receipt", {{"note", "WRONG"}, {"supplier", "Vandrek"}, {"reason", "another lorry's slip"}});
   const Json opening{{"name", "stock side"}, {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
   DoBody(shop.clerk, "open_balance", opening);
   DoBody(shop.planner, "sign_opening", {{"name", "stock side"}});
