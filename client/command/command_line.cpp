@@ -319,7 +319,11 @@ void AddSawing(CLI::App& root, Words& words) {
   pull->add_option("tag", *tag)->required();
   pull->add_option("--saw", *saw)->required();
   pull->add_option("--plan", *plan)->required();
-  pull->callback([&words, tag, saw, plan] { words.work = [&words, tag, saw, plan] { return RunPull(words.Call(), *tag, *saw, *plan); }; });
+  auto heat_read = Kept<std::string>();
+  pull->add_option("--heat-read", *heat_read, "the last 4 characters of the heat as read from the metal");
+  pull->callback([&words, tag, saw, plan, heat_read] {
+    words.work = [&words, tag, saw, plan, heat_read] { return RunPull(words.Call(), *tag, *saw, *plan, *heat_read); };
+  });
 
   CLI::App* cut = root.add_subcommand("cut", "at the saw")->require_subcommand(1);
   CLI::App* record = cut->add_subcommand("record", "book what was really cut: heatkeep cut record --plan 1");
@@ -327,6 +331,7 @@ void AddSawing(CLI::App& root, Words& words) {
   record->add_option("--plan", o->plan, "the plan's number")->required();
   record->add_option("--tag", o->tag, "only this piece");
   record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")->allow_extra_args(false);
+  record->add_option("--heat-read", o->heats_read, "TAG=LAST4: the heat as read from a piece that is fetched now; may be given several times")->allow_extra_args(false);
   record->add_option("--measured", o->measured, "start length as measured");
   record->add_option("--rest", o->rest, "the rest as measured");
   record->add_option("--place", o->place, "where drops are put; else where the piece came from");

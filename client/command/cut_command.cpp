@@ -1,12 +1,14 @@
 #include "client/command/cut_command.h"
 
 #include <algorithm>
+#include <map>
 #include <ostream>
 
 #include "client/command/book_command.h"
 #include "client/command/planned_cut.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "schema/terms/bad_text.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/tag.h"
@@ -69,6 +71,17 @@ DoneCounts DoneOf(const Sheet& sheet, const CutOptions& options, const std::stri
   return done;
 }
 
+// "TAG=LAST4" each; throws BadText.
+std::map<std::string, std::string> HeatsRead(const std::vector<std::string>& words) {
+  std::map<std::string, std::string> read;
+  for (const std::string& word : words) {
+    const auto at = word.find('=');
+    if (at == std::string::npos || at + 1 == word.size()) throw BadText("--heat-read: " + Quoted(word) + " names no piece and heat", "TAG=LAST4");
+    read[TagForm(word.substr(0, at))] = word.substr(at + 1);
+  }
+  return read;
+}
+
 bool Refused(std::ostream& err, const Json& answer) {
   if (!answer.contains("refused")) return false;
   err << "refused: " << answer["words"].get<std::string>() << '\n';
@@ -77,9 +90,9 @@ bool Refused(std::ostream& err, const Json& answer) {
 
 }  // namespace
 
-int RunPull(const BookCall& call, const std::string& tag, const std::string& saw, std::int64_t plan) {
+int RunPull(const BookCall& call, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read) {
   return WithBook(call, [&](Connection& connection) {
-    const Json answer = Deeds(connection).Pull(NewRequest(), tag, saw, plan);
+    const Json answer = Deeds(connection).Pull(NewRequest(), tag, saw, plan, heat_read);
     if (Refused(call.err, answer)) return 1;
     call.out << answer["tag"].get<std::string>() << " is at saw " << saw << ", for plan " << answer["plan"] << '\n';
     return 0;
@@ -98,10 +111,11 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
       call.err << "not cut: " << dropped << ", it is no longer promised to plan " << options.plan << '\n';
     }
     const DoneCounts done = met && !tag.empty() ? DoneCounts{} : DoneOf(*sheet, options, tag);
+    const std::map<std::string, std::string> read = HeatsRead(options.heats_read);
     Deeds deeds(connection);
     Json answers = Json::array();
     const auto record = [&](const SheetBlock& block) {
-      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan))) return false;
+      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan, read.contains(block.tag) ? read.at(block.tag) : ""))) return false;
       const AsCut cut = AsCutOf(block, options, done, sheet->saw);
       answers.push_back(deeds.RecordCut(NewRequest(), cut.body));
       if (!options.json) SayCut(call.out, block, cut, answers.back());

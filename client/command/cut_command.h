@@ -10,13 +10,14 @@
 
 namespace heatkeep::command {
 
-// heatkeep pull TAG --saw S [--plan N]: fetches a promised piece to the saw. A refusal says why.
-int RunPull(const BookCall& call, const std::string& tag, const std::string& saw, std::int64_t plan);
+// heatkeep pull TAG --saw S --plan N --heat-read LAST4: fetches a promised piece to the saw. A refusal says why.
+int RunPull(const BookCall& call, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read);
 
 struct CutOptions {
   std::int64_t plan = 0;
   std::string tag;                // only this piece of the plan; empty: all that are not done
   std::vector<std::string> done;  // "ORDER/LINE=COUNT": good pieces where they differ from the plan
+  std::vector<std::string> heats_read;  // "TAG=LAST4": the heat as read from the metal, for pieces not pulled yet
   std::string measured;           // start length as measured at the saw
   std::string rest;               // the rest as measured; empty: by arithmetic
   std::string place;              // where drops are put; empty: where the piece came from

@@ -63,8 +63,8 @@ Json Deeds::CorrectLength(const RequestNumber& request, const std::string& tag, 
                           const std::string& cause) {
   return Call("correct_length($1, $2, $3, $4, $5)", {request.text, tag, length.nm, doubt ? std::optional(doubt->nm) : std::nullopt, cause});
 }
-Json Deeds::Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan) {
-  return Call("pull($1, $2, $3, $4)", {request.text, tag, saw, plan});
+Json Deeds::Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read) {
+  return Call("pull($1, $2, $3, $4, p_heat_read => $5)", {request.text, tag, saw, plan, heat_read});
 }
 Json Deeds::RecordCut(const RequestNumber& request, const Json& cut) {
   return Call("record_cut($1, $2)", {request.text, cut.dump()});

@@ -47,7 +47,8 @@ class Deeds {
   Json Replan(const RequestNumber& request, const Json& mended);
   Json MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause);
   Json ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason);
-  Json Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan);
+  // heat_read: the last characters of the heat as read from the metal; empty: nobody read it
+  Json Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read);
   Json RecordCut(const RequestNumber& request, const Json& cut);
   Json Ship(const RequestNumber& request, const Json& shipment);
   Json SealBook(const RequestNumber& request);

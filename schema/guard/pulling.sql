@@ -38,13 +38,14 @@ return (with saw as (select g.grip_nm, g.trim_nm, (select kerf_nm from book.saw_
         or (line.one_heat is not null and e.lot_id <> (select lot_id from wanted)))
     order by e.length_nm, e.tag limit 1);
 
--- The heat as read back from the metal, blind: the last four characters at least. The words never say the right one.
+-- The heat as read back from the metal, blind: the last four characters at least. It is asked for where p_papers, unless the
+-- shop has set heat_read_back to no. The words never say the right one.
 create function guard.heat_read_words(p book.piece, p_read text, p_papers boolean) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select case
     when l.identity <> 'heat' then null
-    when coalesce(btrim(p_read), '') = '' then case when p_papers and guard.setting('heat_read_back', 'no') = 'yes'
-      then format('%s goes to an order with papers: read the last 4 characters of the heat from the metal', p.tag) end
+    when coalesce(btrim(p_read), '') = '' then case when p_papers and guard.setting('heat_read_back', 'yes') = 'yes'
+      then format('%s goes to an order with papers or of one heat: read the last 4 characters of the heat from the metal', p.tag) end
     when length(btrim(p_read)) < least(4, length(l.heat)) then 'read at least the last 4 characters of the heat from the metal'
     when right(l.heat, length(btrim(p_read))) <> btrim(p_read)
       then format('the metal does not read as the heat of %s in the book: put it aside and call quality', p.tag) end
@@ -85,7 +86,7 @@ begin
     if v_words is not null then
       v_answer := array['HK042', format('%s may not serve it: %s', p.tag, v_words)];
     else
-      v_words := guard.heat_read_words(p, p_read, exists (select from cut_line where cut_line_id = any (p_lines) and papers > 'none'));
+      v_words := guard.heat_read_words(p, p_read, exists (select from cut_line where cut_line_id = any (p_lines) and (papers >= '3.1' or one_heat is not null)));
       return case when v_words is not null then array['HK044', v_words] end;
     end if;
   end if;

@@ -10,7 +10,7 @@ namespace heatkeep::command {
 namespace {
 
 constexpr const char* kShop = R"json({
-  "settings": {"lift_limit_g": 25000},
+  "settings": {"lift_limit_g": 25000, "heat_read_back": "no"},
   "parties": [{"name": "Vandrek", "mill": true, "supplier": true}, {"name": "Kestholm", "mill": true, "supplier": true},
               {"name": "Pallant", "customer": true}, {"name": "Drewe", "customer": true}, {"name": "Ister", "customer": true}],
   "sites": [{"site": "main", "letter": "A", "offline_letter": "Q"}],

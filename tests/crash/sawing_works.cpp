@@ -14,6 +14,7 @@ namespace {
 constexpr int kBars = 60;
 
 constexpr const char* kShop = R"json({
+  "settings": {"heat_read_back": "no"},
   "parties": [{"name": "Vandrek", "mill": true, "supplier": true}, {"name": "Pallant", "customer": true}],
   "sites": [{"site": "main", "letter": "A", "offline_letter": "Q"}],
   "places": [{"place": "B1-1", "site": "main", "kind": "rack"}, {"place": "GATE", "site": "main", "kind": "gate"},

@@ -166,6 +166,23 @@ TEST_F(SawPull, TheHeatIsReadBackBlind) {
   EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where code = 'HK044' and device = 'saw-1'"), 3);
 }
 
+TEST_F(SawPull, TheHeatIsReadBackForPapersAndForOneHeatUnlessTheShopSetsItOff) {
+  spoilt = true;  // the shop of these tests has set it off: that it never did, no deed can say
+  Connection admin = shop.book.Admin();
+  admin.ExecuteScript("set session_replication_role = replica; delete from book.setting where name = 'heat_read_back'");
+  const auto two = shop.ReceiveCertified({.heat = "K1", .count = 2});
+  shop.AddLines({{.line = "one", .quantity = 2, .order = "O2", .papers = "none", .one_heat = "x"}, {.line = "any", .quantity = 2, .order = "O2", .papers = "2.2"}});
+  shop.Promise(bar, {{.count = 14}});
+  EXPECT_EQ(shop.Pull(bar).at("words"), bar + " goes to an order with papers or of one heat: read the last 4 characters of the heat from the metal");
+  shop.Promise(two[0], {{.count = 2, .line = "one", .order = "O2"}});
+  EXPECT_EQ(shop.Pull(two[0]).value("refused", ""), "HK044");
+  shop.Promise(two[1], {{.count = 2, .line = "any", .order = "O2"}});
+  EXPECT_EQ(shop.Pull(two[1]).value("tag", ""), two[1]);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where code = 'HK044'"), 2);
+  Do(shop.owner, "set_rules", {Json({{"settings", {{"heat_read_back", "no"}}}}).dump()});
+  EXPECT_EQ(shop.Pull(bar).value("tag", ""), bar);
+}
+
 TEST_F(SawPull, AStartLengthThatIsOffIsSaidAtThePull) {
   shop.Promise(bar, {{.count = 14}});
   const Json pulled = Do(shop.saw, "pull", {bar, "1", 1, std::nullopt, std::nullopt, std::nullopt, Mm(5980)});

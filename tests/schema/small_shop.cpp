@@ -112,7 +112,7 @@ SmallShop::SmallShop()
                     GradeJson("X2CrNiMo17-12-2", "1.4404", 8000)};
   Do(owner, "define_grade", {grades.dump()});
   Do(owner, "define_shop", {TheShop().dump()});
-  const Json rules{{"keep", Json::array({{{"keep_nm", Mm(150)}}})}, {"settings", {{"tape_doubt_nm", "0"}}}};
+  const Json rules{{"keep", Json::array({{{"keep_nm", Mm(150)}}})}, {"settings", {{"tape_doubt_nm", "0"}, {"heat_read_back", "no"}}}};
   Do(owner, "set_rules", {rules.dump()});
 }
 

@@ -4,7 +4,8 @@
 //   saws 1 (kerf 2, trim 10, grip 60, bundled 120, to 260) and 2 (the same, to 500) and 3 (grip 0, trim 0)
 //   places B1-1 (to 6.5 m), B1-2 (to 1 m), B1-3 (to 100 kg), GATE, SAW-1, SAW-2, SAW-3, QUAR
 //   mills Vandrek, Kestholm; supplier Vandrek; customers Pallant, Drewe, Ister
-//   grades 42CrMo4 (1.7225), C45E (1.1191), X2CrNiMo17-12-2 (1.4404, density 8000); rests are kept from 150
+//   grades 42CrMo4 (1.7225), C45E (1.1191), X2CrNiMo17-12-2 (1.4404, density 8000); rests are kept from 150;
+//   heats are not read back at the saw
 // All in millimetres unless a name says otherwise. Verbs throw DbError when the book refuses.
 #pragma once
 
