@@ -16,6 +16,9 @@ select scope, case scope when 'heat' then heat when 'certificate' then (select n
       {"correct_receipt", 4, R"(
 select p.tag, pg_temp.metal() || '{"papers_state": "none"}', pg_temp.one('{ours,Ister,ours}'), 'the clerk read another bundle' from w_piece p join book.piece b using (piece_id)
   where b.parent_id is null and p.heat is not null order by random() limit 1)"},
+      {"reverse_receipt", 2, R"(
+select jsonb_build_object('note', r.note, 'supplier', s.name, 'reason', 'the slip of another lorry') from book.receipt r left join book.party s on s.party_id = r.supplier_id
+  where r.kind <> 'found' order by random() limit 1)"},
       {"downgrade", 4, R"(select jsonb_build_object('tag', tag, 'to', pg_temp.one('{none,2.2,grade only,unknown}'), 'reason', 'the mark was cut off') from w_piece where state = 'on rack' order by random() limit 1)"},
       {"reestablish_identity", 8, R"(
 select jsonb_build_object('tag', p.tag, 'result', 'half a stencil') || case when m.tag is not null and random() < 0.5 then jsonb_build_object('method', 'mark', 'as_tag', m.tag)

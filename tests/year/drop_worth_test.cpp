@@ -148,6 +148,26 @@ TEST(ExpMinus, AgreesWithTheLibrary) {
   EXPECT_EQ(ExpMinus(1e9), 0);
 }
 
+// One piece of 95 of C45E round 60 (22.195 kg/m, 1.20 new and 0.22 scrap a kg), kerf 2: what each of three sources loses and costs to
+// fetch. A 2600 by crane (4.00) leaves 2503, wanted as before; B 172 and C 160 by hand (0.80) leave scrap. Chance times share: A 0.95,
+// B 0.40, C 0.37; worked by hand, common practice, no source.
+TEST(DropWorth, DoesNotSpendTheLongDropOnOneShortPiece) {
+  WorthRules rules;
+  rules.replace_per_metre = {2'663'400'000};
+  rules.scrap_per_metre = {488'290'000};
+  const auto worth = [&](Length drop, double chance_times_share) { return WorthOf(drop, Demand{1e9, 0, chance_times_share}, rules, true).value.micro; };
+  const auto scrap = [&](Length rest) { return WorthOf(rest, Demand{}, rules, true).value.micro; };
+  const auto cents = [](std::int64_t micro) { return Cents({micro}).cents; };
+  EXPECT_EQ(cents(worth(160_mm, 0.37)), 207);
+  EXPECT_EQ(cents(scrap(63_mm)), 31);
+  const std::int64_t a = cents(worth(2600_mm, 0.95) - worth(2503_mm, 0.95) + 400'000'000), b = cents(worth(172_mm, 0.40) - scrap(75_mm) + 80'000'000),
+                     c = cents(worth(160_mm, 0.37) - scrap(63_mm) + 80'000'000);
+  EXPECT_EQ(c, 256);
+  EXPECT_EQ(b, 277);
+  EXPECT_EQ(a, 648);
+  EXPECT_EQ(b - c, 21) << "B is 0.21 dearer";
+}
+
 TEST(Cents, RoundsHalvesAway) {
   EXPECT_EQ(Cents({1'499'999}).cents, 1);
   EXPECT_EQ(Cents({1'500'000}).cents, 2);
