@@ -173,12 +173,13 @@ Json RulesPart(Connection& connection, const std::string& file, const Json& shop
   Json settings = Json::object();
   const Json given = shop.value("settings", Json::object());
   if (!given.is_object()) throw BadText(file + ": settings is no object", "{\"name\": value, ...}");
+  static const Names yes_or_no{"heat_read_back", "judging_by_rounding", "two_person_release", "validators_named"};
   const Names grades = Known(connection, "grades", {"designation", "number"});
   const std::string grade = "a designation or number of the grade list";
   for (const auto& [name, value] : given.items()) {
     const std::string text = value.is_string() ? value.get<std::string>() : value.dump();
     try {
-      if (name != "two_person_release") ReadDecimal(text);
+      if (!yes_or_no.contains(name)) ReadDecimal(text);
       else if (text != "yes" && text != "no") throw BadText(Quoted(text) + " is neither", "yes or no");
     } catch (const BadText& bad) {
       throw BadText(file + ": settings." + name + ": " + bad.Wrong(), bad.Expected());

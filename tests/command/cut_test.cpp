@@ -234,5 +234,22 @@ TEST_F(Cut, JsonNamesWhatWasBookedEvenWhenSomethingWasRefused) {
   EXPECT_EQ(Json::parse(ran.out), Json::array());
 }
 
+TEST_F(Cut, TheHeatIsReadBackFromThePieceThatIsFetchedWhereTheShopDoesNotSetItOff) {
+  ASSERT_EQ(As("owner", {"shop", "set", File("rules.json", R"({"settings": {"heat_read_back": "yes"}})")}).code, 0);
+  TakeIn("T1,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\n");
+  Certify("C1,3.1,Vandrek,M2208,round 80,42CrMo4\n");
+  Want("A", "O1,10,Pallant,round 80,42CrMo4,290,14,3.1,,,-1/+1\n");
+  ASSERT_EQ(Plan("A"), 1);
+  tag = TagOf("T1");
+  const Ran unread = Record();
+  EXPECT_EQ(unread.code, 1);
+  EXPECT_TRUE(Has(unread.err, "read the last 4 characters of the heat from the metal")) << unread;
+  EXPECT_EQ(As("saw", {"pull", tag, "--saw", "1", "--plan", "1", "--heat-read", "2280"}).code, 1);
+  EXPECT_EQ(Record({"--heat-read", "2208"}).code, 2) << "whose?";
+  EXPECT_EQ(Number("select count(*) as n from book.refusal where code = 'HK044'"), 2);
+  EXPECT_EQ(Record({"--heat-read", tag + "=2208"}).code, 0);
+  EXPECT_EQ(Good(), 14);
+}
+
 }  // namespace
 }  // namespace heatkeep::command

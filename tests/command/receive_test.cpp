@@ -194,9 +194,9 @@ TEST_F(Receive, TheDeviceTellsTheDoubtAndAStrapIsABundle) {
 }
 
 TEST_F(Receive, TheOpeningBalanceKeepsEachRowAsItWasTyped) {
-  const Ran ran = As("clerk", {"opening", File("o.csv", "old_tag;kind;grade;section;length;heat\nI3;drop;42CrMo4; 80 ;\"1100\";\n")});
+  const Ran ran = As("clerk", {"opening", File("o.csv", "old_tag;kind;grade;section;length;heat\nI3;drop;42CrMo4; round 80 ;\"1100\";\n")});
   EXPECT_EQ(ran.code, 0) << ran;
-  EXPECT_EQ(Word("select raw_text as w from api.receipts"), "I3;drop;42CrMo4; 80 ;\"1100\";");
+  EXPECT_EQ(Word("select raw_text as w from api.receipts"), "I3;drop;42CrMo4; round 80 ;\"1100\";");
 }
 
 }  // namespace
