@@ -21,7 +21,7 @@ struct Request : SawingWorks {
   std::string Pulled(Connection& session) {
     const std::string tag = session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan})
                                 .Only().Text("tag");
-    EXPECT_EQ(Deeds(session).Pull(NewRequest(), tag, "1", std::stoll(plan)).value("tag", ""), tag);
+    EXPECT_EQ(Deeds(session).Pull(NewRequest(), tag, "1", std::stoll(plan), "").value("tag", ""), tag);
     return tag;
   }
 
