@@ -71,7 +71,7 @@ begin
     raise exception using errcode = 'HK026', message = format('there is no label number %s', p_job), hint = 'their numbers are in the queue of labels';
   elsif j.state = 'printed' then
     raise exception using errcode = 'HK043', message = format('label %s was printed at %s', p_job, to_char(j.printed_at, 'YYYY-MM-DD HH24:MI')),
-      hint = 'another one of the same piece: reprint_label, at the piece';
+      hint = 'another one of the same piece, at the piece: heatkeep piece relabel';
   end if;
   return j;
 end $$;

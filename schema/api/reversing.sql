@@ -28,7 +28,7 @@ begin
       where receipt_id = r.receipt_id and q.parent_id is null and q.before_id is null) w where words is not null;
   if v_words is not null then
     raise exception using errcode = 'HK043', message = format('receipt %s is not reversed as a whole: %s', r.note, v_words),
-      hint = 'put the others right one by one: correct_receipt for a wrong lot or owner, return_to_supplier for what goes back';
+      hint = 'put the others right one by one: heatkeep correct receipt for a wrong lot or owner, heatkeep return supplier for what goes back';
   end if;
   for e in select q.* from piece q join receipt_line using (receipt_line_id) where receipt_id = r.receipt_id order by q.piece_id loop
     perform guard.leave(e, 'reversed', 'reversed', format('receipt %s reversed: %s', r.note, v_why));

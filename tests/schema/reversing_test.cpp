@@ -44,7 +44,7 @@ TEST_F(Reversing, WhatHasGoneOnIsNamedWithWhatToDoInstead_HK043) {
   const auto tag = [&](int i) { return tags[static_cast<std::size_t>(i)].get<std::string>(); };
   EXPECT_EQ(std::string(no.what()).find("receipt N1 is not reversed as a whole: " + tag(0) + " has been cut; " + tag(1) + " is shipped; " + tag(2) + " was measured otherwise since") ==
                 std::string::npos, false) << no.what();
-  EXPECT_NE(no.hint.find("correct_receipt"), std::string::npos);
+  EXPECT_NE(no.hint.find("heatkeep correct receipt"), std::string::npos);
   EXPECT_EQ(shop.Word("select digest as w from api.book_digest()"), before) << "nothing is half done";
 }
 
