@@ -1,5 +1,4 @@
--- A receipt booked wrongly as a whole is reversed; every label that should exist is a job of the queue; a later analysis is
--- a row of its own.
+-- A receipt booked wrongly as a whole is reversed; every label that should exist is a job of the queue.
 alter type book.piece_state add value 'reversed';
 alter type book.out_class add value 'reversed';
 
