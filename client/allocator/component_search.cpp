@@ -49,13 +49,6 @@ class Searcher {
     }
   }
 
-  // Does the best plan so far reach the bounds from lengths alone, the aim's leading key included?
-  bool LeadClosed() const {
-    for (std::size_t k = 0; k <= c_.priorities.size(); ++k)
-      if (result_.best.score[k] > SimpleBound(c_, k, result_.best.score)) return false;
-    return true;
-  }
-
   void Quick() {
     result_.best = QuickPlan(c_, PlainChoice());
     control_.better(result_);

@@ -65,11 +65,7 @@ Line LineFor(const std::string& what, const GradeLimit* row, const Question& q, 
   Line line;
   line.what = what;
   if (row != nullptr) {
-    line.least = row->least;
-    line.most = row->most;
-    line.source = row->source;
-    line.note = row->note;
-    line.evidence = row->evidence;
+    TakeLimits(line, *row);
     if (q.product) Widen(line, *row, known.deviations);
   }
   const Reckoned reckoned = Reckon(what, q.analysis, named);

@@ -25,13 +25,7 @@ Line LineFor(const std::string& property, const std::vector<const MechanicalLimi
     line.words = q.size ? "no limits for this size are known" : "depends on the size, which is not said";
     return line;
   }
-  if (row != nullptr) {
-    line.least = row->least;
-    line.most = row->most;
-    line.source = row->source;
-    line.note = row->note;
-    line.evidence = row->evidence;
-  }
+  if (row != nullptr) TakeLimits(line, *row);
   if (line.value) {
     Judge(line, q.method);
   } else {

@@ -35,6 +35,16 @@ struct Line {
   std::string source, note, evidence; // of the limit
 };
 
+// The line is judged by this row: its limits, and where they stand.
+template <class Row>
+void TakeLimits(Line& line, const Row& row) {
+  line.least = row.least;
+  line.most = row.most;
+  line.source = row.source;
+  line.note = row.note;
+  line.evidence = row.evidence;
+}
+
 // One value against bounds that hold for it; sets rounded and verdict. `line.value` must be there.
 void Judge(Line& line, Method method);
 
