@@ -13,7 +13,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
                          {tag, {"--kind", "kind", "bent, corroded, dented, cracked or other"}, {"--words", "words", "what is seen, and where"},
                           {"--usable", "usable", "it may still be used; else it is quarantined", WordKind::Yes}, {"--from", "from_nm", "from the first end", WordKind::Length, false},
                           {"--to", "to_nm", "to", WordKind::Length, false}},
-                         "{tag}: damage noted; quarantined: {quarantined}", [](Json body) {
+                         "{tag}: damage noted; quarantined: {quarantined}[; {plans}]", [](Json body) {
                            body["usable"] = body.contains("usable");
                            return body;
                          }});

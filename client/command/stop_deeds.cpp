@@ -7,7 +7,7 @@ void AddStopDeeds(CLI::App& root, const Later& later) {
   const DeedWord tag{"tag", "tag", "the tag"}, reason{"--reason", "reason", "why"};
   AddDeed(root, later, {"putaway", "put a piece in a place", "A000001D B1-1", &StockDeeds::PutAway, {tag, {"place", "place", "the place"}}, "{tag} is in {place}"});
   AddDeed(root, later, {"quarantine", "stop a piece", "A000001D --reason \"rust at one end\" --place QUAR", &StockDeeds::Quarantine,
-                        {tag, reason, {"--place", "place", "the place of kind quarantine it is put in", WordKind::Text, false}}, "{tag} is in quarantine[, in {place}]"});
+                        {tag, reason, {"--place", "place", "the place of kind quarantine it is put in", WordKind::Text, false}}, "{tag} is in quarantine[, in {place}][; {plans}]"});
   AddDeed(root, later, {"release", "free a piece, wholly or for less", "A000001D --evidence \"measured, no crack\" --not-for 3.1", &StockDeeds::Release,
                         {tag, {"--evidence", "evidence", "what shows that it may be used"}, {"--not-for", "not_for", "the weakest papers it may no longer serve: 2.1, 2.2, 3.1 or 3.2", WordKind::Text, false}},
                         "{tag} is released[, {limits}]"});
@@ -19,7 +19,7 @@ void AddStopDeeds(CLI::App& root, const Later& later) {
     if (scope == "heat") words.push_back({"--mill", "mill", "only of this mill", WordKind::Text, false});
     if (of) words.push_back({"--of", "mill", "its issuer or supplier"});
     AddDeed(hold, later, {scope, "hold a " + scope + " from now on", (scope == "heat" ? "M2208" : of ? "88-1203 --of Vandrek" : "A000001D") + std::string(" --reason \"letter of the mill\""),
-                          &StockDeeds::PlaceHold, words, "hold {hold_id}: {pieces} pieces stopped[; AT A SAW NOW: {at_saw}]", [scope](Json body) {
+                          &StockDeeds::PlaceHold, words, "hold {hold_id}: {pieces} pieces stopped[; AT A SAW NOW: {at_saw}][; {plans}]", [scope](Json body) {
                             body["scope"] = scope;
                             return body;
                           }});

@@ -47,7 +47,7 @@ Connection Connection::Open(const std::string& conninfo) {
   if (PQstatus(raw) != CONNECTION_OK) throw MakeDbError(raw, nullptr);
   PQsetNoticeReceiver(raw, DropNotice, nullptr);
   connection.ExecuteScript(
-      "set datestyle to 'ISO, YMD'; set intervalstyle to 'iso_8601'; set bytea_output to 'hex'");
+      "set datestyle to 'ISO, YMD'; set intervalstyle to 'iso_8601'; set bytea_output to 'hex'; set jit to off");
   return connection;
 }
 

@@ -36,14 +36,17 @@ begin
 end $$;
 
 create function guard.line_cut(p_line bigint) returns bigint
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select count(*) from book.stroke where cut_line_id = p_line and class = 'good');
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select count(*) from book.stroke where cut_line_id = p_line and class = 'good');
+end $$;
 
 -- What live plans still mean to cut of a line: promised layouts, less what an open cut has booked already; and what is
 -- reserved for it without a plan. A promise whose time is over counts no more, whether it was freed yet or not.
 create function guard.line_planned(p_line bigint) returns bigint
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(sum(greatest(0, k.count - case f.state when 'at saw' then (select count(*) from book.stroke s
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(sum(greatest(0, k.count - case f.state when 'at saw' then (select count(*) from book.stroke s
       join book.cut c using (cut_id) where c.layout_id = f.layout_id and s.cut_line_id = p_line and s.class = 'good') else 0 end)), 0)
   from book.layout_cut k join book.layout f using (layout_id)
   where k.cut_line_id = p_line and (f.state = 'at saw' or (f.state = 'promised'
@@ -52,6 +55,7 @@ return (select coalesce(sum(greatest(0, k.count - case f.state when 'at saw' the
       where c.piece_id = r.piece_id and not c.closed and s.cut_line_id = p_line and s.class = 'good'))), 0)
     from book.promise r join book.piece e using (piece_id) where r.cut_line_id = p_line and r.state = 'live'
       and (r.expires_at > now() or e.state = 'at saw'))::bigint;
+end $$;
 
 -- Every line with what is still to be planned. The planner reads it.
 create view api.cut_lines as

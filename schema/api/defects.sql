@@ -39,12 +39,22 @@ begin
   insert into defect_report (piece_id, lot_id, kind, from_end, at_nm, words, reported_by)
     values (e.piece_id, e.lot_id, p ->> 'kind', v_end, v_at, p ->> 'words', session_user) returning defect_report_id into v_report;
   perform guard.raise_conflict('defect in the heat', e.piece_id, format('%s in %s at %s mm from the %s end: %s', p ->> 'kind', e.tag,
-    trim_scale(v_at / 1e6::numeric), v_end, p ->> 'words'));
+    trim_scale(v_at / 1e6::numeric), v_end, p ->> 'words'), v_report);
   return guard.end_deed(jsonb_build_object('report', v_report, 'tag', e.tag, 'suspect',
     (select coalesce(jsonb_agg(tag order by tag), '[]') from piece n where n.lot_id = e.lot_id and n.length_nm > 0 and n.piece_id <> e.piece_id)));
 end $$;
 
--- The lead answers: "cut on" or "stop", in words. A stop stands until another answer says cut on.
+-- The lead answers: "cut on" or "stop", in words. A stop stands until another answer says cut on; that closes the conflict of the report.
+-- "open": what is still open of this heat, in words.
+create function guard.open_of_defect(p_report bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select nullif(concat_ws('; ', guard.defect_words(d.lot_id),
+    (select string_agg(format('conflict %s: %s', c.conflict_id, c.words), '; ' order by c.conflict_id) from book.conflict c left join book.piece e using (piece_id)
+      where c.closed_by is null and (c.defect_report_id = d.defect_report_id or (c.kind = 'cut before the lead answered' and e.lot_id = d.lot_id)))), '')
+  from book.defect_report d where d.defect_report_id = p_report);
+end $$;
+
 create function api.answer_defect(p_request uuid, p_report bigint, p_answer text, p_words text) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -58,7 +68,9 @@ begin
   if not found then
     raise exception using errcode = 'HK043', message = format('report %s does not wait for an answer', p_report);
   end if;
-  return guard.end_deed(jsonb_build_object('report', p_report, 'answer', p_answer));
+  update conflict set closed_by = session_user, closing_words = format('cut on: %s', p_words)
+    where defect_report_id = p_report and closed_by is null and p_answer = 'cut on';
+  return guard.end_deed(jsonb_build_object('report', p_report, 'answer', p_answer, 'open', guard.open_of_defect(p_report)));
 end $$;
 
 -- {"tag","saw","at_nm","kerf_nm","cause","words"}: cause "blade broke" or "bar slipped". The half cut lies at_nm from the end that is cut first and is as

@@ -2,7 +2,7 @@
 
 -- p_scope: heat (of one mill or of all), lot (by the tag of a piece of it), piece (with all that comes from it),
 -- certificate (p_mill its issuer) or receipt (p_mill the supplier, p_ref the note). Live promises of it fall; what is at
--- a saw is named in the answer, to be stopped.
+-- a saw is named in the answer, to be stopped, and so is every plan that lacks metal now.
 create function api.place_hold(p_request uuid, p_scope text, p_ref text, p_mill text, p_reason text, p_true_at timestamptz default null,
                                p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -11,6 +11,7 @@ declare
   v_mill bigint := case when coalesce(p_mill, '') <> '' then guard.party(p_mill) end;
   v_lots bigint[];
   v_pieces bigint[];
+  v_lacking jsonb;
   h hold;
   e piece;
 begin
@@ -43,8 +44,9 @@ begin
   insert into hold (scope, heat, mill_id, lot_id, piece_id, document_id, receipt_id, reason, held_by)
     values (h.scope, h.heat, h.mill_id, h.lot_id, h.piece_id, h.document_id, h.receipt_id, p_reason, session_user) returning * into h;
   select array_agg(piece_id) into v_pieces from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0;
+  v_lacking := guard.plans_lacking(v_pieces);
   perform guard.drop_promise(n, 'held: ' || p_reason) from unnest(v_pieces) n;
-  return guard.end_deed(jsonb_build_object('hold_id', h.hold_id, 'pieces', coalesce(cardinality(v_pieces), 0),
+  return guard.end_deed(jsonb_build_object('hold_id', h.hold_id, 'pieces', coalesce(cardinality(v_pieces), 0), 'plans', v_lacking,
     'at_saw', (select coalesce(jsonb_agg(tag order by tag), '[]') from piece where piece_id = any (v_pieces) and state = 'at saw')));
 end $$;
 

@@ -106,7 +106,6 @@ declare
   v_words text;
   v_what text;
   v_ids bigint[];
-  v_piece bigint;
   e piece;
   o metal_out;
 begin
@@ -138,9 +137,9 @@ begin
         coalesce(cardinality(v_ids), 0), p ->> 'customer', p ->> 'count');
     end if;
     update stroke set shipment_line_id = null, held = true where stroke_id = any (v_ids);
-    for v_piece in select distinct piece_id from stroke where stroke_id = any (v_ids) order by 1 loop
-      perform guard.raise_conflict('returned by a customer', v_piece, format('%s pieces of %s: %s', cardinality(v_ids), v_what, v_words));
-    end loop;
+    perform guard.raise_conflict('returned by a customer', n.piece_id, format('%s of %s, cut from %s of heat %s: %s',
+        case n.count when 1 then '1 piece' else n.count || ' pieces' end, v_what, (select tag from piece where piece_id = n.piece_id), guard.heat_word(n.lot_id), v_words))
+      from (select piece_id, lot_id, count(*) from stroke where stroke_id = any (v_ids) group by piece_id, lot_id order by piece_id) n;
   end if;
   insert into customer_return (customer_id, note, what, reason, identity, held_by, stroke_ids)
     values (v_customer, p ->> 'note', v_what, p ->> 'reason', p ->> 'identity', p ->> 'held_by', v_ids);

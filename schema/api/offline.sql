@@ -24,6 +24,7 @@ begin
     raise exception using errcode = 'HK409', message = format('number %s of %s does not follow number %s, the last that is here', p ->> 'seq', p ->> 'device', v_last),
       hint = case when v_seq > v_last then 'send what lies between first' else 'it was sent before, as another request' end;
   end if;
+  perform set_config('heatkeep.told_later', 'yes', true);
   begin
     v_answer := guard.do_offline(v_deed, (p ->> 'request')::uuid, v_body, (p ->> 'true_at')::timestamptz, p ->> 'device');
     set constraints all immediate;
@@ -34,7 +35,8 @@ begin
     v_words := sqlerrm;
   end;
   set constraints all deferred;
-  perform set_config('heatkeep.deed', 'send_offline', true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.reason', '', true);
+  perform set_config('heatkeep.deed', 'send_offline', true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.reason', '', true),
+    set_config('heatkeep.told_later', '', true);
   if v_words is not null then
     v_tag := upper(v_body ->> 'tag');
     perform guard.raise_conflict('off the network', (select piece_id from piece where tag = v_tag),

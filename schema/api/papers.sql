@@ -181,8 +181,10 @@ create view api.documents as
 
 -- The document a lot's metal goes with, in words.
 create function guard.document_words(p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number)
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number)
       from book.document_lot n join book.document d using (document_id) where n.lot_id = l.lot_id and d.accepted_by is not null
         and not exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null)),
     case l.papers_state when 'awaited' then 'papers awaited' else 'none' end) from book.lot l where l.lot_id = p_lot);
+end $$;

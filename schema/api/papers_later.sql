@@ -82,12 +82,12 @@ create view api.waiting_for_papers as
     from waits w join book.cut_line c on not c.cancelled and exists (select from book.stroke s where s.lot_id = w.lot_id and s.cut_line_id = c.cut_line_id
       and s.class = 'good' and s.shipment_line_id is null);
 
--- The lots whose papers are awaited, the day they are to be asked for first.
+-- The lots whose papers are awaited, the day they are to be asked for first. What was never here as it was booked waits for none.
 create view api.papers_awaited as
   select l.chase_on, current_date - l.chase_on as days_late, m.name as mill, l.heat, g.designation as grade, x.label as section, l.condition, l.chase_words, l.at_risk_by,
       (select count(*) from book.piece p where p.lot_id = l.lot_id and p.length_nm > 0) as pieces,
       (select coalesce(sum(length_nm), 0)::bigint from book.piece p where p.lot_id = l.lot_id) as length_nm,
       (select string_agg(distinct format('note %s of %s', r.note, s.name), ', ') from book.receipt_line n join book.receipt r using (receipt_id)
-        left join book.party s on s.party_id = r.supplier_id where n.lot_id = l.lot_id and r.kind = 'delivery') as receipts
+        left join book.party s on s.party_id = r.supplier_id where n.lot_id = l.lot_id and r.kind = 'delivery' and r.reversed_by is null) as receipts
     from book.lot l left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id) join book.section x using (section_id)
-    where l.papers_state = 'awaited';
+    where l.papers_state = 'awaited' and exists (select from book.piece p where p.lot_id = l.lot_id and p.state::text <> 'reversed');

@@ -1,4 +1,14 @@
 -- What may not be used, or only for less: quarantine, release with limits, damage, downgrade, identity regained.
+
+-- The piece and all that comes from it, as far as it is here.
+create function guard.here_of(p_piece bigint) returns bigint[]
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(array_agg(n.piece_id order by n.piece_id), '{}') from book.piece n
+  where (n.path @> array[p_piece] or n.before_path @> array[p_piece]) and n.length_nm > 0);
+end $$;
+
+-- Its promises, and those of all that comes from it, fall; the answer names the plans that lack it.
 create function api.quarantine(p_request uuid, p_tag text, p_reason text, p_place text default null, p_true_at timestamptz default null,
                                p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -6,6 +16,8 @@ declare
   v_again jsonb := guard.begin_deed('quarantine', p_request, jsonb_build_array(p_tag, p_reason, p_place, p_true_at), p_true_at, p_device, p_reason);
   p piece;
   v_to place;
+  v_pieces bigint[];
+  v_lacking jsonb;
 begin
   if v_again is not null then return v_again; end if;
   if coalesce(btrim(p_reason), '') = '' then
@@ -22,9 +34,10 @@ begin
   end if;
   update piece set quarantine = p_reason,
     place_id = case when v_to.place_id is not null and length_nm > 0 and state = 'on rack' then v_to.place_id else place_id end where piece_id = p.piece_id;
-  perform guard.drop_promise(n.piece_id, 'quarantined: ' || p_reason) from piece n
-    where (n.path @> array[p.piece_id] or n.before_path @> array[p.piece_id]) and n.length_nm > 0;
-  return guard.end_deed(jsonb_build_object('tag', p.tag, 'place', v_to.name, 'label', format('QUARANTINE %s: %s', p.tag, p_reason)));
+  v_pieces := guard.here_of(p.piece_id);
+  v_lacking := guard.plans_lacking(v_pieces);
+  perform guard.drop_promise(n, 'quarantined: ' || p_reason) from unnest(v_pieces) n;
+  return guard.end_deed(jsonb_build_object('tag', p.tag, 'place', v_to.name, 'plans', v_lacking, 'label', format('QUARANTINE %s: %s', p.tag, p_reason)));
 end $$;
 
 -- p_not_for: the weakest papers it may no longer serve ("3.1": it may still serve 2.2), with all that comes from it.
@@ -74,8 +87,7 @@ begin
   if p_most is not null then
     update piece set limit_papers = least(limit_papers, p_most::papers),
       limit_words = format('not above %s: %s', least(limit_papers, p_most::papers), p_words) where piece_id = p.piece_id;
-    perform guard.drop_promise(n.piece_id, 'its use was limited') from piece n
-      where (n.path @> array[p.piece_id] or n.before_path @> array[p.piece_id]) and n.length_nm > 0;
+    perform guard.drop_promise(n, 'its use was limited') from unnest(guard.here_of(p.piece_id)) n;
   end if;
 end $$;
 
@@ -86,6 +98,7 @@ declare
   v_again jsonb := guard.begin_body('record_damage', p_request, p);
   e piece;
   v_words text;
+  v_lacking jsonb;
 begin
   if v_again is not null then return v_again; end if;
   v_words := guard.said(p, 'kind', 'bent, corroded, dented, cracked or other') || ': ' || guard.said(p, 'words', 'what is seen, and where');
@@ -101,9 +114,10 @@ begin
   if not (p ->> 'usable')::boolean then
     perform from lot where lot_id = e.lot_id for update;
     update piece set quarantine = v_words where piece_id = e.piece_id;
-    perform guard.drop_promise(n.piece_id, v_words) from piece n where n.path @> array[e.piece_id] and n.length_nm > 0;
+    v_lacking := guard.plans_lacking(guard.here_of(e.piece_id));
+    perform guard.drop_promise(n, v_words) from unnest(guard.here_of(e.piece_id)) n;
   end if;
-  return guard.end_deed(jsonb_build_object('tag', e.tag, 'quarantined', not (p ->> 'usable')::boolean));
+  return guard.end_deed(jsonb_build_object('tag', e.tag, 'quarantined', not (p ->> 'usable')::boolean, 'plans', v_lacking));
 end $$;
 
 -- {"tag","to":"3.1|2.2|2.1|none|grade only|unknown","reason"}: to weaker papers, or to metal whose heat nobody can vouch

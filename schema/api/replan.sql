@@ -50,7 +50,7 @@ end $$;
 -- Lets some layouts of a plan go and promises others in their place, all or nothing: {"plan","reason","drop":[layout_no],
 -- "saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof","value","bound","layouts":[...],"shorts":[...]} with
 -- layouts and shorts as commit_plan takes them. A layout that is let go at a saw may be cut another way at once. Where pieces were
--- taken or changed meanwhile the answer is {"taken": [...]}: the caller undoes the transaction and plans again.
+-- taken or changed meanwhile the answer is {"taken": [...]}, the plan stands as it was, and the planner plans again.
 create function api.replan(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -78,12 +78,20 @@ begin
       where f.plan_id = v_plan and f.layout_no = any (v_drop) and not c.closed) then
     raise exception using errcode = 'HK043', message = 'a piece that is to be planned anew is being cut', hint = 'finish it first';
   end if;
-  with gone as (
-    update layout f set state = 'dropped' where plan_id = v_plan and layout_no = any (v_drop) and state in ('promised', 'at saw') returning *)
-  select coalesce(array_agg(piece_id), '{}') into v_pieces from gone;
-  update promise set state = 'released', words = words || '; planned anew' where piece_id = any (v_pieces) and state = 'live';
-  v_taken := guard.take_pieces(p -> 'layouts', v_pieces);
+  begin
+    with gone as (
+      update layout f set state = 'dropped' where plan_id = v_plan and layout_no = any (v_drop) and state in ('promised', 'at saw') returning *)
+    select coalesce(array_agg(piece_id), '{}') into v_pieces from gone;
+    update promise set state = 'released', words = words || '; planned anew' where piece_id = any (v_pieces) and state = 'live';
+    v_taken := guard.take_pieces(p -> 'layouts', v_pieces);
+    if v_taken is not null then
+      raise exception using errcode = 'HK409';  -- what was let go is promised again
+    end if;
+  exception when sqlstate 'HK409' then
+    null;
+  end;
   if v_taken is not null then
+    insert into refusal (who, deed, code, words) values (session_user, 'replan', 'HK409', v_taken::text);
     return guard.end_deed(jsonb_build_object('taken', v_taken));
   end if;
   v_added := guard.add_layouts(v_plan, p);

@@ -1,18 +1,34 @@
 -- Is the book whole? Everything here is computed from the happenings alone and held against the tables.
--- The digest of all chains' ends: as they are, or as they were when this happening was the last.
-create function guard.digest_at(p_last bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select encode(sha256(coalesce(string_agg(convert_to(chain || ' ' || chain_id || ' ' || seq || ' ', 'UTF8') || hash,
-    ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex')
-  from (select chain, chain_id, seq, hash from book.chain_end where p_last is null
-    union all
-    (select distinct on (chain, chain_id) chain, chain_id, seq, hash from book.happening
-      where p_last is not null and happening_id <= p_last order by chain, chain_id, seq desc)) e);
+-- The digest of all chains' ends is the SHA-256 over these, in the order of chain and number.
+create function guard.link_bytes(p_chain text, p_chain_id bigint, p_seq integer, p_hash bytea) returns bytea
+language sql stable
+return convert_to(p_chain || ' ' || p_chain_id || ' ' || p_seq || ' ', 'UTF8') || p_hash;
 
 create function api.book_digest() returns table (digest text, happenings bigint)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  select guard.digest_at(null), (select coalesce(sum(seq), 0)::bigint from book.chain_end);
+  select encode(sha256(coalesce(string_agg(guard.link_bytes(chain, chain_id, seq, hash), ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex'),
+    coalesce(sum(seq), 0)::bigint from book.chain_end;
+end;
+
+-- The digest as it was when this happening was the last: to compare one that was kept outside.
+create function guard.digest_at(p_last bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select encode(sha256(coalesce(string_agg(guard.link_bytes(chain, chain_id, seq, hash), ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex')
+  from (select distinct on (chain, chain_id) chain, chain_id, seq, hash from book.happening where happening_id <= p_last order by chain, chain_id, seq desc) e);
+
+-- The same for every seal, as if its last happening were the last. All of them in one reading: a link is
+-- the end of its chain for the seals from its own happening on, and before that of the next link.
+create function guard.digests_at_seals() returns table (seal_id bigint, digest text)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  with seals as (select array_agg(distinct last_happening_id order by last_happening_id) as lasts from book.seal),
+    link as (select chain, chain_id, seq, hash, happening_id, lead(happening_id) over (partition by chain, chain_id order by seq) as next from book.happening),
+    span as (select link.*, lasts, width_bucket(happening_id - 1, lasts) + 1 as first, case when next is null then cardinality(lasts) else width_bucket(next - 1, lasts) end as last
+      from link cross join seals),
+    sealed as (select lasts[k] as last_happening_id, encode(sha256(string_agg(guard.link_bytes(chain, chain_id, seq, hash), ''::bytea order by chain collate "C", chain_id)), 'hex') as digest
+      from span cross join generate_series(first, last) k group by k, lasts)
+  select s.seal_id, coalesce(d.digest, encode(sha256(''::bytea), 'hex')) from book.seal s left join sealed d using (last_happening_id);
 end;
 
 -- Rows of a chronicled table that differ from the replay of their happenings, or are on one side only.
@@ -76,7 +92,7 @@ begin
   select count(*) into v_bad from promise r join piece p using (piece_id) where r.state = 'live' and p.length_nm = 0;
   select count(*) into v_all from promise where state = 'live';
   return query select 'promises are of metal that is there', v_bad = 0, format('%s live promises, %s of metal that is gone', v_all, v_bad);
-  select count(*), count(*) filter (where s.digest <> guard.digest_at(s.last_happening_id)) into v_all, v_bad from seal s;
+  select count(*), count(*) filter (where s.digest <> d.digest) into v_all, v_bad from seal s join guard.digests_at_seals() d using (seal_id);
   return query select 'seals', v_bad = 0, format('%s seals, %s no longer agree', v_all, v_bad);
   select count(*) into v_bad from (values ('fsync'), ('full_page_writes'), ('data_checksums')) x (n) where current_setting(n) <> 'on';
   return query select 'the server keeps what it says', v_bad = 0, format('fsync %s, full_page_writes %s, data_checksums %s',
@@ -93,6 +109,6 @@ begin
   if v_again is not null then return v_again; end if;
   lock table happening in share mode;
   insert into seal (last_happening_id, digest, who)
-    select coalesce(max(happening_id), 0), guard.digest_at(null), session_user from happening returning * into s;
+    select coalesce(max(happening_id), 0), (select digest from api.book_digest()), session_user from happening returning * into s;
   return guard.end_deed(jsonb_build_object('seal', s.seal_id, 'last_happening', s.last_happening_id, 'digest', s.digest));
 end $$;

@@ -2,10 +2,12 @@
 --   made_length = length now + strokes (length + kerf) + drops made from it + metal that left otherwise
 -- and for a closed cut: length in = its strokes + its drop + what left it during the cut + what stays on the piece.
 create function guard.piece_out_nm(p_piece bigint) returns bigint
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where piece_id = p_piece)
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where piece_id = p_piece)
      + (select coalesce(sum(made_length_nm), 0) from book.piece where parent_id = p_piece)
      + (select coalesce(sum(length_nm), 0) from book.metal_out where piece_id = p_piece);
+end $$;
 
 create function guard.check_balance(p_piece bigint) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -39,10 +41,12 @@ end $$;
 
 -- What came off in a cut came off the piece that was cut.
 create function guard.cut_out_nm(p_piece bigint, p_cut bigint) returns bigint
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where cut_id = p_cut)
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where cut_id = p_cut)
      + (select coalesce(sum(made_length_nm), 0) from book.piece where parent_id = p_piece and from_cut_id = p_cut)
      + (select coalesce(sum(length_nm), 0) from book.metal_out where piece_id = p_piece and cut_id = p_cut);
+end $$;
 
 create function guard.check_cut(p_cut bigint, p_piece bigint) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$

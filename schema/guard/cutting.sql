@@ -2,7 +2,7 @@
 
 -- The place of a new piece of p_tag. One that is being counted takes nothing: refused with the place beside; what was put
 -- there off the network (p_done) is booked beside it, and a person is told.
-create function guard.place_for_child(p_tag text, p_place text, p_length bigint, p_done boolean) returns bigint
+create function guard.place_for_child(p_tag text, p_place text, p_length bigint, p_done boolean, p_child bigint) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_place place;
@@ -20,7 +20,7 @@ begin
     raise exception using errcode = 'HK040', message = format('nothing cut from %s is put in %s: it is being counted', p_tag, v_place.name),
       hint = coalesce('put it in ' || v_beside.name || ' beside it', 'put it where nothing is counted') || ', or wait until the count is approved';
   end if;
-  perform guard.raise_conflict('put where it was counted', null, format('a rest of %s was put in %s while that was counted: it is booked in %s', p_tag, v_place.name, v_beside.name));
+  perform guard.raise_conflict('put where it was counted', p_child, format('a rest of %s was put in %s while that was counted: it is booked in %s', p_tag, v_place.name, v_beside.name));
   return v_beside.place_id;
 end $$;
 
@@ -35,7 +35,7 @@ begin
   if p_place is null then
     raise exception using errcode = 'HK026', message = format('say where the new piece of %s is put', p.tag);
   end if;
-  v_place := guard.place_for_child(p.tag, p_place, p_length, p_tag is not null);
+  v_place := guard.place_for_child(p.tag, p_place, p_length, p_tag is not null or guard.note('told_later') is not null, v_id);
   insert into piece (piece_id, tag, kind, lot_id, owner_id, parent_id, parent_made_length_nm, from_cut_id, path, receipt_line_id,
       made_length_nm, length_nm, doubt_nm, ends, mark_end, place_id, state, cents_per_tonne)
     overriding system value
@@ -52,21 +52,24 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select case when l.grade_id is null then 'unknown' else coalesce(a.alloy_group, g.family) end
   from book.lot l left join book.grade g using (grade_id) left join book.alloy_group a on a.family = g.family where l.lot_id = p_lot);
 
--- The bin of that name that may take the lot. A shop without bins in the book writes the name down only (null).
-create function guard.bin_for(p_name text, p_lot bigint) returns bigint
+-- The bin of that name that may take the lot. A rest that was cut off in a shop without bins has none (null): what was said of it is
+-- written down. A whole piece (p_whole) goes to no bin that nobody defined.
+create function guard.bin_for(p_name text, p_lot bigint, p_whole boolean default false) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   b scrap_bin;
   v_group text := guard.alloy_group(p_lot);
   v_right text := (select string_agg(name, ' or ' order by name) from scrap_bin where alloy_group = v_group);
+  v_all text := (select string_agg(words, '; ' order by words) from (select alloy_group || ': ' || string_agg(name, ', ' order by name) as words from scrap_bin group by alloy_group) x);
 begin
-  if not exists (select from scrap_bin) then
+  if v_all is null and (coalesce(btrim(p_name), '') = '' or not p_whole) then
     return null;
   end if;
   select * into b from scrap_bin where name = btrim(p_name);
   if b.scrap_bin_id is null then
     raise exception using errcode = 'HK026', message = format('no scrap bin is called "%s"', coalesce(p_name, '')),
-      hint = coalesce('this metal goes to ' || v_right, 'the owner sets up a bin for ' || v_group);
+      hint = format('%s; %s', coalesce('the bins are ' || v_all, 'no bin is defined'),
+        coalesce('this metal goes to ' || v_right, format('the owner defines one for %s: heatkeep saw bins --bin "NAME=%s"', v_group, v_group)));
   elsif b.alloy_group <> v_group then
     raise exception using errcode = 'HK042', message = format('bin %s is for %s; this is %s', b.name, b.alloy_group, v_group),
       hint = coalesce('it goes to ' || v_right, 'the owner sets up a bin for ' || v_group) || '; scrap is bought by its chemistry';
@@ -76,8 +79,10 @@ end $$;
 
 -- What the label and the mark on the metal say. There is none without a heat, or the words NO HEAT.
 create function guard.heat_word(p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(heat, 'NO HEAT') from book.lot where lot_id = p_lot);
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(heat, 'NO HEAT') from book.lot where lot_id = p_lot);
+end $$;
 
 create function guard.check_heat_on_label(p book.piece, p_heat text) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -94,23 +99,28 @@ end $$;
 -- Whether a zone of a defect, or of a half cut, is still ahead of the blade. Zones count from the end that is cut
 -- first of the piece as it was made; with two lengths: whether one lies in what they enclose of the piece as it is now.
 create function guard.zone_ahead(p book.piece, p_from bigint default 0, p_to bigint default null) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select format('%s at %s mm', kind, trim_scale((from_nm - (p.made_length_nm - p.length_nm)) / 1e6::numeric)) from book.defect_zone
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select format('%s at %s mm', kind, trim_scale((from_nm - (p.made_length_nm - p.length_nm)) / 1e6::numeric)) from book.defect_zone
   where piece_id = p.piece_id and to_nm > p.made_length_nm - p.length_nm + p_from
     and from_nm < p.made_length_nm - p.length_nm + coalesce(p_to, p.length_nm) order by from_nm limit 1);
+end $$;
 
 -- A defect of this lot that waits for the lead's answer, reported on another piece or on this one; null when there is none.
 create function guard.defect_words(p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, p.tag, d.defect_report_id, d.reported_by,
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, p.tag, d.defect_report_id, d.reported_by,
     case when d.answer is null then 'the lead answers before more of it is cut' else 'the lead said stop: ' || d.answer_words end)
   from book.defect_report d join book.piece p using (piece_id) where d.lot_id = p_lot and d.answer is distinct from 'cut on'
   order by d.defect_report_id limit 1);
+end $$;
 
 -- Other heats that pieces of the line, or of its one-heat group, were cut from already; null where the lot fits.
 create function guard.heat_rule_words(p_line bigint, p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (with line as (select * from book.cut_line where cut_line_id = p_line),
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (with line as (select * from book.cut_line where cut_line_id = p_line),
     heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
     used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id
       from line join book.cut_line c on c.cut_line_id = line.cut_line_id
@@ -123,11 +133,14 @@ return (with line as (select * from book.cut_line where cut_line_id = p_line),
       then format('order %s line %s may come from %s heats, and was cut from %s', line.order_no, line.line_no, line.max_heats,
       (select string_agg(distinct word, ', ') from used where used.cut_line_id = p_line)) end
   from line, heat);
+end $$;
 
 -- Whether the customer agreed that a recut of this line comes from this piece though its heat is another.
 create function guard.heat_agreed(p_piece bigint, p_line bigint) returns boolean
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select exists (select from book.recut where piece_id = p_piece and cut_line_id = p_line and agreed_by is not null));
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select exists (select from book.recut where piece_id = p_piece and cut_line_id = p_line and agreed_by is not null));
+end $$;
 
 -- Until when a promise holds: the hours the owner has set, else the end of the next shift. Shifts begin at shift_first_hour
 -- (6) and every shift_hours (8) from there, on the book's clock.

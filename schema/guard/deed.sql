@@ -58,10 +58,10 @@ begin
   return guard.end_deed(jsonb_build_object('refused', p_code, 'words', p_words));
 end $$;
 
-create function guard.raise_conflict(p_kind text, p_piece bigint, p_words text) returns void
+create function guard.raise_conflict(p_kind text, p_piece bigint, p_words text, p_report bigint default null) returns void
 language sql volatile security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  insert into book.conflict (kind, piece_id, words) values (p_kind, p_piece, p_words);
+  insert into book.conflict (kind, piece_id, words, defect_report_id) values (p_kind, p_piece, p_words, p_report);
 end;
 
 -- The beginning of a deed whose body is one JSON object: "true_at", "device" and "reason" are read from it.

@@ -56,15 +56,18 @@ end $$;
 -- Whether the customer has taken this grade, section or these papers for the line in writing. Section needs nobody else; grade
 -- and papers are signed by quality.
 create function guard.consented(p_line bigint, p_grade bigint, p_section bigint, p_papers book.papers) returns boolean
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select exists (select from book.consent where cut_line_id = p_line
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select exists (select from book.consent where cut_line_id = p_line
   and (p_section is not null or signed_by is not null)
   and (grade_id = p_grade or section_id = p_section or papers <= p_papers)));
+end $$;
 
 -- Why this lot and owner may not serve this line; null when they may. (Holds and promises are guard.blocked_words'.)
 create function guard.may_not_serve(p_lot bigint, p_owner bigint, p_line bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select case
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select case
   when c.cancelled then 'the line is cancelled'
   when l.grade_id is null then 'its grade is not known'
   when l.grade_id <> c.grade_id and not exists (select from book.grade_standin
@@ -79,3 +82,4 @@ return (select case
   when (c.one_heat is not null or c.max_heats is not null) and l.identity <> 'heat' then 'its heat is not known'
   end
   from book.lot l, book.cut_line c where l.lot_id = p_lot and c.cut_line_id = p_line);
+end $$;

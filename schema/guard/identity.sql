@@ -4,28 +4,38 @@
 -- Why a piece may not be promised, pulled, cut or shipped now; null when it may. What it came from counts too, so
 -- children inherit the strictest at once and later; so does what the same metal was under another tag.
 create function guard.hold_words(p_piece bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason)
-    else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
-  from book.piece p join book.lot l using (lot_id)
-  join book.hold h on h.lifted_by is null and (h.lot_id = p.lot_id
-    or (h.scope = 'heat' and h.heat = l.heat and (h.mill_id is null or h.mill_id = l.mill_id))
-    or h.piece_id = any (p.path || p.before_path)
-    or h.document_id in (select n.document_id from book.document_lot n where n.lot_id = p.lot_id)
-    or h.receipt_id = (select r.receipt_id from book.receipt_line r where r.receipt_line_id = p.receipt_line_id))
-  where p.piece_id = p_piece order by h.hold_id limit 1);
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  p piece;
+  l lot;
+begin
+  select * into p from piece where piece_id = p_piece;
+  select * into l from lot where lot_id = p.lot_id;
+  return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason)
+      else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
+    from hold h where h.lifted_by is null and (h.lot_id = p.lot_id
+      or (h.scope = 'heat' and h.heat = l.heat and (h.mill_id is null or h.mill_id = l.mill_id))
+      or h.piece_id = any (p.path || p.before_path)
+      or h.document_id in (select n.document_id from document_lot n where n.lot_id = p.lot_id)
+      or h.receipt_id = (select r.receipt_id from receipt_line r where r.receipt_line_id = p.receipt_line_id))
+    order by h.hold_id limit 1);
+end $$;
 
 create function guard.quarantine_words(p_piece bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select 'quarantined: ' || q.quarantine from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select 'quarantined: ' || q.quarantine from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
   where p.piece_id = p_piece and q.quarantine is not null order by q.piece_id limit 1);
+end $$;
 
 create function guard.blocked_words(p_piece bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(guard.hold_words(p_piece), guard.quarantine_words(p_piece),
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(guard.hold_words(p_piece), guard.quarantine_words(p_piece),
     case when p.frozen then 'its place is being counted' end,
     case when l.papers_state = 'awaited' and l.at_risk_by is null then 'its papers are awaited' end)
   from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
+end $$;
 
 create function guard.identity_stays() returns trigger
 language plpgsql as $$
@@ -165,6 +175,10 @@ declare
   v place;
   v_mass bigint;
 begin
+  -- what was taken out of a place that is counted is counted there no more
+  if tg_op = 'UPDATE' and new.frozen and new.place_id is distinct from old.place_id then
+    new.frozen := exists (select from stock_count where place_id = new.place_id and state in ('open', 'counted'));
+  end if;
   if new.place_id is null or new.length_nm = 0
      or (tg_op = 'UPDATE' and new.place_id is not distinct from old.place_id) then
     return new;

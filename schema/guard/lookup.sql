@@ -133,14 +133,18 @@ language sql immutable
 return round(p_length_nm::numeric * p_area_um2 * coalesce(p_density_kg_m3, 7850) * 0.000000000000000001);
 
 create function guard.setting(p_name text, p_default text) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return coalesce((select value from book.setting where name = p_name and valid_from <= now()
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return coalesce((select value from book.setting where name = p_name and valid_from <= now()
   order by valid_from desc limit 1), p_default);
+end $$;
 
 -- The most particular keep rule in force: grade and section, then either, then the shop's; else 300 mm.
 create function guard.keep_nm(p_grade bigint, p_section bigint) returns bigint
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return coalesce((select keep_nm from book.keep_rule
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return coalesce((select keep_nm from book.keep_rule
   where (grade_id is null or grade_id = p_grade) and (section_id is null or section_id = p_section) and valid_from <= now()
   order by (grade_id is not null)::int + (section_id is not null)::int desc, grade_id nulls last, valid_from desc limit 1),
   300000000);
+end $$;

@@ -45,21 +45,27 @@ end $$;
 
 -- The strongest papers a piece may serve: its lot's, or less where it or what it came from was limited.
 create function guard.papers_of(p_piece bigint) returns book.papers
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path)))
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path)))
   from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
+end $$;
 
 create function guard.limit_words(p_piece bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select string_agg(distinct q.limit_words, '; ') from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select string_agg(distinct q.limit_words, '; ') from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
   where p.piece_id = p_piece and q.limit_words is not null);
+end $$;
 
 -- Why this piece may not serve this line; null when it may.
 create function guard.piece_may_not_serve(p_piece bigint, p_line bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, p_line), (select case when guard.papers_of(p_piece) < c.papers
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, p_line), (select case when guard.papers_of(p_piece) < c.papers
       and not guard.consented(p_line, null, null, guard.papers_of(p_piece)) then 'its use is limited: ' || guard.limit_words(p_piece) end from book.cut_line c where c.cut_line_id = p_line))
   from book.piece p where p.piece_id = p_piece);
+end $$;
 
 -- Lets a live promise of a piece go; its layout is dropped from the plan. Nothing where there is none.
 create function guard.drop_promise(p_piece bigint, p_why text) returns void
@@ -73,3 +79,11 @@ begin
   update layout set state = 'dropped' where layout_id = v_layout and state = 'promised';
 end $$;
 
+-- The plans that these pieces are promised to, each in words with what to do; null where none: asked before the promises fall.
+create function guard.plans_lacking(p_pieces bigint[]) returns jsonb
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select jsonb_agg(format('plan %s lacks %s: heatkeep replan %s', plan_id, tags, plan_id) order by plan_id)
+  from (select f.plan_id, string_agg(e.tag, ', ' order by e.tag) as tags from book.promise r join book.layout f using (layout_id) join book.piece e on e.piece_id = r.piece_id
+    where r.piece_id = any (p_pieces) and r.state = 'live' group by f.plan_id) x);
+end $$;

@@ -2,13 +2,16 @@
 
 -- The strap a piece is under, and what to do; null where it lies loose.
 create function guard.strap_words(p book.piece) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select format('it is strapped in bundle %s: open the bundle first', name) from book.bundle where bundle_id = p.bundle_id and strapped);
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select format('it is strapped in bundle %s: open the bundle first', name) from book.bundle where bundle_id = p.bundle_id and strapped);
+end $$;
 
 -- Who has a piece that is at a saw or promised, for which orders and since when; null where nobody has.
 create function guard.taken_words(p book.piece) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select case when p.state = 'at saw' then format('taken by saw %s', coalesce((select string_agg(w.name, '/') from book.saw w where w.place_id = p.place_id), '?'))
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select case when p.state = 'at saw' then format('taken by saw %s', coalesce((select string_agg(w.name, '/') from book.saw w where w.place_id = p.place_id), '?'))
       else format('promised%s by %s', ' to plan ' || f.plan_id, r.promised_by) end
     || coalesce(', order ' || (select string_agg(distinct c.order_no, ' and ') from book.cut_line c where c.cut_line_id = r.cut_line_id
       or c.cut_line_id in (select k.cut_line_id from book.layout_cut k where k.layout_id = r.layout_id)), '')
@@ -17,32 +20,46 @@ return (select case when p.state = 'at saw' then format('taken by saw %s', coale
         where h.chain = 'piece' and h.chain_id = p.piece_id and h.tbl = 'piece' and h.sets ->> 'state' = 'at saw' and p.state = 'at saw') t where s is not null), '')
   from (select 1) one left join book.promise r on r.piece_id = p.piece_id and r.state = 'live' left join book.layout f using (layout_id)
   where p.state = 'at saw' or r.promise_id is not null);
+end $$;
 
--- The shortest other piece on the rack that would do for so many pieces of these lines on this saw, in words, or null.
+-- The shortest other piece on the rack that would do for so many pieces of these lines on this saw, in words, or null. Asked of one
+-- piece after another, the shortest first: what must be looked up for each is looked up for few.
 create function guard.next_best(p_not bigint, p_lines bigint[], p_counts integer[], p_saw bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (with saw as (select g.grip_nm, g.trim_nm, (select kerf_nm from book.saw_band b where b.saw_id = p_saw and b.fitted_from <= now()
-          order by b.fitted_from desc limit 1) as kerf_nm from book.saw_grip g where g.saw_id = p_saw and not g.bundled),
-      line as (select c.*, n.k from unnest(p_lines, p_counts) n (id, k) join book.cut_line c on c.cut_line_id = n.id),
-      need as (select sum((length_nm + face_nm + aim_nm) * k) as cut, sum(k) as n from line),
-      wanted as (select piece_id, lot_id from book.piece where piece_id = p_not)
-  select format('take %s at %s (%s mm, %s mm left)', e.tag, w.name, trim_scale(e.length_nm / 1e6::numeric), trim_scale(left_nm / 1e6::numeric))
-    from book.piece e join book.lot l using (lot_id) join book.place w using (place_id) cross join saw cross join need
-    cross join lateral (select e.length_nm - need.cut - need.n * saw.kerf_nm - case when e.ends = 0 and saw.trim_nm > 0 then saw.trim_nm + saw.kerf_nm else 0 end as left_nm) r
-    where e.state = 'on rack' and e.piece_id <> p_not and r.left_nm - e.doubt_nm >= saw.grip_nm
-      and (l.grade_id, l.section_id) in (select l2.grade_id, l2.section_id from book.lot l2 join wanted on wanted.lot_id = l2.lot_id)
-      and guard.strap_words(e) is null and guard.blocked_words(e.piece_id) is null and guard.defect_words(e.lot_id) is null and guard.zone_ahead(e) is null
-      and not exists (select from book.promise p where p.piece_id = e.piece_id and p.state = 'live' and p.expires_at > now())
-      and not exists (select from line where guard.piece_may_not_serve(e.piece_id, line.cut_line_id) is not null
-        or guard.heat_rule_words(line.cut_line_id, e.lot_id) is not null
-        or (line.one_heat is not null and e.lot_id <> (select lot_id from wanted)))
-    order by e.length_nm, e.tag limit 1);
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_kerf bigint := (select kerf_nm from saw_band where saw_id = p_saw and fitted_from <= now() order by fitted_from desc limit 1);
+  v_lot bigint := (select lot_id from piece where piece_id = p_not);
+  v_one_heat boolean;
+  v_need bigint;
+  g saw_grip;
+  e piece;
+begin
+  select * into g from saw_grip where saw_id = p_saw and not bundled;
+  select sum((c.length_nm + c.face_nm + c.aim_nm + v_kerf) * n.k), bool_or(c.one_heat is not null) into v_need, v_one_heat
+    from unnest(p_lines, p_counts) n (id, k) join cut_line c on c.cut_line_id = n.id;
+  for e in
+    select p.* from lot l join lot o using (grade_id, section_id) join piece p on p.lot_id = o.lot_id
+      where l.lot_id = v_lot and (not v_one_heat or o.lot_id = v_lot) and p.length_nm > 0 and p.state = 'on rack' and p.piece_id <> p_not and p.place_id is not null
+        and not p.frozen and p.quarantine is null
+        and p.length_nm - p.doubt_nm - v_need - case when p.ends = 0 and g.trim_nm > 0 then g.trim_nm + v_kerf else 0 end >= g.grip_nm
+        and not exists (select from promise r where r.piece_id = p.piece_id and r.state = 'live' and r.expires_at > now())
+      order by p.length_nm, p.tag
+  loop
+    continue when guard.strap_words(e) is not null or guard.blocked_words(e.piece_id) is not null or guard.defect_words(e.lot_id) is not null
+      or guard.zone_ahead(e) is not null
+      or exists (select from unnest(p_lines) n where guard.piece_may_not_serve(e.piece_id, n) is not null or guard.heat_rule_words(n, e.lot_id) is not null);
+    return format('take %s at %s (%s mm, %s mm left)', e.tag, (select name from place where place_id = e.place_id), trim_scale(e.length_nm / 1e6::numeric),
+      trim_scale((e.length_nm - v_need - case when e.ends = 0 and g.trim_nm > 0 then g.trim_nm + v_kerf else 0 end) / 1e6::numeric));
+  end loop;
+  return null;
+end $$;
 
 -- The heat as read back from the metal, blind: the last four characters at least. It is asked for where p_papers, unless the
 -- shop has set heat_read_back to no. The words never say the right one.
 create function guard.heat_read_words(p book.piece, p_read text, p_papers boolean) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select case
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select case
     when l.identity <> 'heat' then null
     when coalesce(btrim(p_read), '') = '' then case when p_papers and guard.setting('heat_read_back', 'yes') = 'yes'
       then format('%s goes to an order with papers or of one heat: read the last 4 characters of the heat from the metal', p.tag) end
@@ -50,6 +67,7 @@ return (select case
     when right(l.heat, length(btrim(p_read))) <> btrim(p_read)
       then format('the metal does not read as the heat of %s in the book: put it aside and call quality', p.tag) end
   from book.lot l where l.lot_id = p.lot_id);
+end $$;
 
 -- Why this piece may not be pulled to a saw for these lines, as {code, words}; null when it may. p_plan: asked for by plan.
 create function guard.pull_refusal(p book.piece, p_plan bigint, p_lines bigint[], p_counts integer[], p_saw bigint, p_read text) returns text[]

@@ -57,6 +57,21 @@ TEST_F(Leaving, CutPiecesThatComeBackWaitForQualityAndMayShipAgain) {
   EXPECT_EQ(shop.Number("select pieces as n from api.customer_returns"), 2);
 }
 
+TEST_F(Leaving, PiecesOfTwoHeatsThatComeBackAreTwoConflictsEachOfItsOwnNumber) {
+  shop.AddLine({.quantity = 3});
+  std::vector<std::string> bars;
+  for (const auto& [heat, count] : {std::pair{"K1", 2}, {"K2", 1}}) {
+    bars.push_back(shop.ReceiveCertified({.heat = heat}).at(0));
+    shop.Record(bars.back(), {Trim(), Good(count, 290)}, DropLeft(6000 - 12 - 292 * count));
+  }
+  DoBody(shop.planner, "ship", {{"note", "D1"}, {"customer", "Pallant"}, {"lines", {{{"order", "O1"}, {"line", "10"}, {"count", 3}, {"heats", {"K1", "K2"}}}}}});
+  DoBody(shop.clerk, "customer_return", {{"customer", "Pallant"}, {"note", "B3"}, {"reason", "too many"}, {"identity", "marked"}, {"held_by", "Pallant"},
+                                         {"order", "O1"}, {"line", "10"}, {"count", 3}});
+  const std::string tail = "returned by Pallant, note B3: too many";
+  EXPECT_EQ(shop.Word("select string_agg(words, '|' order by conflict_id) as w from api.conflicts"),
+            "2 pieces of order O1 line 10, cut from " + bars[0] + " of heat K1: " + tail + "|1 piece of order O1 line 10, cut from " + bars[1] + " of heat K2: " + tail);
+}
+
 TEST_F(Leaving, ACustomersMetalIsWorthNothingToUsAndLeavesOrBecomesOursOnlyInWriting) {
   Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "42CrMo4", "cents_per_tonne": 160000, "scrap_cents_per_tonne": 25000}]})"});
   Json line = LineJson({.count = 3, .owner = "Ister"}, "1");

@@ -87,6 +87,30 @@ TEST_F(Offline, DropsComeWithTagsOfTheDevicesBlockAndNobodyElses) {
   EXPECT_EQ(shop.LengthOf(d240), Mm(640));
 }
 
+// The rest was laid in a place whose count had begun meanwhile: it is booked beside it, with or without a tag of the device's own,
+// and the count neither misses it nor moves it.
+TEST_F(Offline, ADropLaidWhereACountHadBegunIsBookedBesideItAndAPersonIsTold) {
+  Do(shop.planner, "freeze_place", {Json({{"place", "B1-1"}}).dump()});
+  ASSERT_EQ(shop.Word("select string_agg(tag, ' ' order by tag) as w from book.piece where frozen"), d240 + " " + d244);
+  Json cut = CutOf(d244, "X", 300);
+  cut["left"] = {{"fate", "drop"}, {"place", "B1-1"}};
+  const Json untagged = Send(Message(1, "record_cut", cut));
+  ASSERT_EQ(untagged.at("outcome"), "done") << untagged;
+  cut["tag"] = d240;
+  cut["left"]["tag"] = shop.Word("select guard.tag_of('Q', 3) as w");
+  const Json tagged = Send(Message(2, "record_cut", cut));
+  ASSERT_EQ(tagged.at("outcome"), "done") << tagged;
+  for (const Json& done : {untagged, tagged}) {
+    const std::string drop = done.at("answer").at("drop_tag");
+    EXPECT_EQ(shop.Word("select w.name || ' ' || frozen as w from book.piece join book.place w using (place_id) where tag = $1", {drop}), "GATE false");
+    EXPECT_EQ(shop.Word("select words as w from api.conflicts where kind = 'put where it was counted' and tag = $1", {drop}),
+              "a rest of " + cut.at("tag").get<std::string>().replace(0, std::string::npos, done == untagged ? d244 : d240) +
+                  " was put in B1-1 while that was counted: it is booked in GATE");
+  }
+  Do(shop.clerk, "count_seen", {Json({{"place", "B1-1"}, {"done", true}, {"seen", Json::array()}}).dump()});
+  EXPECT_EQ(Do(shop.owner, "approve_count", {Json({{"place", "B1-1"}, {"words", "looked"}}).dump()}).at("missing"), Json::array());
+}
+
 TEST_F(Offline, ADeedThatIsNotASawsIsKeptAsAConflictAndABadOneDoesNotStopTheNext) {
   EXPECT_EQ(Send(Message(1, "lift_hold", {{"hold", 1}})).at("words"), "\"lift_hold\" is not done off the network");
   EXPECT_EQ(Send(Message(2, "record_cut", {{"tag", d240}, {"saw", "4"}, {"strokes", "none"}})).at("outcome"), "conflict");

@@ -25,6 +25,15 @@ TEST_F(Reversing, AllPiecesLeaveWithTheReasonTheHappeningsStayAndTheNoteMayBeBoo
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tag, "GATE"}); }), "HK043");
 }
 
+TEST_F(Reversing, PapersAreAwaitedOfNothingThatWasNeverHere) {
+  shop.Deliver("N1", {{.heat = "K1"}, {.heat = "K2"}});
+  EXPECT_EQ(shop.Word("select string_agg(heat || ' ' || pieces, ', ' order by heat) as w from api.papers_awaited"), "K1 1, K2 1");
+  Reverse(shop.quality);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.papers_awaited"), 0);
+  shop.Deliver("N2", {{.heat = "K1"}});
+  EXPECT_EQ(shop.Word("select heat || ' ' || pieces || ' ' || receipts as w from api.papers_awaited"), "K1 1 note N2 of Vandrek");
+}
+
 TEST_F(Reversing, IsQualitysOnly_42501) {
   shop.Deliver("N1", {{}});
   for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner}) EXPECT_EQ(Code([&] { Reverse(*who); }), "42501");

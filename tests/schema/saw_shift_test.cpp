@@ -74,7 +74,9 @@ TEST_F(SawShift, AfterADefectNoOtherBarOfTheHeatIsPulledUntilTheLeadAnswers) {
   Do(shop.planner, "answer_defect", {report.at("report").get<int>(), "stop", "quality looks at it"});
   EXPECT_EQ(pull().at("refused"), "HK045");
   EXPECT_EQ(Code([&] { Do(shop.planner, "answer_defect", {report.at("report").get<int>(), "maybe", "x"}); }), "HK026");
-  Do(shop.quality, "answer_defect", {report.at("report").get<int>(), "cut on", "only the end of that bar"});
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where closed_by is null and kind = 'defect in the heat'"), 1) << "a stop closes nothing";
+  EXPECT_EQ(Do(shop.quality, "answer_defect", {report.at("report").get<int>(), "cut on", "only the end of that bar"}).at("open"), nullptr);
+  EXPECT_EQ(shop.Word("select closed_by || ': ' || closing_words as w from api.conflicts where kind = 'defect in the heat'"), "test_quality: cut on: only the end of that bar");
   EXPECT_EQ(pull().value("tag", ""), bars[1]);
   EXPECT_EQ(Code([&] { Do(shop.planner, "answer_defect", {report.at("report").get<int>(), "stop", "late"}); }), "HK043");
 }

@@ -185,6 +185,18 @@ TEST_F(TakenUpAgain, ScrapGoesToTheBinOfItsAlloyGroupWithItsMass) {
   EXPECT_EQ(shop.Number("select mass_g as n from api.scrap_bins where bin = 'BIN-2'"), 74971);
 }
 
+TEST_F(TakenUpAgain, AWholePieceGoesToNoBinThatNobodyDefined_HK026) {
+  const auto scrap = [&](const char* bin) {
+    return Refusal([&] { Do(shop.saw, "scrap_piece", {Json({{"tag", bar}, {"bin", bin}, {"reason", "bent"}}).dump()}); });
+  };
+  const DbError none = scrap("BIN-9");
+  EXPECT_EQ(none.sqlstate, "HK026");
+  EXPECT_EQ(none.message, "no scrap bin is called \"BIN-9\"");
+  EXPECT_EQ(none.hint, "no bin is defined; the owner defines one for steel: heatkeep saw bins --bin \"NAME=steel\"");
+  Bins();
+  EXPECT_EQ(scrap("BIN-9").hint, "the bins are Cr-Mo: BIN-2; stainless: BIN-3; this metal goes to BIN-2");
+}
+
 TEST_F(TakenUpAgain, ABinIsSoldByTheDealersTicketAndHeldMetalStays_HK040) {
   Bins();
   const auto scrap = [&](const std::string& tag) {

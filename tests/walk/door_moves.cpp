@@ -37,7 +37,7 @@ select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'type', pg_te
   from book.document d join book.document_lot using (document_id) join book.lot l using (lot_id) join book.section s using (section_id) join book.grade g using (grade_id) order by random() limit 1)"},
       {"pass_on_document", 4, R"(
 select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'note', h.note, 'rule', pg_temp.one('{EN 10204,ISO 10474}'), 'form', pg_temp.one('{original,copy}'), 'additional', 'we say 3 of 9')
-  from book.document d join book.document_lot using (document_id) join book.stroke s using (lot_id) join book.shipment_line using (shipment_line_id) join book.shipment h using (shipment_id)
+  from book.document d join book.document_lot using (document_id) join w_stroke s using (lot_id) join book.shipment_line using (shipment_line_id) join book.shipment h using (shipment_id)
   where d.accepted_by is not null order by random() limit 1)"},
       {"chase_papers", 3, R"(select jsonb_build_object('mill', mill, 'heat', heat, 'chase_on', '2030-01-01', 'words', 'asked') from w_piece where awaited order by random() limit 1)"},
       {"allow_at_risk", 4, R"(select mill, heat, 'cut at risk' from w_piece where awaited order by random() limit 1)"},
@@ -45,8 +45,8 @@ select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'note', h.not
 select jsonb_build_array(jsonb_build_object('grade', '42CrMo4', 'element', pg_temp.one('{C,Mn,Cr}'), 'most', 800000, 'source', 'invented')))"},
       {"add_photo", 3, R"(select jsonb_build_object('tag', tag, 'kind', 'mark', 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==') from w_piece order by random() limit 1)"},
       {"reprint_label", 3, R"(select jsonb_build_object('tag', tag, 'why', 'torn', 'old_destroyed', true, 'scanned', tag) from w_piece order by random() limit 1)"},
-      {"label_printed", 6, R"(select jsonb_build_object('jobs', jsonb_agg(job), 'printer', 'gate') from (select job from api.label_queue where not printed order by random() limit 3) q)"},
-      {"label_failed", 3, R"(select jsonb_build_object('job', job, 'printer', 'gate', 'reason', 'no ribbon') from api.label_queue where not printed order by random() limit 1)"},
+      {"label_printed", 6, R"(select jsonb_build_object('jobs', jsonb_agg(job), 'printer', 'gate') from (select job from (select job from api.label_queue where not printed limit 40) w order by random() limit 3) q)"},
+      {"label_failed", 3, R"(select jsonb_build_object('job', job, 'printer', 'gate', 'reason', 'no ribbon') from (select job from api.label_queue where not printed limit 40) w order by random() limit 1)"},
       {"found_piece", 4, R"(select jsonb_build_object('section', pg_temp.round_of(80), 'length_nm', pg_temp.mm(100, 900), 'marks', 'none', 'place', 'QUAR'))"},
       {"found_again", 5, R"(
 select jsonb_build_object('tag', tag, 'read', coalesce(heat, tag), 'length_nm', len, 'place', 'B3') from w_piece where state in ('missing', 'written off') order by random() limit 1)"},

@@ -20,7 +20,8 @@ std::vector<Move> SawMoves();       // pulled, cut, handed over
 std::vector<Move> QualityMoves();   // holds, releases, identity
 std::vector<Move> ShopMoves();      // the shop itself, and what is only looked at
 
-// What the picks look at: temporary functions, w_piece and w_line; run again to look anew.
+// What the picks draw with: temporary functions and the tables w_piece and w_line, once a session. LookSql fills them anew.
+const char* WordsSql();
 const char* LookSql();
 
 }  // namespace heatkeep

@@ -38,21 +38,21 @@ select jsonb_build_object('tag', tag, 'order', "order", 'line', line, 'count', l
       {"change_order", 6, R"(
 select jsonb_build_object('order', "order", 'line', line, 'quantity', pg_temp.upto(9) - 1, 'place', 'B3', 'reason', 'the customer wrote') from w_line order by random() limit 1)"},
       {"pieces_to_stock", 4, R"(
-select jsonb_build_object('order', order_no, 'line', line_no, 'count', 1, 'place', 'B3', 'reason', 'one too many') from book.stroke join book.cut_line using (cut_line_id)
+select jsonb_build_object('order', order_no, 'line', line_no, 'count', 1, 'place', 'B3', 'reason', 'one too many') from w_stroke join book.cut_line using (cut_line_id)
   where class = 'good' and shipment_line_id is null order by random() limit 1)"},
       {"reuse_reject", 5, R"(
 select jsonb_build_object('reject', stroke_id, 'length_nm', s.length_nm - pg_temp.upto(3) + 1, 'place', 'B3', 'heat', coalesce(l.heat, 'NO HEAT'), 'reason', 'long enough for another')
-  from book.stroke s join book.lot l using (lot_id) where class = 'reject' and reused_as_id is null order by random() limit 1)"},
+  from w_stroke s join book.lot l using (lot_id) where class = 'reject' and reused_as_id is null order by random() limit 1)"},
       {"recut", 5, R"(
-select jsonb_build_object('reject', r.reject, 'tag', p.tag, 'agreed', '{"who": "the buyer", "writing": "letter"}'::jsonb) from api.rejects r join w_line l on l."order" = r.order_no and l.line = r.line_no
-  join w_piece p on p.section_id = l.section_id and p.grade = l.grade and p.owner = l.owner where not recut_asked and p.state = 'on rack' order by random() limit 1)"},
+select jsonb_build_object('reject', r.stroke_id, 'tag', p.tag, 'agreed', '{"who": "the buyer", "writing": "letter"}'::jsonb) from w_stroke r join w_line l on l.id = r.cut_line_id
+  join w_piece p on p.section_id = l.section_id and p.grade = l.grade and p.owner = l.owner where r.class = 'reject' and not exists (select from book.recut n where n.reject_id = r.stroke_id) and p.state = 'on rack' order by random() limit 1)"},
       {"record_consent", 4, R"(
 select jsonb_build_object('order', "order", 'line', line, 'papers', '2.2', 'count', pg_temp.upto(4), 'agreed_by', 'the buyer', 'writing', 'letter', 'cost_cents', 0) from w_line order by random() limit 1)"},
       {"sign_consent", 4, R"(select consent_id from book.consent where signed_by is null order by random() limit 1)"},
       {"ship", 14, R"(
 select jsonb_build_object('note', pg_temp.word('D'), 'customer', k.name, 'lines', jsonb_build_array(jsonb_build_object('order', c.order_no, 'line', c.line_no, 'count', 1 + (count(*) - 1) / 2)
     || case when random() < 0.5 then jsonb_build_object('heats', jsonb_agg(distinct l.heat)) else '{}' end))
-  from book.stroke s join book.cut_line c using (cut_line_id) join book.party k on k.party_id = c.customer_id join book.lot l using (lot_id)
+  from w_stroke s join book.cut_line c using (cut_line_id) join book.party k on k.party_id = c.customer_id join book.lot l using (lot_id)
   where s.class = 'good' and s.shipment_line_id is null and not s.held group by k.name, c.order_no, c.line_no order by random() limit 1)"},
   };
 }

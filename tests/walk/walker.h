@@ -45,6 +45,7 @@ class Walker {
   };
 
   void Step(int number);
+  void Verify(int number);
   std::vector<Argument> Draw(const Move& move, const Function& function);
   std::string Try(const std::string& deed, const std::string& who, const std::vector<Argument>& arguments,
                   Json* answer, std::string* words);
