@@ -47,7 +47,7 @@ insert into w_line
   select c.cut_line_id, c.order_no, c.line_no, c.length_nm + c.face_nm + c.aim_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, k.name, c.section_id, g.designation, c.condition, o.name,
       c.papers::text, c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)
     from book.cut_line c join book.grade g using (grade_id) join book.party o on o.party_id = c.owner_id left join book.party k on k.party_id = c.customer_id
-    where not c.cancelled order by c.cut_line_id desc limit 60;
+    where not c.cancelled order by c.cut_line_id desc limit 40;
 )sql";
 }
 

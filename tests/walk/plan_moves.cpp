@@ -16,7 +16,7 @@ select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', false, 'k
   from (select *, p_len - trim - kerf - n * l_len as left_nm from (select *, n * kerf_nm + case when trim > 0 then kerf_nm else 0 end as kerf from (
     select w.saw, w.kerf_nm, w.trim_nm, w.grip_nm, p.tag, p.version, p.len as p_len, p.owner, l."order", l.line, l.len as l_len, least(l.open, pg_temp.upto(6)) as n,
         case when p.ends = 0 then w.trim_nm else 0 end as trim
-      from (select * from w_piece where state = 'on rack' and len > 60000000 and quarantine is null and not frozen order by random() limit 30) p
+      from (select * from w_piece where state = 'on rack' and len > 60000000 and quarantine is null and not frozen order by random() limit 15) p
       join w_line l on l.section_id = p.section_id and l.grade = p.grade and l.owner = p.owner and (l.papers <= p.papers or l.papers = 'none') and l.open > 0 cross join api.saws w) a) b) c
   where left_nm >= grip_nm order by random() limit 1)"},
       // a layout is let go and planned another way, on the same piece or none
