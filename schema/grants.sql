@@ -108,4 +108,4 @@ grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, js
 -- Papers passed on, and the values they say.
 grant execute on function api.pass_on_document(uuid, jsonb) to heatkeep_quality, heatkeep_planner;
 grant select on api.documents_passed, api.document_values, api.grade_limits to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
-grant execute on function guard.size_nm(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.size_nm(bigint), guard.stands(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

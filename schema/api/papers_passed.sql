@@ -95,10 +95,23 @@ create view api.documents_passed as
     from book.document_passed p join book.document d using (document_id) join book.party i on i.party_id = d.issuer_id
     join book.shipment h using (shipment_id) left join book.party c on c.party_id = h.customer_id;
 
+-- Whether this document still stands: accepted, and no corrected version of it is.
+create function guard.stands(p_document bigint) returns boolean
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select accepted_by is not null from document where document_id = p_document)
+    and not exists (select from document where replaces_id = p_document and accepted_by is not null);
+end $$;
+
 -- A line a value of a document: which lot, analysis or test, and in which unit (analysis: 0.000 001 %; tests: a thousandth of it).
+-- Nothing is edited: a later analysis is a later document's. Valid is what the last document that stands says of the lot, by the day of issue.
 create view api.document_values as
   select i.name as issuer, d.number, d.version, d.type::text, d.accepted_by, d.validated_by, d.file_sha256, l.heat, g.designation as grade, x.label as section, guard.size_nm(x.section_id) as size_nm,
-      l.condition, v.kind, v.what, v.value, v.unit
+      l.condition, v.kind, v.what, v.value, v.unit, d.issued_on,
+      guard.stands(d.document_id) and not exists (select from book.document_lot m join book.document o using (document_id)
+        where m.lot_id = n.lot_id and (o.issued_on, o.document_id) > (d.issued_on, d.document_id) and guard.stands(o.document_id)
+          and (exists (select from book.analysis a where a.document_lot_id = m.document_lot_id and a.kind::text = v.kind and a.element = v.what)
+            or exists (select from book.mechanical_test t where t.document_lot_id = m.document_lot_id and v.kind = 'test' and t.property = v.what))) as valid
     from book.document d join book.party i on i.party_id = d.issuer_id join book.document_lot n using (document_id) join book.lot l using (lot_id)
     left join book.grade g using (grade_id) join book.section x using (section_id)
     left join lateral (select a.kind::text, a.element as what, a.ppm_x100 as value, '%' as unit from book.analysis a where a.document_lot_id = n.document_lot_id

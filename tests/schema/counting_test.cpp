@@ -67,6 +67,15 @@ TEST_F(Counting, AFrozenPlaceGivesAndTakesNothingUntilItIsGivenUp_HK040) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tags[0], "GATE"}); }), "");
 }
 
+TEST_F(Counting, WhatIsTakenApartOutOfACountedPlaceIsCountedThereNoMore) {
+  const std::string tag = Drops(640, 1).at(0);
+  Freeze();
+  Do(shop.clerk, "quarantine", {tag, "a crack", "QUAR"});
+  EXPECT_EQ(shop.Word("select w.name || ' ' || frozen as w from book.piece join book.place w using (place_id) where tag = $1", {tag}), "QUAR false");
+  Seen(Json::array());
+  EXPECT_EQ(Approve(shop.planner).at("missing"), Json::array());
+}
+
 TEST_F(Counting, TheCountIsBlindAndApprovedByAnotherPersonAndAboveTheLimitByTheOwner) {
   Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "42CrMo4", "cents_per_tonne": 160000, "scrap_cents_per_tonne": 25000}], "settings": {"count_limit_cents": "4000"}})"});
   const auto tags = Drops(640, 2);

@@ -91,5 +91,25 @@ TEST_F(PapersLater, AwaitedPapersAreChasedByDate) {
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "chase_papers", {{"mill", "Vandrek"}, {"heat", "R5512"}, {"chase_on", "2026-01-02"}, {"words", "w"}}); }), "HK026");
 }
 
+// C 0.41 % on the first document, 0.43 % by a later analysis: both rows stay, the later one is valid; what it does not say stays as it was.
+TEST_F(PapersLater, ALaterAnalysisIsANewRowAndTheBookSaysWhatIsValidNow) {
+  shop.Receive({.heat = "K1"});
+  const auto document = [&](const std::string& number, const std::string& issued, const Json& analysis) {
+    return Json{{"issuer", "Vandrek"}, {"number", number}, {"type", "3.1"}, {"issued_on", issued}, {"lots", Json::array({{{"heat", "K1"}, {"section", Round(80)},
+        {"condition", "+QT"}, {"grade", "42CrMo4"}, {"heat_analysis", analysis}, {"tests", Json::array({{{"property", "Rm"}, {"value_milli", 900'000}, {"unit", "MPa"}}})}}})}};
+  };
+  const auto values = [&](bool valid) {
+    return shop.Word("select string_agg(number || ' ' || what || ' ' || value, ', ' order by number, what) as w from api.document_values where valid = $1", {valid ? "yes" : "no"});
+  };
+  DoBody(shop.quality, "file_document", document("C1", "2026-01-02", {{"C", 410000}, {"Mn", 700000}}));
+  Json later = document("C2", "2026-03-02", {{"C", 430000}});
+  later["lots"][0].erase("tests");
+  DoBody(shop.clerk, "file_papers", later);
+  EXPECT_EQ(values(true), "C1 C 410000, C1 Mn 700000, C1 Rm 900000") << "nobody has accepted the later one";
+  DoBody(shop.quality, "accept_document", {{"issuer", "Vandrek"}, {"number", "C2"}});
+  EXPECT_EQ(values(true), "C1 Mn 700000, C1 Rm 900000, C2 C 430000");
+  EXPECT_EQ(values(false), "C1 C 410000");
+}
+
 }  // namespace
 }  // namespace heatkeep
