@@ -19,6 +19,8 @@ ordered_json BlockJson(const SheetBlock& b) {
                         {"length_nm", b.length.nm}, {"mass_g", b.mass.g},   {"trim_nm", b.trim.nm},
                         {"kerf_nm", b.kerf_all.nm}, {"left_nm", b.left.nm}, {"left", FateWord(b.fate)}, {"bundle", b.bundle}, {"bundle_no", b.bundle_no},
                         {"strokes", StrokeCount(b)}};
+  if (!b.stop.empty()) block["stop"] = b.stop;
+  if (const std::vector<std::string> ends = EndWords(b); !ends.empty()) block["ends"] = ends;
   block["cuts"] = ordered_json::array();
   for (const SheetCut& c : b.cuts)
     block["cuts"].push_back({{"order", c.order},

@@ -105,7 +105,7 @@ const std::vector<SawDeedWords>& AllSawDeeds() {
       {"cut", "book strokes, and close the cut: heatkeep saw cut A000012K --saw 1 --kerf 2 --stroke \"trim 10\" --stroke \"good 9x300 O1/10\" --left drop "
               "--rest 2968 --place B1-1 --heat M2208", "record_cut", &SawDeeds::RecordCut, true,
        {kTag, kSaw, {"--stroke", "", K::Stroke, false, "trim 10 | good 9x300 O1/10 | reject 1x285 O1/10: fault | crop 150: fault | slice 25: lab | stock 3x200 PLACE"},
-        {"--kerf", "", K::Length, false, "what every stroke costs"}, kMeasured, {"--left", "left.fate", K::Text, false, "drop, scrap, none, or \"same piece\": closes the cut"},
+        {"--kerf", "", K::Length, false, "what every stroke costs"}, kMeasured, {"--measured-with", "measured_with", K::Text, false, "the tape or readout"}, {"--left", "left.fate", K::Text, false, "drop, scrap, none, or \"same piece\": closes the cut"},
         {"--rest", "left.length_nm", K::Length, false, "the rest as measured"}, {"--place", "left.place", K::Text, false, "where the drop is put"},
         {"--heat", "left.heat", K::Text, false, "the heat as it is on the drop's label"}, {"--bin", "left.bin", K::Text, false, "which scrap bin"},
         {"--already-cut", "already_cut", K::Flag, false, "it has been cut though the saw was told to stop"}, kWhy}},
