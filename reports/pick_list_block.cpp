@@ -36,6 +36,7 @@ class Block {
     bar();
     cuts();
     left();
+    ends();
     foot();
     return y_ + 1.2 - top_;
   }
@@ -200,6 +201,16 @@ class Block {
       }
     }
     y_ += 7.5;
+  }
+
+  void ends() {
+    if (!b_.stop.empty()) {
+      paragraph(look_.width, b_.stop, {4.0, true});
+    }
+    for (const std::string& words : EndWords(b_, look_.units)) {
+      text(look_.x, look_.width, words, {3.0});
+      y_ += 4.0;
+    }
   }
 
   void foot() {

@@ -21,6 +21,8 @@ ordered_json BlockJson(const SheetBlock& b) {
                         {"strokes", StrokeCount(b)}, {"stroke_area_um2", StrokeArea(b).um2}};
   const auto time = StrokeTime(b);
   block["stroke_milliseconds"] = time ? ordered_json(time->count()) : ordered_json(nullptr);
+  if (!b.stop.empty()) block["stop"] = b.stop;
+  if (const std::vector<std::string> ends = EndWords(b); !ends.empty()) block["ends"] = ends;
   block["cuts"] = ordered_json::array();
   for (const SheetCut& c : b.cuts)
     block["cuts"].push_back({{"order", c.order},

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cctype>
+#include <set>
 
 #include "reports/quantity_text.h"
+#include "schema/terms/last_piece.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/number_text.h"
 
@@ -38,6 +40,34 @@ std::string WhatIsLeft(const SheetBlock& block, Units units) {
   if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
   if (block.fate == LeftFate::Scrap) return about + length + ": SCRAP";
   return about + length;
+}
+
+std::vector<std::string> EndWords(const SheetBlock& block, Units units) {
+  std::vector<std::string> words;
+  if (block.cuts.empty()) return words;
+  const auto text = [&](Length length) { return units == Units::Metric ? WriteMm(length, Rounding::Down) + " mm" : InchText(length); };
+  const SheetCut& last = block.cuts.back();
+  LastPiece end;
+  end.last = last.set;
+  end.kerf = block.kerf_all - (block.trim.nm > 0 ? block.kerf_each : Length{}) - block.kerf_each * (PieceCount(block) - 1);
+  end.left = block.left;
+  end.doubt = block.doubt;
+  end.longest = last.nominal + last.face + last.tolerance_plus;
+  end.good_far_end = block.left.nm == 0;  // else it would not have been planned to the end
+  if (end.kerf.nm == 0 && block.left.nm == 0 && block.kerf_each.nm > 0)
+    words.push_back(PieceCount(block) == 1 && block.trim.nm == 0 ? "NO CUT: issue it whole" : "LAST PIECE: no cut, it is what remains");
+  if (const auto whole = LastUncut(end))
+    words.push_back("OFFER: leave the last piece uncut at " + text(*whole) + ", in its tolerance; " + text(end.kerf) + " less to chips");
+  if (IsThin(end))
+    words.push_back("THIN LAST SLICE: " + (block.left.nm > 0 ? text(block.left) : std::string("nothing")) + " behind the blade, it may wander");
+  std::set<std::string> seen;
+  for (const SheetCut& cut : block.cuts) {
+    const int count = FurtherPieces(block.left, cut.set, block.kerf_each, block.doubt, std::max(block.grip, block.stays));
+    if (count == 0 || !seen.insert(cut.order + "/" + cut.line).second) continue;
+    words.push_back("OFFER: what is left would give " + std::to_string(count) + " more of " + cut.order + "/" + cut.line + ", then " +
+                    text(block.left - (cut.set + block.kerf_each) * count) + " left; not taken, ask first");
+  }
+  return words;
 }
 
 std::string MarkWords(const SheetBlock& block) {

@@ -6,6 +6,7 @@
 #include <chrono>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "reports/bar_ruler.h"
 #include "schema/terms/rows.h"
@@ -22,6 +23,10 @@ std::string HowToLift(Mass mass, Length length, Mass limit);
 // "LEFT ~ 206 mm: KEEP, label prints", "LEFT 66 mm: SCRAP", "NOTHING LEFT".
 // Rounded down to the millimetre, or the sixteenth of an inch.
 std::string WhatIsLeft(const SheetBlock& block, Units units = Units::Metric);
+
+// What the end of the block offers and warns of (schema/terms/last_piece.h), a sentence each: no cut at all or none for the last
+// piece, the last piece left uncut, a thin slice, further pieces of its lines. Lengths rounded down like WhatIsLeft.
+std::vector<std::string> EndWords(const SheetBlock& block, Units units = Units::Metric);
 
 // What the mark at the metal's end asks of the operator.
 std::string MarkWords(const SheetBlock& block);

@@ -19,11 +19,11 @@ grant execute on function api.schema_version(), api.whoami(), api.my_actions(), 
   api.trace(text, text, text), api.metal_balance(text, text, text), api.book_digest()
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant select on api.grades, api.grade_standins, api.section_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
-  api.receipts, api.documents, api.holds, api.cut_lines, api.plans, api.plan_layouts, api.plan_cuts, api.plan_shorts
+  api.receipts, api.documents, api.holds, api.cut_lines, api.plans, api.plan_layouts, api.plan_cuts, api.plan_shorts, api.measured_lengths, api.stands_against
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- What the views compute with; schema guard itself stays closed, so nobody calls them otherwise.
 grant execute on function guard.mass_g(bigint, bigint, integer), guard.document_words(bigint), guard.blocked_words(bigint),
-  guard.line_cut(bigint), guard.line_planned(bigint), guard.keep_nm(bigint, bigint)
+  guard.line_cut(bigint), guard.line_planned(bigint), guard.keep_nm(bigint, bigint), guard.held_back_words(bigint, bigint, boolean), guard.weak_papers_words(bigint, bigint)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 
 -- Clerk: receives, puts away, measures.
@@ -38,7 +38,7 @@ grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to h
 
 -- Planner and saw: a plan that went wrong is mended where it is noticed.
 grant execute on function api.replan(uuid, jsonb), api.report_missing(uuid, text, text),
-  api.measure_at_saw(uuid, text, bigint, text) to heatkeep_planner, heatkeep_saw;
+  api.measure_at_saw(uuid, text, bigint, text, text) to heatkeep_planner, heatkeep_saw;
 grant select on api.candidates, api.plan_metal, api.line_heats, api.past_lines to heatkeep_planner, heatkeep_saw;
 
 -- Saw: pulls, cuts, puts back.

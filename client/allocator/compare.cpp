@@ -80,8 +80,10 @@ std::string DifferenceWords(const Difference& d) {
   if (d.new_length.nm != 0) {
     add(MetresText({plain(d.new_length.nm)}) + (d.new_length.nm < 0 ? " less full bar" : " more full bar"));
     if (d.new_mass) add(WriteKg({plain(d.new_mass->g)}) + " kg");
+    if (d.bars_opened != 0)
+      add(std::to_string(plain(d.bars_opened)) + (d.bars_opened < 0 ? " fewer" : " more") + (plain(d.bars_opened) == 1 ? " bar" : " bars") + " opened");
   } else if (d.lost_worth.nm != 0) {
-    add(MetresText({plain(d.lost_worth.nm)}) + (d.lost_worth.nm < 0 ? " less" : " more") + " worth of full bar lost");
+    add("metal as good as " + MetresText({plain(d.lost_worth.nm)}) + " of full bar " + (d.lost_worth.nm < 0 ? "less" : "more") + " used up");
   }
   if (d.money && MoneyText(*d.money) != "0.00")
     add(MoneyText({plain(d.money->micro)}) + (d.money->micro < 0 ? " cheaper" : " dearer"));
@@ -109,6 +111,9 @@ Choice ChooseBetween(const Problem& problem, const Plan& searched, const Plan& b
                  (MoneyText(gain) == "0.00" ? "it costs no more" :
                   gain.micro < 0 ? "it is " + MoneyText({-gain.micro}) + " cheaper"
                                  : "it costs " + MoneyText(gain) + " more, less than " + MoneyText(least_gain));
+  Difference metal = DifferenceOf(problem, by_hand, problem, searched);
+  metal.money.reset();
+  choice.words += "; it takes " + DifferenceWords(metal);
   return choice;
 }
 

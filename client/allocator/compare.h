@@ -25,7 +25,7 @@ Difference DifferenceOf(const Problem& problem, const Plan& plan, const Problem&
 // Does every piece of the shop's own that the plan takes have a price for its metal?
 bool HasPrices(const Problem& problem, const Plan& plan);
 
-// "1.80 m less full bar, 71.0 kg, 12.40 cheaper", or "the same metal". Metres and money to two decimals.
+// "1.80 m less full bar, 71.0 kg, 1 fewer bar opened, 12.40 cheaper", or "the same metal". Metres and money to two decimals.
 std::string DifferenceWords(const Difference& difference);
 
 // 12.40 for 1 240 000 000 millionths of a cent: units of the currency, halves away from zero.
@@ -36,7 +36,7 @@ std::string MetresText(Length length);
 // The plan to take, and why.
 struct Choice {
   bool plain = false;  // the plan by hand is taken
-  std::string words;   // "the plan by hand is taken: it costs 0.40 more, which is less than 2.00"
+  std::string words;   // "the plan by hand is taken: it costs 0.40 more, less than 2.00; it takes the same metal"
 };
 // The plan by hand is taken when it serves as much, is as good in the aim's leading key (any aim but least-money), both
 // plans are priced, and the searched plan costs less than `least_gain` below it. least_gain 0: never.

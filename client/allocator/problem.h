@@ -69,6 +69,7 @@ struct Line {
   int max_heats = 0;                      // at most so many heats for the line; 0: any number
   PaperType papers = PaperType::None;     // at least
   std::vector<std::string> refused_heats = {};  // metal of these heats may not be taken for it
+  Length tolerance_plus = {};  // a piece may measure nominal + face + this; only offers look at it (offers.h)
   Length CutLength() const { return nominal + face + aim; }
 };
 

@@ -218,6 +218,8 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
       for (const SheetCut& c : b.cuts) call.out << "  " << c.count << " x " << WriteMm(c.set) << " mm for " << c.order << "/" << c.line;
       call.out << "; left " << WriteMm(b.left, Rounding::Down) << " mm "
                << (b.fate == LeftFate::Drop ? "keep" : b.fate == LeftFate::Scrap ? "scrap" : "nothing") << '\n';
+      if (!b.stop.empty()) call.out << "   " << b.stop << '\n';
+      for (const std::string& words : EndWords(b)) call.out << "   " << words << '\n';
       if (b.bundle > 1) call.out << "   " << BundleWords(b) << '\n';
       if (why) call.out << "   not there: " << (b.otherwise.empty() ? "nothing else held its cuts" : b.otherwise) << '\n';
     }

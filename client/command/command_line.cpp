@@ -302,6 +302,7 @@ void AddReplan(CLI::App& root, Words& words) {
   };
   replan->add_option("plan", o->plan, "its number")->required();
   each("--measured", o->measured, "TAG=LENGTH, a piece of another length than written");
+  replan->add_option("--measured-with", o->measured_with, "the tape or readout it was measured with");
   each("--missing", o->missing, "a tag that is not in its place");
   each("--bad", o->bad, "a tag not to be cut: it goes to quarantine");
   each("--unreadable", o->unreadable, "a tag whose mark cannot be read: it goes to quarantine");
@@ -334,8 +335,10 @@ void AddSawing(CLI::App& root, Words& words) {
   record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")->allow_extra_args(false);
   record->add_option("--heat-read", o->heats_read, "TAG=LAST4: the heat as read from a piece that is fetched now; may be given several times")->allow_extra_args(false);
   record->add_option("--measured", o->measured, "start length as measured");
+  record->add_option("--measured-with", o->measured_with, "the tape or readout it was measured with");
   record->add_option("--rest", o->rest, "the rest as measured");
   record->add_option("--place", o->place, "where drops are put; else where the piece came from");
+  record->add_flag("--last-uncut", o->last_uncut, "the last piece of --tag is left as it is, in its tolerance: the sheet's offer is taken");
   record->add_flag("--scrap", o->scrap, "the rest is scrap");
   record->add_option("--reason", o->reason, "why it differs");
   record->add_flag("--json", o->json, "as JSON");
@@ -377,6 +380,16 @@ void AddReports(CLI::App& root, Words& words) {
   trace->add_option("--mill", *mill, "of a heat: only this mill's");
   paper(*trace);
   trace->callback([&words, kind, name, mill, o] { words.work = [&words, kind, name, mill, o] { return RunReportTrace(words.Call(), *kind, *name, *mill, *o); }; });
+
+  auto from = Kept<std::string>(), to = Kept<std::string>();
+  CLI::App* measured = report->add_subcommand("measured", "who measured what otherwise than written: heatkeep report measured --from 2026-03-01 --to measured.pdf");
+  measured->add_option("--from", *from, "first day, 2026-03-01; else from the first");
+  measured->add_option("--until", *to, "last day; else to this one");
+  measured->add_option("--heat", *name, "of one heat");
+  paper(*measured);
+  measured->callback([&words, from, to, name, o] {
+    words.work = [&words, from, to, name, o] { return RunReportMeasured(words.Call(), {*from, *to, *name}, *o); };
+  });
 
   CLI::App* balance = report->add_subcommand("balance", "metal balance of a heat");
   balance->add_option("heat", *name)->required();

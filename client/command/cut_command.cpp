@@ -30,7 +30,9 @@ AsCut AsCutOf(const SheetBlock& block, const CutOptions& options, const DoneCoun
   if (!options.measured.empty()) {
     start = ReadLength(options.measured);
     cut.body["measured_nm"] = start.nm;
+    if (!options.measured_with.empty()) cut.body["measured_with"] = options.measured_with;
   }
+  if (options.last_uncut) LeaveLastUncut(cut.body["strokes"], start);
   if (!options.reason.empty()) cut.body["reason"] = options.reason;
   cut.rest = RestOf(cut.body["strokes"], start);
   // what was too short to keep by plan is not kept when it is shorter still
@@ -49,14 +51,18 @@ void SayCut(std::ostream& out, const SheetBlock& block, const AsCut& cut, const 
   if (!answer["drop_tag"].is_null())
     out << ", drop " << answer["drop_tag"].get<std::string>() << " (" << WriteMm(cut.rest, Rounding::Down) << " mm) to "
         << cut.body["left"]["place"].get<std::string>();
+  else if (cut.rest.nm == 0)
+    out << ", nothing left";
+  if (cut.body["strokes"].size() > 0 && cut.body["strokes"].back()["kerf_nm"] == 0)
+    out << (cut.body["strokes"].size() == 1 && answer["good"] == 1 ? "; issued whole, no cut" : "; no cut for the last one");
   out << '\n';
-  if (!answer["stop"].is_null()) out << "STOP: " << answer["stop"].get<std::string>() << '\n';
+  if (!answer["stop"].is_null()) out << answer["stop"].get<std::string>() << '\n';
   out.flush();  // what is said is booked, whatever happens next
 }
 
 // The words of the person, checked against the sheet before anything is booked. Throws BadText, invalid_argument.
 DoneCounts DoneOf(const Sheet& sheet, const CutOptions& options, const std::string& tag) {
-  if (tag.empty() && !(options.done.empty() && options.measured.empty() && options.rest.empty()))
+  if (tag.empty() && !(options.done.empty() && options.measured.empty() && options.rest.empty() && !options.last_uncut))
     throw std::invalid_argument("what differs from the plan belongs to one piece; expected --tag");
   if (!options.measured.empty()) ReadLength(options.measured);
   if (!options.rest.empty()) ReadLength(options.rest);

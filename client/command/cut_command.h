@@ -20,8 +20,10 @@ struct CutOptions {
   std::vector<std::string> done;  // "ORDER/LINE=COUNT": good pieces where they differ from the plan
   std::vector<std::string> heats_read;  // "TAG=LAST4": the heat as read from the metal, for pieces not pulled yet
   std::string measured;           // start length as measured at the saw
+  std::string measured_with;      // the tape or readout; empty: not said
   std::string rest;               // the rest as measured; empty: by arithmetic
   std::string place;              // where drops are put; empty: where the piece came from
+  bool last_uncut = false;        // the last piece is left as it is: the sheet's offer is taken
   bool scrap = false;             // the rest is scrapped whatever the plan says
   std::string reason;             // why it differs
   bool json = false;

@@ -63,7 +63,7 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
   AddList(papers, later, {"awaited", "lots that wait, first to be chased first", "papers_awaited", "chase_on mill heat",
                           {"chase_on", "mill", "heat", "grade", "section", "pieces", "length_nm", "receipts", "chase_words", "at_risk_by"}});
   AddList(papers, later, {"waiting", "pieces, cut pieces and order lines that wait for papers", "waiting_for_papers", "mill heat what name", {"mill", "heat", "what", "name", "count", "length_nm"}, "heat"});
-  AddList(papers, later, {"list", "documents, with earlier versions", "documents", "issuer number version", {"issuer", "number", "version", "type", "heat", "section", "accepted_by", "reason"}, "number"});
+  AddList(papers, later, {"list", "documents, with earlier versions", "documents", "issuer number version", {"issuer", "number", "version", "type", "heat", "section", "accepted_by", "accepted_at", "cut_before_accepted", "reason"}, "number"});
   AddList(papers, later, {"values", "what documents say of a heat, and what of it is valid now", "document_values", "heat section kind what issued_on", {"heat", "section", "kind", "what", "value", "unit", "issuer", "number", "version", "issued_on", "valid"}, "heat"});
   AddList(Noun(root, "heats", "heat numbers"), later, {"look-alikes", "heats that are easily misread for each other", "look_alikes", "heat looks_like", {"heat", "looks_like"}});
   AddList(Noun(root, "rules", "prices, keep lengths and settings"), later,

@@ -46,6 +46,7 @@ allocator::Line LineOf(const intake::CutsFileRow& row, SectionWords& words) {
   line.owner = row.owner;
   line.nominal = row.length;
   line.face = row.face;
+  if (row.tolerance) line.tolerance_plus = row.tolerance->plus;
   line.quantity = row.quantity;
   line.priority = row.priority;
   line.due = row.due;
@@ -71,7 +72,7 @@ allocator::Piece PieceOf(const intake::StockFileRow& row, const RulesFile& rules
   piece.square_ends = row.ends;
   piece.count = row.count;
   piece.papers = PapersOf(row.papers);
-  piece.costs = rules.CostsOf(row.section, row.grade, row.price_per_kg);
+  piece.costs = rules.CostsOf(row.section, row.grade, row.price_per_kg, piece.kind);
   if (densities) piece.mass = MassPerMetreOf(row.section, rules.DensityOf(row.section, row.grade));
   return piece;
 }

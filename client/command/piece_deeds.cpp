@@ -55,6 +55,9 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
   AddList(piece, later, {"photos", "its pictures", "photos", "tag photo_id", {"photo_id", "tag", "kind", "media", "sha256", "words"}, "tag"});
   AddList(piece, later, {"notes", "damage, labels, evidence", "piece_notes", "tag kind", {"tag", "kind", "words"}, "tag"});
 
+  AddList(Noun(root, "shipment", "cut pieces that leave"), later, {"against", "what stands against shipping an order, or a package of its papers", "stands_against", "order_no line_no tag",
+                                                                      {"order_no", "line_no", "pieces", "tag", "heat", "words"}, "order_no"});
+
   CLI::App& returned = Noun(root, "return", "metal that goes back, or comes back");
   AddDeed(returned, later, {"supplier", "to whom it came from, with a claim", "A000001D --note R-1 --claim C-9 --reason \"wrong chemistry\"", &StockDeeds::ReturnToSupplier,
                             {tag, note, {"--claim", "claim", "number of the claim"}, reason}, "{tag} {words}"});

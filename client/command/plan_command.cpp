@@ -109,7 +109,8 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
 
 constexpr const char* kAimsAndExamples = R"(What is best, after as many cuts as can be, highest priority first:
   drops-first   least full bar opened, then least worth of metal lost, pieces pulled, set-ups
-  least-money   least metal, sawing, pulls, set-ups and extra heats in money; needs prices (--rules)
+  least-money   least metal, sawing, pulls, set-ups and extra heats in money; needs prices (--rules). A long rest is worth
+                nearly the price of a bar, so opening one costs little by itself: pull_bar says what fetching a bar costs
   fewest-bars   fewest full bars, then as drops-first
   least-metres  least length of metal pulled, drops and bars alike
 
@@ -117,7 +118,7 @@ stock.csv  tag,kind,section,grade,heat,length,count,ends      and papers,owner,c
 cuts.csv   order,line,section,grade,length,quantity           and tolerance,due,priority,one_heat,max_heats,face,papers,owner,condition
 rules.json {"prices": [{"grade": "42CrMo4", "per_kg": 1.60, "scrap_per_kg": 0.25}],
             "sawing": {"money_per_minute": 0.70, "rates": [{"cm2_per_minute": 30}]},
-            "costs": {"pull": 0.80, "setup": 2.00, "extra_heat": 5.00},
+            "costs": {"pull": 0.80, "pull_bar": 4.00, "setup": 2.00, "extra_heat": 5.00},
             "grade_substitutes": [{"asked": "C45E", "given": "42CrMo4", "order": "A17", "extra_per_metre": 3.00}],
             "section_substitutes": [{"asked": "round 80", "given": "round 85", "extra_per_metre": 6.20}],
             "groups": [{"section": "round 80", "grade": "42CrMo4", "kerf": "2mm", "trim": 5, "grip": 60, "keep": 150}]}

@@ -134,6 +134,71 @@ Json BuyJson(const Problem& problem, const Purchase& buy) {
   return j;
 }
 
+// Where a full bar is opened although a drop would hold the same cuts: which, and what it costs more.
+std::vector<std::string> BarWords(const Problem& problem, const Plan& plan, const std::vector<std::vector<Alternative>>& why) {
+  std::vector<std::string> words;
+  for (std::size_t i = 0; i < why.size(); ++i) {
+    const Piece& bar = problem.pieces.at(static_cast<std::size_t>(plan.layouts[i].piece));
+    if (bar.kind != PieceKind::Bar) continue;
+    const auto drop = std::find_if(why[i].begin(), why[i].end(), [&](const Alternative& a) {
+      return problem.pieces.at(static_cast<std::size_t>(a.piece)).kind == PieceKind::Drop;
+    });
+    if (drop == why[i].end()) continue;
+    words.push_back("full bar " + bar.tag + " although drop " + SourceWords(problem.pieces.at(static_cast<std::size_t>(drop->piece))) +
+                    ", would do: the drop " + drop->words + "; what the bar leaves keeps nearly its worth");
+  }
+  return words;
+}
+
+// What the ends offer, alike ones once with all their tags, and no more than people read.
+std::vector<std::string> EndWords(const Problem& problem, const Plan& plan, const std::vector<EndOffers>& ends) {
+  constexpr std::size_t kMostLines = 8;
+  std::vector<std::pair<std::string, std::string>> said;  // words, tags
+  for (std::size_t i = 0; i < ends.size(); ++i)
+    for (const std::string& words : ends[i].words) {
+      const std::string& tag = problem.pieces.at(static_cast<std::size_t>(plan.layouts[i].piece)).tag;
+      const auto at = std::find_if(said.begin(), said.end(), [&](const auto& s) { return s.first == words; });
+      if (at == said.end()) said.emplace_back(words, tag);
+      else at->second += ", " + tag;
+    }
+  std::vector<std::string> lines;
+  for (const auto& [words, tags] : said) {
+    if (lines.size() == kMostLines) {
+      lines.push_back("and " + std::to_string(said.size() - kMostLines) + " more such lines; --json has all");
+      break;
+    }
+    lines.push_back(tags + ": " + words);
+  }
+  return lines;
+}
+
+void AddEnds(const Problem& problem, const EndOffers& ends, Json& layout) {
+  if (!ends.words.empty()) layout["ends"] = ends.words;
+  for (const Further& f : ends.further) {
+    const Line& line = problem.lines.at(static_cast<std::size_t>(f.line));
+    layout["further"].push_back({{"order", line.order}, {"line", line.line}, {"count", f.count}, {"length_nm", f.length.nm}, {"left_nm", f.left.nm}});
+  }
+  if (ends.last_uncut) {
+    layout["last_uncut_nm"] = ends.last_uncut->nm;
+    layout["chips_saved_nm"] = ends.chips_saved.nm;
+  }
+  if (ends.thin) layout["thin_slice"] = true;
+  if (ends.whole) layout["whole"] = true;
+  if (ends.last_is_rest) layout["last_is_rest"] = true;
+}
+
+Json WaysOutJson(const Problem& problem, const Plan& plan, const std::vector<std::vector<WayOut>>& all) {
+  Json list = Json::array();
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const Line& line = problem.lines.at(static_cast<std::size_t>(plan.shorts[i].line));
+    for (const WayOut& w : all[i]) {
+      const char* way = w.kind == WayOutKind::PartShip ? "part ship" : w.kind == WayOutKind::Wait ? "wait" : "weaker papers";
+      list.push_back({{"order", line.order}, {"line", line.line}, {"way", way}, {"count", w.count}, {"words", w.words}});
+    }
+  }
+  return list;
+}
+
 }  // namespace
 
 PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishes) {
@@ -152,6 +217,10 @@ PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishe
   }
   Explanation explanation(problem, plan);
   for (std::size_t i = 0; i < plan.layouts.size(); ++i) extras.why.push_back(explanation.Why(i));
+  for (const Layout& layout : plan.layouts) extras.ends.push_back(OffersOf(problem, layout));
+  if (problem.aim == Aim::LeastMoney) extras.bar_words = BarWords(problem, plan, extras.why);
+  extras.end_words = EndWords(problem, plan, extras.ends);
+  for (std::size_t i = 0; i < plan.shorts.size(); ++i) extras.ways_out.push_back(WaysOut(problem, plan, i));
   extras.bundles = BundlesOf(problem, plan, wishes.bars_at_a_time);
   extras.stand_ins = StandInsOf(problem, plan);
   if (!plan.shorts.empty()) extras.buy = WhatToBuy(problem, plan, wishes.offers, std::min(2.0, problem.limits.seconds / 5));
@@ -159,9 +228,10 @@ PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishe
   return extras;
 }
 
-void AddExtras(Json& file, const Problem& problem, const PlanExtras& extras) {
+void AddExtras(Json& file, const Problem& problem, const Plan& plan, const PlanExtras& extras) {
   Json& layouts = file["layouts"];
   for (std::size_t i = 0; i < extras.why.size(); ++i) layouts.at(i)["why"] = WhyJson(problem, extras.why[i]);
+  for (std::size_t i = 0; i < extras.ends.size(); ++i) AddEnds(problem, extras.ends[i], layouts.at(i));
   for (const StandIn& s : extras.stand_ins) {
     const Line& line = problem.lines.at(static_cast<std::size_t>(s.line));
     Json j = {{"order", line.order}, {"line", line.line}, {"count", s.count}};
@@ -178,6 +248,8 @@ void AddExtras(Json& file, const Problem& problem, const PlanExtras& extras) {
   file["by_hand"]["less_by_search"] = DifferenceJson(extras.less_by_search);
   file["by_hand"]["taken"] = extras.choice.plain;
   file["by_hand"]["words"] = extras.choice.words;
+  if (!extras.bar_words.empty()) file["bars_although_drops"] = extras.bar_words;
+  if (!extras.ways_out.empty()) file["ways_out"] = WaysOutJson(problem, plan, extras.ways_out);
   if (extras.buy) file["buy"] = BuyJson(problem, *extras.buy);
   if (extras.one_heat)
     file["one_heat_costs"] = {{"difference", DifferenceJson(extras.one_heat->difference)}, {"heats", extras.one_heat->heats},
@@ -189,12 +261,16 @@ Json ExtrasJson(const Problem& problem, const Plan& plan, const PlanExtras& extr
   told["layouts"] = Json::array();
   for (const Layout& layout : plan.layouts)
     told["layouts"].push_back({{"tag", problem.pieces.at(static_cast<std::size_t>(layout.piece)).tag}});
-  AddExtras(told, problem, extras);
+  AddExtras(told, problem, plan, extras);
   return told;
 }
 
 void SayExtras(const PlanExtras& extras, std::ostream& out) {
   for (const std::string& words : StandInWords(extras.stand_ins)) out << "stands in: " << words << '\n';
+  for (const std::vector<WayOut>& ways : extras.ways_out)
+    for (const WayOut& way : ways) out << "  way out, " << way.words << '\n';
+  for (const std::string& words : extras.bar_words) out << words << '\n';
+  for (const std::string& words : extras.end_words) out << words << '\n';
   out << extras.choice.words << '\n';
   if (extras.buy && !extras.buy->words.empty()) out << extras.buy->words << '\n';
   if (extras.one_heat) out << extras.one_heat->words << '\n';

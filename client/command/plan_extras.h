@@ -5,6 +5,10 @@
 //     first: pieces that would hold exactly its cuts; figures are the other piece's less the chosen one's
 //   in a layout "bundle": equal numbers are cut alike; only where there is more than one bar of it
 //   in a layout "stands_in": [ { "order", "line", "count", "money", "words" } ], where its metal is not what the line asks
+//   in a layout "ends": [ words ] of what its end offers and warns of; "further": [ { "order", "line", "count", "length_nm",
+//     "left_nm" } ]; "last_uncut_nm" with "chips_saved_nm"; "thin_slice", "whole", "last_is_rest": true - each only where it is so
+//   "bars_although_drops": [ words ], under least-money, where a full bar is opened although a drop would hold the same cuts
+//   "ways_out": [ { "order", "line", "way": "part ship"|"wait"|"weaker papers", "count", "words" } ], where something is short
 //   "buy": { "bars": [ { "section", "grade", "condition", "papers", "heat", "length_nm", "count", "price" } ], "length_nm",
 //     "price", "left": [ { "length_nm", "count", "left" } ], "not_served": [ { "order", "line", "missing", "why" } ],
 //     "proved", "words" }, where something is short
@@ -23,6 +27,7 @@
 #include "client/allocator/bundles.h"
 #include "client/allocator/compare.h"
 #include "client/allocator/explain.h"
+#include "client/allocator/offers.h"
 #include "client/allocator/one_heat_price.h"
 #include "client/allocator/purchase.h"
 
@@ -43,6 +48,10 @@ struct PlanExtras {
   allocator::Difference less_by_search;  // the searched plan less the plan by hand
   allocator::Choice choice;
   std::vector<std::vector<allocator::Alternative>> why;  // by layout
+  std::vector<allocator::EndOffers> ends;                   // by layout
+  std::vector<std::string> bar_words;                      // least-money: a full bar although a drop would do, and why
+  std::vector<std::string> end_words;                      // the same in words, alike ones once, with their tags
+  std::vector<std::vector<allocator::WayOut>> ways_out;     // by short line
   std::vector<allocator::Bundle> bundles;
   std::vector<StandIn> stand_ins;
   std::optional<allocator::Purchase> buy;
@@ -61,9 +70,10 @@ struct ExtraWishes {
 PlanExtras ExtrasOf(const allocator::Problem& problem, allocator::Plan& plan, const ExtraWishes& wishes);
 
 // Adds the keys above, but for "value" of "by_hand", to a plan file that has its layouts.
-void AddExtras(nlohmann::ordered_json& file, const allocator::Problem& problem, const PlanExtras& extras);
+void AddExtras(nlohmann::ordered_json& file, const allocator::Problem& problem, const allocator::Plan& plan, const PlanExtras& extras);
 
-// The same in one object of a plan of the book: "by_hand", "buy", "one_heat_costs" and "layouts" with "tag", "why", "bundle".
+// The same in one object of a plan of the book: "by_hand", "buy", "one_heat_costs", "ways_out" and "layouts" with "tag", "why",
+// "bundle", "ends" and what belongs to it.
 nlohmann::ordered_json ExtrasJson(const allocator::Problem& problem, const allocator::Plan& plan, const PlanExtras& extras);
 
 // A line each for people.

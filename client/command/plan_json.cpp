@@ -136,7 +136,7 @@ std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& p
   }
   if (extras) {
     j["by_hand"]["value"] = FiguresJson(extras->by_hand, problem.aim);
-    AddExtras(j, problem, *extras);
+    AddExtras(j, problem, plan, *extras);
   }
   return j.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

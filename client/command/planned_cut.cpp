@@ -38,6 +38,18 @@ Json StrokesOf(const SheetBlock& block, const DoneCounts& done) {
   return strokes;
 }
 
+void LeaveLastUncut(Json& strokes, Length start) {
+  if (strokes.empty() || strokes.back()["class"] != "good") throw BadText("no piece is cut, so none can be left uncut", "a good piece as the last one");
+  Json last = strokes.back();
+  const int count = last["count"].get<int>();
+  if (count > 1) strokes.back()["count"] = count - 1;
+  else strokes.erase(strokes.size() - 1);
+  last["count"] = 1;
+  last["length_nm"] = RestOf(strokes, start).nm;
+  last["kerf_nm"] = 0;
+  strokes.push_back(std::move(last));
+}
+
 Length RestOf(const Json& strokes, Length start) {
   for (const Json& s : strokes)
     start -= Length{s["length_nm"].get<std::int64_t>() + s["kerf_nm"].get<std::int64_t>()} * s["count"].get<int>();

@@ -16,6 +16,9 @@ using DoneCounts = std::map<std::string, int>;
 // piece gets the kerf the layout gave it (less than a full one, or none, where the metal is used up).
 nlohmann::json StrokesOf(const SheetBlock& block, const DoneCounts& done);
 
+// The last piece is not cut: what is left of `start` is the piece, whole. Requires a good piece as the last stroke.
+void LeaveLastUncut(nlohmann::json& strokes, Length start);
+
 // What is left by arithmetic: `start` less trim, pieces and kerf.
 Length RestOf(const nlohmann::json& strokes, Length start);
 

@@ -45,8 +45,8 @@ void Book(Connection& connection, const ReplanOptions& options, const Measured& 
   const auto reason = [&](const char* otherwise) { return options.reason.empty() ? std::string(otherwise) : options.reason; };
   for (const auto& [tag, length] : measured) {
     const std::string cause = reason("measured at the saw");
-    if (RequireTaken(plan, tag)) deeds.MeasureAtSaw(NewRequest(), tag, length, cause);
-    else deeds.CorrectLength(NewRequest(), tag, length, std::nullopt, cause);
+    if (RequireTaken(plan, tag)) deeds.MeasureAtSaw(NewRequest(), tag, length, cause, options.measured_with);
+    else deeds.CorrectLength(NewRequest(), tag, length, std::nullopt, cause, options.measured_with);
   }
   for (const std::string& text : options.missing) {
     RequireTaken(plan, TagForm(text));

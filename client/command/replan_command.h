@@ -13,6 +13,7 @@ namespace heatkeep::command {
 struct ReplanOptions {
   std::int64_t plan = 0;
   std::vector<std::string> measured;    // "TAG=1018mm": it is so long
+  std::string measured_with;            // the tape or readout; empty: not said
   std::vector<std::string> missing;     // tags: not in their place
   std::vector<std::string> bad;         // tags: not to be cut; quarantined, needs a reason
   std::vector<std::string> unreadable;  // tags: their marks cannot be read; quarantined

@@ -9,11 +9,13 @@
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "reports/balance_record.h"
+#include "reports/measured_list.h"
 #include "reports/paint_session.h"
 #include "reports/pick_list.h"
 #include "reports/sheet_json.h"
 #include "reports/trace_report.h"
 #include "reports/whole_file.h"
+#include "schema/terms/date_text.h"
 #include "schema/terms/section.h"
 
 namespace heatkeep::command {
@@ -33,7 +35,7 @@ using Writers = std::map<std::string, std::function<void(const std::string& path
 int Write(const BookCall& call, const PaperOptions& options, const Writers& writers, const std::function<std::string()>& text) {
   for (const std::string& file : options.files) {
     if (!writers.contains(std::filesystem::path(file).extension().string()))
-      throw std::invalid_argument(file + ": the form is not known by its ending; expected .pdf, .xlsx or .json");
+      throw std::invalid_argument(file + ": the form is not known by its ending; expected .pdf, .xlsx or .json" + (writers.contains(".csv") ? ", or .csv" : ""));
   }
   for (const std::string& file : options.files) {
     const std::string ending = std::filesystem::path(file).extension().string();
@@ -98,6 +100,25 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
                   {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print); }},
                   {".json", [&](const std::string& p) { WriteBalanceJson(p, lot, print); }}},
                  [&] { return BalanceJson(lot).dump(2); });
+  });
+}
+
+int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const PaperOptions& options) {
+  return WithBook(call, [&](Connection& connection) {
+    for (const std::string& day : {asked.from, asked.to})
+      if (!day.empty()) ReadIsoDate(day);
+    const std::vector<MeasuredRow> rows = ReadMeasured(connection, asked.from, asked.to, asked.heat);
+    std::string title = asked.heat.empty() ? "all heats" : "heat " + asked.heat;
+    if (!asked.from.empty()) title += ", from " + asked.from;
+    if (!asked.to.empty()) title += ", to " + asked.to;
+    const PrintOptions print = Print(connection, options);
+    const auto json = [&] { return MeasuredJson(rows).dump(2); };
+    return Write(call, options,
+                 {{".pdf", [&](const std::string& p) { WriteMeasuredPdf(p, title, rows, print); }},
+                  {".xlsx", [&](const std::string& p) { WriteMeasuredXlsx(p, title, rows, print); }},
+                  {".csv", [&](const std::string& p) { WriteMeasuredCsv(p, rows); }},
+                  {".json", [&](const std::string& p) { const std::string text = json() + "\n"; WriteWholeBytes(p, text.data(), text.size()); }}},
+                 json);
   });
 }
 

@@ -26,6 +26,12 @@ int RunReportTrace(const BookCall& call, const std::string& kind, const std::str
 int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
                      const PaperOptions& options);
 
+// heatkeep report measured [--from DAY] [--until DAY] [--heat H]: who measured what otherwise than written. Also .csv.
+struct MeasuredQuestion {
+  std::string from, to, heat;
+};
+int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const PaperOptions& options);
+
 // heatkeep book seal: takes the book's digest, to be kept outside it (a line to print, mail or file every day).
 int RunSeal(const BookCall& call);
 

@@ -156,7 +156,7 @@ Density RulesFile::DensityOf(const Section& section, const std::string& grade) c
 }
 
 allocator::PieceCosts RulesFile::CostsOf(const Section& section, const std::string& grade,
-                                         std::optional<Money> price_per_kg) const {
+                                         std::optional<Money> price_per_kg, allocator::PieceKind kind) const {
   allocator::PieceCosts costs;
   const Price* price = Fitting(prices, section, grade);
   const Density density = DensityOf(section, grade);
@@ -170,7 +170,7 @@ allocator::PieceCosts RulesFile::CostsOf(const Section& section, const std::stri
   if (price_per_kg) costs.per_metre = by_mass({price_per_kg->cents * 1'000'000});
   if (const Rate* rate = Fitting(rates, section, grade))  // um2 = 1e-6 mm2
     costs.per_cut = {Divided(Wide{AreaOf(section).um2} * money_per_minute.micro, Wide{rate->mm2_per_minute} * 1'000'000)};
-  costs.per_pull = pull;
+  costs.per_pull = kind == allocator::PieceKind::Bar ? pull_bar : pull;
   return costs;
 }
 
@@ -195,8 +195,9 @@ RulesFile ReadRulesFile(const std::string& bytes, const std::string& name, const
   }
   if (root.Has("costs")) {
     const Node costs = root["costs"];
-    costs.Only({"pull", "setup", "extra_heat"});
+    costs.Only({"pull", "pull_bar", "setup", "extra_heat"});
     rules.pull = costs.Money("pull");
+    rules.pull_bar = costs.Has("pull_bar") ? costs.Money("pull_bar") : rules.pull;
     rules.setup = costs.Money("setup");
     rules.extra_heat = costs.Money("extra_heat");
   }

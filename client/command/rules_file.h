@@ -9,7 +9,7 @@
 //               ... ],
 //   "sawing": { "money_per_minute": 0.70,
 //               "rates": [ { "section": "...", "grade": "...", "cm2_per_minute": 30 }, ... ] },
-//   "costs":  { "pull": 0.80, "setup": 2.00, "extra_heat": 5.00 },
+//   "costs":  { "pull": 0.80, "pull_bar": 4.00, "setup": 2.00, "extra_heat": 5.00 },   pull_bar: of a full bar, else as pull
 //   "grade_substitutes":   [ { "asked": "C45E", "given": "42CrMo4", "order": "A17", "extra_per_metre": 3.00 }, ... ],
 //   "section_substitutes": [ { "asked": "round 80", "given": "round 85", "extra_per_metre": 6.20 }, ... ],
 //   "groups": [ { "section": "round 80", "grade": "42CrMo4", "kerf": "2mm", "trim": 5, "grip": 60, "keep": 150 }, ... ]
@@ -55,12 +55,12 @@ struct RulesFile {
   std::vector<Rate> rates;
   std::vector<Substitute> grades, sections;
   std::vector<Group> groups;
-  FineMoney money_per_minute, pull, setup, extra_heat;
+  FineMoney money_per_minute, pull, pull_bar, setup, extra_heat;
 
   Density DensityOf(const Section& section, const std::string& grade) const;
 
   // What a piece of this metal costs; `price_per_kg` of the stock file comes first.
-  allocator::PieceCosts CostsOf(const Section& section, const std::string& grade, std::optional<Money> price_per_kg) const;
+  allocator::PieceCosts CostsOf(const Section& section, const std::string& grade, std::optional<Money> price_per_kg, allocator::PieceKind kind) const;
 };
 
 // Throws BadText: "name:line: ..." for what is not JSON, "name: prices[0].per_kg: ..." for a wrong, unknown or missing key.

@@ -214,6 +214,10 @@ void SaySawDeed(std::ostream& out, const std::string& name, const Json& answer) 
   out << name << ':';
   for (const auto& [key, value] : answer.items()) {
     if (value.is_null() || key == "label" || (value.is_array() && value.empty())) continue;
+    if (key == "stop") {
+      out << ' ' << value.get<std::string>() << ';';
+      continue;
+    }
     std::string word = key == "length_nm" && answer.contains("cut_id") ? "left by arithmetic" : key;
     for (const std::string unit : {"_nm", "_g"})
       if (word.ends_with(unit)) word.resize(word.size() - unit.size());

@@ -122,7 +122,7 @@ const std::vector<SawDeedWords>& AllSawDeeds() {
       {"cut", "book strokes, and close the cut: heatkeep saw cut A000012K --saw 1 --kerf 2 --stroke \"trim 10\" --stroke \"good 9x300 O1/10\" --left drop "
               "--rest 2968 --place B1-1 --heat M2208", "record_cut", &SawDeeds::RecordCut, true,
        {kTag, kSaw, {"--stroke", "", K::Stroke, false, "trim 10 | good 9x300 O1/10 | reject 1x285 O1/10: fault | crop 150: fault | slice 25: lab | stock 3x200 PLACE"},
-        kEachKerf, kMeasured, kLeft, kRest, kDropPlace, kDropHeat, kBin, kAlreadyCut, kWhy}},
+        kEachKerf, kMeasured, {"--measured-with", "measured_with", K::Text, false, "the tape or readout"}, kLeft, kRest, kDropPlace, kDropHeat, kBin, kAlreadyCut, kWhy}},
       {"make-up", "bars are made up into a bundle, and fetched for it: heatkeep saw make-up A000012K A000013L --saw 1 --heat-read 2208", "make_up_bundle", &SawDeeds::MakeUpBundle, true,
        {kBars, kSaw, {"--plan", "plan", K::Whole, false, "the plan they must be for"}, {"--heat-read", "heat_read", K::Text, false, "the last 4 characters of the heat as read from every bar"},
         {"--heat-of", "", K::HeatRead, false, "TAG=LAST4, where one bar reads otherwise; may be given several times"}}},

@@ -53,15 +53,16 @@ Json Deeds::CancelPlan(const RequestNumber& request, std::int64_t plan, const st
   return Call("cancel_plan($1, $2, $3)", {request.text, plan, reason});
 }
 Json Deeds::Replan(const RequestNumber& request, const Json& mended) { return Call("replan($1, $2)", {request.text, mended.dump()}); }
-Json Deeds::MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause) {
-  return Call("measure_at_saw($1, $2, $3, $4)", {request.text, tag, length.nm, cause});
+Json Deeds::MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause, const std::string& measured_with) {
+  return Call("measure_at_saw($1, $2, $3, $4, nullif($5, ''))", {request.text, tag, length.nm, cause, measured_with});
 }
 Json Deeds::ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason) {
   return Call("report_missing($1, $2, $3)", {request.text, tag, reason});
 }
 Json Deeds::CorrectLength(const RequestNumber& request, const std::string& tag, Length length, std::optional<Length> doubt,
-                          const std::string& cause) {
-  return Call("correct_length($1, $2, $3, $4, $5)", {request.text, tag, length.nm, doubt ? std::optional(doubt->nm) : std::nullopt, cause});
+                          const std::string& cause, const std::string& measured_with) {
+  return Call("correct_length($1, $2, $3, $4, $5, p_measured_with => nullif($6, ''))",
+              {request.text, tag, length.nm, doubt ? std::optional(doubt->nm) : std::nullopt, cause, measured_with});
 }
 Json Deeds::Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read) {
   return Call("pull($1, $2, $3, $4, p_heat_read => $5)", {request.text, tag, saw, plan, heat_read});

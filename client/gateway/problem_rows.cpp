@@ -77,6 +77,7 @@ allocator::Line LineOf(const Row& row) {
   line.nominal = {row.Int("length_nm")};
   line.face = {row.Int("face_nm")};
   line.aim = {row.Int("aim_nm")};
+  line.tolerance_plus = {row.Int("tolerance_plus_nm")};
   line.quantity = static_cast<int>(row.Int("open"));
   line.priority = static_cast<int>(row.Int("priority"));
   line.due = row.OptionalText("due").value_or("");

@@ -26,6 +26,7 @@ SheetBlock BlockOf(const Row& row, Length kerf, Length grip) {
   b.mark_end = row.Text("mark_end");
   b.otherwise = row.OptionalText("otherwise").value_or("");
   b.state = row.Text("state");
+  b.stop = row.OptionalText("stop").value_or("");
   b.length = {row.Int("length_nm")};
   b.doubt = {row.Int("doubt_nm")};
   b.mass = {row.Int("mass_g")};
@@ -52,6 +53,7 @@ SheetCut CutOf(const Row& row) {
   c.count = static_cast<int>(row.Int("count"));
   c.set = {row.Int("set_nm")};
   c.nominal = {row.Int("nominal_nm")};
+  c.face = {row.Int("face_nm")};
   c.tolerance_minus = {row.Int("tolerance_minus_nm")};
   c.tolerance_plus = {row.Int("tolerance_plus_nm")};
   c.one_heat = !row.IsNull("one_heat");
@@ -85,6 +87,7 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
   for (const Row row : blocks) {
     by_layout[row.Int("layout_no")] = sheet.blocks.size();
     sheet.blocks.push_back(BlockOf(row, sheet.kerf, sheet.grip));
+    sheet.blocks.back().stays = sheet.grip.nm > 0 ? sheet.grip : sheet.trim;
     sheet.blocks.back().block = static_cast<int>(sheet.blocks.size());
   }
   std::set<std::string> one_heat;

@@ -39,6 +39,18 @@ std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade
   return rows;
 }
 
+std::vector<MeasuredRow> ReadMeasured(Connection& connection, const std::string& from, const std::string& to, const std::string& heat) {
+  std::vector<MeasuredRow> rows;
+  const Result result = connection.Execute(
+      "select *, to_char(at, 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at_text from api.measured_lengths where ($1 = '' or at >= nullif($1, '')::date)"
+      " and ($2 = '' or at < nullif($2, '')::date + 1) and ($3 = '' or heat = $3) order by at, tag", {from, to, heat});
+  for (const Row row : result)
+    rows.push_back({row.Text("at_text"), row.Text("who"), row.Text("measured_with"), TextOr(row, "told_by"), row.Text("tag"), row.Text("kind"), TextOr(row, "mill"),
+                    TextOr(row, "heat"), row.Text("section"), TextOr(row, "grade"), TextOr(row, "reason"), Nm(row, "book_nm"), Nm(row, "measured_nm"),
+                    Nm(row, "difference_nm")});
+  return rows;
+}
+
 std::vector<PlanRow> ReadPlans(Connection& connection) {
   std::vector<PlanRow> rows;
   const Result result = connection.Execute("select * from api.plans order by plan_id");

@@ -14,6 +14,9 @@ namespace heatkeep {
 // All pieces in the shop, or those of a grade (designation or number; empty: any), by section, grade, length.
 std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade = {});
 
+// What was measured otherwise than written, from day to day (both ISO dates, included; empty: any), of a heat (empty: any), oldest first.
+std::vector<MeasuredRow> ReadMeasured(Connection& connection, const std::string& from, const std::string& to, const std::string& heat);
+
 struct PlanRow {
   std::int64_t plan = 0;
   std::string state, aim, saw, proof, made_by, made_at, due;

@@ -65,10 +65,7 @@ begin
     perform guard.free_to_change(p, 'corrected');
   end if;
   -- what is missing from a piece that is being cut belongs to that cut's balance
-  perform guard.set_measured(p, p_length_nm, case when p_measured_with is null then p_doubt_nm else guard.doubt_nm(p_doubt_nm, p_measured_with) end, v_cut, p_cause);
-  if p_measured_with is not null then
-    update piece set measured_with = guard.device(p_measured_with) where piece_id = p.piece_id;
-  end if;
+  perform guard.set_measured(p, p_length_nm, case when p_measured_with is null then p_doubt_nm else guard.doubt_nm(p_doubt_nm, p_measured_with) end, v_cut, p_cause, p_measured_with);
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm,
     'doubt_nm', (select doubt_nm from piece where piece_id = p.piece_id), 'warning', guard.device_words(p_measured_with)));
 end $$;
@@ -78,3 +75,25 @@ create view api.devices as
       d.kind is not null and d.kind not in ('scanner') and coalesce(c.due_on < current_date, true) as overdue
     from book.device d join book.site s using (site_id)
     left join lateral (select * from book.calibration where device_id = d.device_id order by calibrated_on desc limit 1) c on true;
+
+-- Who measured what: one line a length that was measured otherwise than the book said, a drop measured against the arithmetic of
+-- its cut included. difference_nm: measured less book; below 0 the metal is shorter than written, and that much is unexplained.
+create view api.measured_lengths as
+  select coalesce(h.true_at, h.at) as at, h.who, coalesce(d.name, 'not said') as measured_with, h.device as told_by, h.deed, t.tag, t.kind::text, m.name as mill,
+      l.heat, x.label as section, g.designation as grade, v.nm + o.length_nm as book_nm, v.nm as measured_nm, -o.length_nm as difference_nm, o.reason
+    from book.metal_out o join book.happening h on h.tbl = 'metal_out' and h.row_id = o.metal_out_id and h.sets ? 'metal_out_id'
+    join book.piece e on e.piece_id = o.piece_id
+    -- what the piece was set to next by the same deed: 0 where its rest was measured, which then is a piece or scrap of its own
+    left join lateral (select nullif((n.sets ->> 'length_nm')::bigint, 0) as nm from book.happening n where n.tbl = 'piece' and n.row_id = o.piece_id
+      and n.request_id = h.request_id and n.happening_id > h.happening_id and n.sets ? 'length_nm' order by n.happening_id limit 1) a on true
+    left join lateral (select c.piece_id, c.made_length_nm as nm from book.happening n join book.piece c on n.tbl = 'piece' and c.piece_id = n.row_id
+      where n.request_id = h.request_id and n.happening_id < h.happening_id and n.sets ? 'piece_id' and c.from_cut_id = o.cut_id
+      order by n.happening_id desc limit 1) r on a.nm is null
+    left join lateral (select s.length_nm as nm from book.metal_out s where s.cut_id = o.cut_id and s.class = 'scrap') w on a.nm is null and r.nm is null
+    cross join lateral (select coalesce(a.nm, r.nm, w.nm) as nm) v
+    join book.piece t on t.piece_id = coalesce(r.piece_id, e.piece_id)
+    left join lateral (select (n.sets ->> 'measured_with')::bigint as device_id from book.happening n where n.tbl = 'piece' and n.row_id = t.piece_id
+      and n.sets ? 'measured_with' and (n.happening_id < h.happening_id or n.request_id = h.request_id) order by n.happening_id desc limit 1) y on true
+    left join book.device d on d.device_id = y.device_id
+    join book.lot l on l.lot_id = o.lot_id left join book.party m on m.party_id = l.mill_id join book.section x using (section_id) left join book.grade g using (grade_id)
+    where o.class = 'unexplained' and v.nm is not null;

@@ -172,11 +172,16 @@ begin
   return guard.end_deed(jsonb_build_object('lots', v_count));
 end $$;
 
+-- cut_before_accepted: good pieces cut from the lot before quality had accepted its document (cut at risk).
 create view api.documents as
   select i.name as issuer, d.number, d.type::text, d.issued_on, d.version, d.accepted_by, d.file_sha256, d.filed_by, d.reason,
       exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null) as replaced, l.heat,
-      g.designation as grade, x.label as section, l.condition
+      g.designation as grade, x.label as section, l.condition, r.at as accepted_at,
+      (select count(*) from book.stroke s where s.lot_id = l.lot_id and s.class = 'good' and exists (select from book.happening h
+        where h.tbl = 'stroke' and h.row_id = s.stroke_id and h.sets ? 'stroke_id' and h.true_at < r.at)) as cut_before_accepted
     from book.document d join book.party i on i.party_id = d.issuer_id join book.document_lot using (document_id)
+    left join lateral (select min(h.true_at) as at from book.happening h where h.tbl = 'document' and h.row_id = d.document_id
+      and h.sets ->> 'accepted_by' is not null) r on true
     join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id);
 
 -- The document a lot's metal goes with, in words.

@@ -227,7 +227,8 @@ create view api.plan_layouts as
   select f.plan_id, f.layout_no, f.state::text, w.name as place, coalesce(w.walk, 0) as walk, e.tag, e.kind::text, x.label as section,
       g.designation as grade, l.condition, m.name as mill, l.heat, l.papers::text, o.name as owner, e.mark_end::text, f.otherwise,
       f.length_nm, e.doubt_nm, e.ends, guard.mass_g(f.length_nm, x.area_um2, g.density_kg_m3) as mass_g, f.trim_nm, f.kerf_nm, f.left_nm,
-      f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g, coalesce(b.bars, 1) as bars, b.bundle_no, coalesce(b.made_up, false) as made_up, x.area_um2, t.mm2_per_min
+      f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g, coalesce(b.bars, 1) as bars, b.bundle_no, coalesce(b.made_up, false) as made_up, x.area_um2, t.mm2_per_min,
+      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop
     from book.layout f join book.plan q using (plan_id) join book.piece e using (piece_id) join book.lot l using (lot_id) join book.section x using (section_id)
     left join book.grade g using (grade_id) left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = e.owner_id
     left join book.place w on w.place_id = case f.state when 'promised' then e.place_id else f.place_id end

@@ -30,10 +30,10 @@ begin
 end $$;
 
 -- A piece at a saw measures otherwise than written: the difference is named unexplained, with the cause and who measured.
-create function api.measure_at_saw(p_request uuid, p_tag text, p_length_nm bigint, p_cause text) returns jsonb
+create function api.measure_at_saw(p_request uuid, p_tag text, p_length_nm bigint, p_cause text, p_measured_with text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('measure_at_saw', p_request, jsonb_build_array(p_tag, p_length_nm, p_cause), null, null, p_cause);
+  v_again jsonb := guard.begin_deed('measure_at_saw', p_request, jsonb_build_array(p_tag, p_length_nm, p_cause, p_measured_with), null, null, p_cause);
   p piece;
 begin
   if v_again is not null then return v_again; end if;
@@ -43,7 +43,7 @@ begin
   elsif coalesce(btrim(p_cause), '') = '' then
     raise exception using errcode = 'HK026', message = 'a corrected length names its cause';
   end if;
-  perform guard.set_measured(p, p_length_nm, null, (select cut_id from cut where piece_id = p.piece_id and not closed), p_cause);
+  perform guard.set_measured(p, p_length_nm, null, (select cut_id from cut where piece_id = p.piece_id and not closed), p_cause, p_measured_with);
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm));
 end $$;
 

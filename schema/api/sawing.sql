@@ -87,7 +87,7 @@ begin
   return guard.end_deed(jsonb_build_object('tag', e.tag, 'order', c.order_no, 'line', c.line_no, 'count', v_count));
 end $$;
 
--- What was really cut from a piece: {"tag","saw","measured_nm"?,"strokes":[{"class","order"?,"line"?,"count","length_nm","kerf_nm",
+-- What was really cut from a piece: {"tag","saw","measured_nm"?,"measured_with"?,"strokes":[{"class","order"?,"line"?,"count","length_nm","kerf_nm",
 -- "fault"?,"lab"?,"recut_of"?,"place"?,"mark"?,"tags"?}],"finish","left":{"fate","length_nm"?,"doubt_nm"?,"ends"?,"place"?,"heat"?,"tag"?,"bin"?},
 -- "reason"?,"already_cut"?}. Classes: trim, good, reject, crop, test slice, and stock (a piece with a tag of its own). May be called
 -- stroke by stroke; "finish" closes the cut, and explains what was planned and not cut. Facts are recorded even where a rule

@@ -5,6 +5,23 @@ return (select case when count(*) > 1 and not bool_and(p_listed ? heat) then str
   from (select coalesce(l.heat, 'no heat') as heat, l.mill_id, count(*) as n from book.stroke s join book.lot l using (lot_id)
     where s.stroke_id = any (p_strokes) group by 1, 2) h);
 
+-- Why a piece's papers do not do for a line it was cut for; null when they do.
+create function guard.weak_papers_words(p_piece bigint, p_line bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select w from guard.piece_may_not_serve(p_piece, p_line) w where w like '%papers%' or w like 'its use is limited%');
+
+-- What stands against cut pieces going to their customer, and against a package of their papers: one line an order line, piece
+-- they were cut from and reason. The one place that finds reasons; ship refuses for the same.
+create view api.stands_against as
+  select q.order_no, q.line_no, q.customer, q.tag, q.mill, q.heat, q.pieces, q.shipped, w.words
+    from (select c.order_no, c.line_no, c.cut_line_id, u.name as customer, e.tag, s.piece_id, s.lot_id, s.held, m.name as mill, l.heat, count(*) as pieces,
+          s.shipment_line_id is not null as shipped
+        from book.cut_line c join book.stroke s using (cut_line_id) join book.piece e using (piece_id) join book.lot l on l.lot_id = s.lot_id
+        left join book.party m on m.party_id = l.mill_id left join book.party u on u.party_id = c.customer_id
+        where s.class = 'good' group by 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, s.shipment_line_id is not null) q
+    cross join lateral (values (guard.held_back_words(q.piece_id, q.lot_id, q.held)), (guard.weak_papers_words(q.piece_id, q.cut_line_id))) w (words)
+    where w.words is not null;
+
 -- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
 -- nothing; what is held, waits for papers or has weaker ones than asked stays here, in words. Pieces of several heats leave
 -- together only where the heats are named.
@@ -54,8 +71,8 @@ begin
         hint = 'list every heat that leaves on the line, or ship fewer pieces, of one heat';
     end if;
     select string_agg(distinct format('%s: %s', e.tag, w.words), '; ') into v_words from stroke s join piece e using (piece_id)
-      cross join lateral guard.piece_may_not_serve(e.piece_id, v_line) w (words)
-      where s.stroke_id = any (v_ids) and (w.words like '%papers%' or w.words like 'its use is limited%');
+      cross join lateral guard.weak_papers_words(e.piece_id, v_line) w (words)
+      where s.stroke_id = any (v_ids) and w.words is not null;
     if v_words is not null then
       raise exception using errcode = 'HK042', message = format('order %s line %s: pieces cut from %s', n ->> 'order', n ->> 'line', v_words),
         hint = 'ship what may serve; for the rest the customer agrees in writing, or other metal is cut';

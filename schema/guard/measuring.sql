@@ -33,14 +33,11 @@ return (select case when c.device_id is null then format('%s was never calibrate
 create function guard.measure(p book.piece, m jsonb, p_cause text) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  perform guard.set_measured(p, (m ->> 'length_nm')::bigint, guard.doubt_nm((m ->> 'doubt_nm')::bigint, m ->> 'measured_with'), null, p_cause);
-  if coalesce(m ->> 'measured_with', '') <> '' then
-    update piece set measured_with = guard.device(m ->> 'measured_with') where piece_id = p.piece_id;
-  end if;
+  perform guard.set_measured(p, (m ->> 'length_nm')::bigint, guard.doubt_nm((m ->> 'doubt_nm')::bigint, m ->> 'measured_with'), null, p_cause, m ->> 'measured_with');
 end $$;
 
--- The difference to what was written is named unexplained, with the cause and who measured.
-create function guard.set_measured(p book.piece, p_length_nm bigint, p_doubt_nm bigint, p_cut bigint, p_cause text) returns void
+-- The difference to what was written is named unexplained, with the cause and who measured; the piece says with what (null: not said).
+create function guard.set_measured(p book.piece, p_length_nm bigint, p_doubt_nm bigint, p_cut bigint, p_cause text, p_with text default null) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   if p_length_nm <= 0 or p_length_nm > p.made_length_nm or p.length_nm = 0 then
@@ -52,6 +49,7 @@ begin
     insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named)
       values (p.piece_id, p.lot_id, p.owner_id, p_cut, 'unexplained', p.length_nm - p_length_nm, p_cause, session_user);
   end if;
-  update piece set length_nm = p_length_nm, doubt_nm = coalesce(p_doubt_nm, doubt_nm) where piece_id = p.piece_id;
+  update piece set length_nm = p_length_nm, doubt_nm = coalesce(p_doubt_nm, doubt_nm),
+    measured_with = case when coalesce(btrim(p_with), '') <> '' then guard.device(p_with) end where piece_id = p.piece_id;
 end $$;
 

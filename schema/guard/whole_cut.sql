@@ -59,7 +59,7 @@ begin
       hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
   end if;
   if p ->> 'measured_nm' is not null then
-    perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, null, v_cut.cut_id, coalesce(p ->> 'reason', 'measured at the saw'));
+    perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, null, v_cut.cut_id, coalesce(p ->> 'reason', 'measured at the saw'), p ->> 'measured_with');
     select * into e from piece where piece_id = e.piece_id;
   end if;
   for n in select s from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s loop
@@ -92,7 +92,7 @@ begin
     update plan set state = 'done' where plan_id = v_plan
       and not exists (select from layout where plan_id = v_plan and state in ('promised', 'at saw'));
   end if;
-  return jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', v_stop, 'length_nm', e.length_nm - v_used,
+  return jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop, 'length_nm', e.length_nm - v_used,
     'drop_tag', (select tag from piece where piece_id = v_drop), 'label', case when v_drop is not null then guard.label(v_drop) end,
     'good', (select count(*) from stroke where cut_id = v_cut.cut_id and class = 'good'),
     'rejects', (select coalesce(jsonb_agg(stroke_id order by seq), '[]') from stroke where cut_id = v_cut.cut_id and class = 'reject'),

@@ -20,12 +20,20 @@ struct StockRow {
   Mass mass;
 };
 
+// api.measured_lengths: a length that was measured otherwise than the book said.
+struct MeasuredRow {
+  std::string at, who, measured_with, told_by;  // measured_with: the tape or readout, "not said"; told_by: the device it was entered on
+  std::string tag, kind, mill, heat, section, grade, reason;
+  Length book, measured, difference;            // difference: measured less book
+};
+
 // One kind of cut in a layout: `count` equal pieces for one line of a cut list.
 struct SheetCut {
   std::string order, line, customer;
   int count = 0;
   Length set;      // what the stop is set to: nominal + facing allowance + aim inside the tolerance
   Length nominal;  // as ordered
+  Length face;     // facing allowance
   Length tolerance_minus, tolerance_plus;  // both >= 0; the tolerance field is nominal + face - minus .. + plus
   bool one_heat = false;                   // all pieces of this line come from one heat
   int max_heats = 0;                       // or from at most so many; 0: any number
@@ -41,9 +49,11 @@ struct SheetBlock {
   std::string mark_end;   // which end carries the mill's mark: "first", "last", "both", "none", "unknown"
   std::string otherwise;  // the next-best source in words, or empty
   std::string state;      // "promised", "at saw", "done", "dropped"
+  std::string stop;       // why nothing more is cut from a piece at the saw after the cut under way, or empty
   Length length, doubt;
   Mass mass;
   Length trim, kerf_each, kerf_all, grip;
+  Length stays;           // what stays behind the blade at every cut: the grip, or with none a trim for a rough far end
   int bundle = 1;         // bars cut together with this one, itself included
   int bundle_no = 0;      // which bundle of the sheet, from 1; 0: cut alone
   bool made_up = false;   // the bundle has been made up at the saw

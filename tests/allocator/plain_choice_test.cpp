@@ -99,7 +99,7 @@ TEST(TwoPlans, PlainOneIsTakenOnlyWhenTheGainIsBelowTheSetting) {
   const Plan cheap = PlanOfLayouts(problem, {{1, 1, {}, {}, {{0, 1, Mm(200)}}, Mm(300), LeftKind::Drop}});
   const Choice taken = ChooseBetween(problem, cheap, dear, kLeastGain);
   EXPECT_TRUE(taken.plain);
-  EXPECT_EQ(taken.words, "the plan by hand is taken: it costs 1.50 more, less than 2.00");
+  EXPECT_EQ(taken.words, "the plan by hand is taken: it costs 1.50 more, less than 2.00; it takes the same metal");
   EXPECT_FALSE(ChooseBetween(problem, cheap, dear, {150'000'000}).plain);
   EXPECT_FALSE(ChooseBetween(problem, cheap, dear, {}).plain) << "never";
   EXPECT_EQ(ChooseBetween(problem, cheap, dear, {}).words, "against the plan by hand: 1.50 cheaper");

@@ -215,7 +215,7 @@ TEST_F(Allocate, SaysWhyAndWhatToBuyAndShowRemembersWhatElseHeldTheCuts) {
   EXPECT_EQ(ran.code, 0) << ran;
   EXPECT_TRUE(Has(ran.out, "  " + TagOf("D-0102"))) << ran;
   EXPECT_TRUE(Has(ran.out, "opens a full bar of 6000 mm")) << ran;
-  EXPECT_TRUE(Has(ran.out, "one heat costs more than 2 heats: 0.04 m more worth of full bar lost")) << ran;
+  EXPECT_TRUE(Has(ran.out, "one heat costs more than 2 heats: metal as good as 0.04 m of full bar more used up")) << ran;
   EXPECT_TRUE(Has(As("planner", {"plan", "show", "1", "--why"}).out, "   not there: ")) << As("planner", {"plan", "show", "1", "--why"});
   EXPECT_FALSE(Has(As("planner", {"plan", "show", "1"}).out, "not there")) << "only when asked";
   Want("B", "O2,10,Pallant,round 80,42CrMo4,2900,9,,,,\n");

@@ -171,7 +171,7 @@ TEST(RulesFile, RefusesWhatIsNotJsonUnknownOrWrongNamingThePlace) {
 TEST(RulesFile, PricesByMassUseTheSectionsOwnMass) {
   // 42CrMo4 round 80 at 7850 kg/m3 is 39.458 kg/m; at 1.60 a kg that is 63.13 a metre (common practice, no source).
   const RulesFile rules = ReadRulesFile(R"({"prices": [{"per_kg": 1.6, "scrap_per_kg": 0.25}]})", "rules.json", {});
-  const auto costs = rules.CostsOf(ReadSection("round 80"), "42CrMo4", std::nullopt);
+  const auto costs = rules.CostsOf(ReadSection("round 80"), "42CrMo4", std::nullopt, allocator::PieceKind::Bar);
   EXPECT_NEAR(static_cast<double>(costs.per_metre.micro) / 1e8, 63.13, 0.005);
   EXPECT_NEAR(static_cast<double>(costs.scrap_per_metre.micro) / 1e8, 9.86, 0.005);
 }
