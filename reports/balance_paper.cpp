@@ -79,12 +79,12 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
                                {2.6}, 1));
 }
 
-void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {
+void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
   const std::string asked =
       "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : " by " + options.author);
-  SetRecordHead(flow, {"Metal balance of a heat", balance.heat, asked, "", 0}, width);
+  SetRecordHead(flow, {"Metal balance of a heat", balance.heat, asked, "", 0, proof}, width);
   AddBalance(flow, balance, width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.3}));
   WriteFlow(path, flow, options);

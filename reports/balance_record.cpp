@@ -4,6 +4,8 @@
 
 #include "reports/piece_bar.h"
 #include "reports/quantity_text.h"
+#include "reports/record_says.h"
+#include "reports/table_csv.h"
 #include "reports/whole_file.h"
 
 namespace heatkeep {
@@ -71,16 +73,26 @@ nlohmann::ordered_json BalanceJson(const HeatBalance& balance) {
   return out;
 }
 
-void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {
-  WriteWorkbook(path, "Metal balance of heat " + balance.heat, {BalanceTable(balance, "Balance")}, options);
+namespace {
+
+nlohmann::ordered_json AloneJson(const HeatBalance& balance) { return {{"record", "metal balance"}, {"balance", BalanceJson(balance)}}; }
+
+}  // namespace
+
+std::string BalanceSays(const HeatBalance& balance) { return RecordSays(AloneJson(balance)); }
+
+void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof) {
+  Table about{"About", {{"what", 22}, {"value", 90}}, {{std::string("record's digest"), ProofWords(proof)}}};
+  WriteWorkbook(path, "Metal balance of heat " + balance.heat, {BalanceTable(balance, "Balance"), std::move(about)}, options);
 }
 
-void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options) {
-  nlohmann::ordered_json out;
-  out["record"] = "metal balance";
+void WriteBalanceCsv(const std::string& path, const HeatBalance& balance) { WriteTableCsv(path, BalanceTable(balance, "Balance")); }
+
+void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof) {
+  nlohmann::ordered_json out = AloneJson(balance);
   out["printed_at"] = options.printed_at;
   out["author"] = options.author;
-  out["balance"] = BalanceJson(balance);
+  out["proof"] = ProofJson(proof);
   const std::string text = out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
   WriteWholeBytes(path, text.data(), text.size());
 }

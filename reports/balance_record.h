@@ -42,8 +42,10 @@ double DrawBalanceBar(Pen* pen, double x, double y, double width, const HeatBala
 
 // A balance alone. All throw std::runtime_error with the path and the reason and leave an older file as it
 // was.
-void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options);
-void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options);
-void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options);
+void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof = {});
+void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof = {});
+void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof = {});
+void WriteBalanceCsv(const std::string& path, const HeatBalance& balance);
+std::string BalanceSays(const HeatBalance& balance);  // record_says.h
 
 }  // namespace heatkeep

@@ -1,5 +1,7 @@
 #include "reports/flow_parts.h"
 
+#include <vector>
+
 namespace heatkeep {
 
 FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space) {
@@ -31,12 +33,17 @@ void SetRecordHead(Flow& flow, const RecordHead& head, double width) {
     pen.text(kMargin, kMargin + 4.6, width, head.subject, {8, true});
     pen.text(kMargin, kMargin + 15, width, head.asked, {3.3});
   };
-  if (head.digest.empty()) return;
-  flow.foot = [head, width](Pen& pen, double y) {
+  flow.record = head.proof.digest;
+  std::vector<std::string> lines;
+  const auto add = [&](const char* whose, std::int64_t happenings, const std::string& digest) {
+    if (!digest.empty()) lines.push_back(std::string(whose) + " over " + std::to_string(happenings) + " happenings: " + digest);
+  };
+  add("Record\u2019s digest", head.proof.happenings, head.proof.digest);
+  add("Book\u2019s digest", head.happenings, head.digest);
+  if (lines.empty()) return;
+  flow.foot = [lines, width](Pen& pen, double y) {
     pen.line(kMargin, y, kMargin + width, y);
-    pen.text(kMargin, y + 0.8, width,
-             "Book\u2019s digest over " + std::to_string(head.happenings) + " happenings: " + head.digest,
-             {2.6, false, true});
+    for (std::size_t i = 0; i < lines.size(); ++i) pen.text(kMargin, y + 0.6 + 3.1 * static_cast<double>(i), width, lines[i], {2.5, false, true});
   };
 }
 

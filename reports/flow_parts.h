@@ -4,6 +4,7 @@
 #include <string>
 
 #include "reports/paper.h"
+#include "schema/terms/rows.h"
 
 namespace heatkeep {
 
@@ -12,11 +13,12 @@ FlowItem TextRow(double x, double width, const std::string& words, const TextSty
 FlowItem SectionHead(double x, double width, const std::string& words);
 
 // Head of a record: what it is, of what, when and for whom; on the other pages one line. Sets flow.head and
-// its heights. The foot says the book's digest and how many happenings it covers, when there is one.
+// its heights. The foot says the record's digest and the book's and how many happenings each covers, where there is one.
 struct RecordHead {
   std::string what, subject, asked;
   std::string digest;
   std::int64_t happenings = 0;
+  RecordProof proof = {};  // of the record itself; none: nothing about it in the foot
 };
 void SetRecordHead(Flow& flow, const RecordHead& head, double width);
 

@@ -15,7 +15,7 @@ namespace {
 
 constexpr int kDotsPerMm = 100;
 constexpr int kDpi = 2540;
-constexpr double kFoot = 5;
+constexpr double kFoot = 8;
 
 struct Place {
   std::size_t item;
@@ -122,6 +122,7 @@ QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
   buffer.close();
   QByteArray pdf = buffer.data();
   SetCreationDate(pdf, options.printed_at);
+  if (!flow.record.empty()) pdf += "%record " + QByteArray::fromStdString(flow.record) + "\n";  // a comment
   return pdf;
 }
 

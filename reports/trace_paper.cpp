@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "reports/balance_record.h"
+#include "reports/family_tree.h"
 #include "reports/flow_parts.h"
 #include "reports/quantity_text.h"
 #include "reports/sheet_words.h"
@@ -105,6 +106,22 @@ FlowItem TableHead(double width) {
           }};
 }
 
+// The statement about the heats of an order, and what was looked at for it.
+void AddHeats(Flow& flow, const OrderHeats& heats, double width) {
+  flow.items.push_back(SectionHead(kMargin, width, "Which heats went into it"));
+  flow.items.push_back(TextRow(kMargin, width, heats.statement, {3.6, true}, 1));
+  flow.items.push_back(TextRow(kMargin, width, heats.looked_at, {3.0}, 1));
+  if (!heats.one_heat)
+    for (const OrderHeats::Heat& h : heats.heats) {
+      std::string line = h.heat.empty() ? "no heat (" + h.identity + ")" : "heat " + HeatInGroups(h.heat) + ", " + h.mill;
+      line += ": " + std::to_string(h.cut_pieces) + " cut pieces from";
+      for (const std::string& tag : h.pieces) line += " " + tag;
+      flow.items.push_back(TextRow(kMargin + 4, width - 4, line, {3.2}));
+    }
+  for (const std::string& before : heats.before) flow.items.push_back(TextRow(kMargin + 4, width - 4, "before: " + before, {3.0}));
+  for (const std::string& wrong : heats.wrong) flow.items.push_back(TextRow(kMargin + 4, width - 4, "WRONG: " + wrong, {3.0, true}));
+}
+
 std::string Plural(const std::string& what, int count) {
   const bool never = what == "scrap" || what == "unexplained";
   return count == 1 || never ? what : what + "s";
@@ -147,9 +164,12 @@ void WriteTracePdf(const std::string& path, const TraceRecord& record, const Pri
                             (record.asked_by.empty() ? "" : " by " + record.asked_by) + "  \u00B7  " +
                             TraceCounts(record.lines);
   SetRecordHead(flow,
-                {"Trace record of " + record.kind, record.subject, asked, record.digest, record.happenings},
+                {"Trace record of " + record.kind, record.subject, asked, record.digest, record.happenings, record.proof},
                 width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.0}, 2));
+  if (record.heats) AddHeats(flow, *record.heats, width);
+  AddFamilyTree(flow, record.lines, width);
+  flow.items.push_back(SectionHead(kMargin, width, "Every line of it"));
   flow.repeated.push_back(TableHead(width));
   flow.items.push_back(flow.repeated[0]);
   flow.items.back().with_next = true;

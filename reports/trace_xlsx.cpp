@@ -1,5 +1,7 @@
 #include "reports/balance_record.h"
 #include "reports/flow_parts.h"
+#include "reports/record_says.h"
+#include "reports/table_csv.h"
 #include "reports/trace_report.h"
 #include "reports/workbook.h"
 
@@ -14,6 +16,8 @@ Table Lines(const TraceRecord& record) {
                {"from piece", 14},
                {"count", 8},
                {"length mm (of one)", 14, 3},
+               {"left mm", 12, 3},
+               {"kerf mm (of all)", 12, 3},
                {"mass kg (of all)", 12, 3},
                {"mill", 14},
                {"heat", 14},
@@ -29,7 +33,7 @@ Table Lines(const TraceRecord& record) {
               {}};
   for (const TraceLine& l : record.lines)
     table.rows.push_back({std::int64_t{l.depth}, l.what, l.name, l.parent, std::int64_t{l.count},
-                          MmCell(l.length), KgCell(l.mass), l.mill, l.heat, l.grade, l.section, l.condition,
+                          MmCell(l.length), MmCell(l.now), MmCell(l.kerf), KgCell(l.mass), l.mill, l.heat, l.grade, l.section, l.condition,
                           l.document, l.receipt, l.where_now, std::string(l.held ? "HELD" : ""), l.at, l.by});
   return table;
 }
@@ -42,10 +46,28 @@ Table About(const TraceRecord& record) {
            {std::string("asked by"), record.asked_by},
            {std::string("book's digest"), record.digest},
            {std::string("happenings"), record.happenings},
+           {std::string("record's digest"), ProofWords(record.proof)},
            {std::string("statement"), OwnWorkStatement()}}};
 }
 
+Table Heats(const OrderHeats& heats) {
+  Table table{"Heats", {{"what", 18}, {"heat", 16}, {"mill", 16}, {"cut pieces", 10}, {"words", 90}}, {}};
+  for (const OrderHeats::Heat& h : heats.heats) {
+    std::string tags;
+    for (const std::string& tag : h.pieces) tags += (tags.empty() ? "cut from " : ", ") + tag;
+    table.rows.push_back({h.identity, h.heat, h.mill, std::int64_t{h.cut_pieces}, tags});
+  }
+  const auto say = [&](const std::string& what, const std::string& words) { table.rows.push_back({what, std::string(), std::string(), std::string(), words}); };
+  say("statement", heats.statement);
+  say("looked at", heats.looked_at);
+  for (const std::string& before : heats.before) say("before", before);
+  for (const std::string& wrong : heats.wrong) say("WRONG", wrong);
+  return table;
+}
+
 }  // namespace
+
+void WriteTraceCsv(const std::string& path, const TraceRecord& record) { WriteTableCsv(path, Lines(record)); }
 
 void WriteTraceXlsx(const std::string& path, const TraceRecord& record, const PrintOptions& options) {
   std::vector<Table> tables{Lines(record)};
@@ -56,6 +78,7 @@ void WriteTraceXlsx(const std::string& path, const TraceRecord& record, const Pr
     for (auto& row : table.rows) row.emplace_back(record.balances[i].heat);
     tables.push_back(std::move(table));
   }
+  if (record.heats) tables.push_back(Heats(*record.heats));
   tables.push_back(About(record));
   WriteWorkbook(path, "Trace record of " + record.kind + " " + record.subject, tables, options);
 }

@@ -31,6 +31,7 @@ struct BookCommand {
   BookChoice where;                // --book, --person, --home
   bool json = false;               // status and verify
   bool check = false;              // migrate --check
+  std::string record;              // verify --record, which is record_check.h's
   std::string name;                // person add NAME
   std::vector<std::string> roles;  // person add --role ...
   bool password_stdin = false;     // person add --password-stdin: the first line of `in`

@@ -15,7 +15,9 @@
 #include "client/command/heat_command.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
+#include "client/command/recall_command.h"
 #include "client/command/receive_command.h"
+#include "client/command/record_check.h"
 #include "client/command/replan_command.h"
 #include "client/command/report_command.h"
 #include "client/command/saw_words.h"
@@ -53,6 +55,7 @@ void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const st
   app->callback([&words, command, deed] {
     words.work = [&words, command, deed] {
       command->where = words.where;
+      if (!command->record.empty()) return RunRecordCheck(words.Call(), {command->record, command->json});
       const int done = RunBook(deed, *command, words.in, words.out, words.err);
       if (deed != BookDeed::Init || done != 0) return done;
       const int grades = RunGradesAdd(words.Call(), {GradeListFile(), {}});
@@ -68,7 +71,10 @@ void AddBook(CLI::App& root, Words& words) {
   AddBookDeed(*book, words, "start", "start the server of one's own book", BookDeed::Start);
   AddBookDeed(*book, words, "stop", "stop it", BookDeed::Stop);
   AddBookDeed(*book, words, "status", "where the book is and whether it runs", BookDeed::Status, json);
-  AddBookDeed(*book, words, "verify", "replay the ledger and check every rule", BookDeed::Verify, json);
+  AddBookDeed(*book, words, "verify", "replay the ledger and check every rule", BookDeed::Verify, [](CLI::App& app, BookCommand& c) {
+    app.add_flag("--json", c.json, "as JSON");
+    app.add_option("--record", c.record, "instead: is what a printed record stands on unchanged? its file (JSON, PDF, text), or the digest from its foot");
+  });
   AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,
               [](CLI::App& app, BookCommand& c) { app.add_flag("--check", c.check, "only say what would be done"); });
   AddBookDeed(*book, words, "watch", "stop the server when nobody uses it", BookDeed::Watch);
@@ -359,10 +365,10 @@ void AddSawing(CLI::App& root, Words& words) {
 }
 
 void AddReports(CLI::App& root, Words& words) {
-  CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX or JSON")->require_subcommand(1);
+  CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX, JSON or CSV")->require_subcommand(1);
   auto o = Kept<PaperOptions>();
   const auto paper = [&](CLI::App& app) {
-    app.add_option("--to", o->files, "file.pdf, file.xlsx or file.json; may be given several times; none: JSON here")
+    app.add_option("--to", o->files, "file.pdf, file.xlsx, file.json or (of a trace or balance) file.csv; may be given several times; none: JSON here")
         ->allow_extra_args(false);
     app.add_flag("--letter", o->letter, "Letter instead of A4");
   };
@@ -399,6 +405,24 @@ void AddReports(CLI::App& root, Words& words) {
   balance->callback([&words, name, mill, section, o] {
     words.work = [&words, name, mill, section, o] { return RunReportBalance(words.Call(), *name, *mill, *section, *o); };
   });
+}
+
+void AddRecall(CLI::App& root, Words& words) {
+  CLI::App* recall = root.add_subcommand("recall", "where everything of a heat is now, and letters to the customers: heatkeep recall heat K3317 --to recall.pdf");
+  recall->footer("A recall stops nothing: `heatkeep hold heat K3317 --reason ...` does; with --preview it only says what it would stop.");
+  auto o = Kept<RecallOptions>();
+  recall->add_option("scope", o->scope, "heat, lot or piece (by a tag), certificate or receipt")->required()->check(CLI::IsMember({"heat", "lot", "piece", "certificate", "receipt"}));
+  recall->add_option("ref", o->ref, "the heat number, tag or number")->required();
+  recall->add_option("--mill,--of", o->mill, "of a heat: only this mill's; of a certificate or receipt: its issuer or supplier");
+  recall->add_option("--to", o->paper.files, "file.pdf, file.xlsx, file.json or file.csv; may be given several times; none: sums here")->allow_extra_args(false);
+  recall->add_flag("--letter", o->paper.letter, "Letter instead of A4");
+  recall->add_option("--letters", o->letters, "a folder: one letter a customer that got something of it, PDF");
+  recall->add_option("--language", o->language, "of the letters: en or de")->check(CLI::IsMember({"en", "de"}))->capture_default_str();
+  recall->add_option("--from", o->words.from, "who writes the letters");
+  recall->add_option("--reason", o->words.reason, "said in the letters; none: no reason is given");
+  recall->add_flag("--drill", o->drill, "a drill: timed, read only, DRILL on every page");
+  recall->add_flag("--json", o->json, "as JSON here");
+  recall->callback([&words, o] { words.work = [&words, o] { return RunRecall(words.Call(), *o); }; });
 }
 
 void AddStockSide(CLI::App& root, Words& words) {
@@ -448,6 +472,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddSawing(root, words);
   AddSaw(root, [&words] { return words.Call(); }, words.work);
   AddReports(root, words);
+  AddRecall(root, words);
   AddStockSide(root, words);
   AddSimulate(root, words);
   try {

@@ -76,7 +76,7 @@ std::string SampleOf(const std::string& column) {
 struct Said {
   std::vector<std::vector<std::string>> words;  // one list a word of the command; a flag says "yes"
   std::string true_at, device;
-  bool json = false;
+  bool json = false, preview = false;
 };
 
 }  // namespace
@@ -111,8 +111,10 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
     CLI::Option* option = w.kind == WordKind::Yes ? app->add_flag(w.name, w.help)->each([said, i](const std::string&) { said->words[i] = {"yes"}; })
                           : w.kind == WordKind::Texts ? app->add_option(w.name, said->words[i], w.help)
                                                       : app->add_option_function<std::string>(w.name, [said, i](const std::string& word) { said->words[i] = {word}; }, w.help);
-    if (w.required && w.kind != WordKind::Yes) option->required();
+    // an option that a preview can do without is missed when the deed is done
+    if (w.required && w.kind != WordKind::Yes && !(deed.preview && w.name.starts_with("--") && w.key == "reason")) option->required();
   }
+  if (deed.preview) app->add_flag("--preview", said->preview, "say what it would stop, and change nothing");
   app->add_option("--true-at", said->true_at, "when it really happened, if earlier: 2026-03-04T22:15");
   app->add_option("--device", said->device, "where it is entered");
   app->add_flag("--json", said->json, "the answer as JSON");
@@ -123,6 +125,13 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
         for (std::size_t i = 0; i < deed.words.size(); ++i)
           if (!said->words[i].empty()) body[deed.words[i].key] = ValueOf(deed.words[i], said->words[i]);
         if (deed.shape) body = deed.shape(std::move(body));
+        if (said->preview) {
+          const Json answer = deed.preview(connection, body);
+          call.out << (said->json ? answer.dump(2) : "it would stop: " + answer["words"].get<std::string>()) << '\n';
+          return 0;
+        }
+        for (const DeedWord& w : deed.words)
+          if (deed.preview && w.required && !body.contains(w.key)) throw BadText(w.name + " is missing", w.help);
         if (body.is_object() && !said->true_at.empty()) body["true_at"] = ReadIsoDateOrTime(said->true_at);
         if (body.is_object() && !said->device.empty()) body["device"] = said->device;
         StockDeeds deeds(connection);

@@ -1,16 +1,13 @@
 #include "client/command/report_command.h"
 
-#include <filesystem>
-#include <functional>
-#include <map>
 #include <ostream>
 #include <stdexcept>
 
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "client/gateway/snapshot.h"
 #include "reports/balance_record.h"
 #include "reports/measured_list.h"
-#include "reports/paint_session.h"
 #include "reports/pick_list.h"
 #include "reports/sheet_json.h"
 #include "reports/trace_report.h"
@@ -19,44 +16,15 @@
 #include "schema/terms/section.h"
 
 namespace heatkeep::command {
-namespace {
-
-PrintOptions Print(Connection& connection, const PaperOptions& options) {
-  PrintOptions print;
-  print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
-  print.printed_at = ReadServerTime(connection);
-  print.author = connection.User();
-  return print;
-}
-
-using Writers = std::map<std::string, std::function<void(const std::string& path)>>;
-
-// Writes every file by its ending; with none, what `text` says goes to the output.
-int Write(const BookCall& call, const PaperOptions& options, const Writers& writers, const std::function<std::string()>& text) {
-  for (const std::string& file : options.files) {
-    if (!writers.contains(std::filesystem::path(file).extension().string()))
-      throw std::invalid_argument(file + ": the form is not known by its ending; expected .pdf, .xlsx or .json" + (writers.contains(".csv") ? ", or .csv" : ""));
-  }
-  for (const std::string& file : options.files) {
-    const std::string ending = std::filesystem::path(file).extension().string();
-    if (ending == ".pdf") PaintSession();
-    writers.at(ending)(file);
-    call.out << "wrote " << file << '\n';
-  }
-  if (options.files.empty()) call.out << text() << '\n';
-  return 0;
-}
-
-}  // namespace
 
 int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     const std::optional<Sheet> sheet = ReadSheet(connection, plan);
     if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(plan) + "; `heatkeep plan list` names them");
-    const PrintOptions print = Print(connection, options);
+    const PrintOptions print = PrintFor(connection, options);
     const Units units = options.inch ? Units::Inch : Units::Metric;
     const auto json = [&] { return SheetJson(*sheet).dump(2); };
-    return Write(call, options,
+    return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WritePickListPdf(p, *sheet, print, units); }},
                   {".xlsx", [&](const std::string& p) { WritePickListXlsx(p, *sheet, print); }},
                   {".json", [&](const std::string& p) { const std::string text = json() + "\n"; WriteWholeBytes(p, text.data(), text.size()); }}},
@@ -67,14 +35,20 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
 int RunReportTrace(const BookCall& call, const std::string& kind, const std::string& name, const std::string& mill,
                    const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    const std::optional<TraceRecord> record = ReadTrace(connection, kind, name, mill);
+    const RecordSubject subject{kind, name, mill};
+    Snapshot snapshot(connection);
+    std::optional<TraceRecord> record = ReadTrace(connection, kind, name, mill);
     if (!record) throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
                                              (kind == "order" ? " that anything was cut for" : ""));
-    const PrintOptions print = Print(connection, options);
-    return Write(call, options,
+    record->proof = ProofOf(connection, subject, TraceSays(*record));
+    snapshot.End();
+    KeepRecord(connection, subject, record->proof);
+    const PrintOptions print = PrintFor(connection, options);
+    return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WriteTracePdf(p, *record, print); }},
                   {".xlsx", [&](const std::string& p) { WriteTraceXlsx(p, *record, print); }},
-                  {".json", [&](const std::string& p) { WriteTraceJson(p, *record); }}},
+                  {".json", [&](const std::string& p) { WriteTraceJson(p, *record); }},
+                  {".csv", [&](const std::string& p) { WriteTraceCsv(p, *record); }}},
                  [&] { return TraceJson(*record); });
   });
 }
@@ -82,6 +56,8 @@ int RunReportTrace(const BookCall& call, const std::string& kind, const std::str
 int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
                      const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
+    const RecordSubject subject{"heat", heat, mill};
+    Snapshot snapshot(connection);
     std::vector<HeatBalance> lots = ReadBalances(connection, "heat", heat, mill);
     if (lots.empty()) throw std::invalid_argument("the book knows no heat \"" + heat + "\"");
     if (!section.empty()) {
@@ -93,12 +69,16 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
       throw std::invalid_argument("heat \"" + heat + "\" is " + std::to_string(lots.size()) + " lots here" +
                                   (names.empty() ? "" : " (" + names + ")") + "; expected --mill and --section of one");
     }
-    const PrintOptions print = Print(connection, options);
+    const PrintOptions print = PrintFor(connection, options);
     const HeatBalance& lot = lots.front();
-    return Write(call, options,
-                 {{".pdf", [&](const std::string& p) { WriteBalancePdf(p, lot, print); }},
-                  {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print); }},
-                  {".json", [&](const std::string& p) { WriteBalanceJson(p, lot, print); }}},
+    const RecordProof proof = ProofOf(connection, subject, BalanceSays(lot));
+    snapshot.End();
+    KeepRecord(connection, subject, proof);
+    return WritePapers(call, options,
+                 {{".pdf", [&](const std::string& p) { WriteBalancePdf(p, lot, print, proof); }},
+                  {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print, proof); }},
+                  {".json", [&](const std::string& p) { WriteBalanceJson(p, lot, print, proof); }},
+                  {".csv", [&](const std::string& p) { WriteBalanceCsv(p, lot); }}},
                  [&] { return BalanceJson(lot).dump(2); });
   });
 }
@@ -111,9 +91,9 @@ int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const
     std::string title = asked.heat.empty() ? "all heats" : "heat " + asked.heat;
     if (!asked.from.empty()) title += ", from " + asked.from;
     if (!asked.to.empty()) title += ", to " + asked.to;
-    const PrintOptions print = Print(connection, options);
+    const PrintOptions print = PrintFor(connection, options);
     const auto json = [&] { return MeasuredJson(rows).dump(2); };
-    return Write(call, options,
+    return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WriteMeasuredPdf(p, title, rows, print); }},
                   {".xlsx", [&](const std::string& p) { WriteMeasuredXlsx(p, title, rows, print); }},
                   {".csv", [&](const std::string& p) { WriteMeasuredCsv(p, rows); }},

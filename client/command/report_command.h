@@ -1,19 +1,13 @@
-// Papers out of the book. FILE endings choose the form: .pdf, .xlsx or .json. Exit as the other commands on a book.
+// Papers out of the book. FILE endings choose the form: .pdf, .xlsx, .json or .csv. Exit as the other commands on a book. A trace
+// and a balance are records: what they stand on is kept (book verify --record).
 #pragma once
 
 #include <cstdint>
 #include <string>
-#include <vector>
 
-#include "client/command/with_book.h"
+#include "client/command/paper_files.h"
 
 namespace heatkeep::command {
-
-struct PaperOptions {
-  std::vector<std::string> files;  // where to; none: JSON on the output
-  bool letter = false;             // Letter instead of A4
-  bool inch = false;               // the saw reads inches
-};
 
 // heatkeep report sheet PLAN: pick list and saw sheet.
 int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& options);

@@ -1,5 +1,6 @@
 // What stops metal and lets it go on: put away, quarantine, release, holds.
 #include "client/command/deed_command.h"
+#include "client/gateway/records.h"
 
 namespace heatkeep::command {
 
@@ -22,6 +23,8 @@ void AddStopDeeds(CLI::App& root, const Later& later) {
                           &StockDeeds::PlaceHold, words, "hold {hold_id}: {pieces} pieces stopped[; AT A SAW NOW: {at_saw}][; {plans}]", [scope](Json body) {
                             body["scope"] = scope;
                             return body;
+                          }, [](Connection& connection, const Json& body) {
+                            return PreviewHold(connection, body["scope"], body["ref"], body.value("mill", ""));
                           }});
   }
   AddDeed(hold, later, {"lift", "lift a hold by its number", "3 --evidence \"second analysis\"", &StockDeeds::LiftHold,

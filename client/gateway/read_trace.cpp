@@ -1,4 +1,7 @@
+#include <nlohmann/json.hpp>
+
 #include "client/gateway/readings.h"
+#include "client/gateway/records.h"
 
 namespace heatkeep {
 namespace {
@@ -23,12 +26,32 @@ TraceLine LineOf(const Row& row) {
   t.at = row.OptionalText("at").value_or("");
   t.by = row.OptionalText("by").value_or("");
   t.held = row.Bool("held");
+  t.now = {row.Int("now_nm")};
+  t.kerf = {row.Int("kerf_nm")};
   return t;
 }
 
 Param OrNull(const std::string& text) { return text.empty() ? Param(std::nullopt) : Param(text); }
 
 }  // namespace
+
+std::optional<OrderHeats> ReadOrderHeats(Connection& connection, const std::string& order) {
+  const Result rows = connection.Execute("select api.order_heats($1)::text as answer", {order});
+  const std::optional<std::string> text = rows.Only().OptionalText("answer");
+  if (!text) return std::nullopt;
+  using Json = nlohmann::json;
+  const Json answer = Json::parse(*text);
+  const auto word = [](const Json& of, const char* key) { return of.at(key).is_null() ? std::string() : of.at(key).get<std::string>(); };
+  OrderHeats heats;
+  heats.one_heat = answer.at("one_heat").get<bool>();
+  heats.statement = word(answer, "statement");
+  heats.looked_at = word(answer, "looked_at");
+  for (const Json& h : answer.at("heats"))
+    heats.heats.push_back({word(h, "mill"), word(h, "heat"), word(h, "identity"), h.at("cut_pieces").get<int>(), h.at("pieces").get<std::vector<std::string>>()});
+  for (const Json& b : answer.at("before")) heats.before.push_back(word(b, "tag") + ", " + (word(b, "heat").empty() ? "no heat" : "heat " + word(b, "heat")));
+  heats.wrong = answer.at("wrong").get<std::vector<std::string>>();
+  return heats;
+}
 
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
                                       const std::string& mill) {
@@ -56,21 +79,17 @@ std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& 
   TraceRecord record;
   record.kind = kind;
   record.subject = name;
-  Transaction snapshot(connection);
-  connection.Execute("set transaction isolation level repeatable read, read only");
   const Result lines = connection.Execute("select * from api.trace($1, $2, $3)", {kind, name, OrNull(mill)});
   if (lines.empty()) return std::nullopt;
   for (const Row row : lines) record.lines.push_back(LineOf(row));
   record.balances = ReadBalances(connection, kind, name, mill);
-  const Result digest_rows = connection.Execute(
-      "select digest, happenings, to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as asked_at, api.whoami() as asked_by"
-      " from api.book_digest()");
-  const Row digest = digest_rows.Only();
-  record.digest = digest.Text("digest");
-  record.happenings = digest.Int("happenings");
-  record.asked_at = digest.Text("asked_at");
-  record.asked_by = digest.Text("asked_by");
-  snapshot.Commit();
+  if (kind == "order") record.heats = ReadOrderHeats(connection, name);
+  const BookDigest digest = ReadBookDigest(connection);
+  record.digest = digest.digest;
+  record.happenings = digest.happenings;
+  const Result asked = connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at, api.whoami() as by");
+  record.asked_at = asked.Only().Text("at");
+  record.asked_by = asked.Only().Text("by");
   return record;
 }
 

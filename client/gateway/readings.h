@@ -30,10 +30,13 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan);
 // takes again in another way.)
 std::vector<std::string> ReadDropped(Connection& connection, std::int64_t plan);
 
-// The trace record of an order, a heat (of one mill, or of all where mill is empty) or a piece (tag, or earlier tag).
-// Nothing where the book knows no such thing.
+// The trace record of an order, a heat (of one mill, or of all where mill is empty) or a piece (tag, or earlier tag), without
+// its proof. Nothing where the book knows no such thing. Read it in a Snapshot, so that all of it is of one state.
 std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& kind, const std::string& name,
                                      const std::string& mill = {});
+
+// Which heats went into an order; nothing where nothing was cut for it.
+std::optional<OrderHeats> ReadOrderHeats(Connection& connection, const std::string& order);
 
 // The balance of every lot of a heat.
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,

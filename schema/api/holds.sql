@@ -1,44 +1,72 @@
 -- Holds: from that moment nothing of it is promised, pulled, cut or shipped; all descendants at once, later ones too.
 
 -- p_scope: heat (of one mill or of all), lot (by the tag of a piece of it), piece (with all that comes from it),
--- certificate (p_mill its issuer) or receipt (p_mill the supplier, p_ref the note). Live promises of it fall; what is at
--- a saw is named in the answer, to be stopped, and so is every plan that lacks metal now.
+-- certificate (p_mill its issuer) or receipt (p_mill the supplier, p_ref the note).
+
+-- What such a hold would name; refused where the book knows no such thing.
+create function guard.hold_asked(p_scope text, p_ref text, p_mill text) returns book.hold
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_mill bigint := case when coalesce(p_mill, '') <> '' then guard.party(p_mill) end;
+  h hold;
+begin
+  if p_scope = 'heat' then
+    h.heat := (select heat from lot where heat = p_ref and (v_mill is null or mill_id = v_mill) limit 1);
+    h.mill_id := v_mill;
+  elsif p_scope in ('piece', 'lot') then
+    select case p_scope when 'piece' then piece_id end, case p_scope when 'lot' then lot_id end into h.piece_id, h.lot_id from guard.piece_of(p_ref);
+  elsif p_scope = 'certificate' then
+    select document_id into h.document_id from document where number = p_ref and issuer_id = v_mill order by version desc limit 1;
+  elsif p_scope = 'receipt' then
+    select receipt_id into h.receipt_id from receipt where note = p_ref and supplier_id is not distinct from v_mill
+      order by reversed_by is not null, receipt_id desc limit 1;
+  else
+    raise exception using errcode = 'HK026', message = format('"%s" cannot be held; expected heat, lot, piece, certificate or receipt', p_scope);
+  end if;
+  if coalesce(h.heat, h.piece_id::text, h.lot_id::text, h.document_id::text, h.receipt_id::text) is null then
+    raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref)
+      else format('the book knows no %s "%s" of %s', p_scope, p_ref, coalesce(p_mill, 'nobody')) end;
+  end if;
+  h.scope := p_scope;
+  return h;
+end $$;
+
+-- Every piece, here or gone, that a hold is about, with what the same metal went on as under another tag.
+create function guard.held_pieces(h book.hold) returns table (piece_id bigint)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  with told as (
+    select p.piece_id from book.piece p join book.lot l using (lot_id) where (h).heat is not null and l.heat = (h).heat and ((h).mill_id is null or l.mill_id = (h).mill_id)
+    union select p.piece_id from book.piece p where p.lot_id = (h).lot_id
+    union select p.piece_id from book.piece p where p.path @> array[(h).piece_id] or p.before_path @> array[(h).piece_id]
+    union select p.piece_id from book.piece p join book.document_lot n using (lot_id) where n.document_id = (h).document_id
+    union select p.piece_id from book.piece p join book.receipt_line r using (receipt_line_id) where r.receipt_id = (h).receipt_id)
+  select t.piece_id from told t
+  union select p.piece_id from book.piece p where p.before_path && array(select t.piece_id from told t);
+end;
+
+-- The lots whose metal a hold is about, also those it went on in under another tag.
+create function guard.held_lots(h book.hold) returns bigint[]
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select array_agg(distinct lot_id) from (
+  select p.lot_id from guard.held_pieces(h) n join book.piece p using (piece_id)
+  union select l.lot_id from book.lot l where l.lot_id = (h).lot_id or (l.heat = (h).heat and ((h).mill_id is null or l.mill_id = (h).mill_id))
+  union select n.lot_id from book.document_lot n where n.document_id = (h).document_id) x);
+
+-- Live promises of it fall; what is at a saw is named in the answer, to be stopped, and so is every plan that lacks metal now.
 create function api.place_hold(p_request uuid, p_scope text, p_ref text, p_mill text, p_reason text, p_true_at timestamptz default null,
                                p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('place_hold', p_request, jsonb_build_array(p_scope, p_ref, p_mill, p_reason, p_true_at), p_true_at, p_device, p_reason);
-  v_mill bigint := case when coalesce(p_mill, '') <> '' then guard.party(p_mill) end;
   v_lots bigint[];
   v_pieces bigint[];
   v_lacking jsonb;
   h hold;
-  e piece;
 begin
   if v_again is not null then return v_again; end if;
-  if p_scope = 'heat' then
-    h.heat := p_ref;
-    h.mill_id := v_mill;
-    select array_agg(lot_id) into v_lots from lot where heat = p_ref and (v_mill is null or mill_id = v_mill);
-  elsif p_scope in ('piece', 'lot') then
-    e := guard.piece_for_deed(p_ref);
-    v_lots := array[e.lot_id];
-    if p_scope = 'piece' then h.piece_id := e.piece_id; else h.lot_id := e.lot_id; end if;
-  elsif p_scope = 'certificate' then
-    select document_id into h.document_id from document where number = p_ref and issuer_id = v_mill order by version desc limit 1;
-    select array_agg(lot_id) into v_lots from document_lot where document_id = h.document_id;
-  elsif p_scope = 'receipt' then
-    select receipt_id into h.receipt_id from receipt where note = p_ref and supplier_id is not distinct from v_mill
-      order by reversed_by is not null, receipt_id desc limit 1;
-    select array_agg(distinct lot_id) into v_lots from receipt_line where receipt_id = h.receipt_id;
-  else
-    raise exception using errcode = 'HK026', message = format('"%s" cannot be held; expected heat, lot, piece, certificate or receipt', p_scope);
-  end if;
-  if v_lots is null then
-    raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref)
-      else format('the book knows no %s "%s" of %s', p_scope, p_ref, coalesce(p_mill, 'nobody')) end;
-  end if;
-  h.scope := p_scope;
+  h := guard.hold_asked(p_scope, p_ref, p_mill);
+  v_lots := guard.held_lots(h);
   -- the lots are locked against promises, pulls and cuts under way
   perform from lot where lot_id = any (v_lots) order by lot_id for update;
   insert into hold (scope, heat, mill_id, lot_id, piece_id, document_id, receipt_id, reason, held_by)
@@ -49,17 +77,6 @@ begin
   return guard.end_deed(jsonb_build_object('hold_id', h.hold_id, 'pieces', coalesce(cardinality(v_pieces), 0), 'plans', v_lacking,
     'at_saw', (select coalesce(jsonb_agg(tag order by tag), '[]') from piece where piece_id = any (v_pieces) and state = 'at saw')));
 end $$;
-
--- Every piece, here or gone, that a hold is about.
-create function guard.held_pieces(h book.hold) returns table (piece_id bigint)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
-  select p.piece_id from book.piece p join book.lot l using (lot_id) where (h).heat is not null and l.heat = (h).heat and ((h).mill_id is null or l.mill_id = (h).mill_id)
-  union select p.piece_id from book.piece p where p.lot_id = (h).lot_id
-  union select p.piece_id from book.piece p where p.path @> array[(h).piece_id] or p.before_path @> array[(h).piece_id]
-  union select p.piece_id from book.piece p join book.document_lot n using (lot_id) where n.document_id = (h).document_id
-  union select p.piece_id from book.piece p join book.receipt_line r using (receipt_line_id) where r.receipt_id = (h).receipt_id;
-end;
 
 create function guard.live_hold(p_hold bigint) returns book.hold
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$

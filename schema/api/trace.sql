@@ -5,7 +5,7 @@
 create function guard.trace_lines(p_pieces bigint[], p_order text)
   returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
     mill text, heat text, grade text, section text, condition text, document text, receipt text, where_now text, at timestamptz,
-    by text, held boolean)
+    by text, held boolean, now_nm bigint, kerf_nm bigint)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with fact as (
@@ -19,7 +19,7 @@ begin atomic
   select f.line, cardinality(f.line) - 1, f.kind::text, f.tag, f.parent_tag, 1, f.made_length_nm,
       guard.mass_g(f.made_length_nm, f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document,
       f.receipt, case when f.length_nm > 0 then format('%s mm at %s (%s)', trim_scale(f.length_nm / 1e6::numeric), w.name, f.state) else f.state::text || coalesce(guard.in_bundle_words(f.piece_id), '') end,
-      h.true_at, h.who, f.is_held
+      h.true_at, h.who, f.is_held, f.length_nm, 0
     from fact f left join book.place w using (place_id)
     left join book.happening h on h.chain = 'piece' and h.chain_id = f.piece_id and h.seq = 1
   union all
@@ -27,7 +27,7 @@ begin atomic
       coalesce(c.order_no || '/' || c.line_no, s.fault, s.class::text), f.tag, count(*), s.length_nm,
       guard.mass_g(s.length_nm * count(*), f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document, f.receipt,
       case when s.class <> 'good' then s.class::text when sh.note is null then 'on site' else format('shipped to %s, note %s', cu.name, sh.note) end,
-      min(h.true_at), min(h.who), bool_or(s.held) or f.is_held
+      min(h.true_at), min(h.who), bool_or(s.held) or f.is_held, 0, sum(s.kerf_nm)::bigint
     from fact f join book.stroke s on s.piece_id = f.piece_id left join book.cut_line c using (cut_line_id)
     left join book.shipment_line sl on sl.shipment_line_id = s.shipment_line_id left join book.shipment sh using (shipment_id)
     left join book.party cu on cu.party_id = sh.customer_id
@@ -39,18 +39,15 @@ begin atomic
   select f.line || array[-2, o.metal_out_id], cardinality(f.line), o.class::text, coalesce(o.reason, o.class::text), f.tag, 1, o.length_nm,
       guard.mass_g(o.length_nm, f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document, f.receipt,
       coalesce((select format('sold to %s, note %s', c.name, sh.note) from book.shipment sh join book.party c on c.party_id = sh.customer_id
-        where sh.shipment_id = o.shipment_id), o.class::text), h.true_at, coalesce(o.named, h.who), f.is_held
+        where sh.shipment_id = o.shipment_id), o.class::text), h.true_at, coalesce(o.named, h.who), f.is_held, 0, 0
     from fact f join book.metal_out o on o.piece_id = f.piece_id
     left join book.happening h on h.tbl = 'metal_out' and h.row_id = o.metal_out_id and h.sets ? 'metal_out_id'
     where p_order is null;
 end;
 
--- kind: 'order', 'heat' or 'piece'. An order: the pieces its cut pieces came from and their ancestors. A heat: everything
--- of it. A piece: where it came from and all that came from it. Empty where there is none. Sorted by sort.
-create function api.trace(p_kind text, p_name text, p_mill text default null)
-  returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
-    mill text, heat text, grade text, section text, condition text, document text, receipt text, where_now text, at timestamptz,
-    by text, held boolean)
+-- The pieces of a trace. Order: those its cut pieces came from and their ancestors. Heat: all of it, what it was before
+-- under another tag and what it went on as. Piece: where it came from and all that came from it. Null where there is none.
+create function guard.trace_pieces(p_kind text, p_name text, p_mill text) returns bigint[]
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_pieces bigint[];
@@ -61,6 +58,8 @@ begin
   elsif p_kind = 'heat' then
     select array_agg(e.piece_id) into v_pieces from lot l join piece e using (lot_id) left join party m on m.party_id = l.mill_id
       where l.heat = p_name and (p_mill is null or m.name = p_mill);
+    select array_agg(distinct a) into v_pieces from piece e, unnest(e.piece_id || e.before_path) a
+      where e.piece_id = any (v_pieces) or e.before_path && v_pieces;
   elsif p_kind = 'piece' then
     select array_agg(distinct q.piece_id) into v_pieces from piece e join piece q
       on q.path @> array[e.piece_id] or q.before_path @> array[e.piece_id] or q.piece_id = any (e.path || e.before_path)
@@ -68,8 +67,27 @@ begin
   else
     raise exception using errcode = 'HK026', message = format('"%s" cannot be traced; expected order, heat or piece', p_kind);
   end if;
-  return query select * from guard.trace_lines(v_pieces, case when p_kind = 'order' then p_name end) t order by t.sort;
+  return v_pieces;
 end $$;
+
+-- kind: 'order', 'heat' or 'piece'. Empty where there is none. Sorted by sort. length_nm as it came or was made, now_nm what
+-- is left of it; kerf_nm what the cuts of a line cost besides.
+create function api.trace(p_kind text, p_name text, p_mill text default null)
+  returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
+    mill text, heat text, grade text, section text, condition text, document text, receipt text, where_now text, at timestamptz,
+    by text, held boolean, now_nm bigint, kerf_nm bigint)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  select * from guard.trace_lines(guard.trace_pieces(p_kind, p_name, p_mill), case when p_kind = 'order' then p_name end) t order by t.sort;
+end;
+
+-- The lots of a heat, of a piece, or that an order was cut from.
+create function guard.balance_lots(p_kind text, p_name text, p_mill text) returns bigint[]
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return case p_kind
+  when 'heat' then array(select l.lot_id from book.lot l left join book.party m on m.party_id = l.mill_id where l.heat = p_name and (p_mill is null or m.name = p_mill))
+  when 'order' then array(select distinct s.lot_id from book.stroke s join book.cut_line c using (cut_line_id) where c.order_no = p_name)
+  when 'piece' then array(select e.lot_id from book.piece e where e.tag = upper(p_name) or e.old_tag = p_name limit 1) end;
 
 -- taken over and passed on: the same metal under another tag, in another lot or of another owner. Missing is unexplained.
 -- The metal balance of every lot of a heat, or of the lots an order was cut from: what came in = where it is or went.
@@ -81,20 +99,19 @@ begin atomic
   with wanted as (
     select l.*, m.name as mill, g.designation as grade, g.density_kg_m3, x.label as section, x.area_um2
       from book.lot l left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id) join book.section x using (section_id)
-      where case p_kind
-        when 'heat' then l.heat = p_name and (p_mill is null or m.name = p_mill)
-        when 'order' then l.lot_id in (select s.lot_id from book.stroke s join book.cut_line c using (cut_line_id) where c.order_no = p_name)
-        when 'piece' then l.lot_id = (select e.lot_id from book.piece e where e.tag = upper(p_name) or e.old_tag = p_name limit 1) end),
+      where l.lot_id = any (guard.balance_lots(p_kind, p_name, p_mill))),
+  own as materialized (select e.* from book.piece e where e.lot_id = any (guard.balance_lots(p_kind, p_name, p_mill))),
+  strokes as materialized (select s.* from book.stroke s where s.piece_id = any (array(select piece_id from own))),
   entry as (
     select lot_id, case when before_id is null then 'received' else 'taken over' end as class, true as is_in, made_length_nm as nm
-      from book.piece where parent_id is null
+      from own where parent_id is null
     union all select lot_id, case when state in ('at saw', 'outside', 'in transit') then state::text when state = 'missing' then 'unexplained' else 'on hand' end, false, length_nm
-      from book.piece where length_nm > 0
-    union all select lot_id, case class when 'good' then case when shipment_line_id is null then 'on site' else 'shipped' end else class::text end,
-        false, length_nm from book.stroke where length_nm > 0
-    union all select lot_id, 'kerf', false, kerf_nm from book.stroke
-    union all select lot_id, class::text, false, length_nm from book.metal_out
-    union all select distinct lot_id, 'unexplained', false, 0 from book.piece)
+      from own where length_nm > 0
+    union all select s.lot_id, case class when 'good' then case when shipment_line_id is null then 'on site' else 'shipped' end else class::text end,
+        false, s.length_nm from strokes s where s.length_nm > 0
+    union all select s.lot_id, 'kerf', false, s.kerf_nm from strokes s
+    union all select o.lot_id, class::text, false, o.length_nm from book.metal_out o where o.piece_id = any (array(select piece_id from own))
+    union all select distinct lot_id, 'unexplained', false, 0 from own)
   select w.lot_id, w.mill, w.heat, w.grade, w.section, w.condition, w.papers::text, t.class, t.is_in, sum(t.nm)::bigint,
       guard.mass_g(sum(t.nm)::bigint, w.area_um2, w.density_kg_m3)
     from wanted w join entry t using (lot_id)

@@ -101,6 +101,10 @@ create trigger seal_fixed before update or delete on book.seal
   for each row execute function guard.only_grows();
 create trigger seal_whole before truncate on book.seal
   for each statement execute function guard.only_grows();
+create trigger printed_record_fixed before update or delete on book.printed_record
+  for each row execute function guard.only_grows();
+create trigger printed_record_whole before truncate on book.printed_record
+  for each statement execute function guard.only_grows();
 
 -- Which tables are chronicled, and in which chain: the piece's own for all that happens to its metal.
 create function guard.chronicled() returns table (tbl text, key_column text, chain text, chain_column text)

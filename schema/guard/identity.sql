@@ -7,17 +7,18 @@ create function guard.hold_words(p_piece bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   p piece;
-  l lot;
+  v_lots bigint[];
+  v_lines bigint[];
 begin
   select * into p from piece where piece_id = p_piece;
-  select * into l from lot where lot_id = p.lot_id;
+  select array_agg(q.lot_id), array_agg(q.receipt_line_id) into v_lots, v_lines from piece q where q.piece_id = any (p.piece_id || p.before_path);
   return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason)
       else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
-    from hold h where h.lifted_by is null and (h.lot_id = p.lot_id
-      or (h.scope = 'heat' and h.heat = l.heat and (h.mill_id is null or h.mill_id = l.mill_id))
+    from hold h where h.lifted_by is null and (h.lot_id = any (v_lots)
+      or (h.scope = 'heat' and exists (select from lot l where l.lot_id = any (v_lots) and l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id)))
       or h.piece_id = any (p.path || p.before_path)
-      or h.document_id in (select n.document_id from document_lot n where n.lot_id = p.lot_id)
-      or h.receipt_id = (select r.receipt_id from receipt_line r where r.receipt_line_id = p.receipt_line_id))
+      or h.document_id in (select n.document_id from document_lot n where n.lot_id = any (v_lots))
+      or h.receipt_id in (select r.receipt_id from receipt_line r where r.receipt_line_id = any (v_lines)))
     order by h.hold_id limit 1);
 end $$;
 

@@ -61,9 +61,9 @@ create function guard.tag_form(p_tag text) returns text
 language sql immutable
 return upper(regexp_replace(p_tag, '[\s\-]', '', 'g'));
 
--- The piece with this tag, locked for the deed.
-create function guard.piece_for_deed(p_tag text) returns book.piece
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+-- The piece with this tag.
+create function guard.piece_of(p_tag text) returns book.piece
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   p piece;
   v_tag text := guard.tag_form(p_tag);
@@ -71,12 +71,22 @@ begin
   if coalesce(v_tag, '') = '' then
     raise exception using errcode = 'HK024', message = 'no tag is named', hint = 'scan it, or type it from the label';
   end if;
-  select * into p from piece where tag = v_tag for update;
+  select * into p from piece where tag = v_tag;
   if p.piece_id is null then
     raise exception using errcode = 'HK024', message = format('no piece has the tag "%s"', p_tag),
       hint = case when guard.tag_check(left(v_tag, -1)) = right(v_tag, 1) then 'the tag is well formed: was it given out by another book?'
              else 'the check character is wrong: read the tag again' end;
   end if;
+  return p;
+end $$;
+
+-- The same, locked for the deed.
+create function guard.piece_for_deed(p_tag text) returns book.piece
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  p piece := guard.piece_of(p_tag);
+begin
+  select * into p from piece where piece_id = p.piece_id for update;
   return p;
 end $$;
 

@@ -117,6 +117,30 @@ struct TraceLine {
   std::string where_now; // "place B3-2", "on site", "shipped to Pallant Hydraulics, note 118", ...
   std::string at, by;
   bool held = false;
+  Length now;   // what is left of a piece
+  Length kerf;  // what the cuts of this line cost besides
+};
+
+// What a printed record stands on (schema/api/records.sql): its own digest, the digest of what it says, the chains of happenings
+// as they ended then. Empty: the record was not kept.
+struct RecordProof {
+  std::string digest, content;
+  std::string ends;             // JSON: [chain, id, seq, hash] each
+  std::int64_t happenings = 0;  // how many the chains hold
+};
+
+// api.order_heats: which heats went into an order, and what was looked at to say so.
+struct OrderHeats {
+  struct Heat {
+    std::string mill, heat, identity;
+    int cut_pieces = 0;
+    std::vector<std::string> pieces;  // the tags they were cut from
+  };
+  bool one_heat = false;
+  std::string statement, looked_at;
+  std::vector<Heat> heats;
+  std::vector<std::string> before;  // "A000001D, no heat": what some of it was before it went on under another tag
+  std::vector<std::string> wrong;   // what was changed behind the book's back
 };
 
 // The trace record of an order, a heat or a piece.
@@ -128,6 +152,8 @@ struct TraceRecord {
   std::int64_t happenings = 0;  // how many happenings the digest covers
   std::vector<TraceLine> lines;
   std::vector<HeatBalance> balances;
+  std::optional<OrderHeats> heats;  // of an order
+  RecordProof proof;
 };
 
 }  // namespace heatkeep

@@ -1,7 +1,7 @@
 // A trace record and a balance of Ostrel Shaftworks: invented, sums exact.
 #pragma once
 
-#include "schema/terms/rows.h"
+#include "schema/terms/recall.h"
 
 namespace heatkeep {
 
@@ -10,5 +10,10 @@ namespace heatkeep {
 HeatBalance InventedBalance();
 // `bars` bars of the heat, each with cut pieces, a drop of it cut again, kerf and a scrap end.
 TraceRecord InventedTrace(int bars);
+// `bars` bars of 6 000 mm: trim 10, seven pieces of 580, a reject of 577, kerf 18; the rest of 1 335 is a drop (left on the bar where
+// `depth` is 0), of which a piece of 20 is cut, and so on for `depth` drops, each out of the one before.
+TraceRecord InventedFamily(int bars, int depth);
+// Metal of heat M2208 wherever it can be.
+RecallRecord InventedRecall();
 
 }  // namespace heatkeep

@@ -11,6 +11,7 @@
 #include "reports/paint_session.h"
 #include "reports/pick_list.h"
 #include "reports/piece_bar.h"
+#include "reports/recall_report.h"
 #include "reports/stock_list.h"
 #include "reports/tone_color.h"
 #include "reports/trace_report.h"
@@ -87,7 +88,15 @@ int main(int argc, char** argv) {
     WritePickListXlsx(folder + "pick_list.xlsx", InventedSheet(8), a4);
     const TraceRecord trace = InventedTrace(5);
     WriteTracePdf(folder + "trace.pdf", trace, a4);
+    WriteTracePdf(folder + "family.pdf", InventedFamily(12, 4), a4);
     WriteTraceXlsx(folder + "trace.xlsx", trace, a4);
+    RecallRecord recall = InventedRecall();
+    WriteRecallPdf(folder + "recall.pdf", recall, a4);
+    recall.drill = true;
+    recall.laps = {{"list of where everything is", 41}, {"2 letters", 380}};
+    WriteRecallLetter(folder + "letter_de.pdf", recall, "Pallant Hydraulics", {"Ostrel Shaftworks", "", Language::German}, a4);
+    recall.drill = false;
+    WriteRecallLetter(folder + "letter.pdf", recall, "Drewe Conveyors", {"Ostrel Shaftworks", "a letter of the mill", Language::English}, a4);
     WriteTraceJson(folder + "trace.json", trace);
     WriteBalancePdf(folder + "balance.pdf", InventedBalance(), a4);
     WriteBalanceXlsx(folder + "balance.xlsx", InventedBalance(), a4);

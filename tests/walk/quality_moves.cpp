@@ -46,6 +46,14 @@ select jsonb_build_array(jsonb_build_object('designation', pg_temp.word('G'), 'f
       {"set_saw", 1, R"(select jsonb_build_object('saw', pg_temp.one('{1,2}'), 'cents_per_hour', pg_temp.upto(9000)))"},
       {"trace", 3, R"(select 'piece', tag from w_piece order by random() limit 1)"},
       {"metal_balance", 3, R"(select 'heat', heat from w_piece where heat is not null order by random() limit 1)"},
+      {"record_of", 1, R"(select 'piece', tag, null, repeat('a', 64) from w_piece order by random() limit 1)"},
+      {"keep_record", 2, R"(
+select jsonb_build_object('kind', 'piece', 'subject', t.tag, 'content', repeat('a', 64), 'ends', r.ends::jsonb)
+  from (select tag from w_piece order by random() limit 1) t, api.record_of('piece', t.tag, null, repeat('a', 64)) r)"},
+      {"check_record", 2, R"(select digest from book.printed_record order by random() limit 1)"},
+      {"order_heats", 2, R"(select "order" from w_line order by random() limit 1)"},
+      {"recall_list", 1, R"(select 'piece', tag from w_piece order by random() limit 1)"},
+      {"preview_hold", 1, R"(select 'heat', heat from w_piece where heat is not null order by random() limit 1)"},
       {"label", 2, R"(select tag from w_piece order by random() limit 1)"},
       {"file_bytes", 1, R"(select sha256 from book.document_file order by random() limit 1)"},
       {"book_digest", 1, ""},

@@ -1,0 +1,56 @@
+#include "client/command/paper_files.h"
+
+#include <filesystem>
+#include <ostream>
+#include <stdexcept>
+
+#include "client/book/sha256.h"
+#include "client/gateway/readings.h"
+#include "reports/paint_session.h"
+
+namespace heatkeep::command {
+namespace {
+
+std::string EndingOf(const std::string& file) { return std::filesystem::path(file).extension().string(); }
+
+// ".pdf, .xlsx, .json or .csv", as far as there are writers
+std::string EndingsOf(const PaperWriters& writers) {
+  std::vector<std::string> known;
+  for (const char* ending : {".pdf", ".xlsx", ".json", ".csv"})
+    if (writers.contains(ending)) known.emplace_back(ending);
+  std::string all;
+  for (std::size_t i = 0; i < known.size(); ++i) all += (i == 0 ? "" : i + 1 < known.size() ? ", " : " or ") + known[i];
+  return all;
+}
+
+}  // namespace
+
+PrintOptions PrintFor(Connection& connection, const PaperOptions& options) {
+  PrintOptions print;
+  print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
+  print.printed_at = ReadServerTime(connection);
+  print.author = connection.User();
+  return print;
+}
+
+void CheckEndings(const std::vector<std::string>& files, const PaperWriters& writers) {
+  for (const std::string& file : files)
+    if (!writers.contains(EndingOf(file))) throw std::invalid_argument(file + ": the form is not known by its ending; expected " + EndingsOf(writers));
+}
+
+int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWriters& writers, const std::function<std::string()>& text) {
+  CheckEndings(options.files, writers);
+  for (const std::string& file : options.files) {
+    if (EndingOf(file) == ".pdf") PaintSession();
+    writers.at(EndingOf(file))(file);
+    call.out << "wrote " << file << '\n';
+  }
+  if (options.files.empty()) call.out << text() << '\n';
+  return 0;
+}
+
+RecordProof ProofOf(Connection& connection, const RecordSubject& subject, const std::string& says) {
+  return ProveRecord(connection, subject, Sha256Hex(says));
+}
+
+}  // namespace heatkeep::command

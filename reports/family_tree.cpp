@@ -1,0 +1,81 @@
+#include "reports/family_tree.h"
+
+#include <algorithm>
+#include <map>
+
+namespace heatkeep {
+namespace {
+
+bool IsPiece(const TraceLine& line) { return line.what == "bar" || line.what == "drop"; }
+bool WentOn(const TreePiece& piece) {
+  return std::any_of(piece.parts.begin(), piece.parts.end(), [](const TraceLine& l) { return l.what == "passed on"; });
+}
+std::string OrderOf(const TraceLine& line) { return line.name.substr(0, line.name.rfind('/')); }
+
+void AddRun(PieceBar& bar, const TraceLine& line, OrderLetters& letters) {
+  const bool good = line.what == "cut piece";
+  const int order = letters.index(good ? OrderOf(line) : "");
+  bar.runs.push_back({line.length, line.count, order, good ? OrderLetters::letter(order - 1) : line.what});
+}
+
+}  // namespace
+
+std::vector<TreePiece> TreePieces(const std::vector<TraceLine>& lines) {
+  std::vector<TreePiece> pieces;
+  std::map<std::string, std::size_t> by_tag;
+  int least = 1 << 20;
+  for (const TraceLine& line : lines) {
+    if (!IsPiece(line)) continue;
+    least = std::min(least, line.depth);
+    by_tag[line.name] = pieces.size();
+    pieces.push_back({line, {}, {}});
+  }
+  for (const TraceLine& line : lines) {
+    const auto parent = by_tag.find(line.parent);
+    if (parent == by_tag.end()) continue;
+    (IsPiece(line) ? pieces[parent->second].children : pieces[parent->second].parts).push_back(line);
+  }
+  for (TreePiece& piece : pieces) piece.piece.depth -= least;
+  return pieces;
+}
+
+PieceBar TreeBar(const TreePiece& piece, OrderLetters& letters) {
+  letters.index("");  // the first tone is for what is no order's
+  PieceBar bar;
+  bar.length = piece.piece.length;
+  bar.section = piece.piece.section;
+  bar.sawn_first = piece.piece.what == "drop";
+  bar.left = piece.piece.now;
+  Length sum = bar.left;
+  int cuts = 0;
+  for (const TraceLine& part : piece.parts) {
+    bar.kerf_all += part.kerf;
+    if (part.what == "trim")
+      for (int i = 0; i < part.count; ++i) bar.trim += part.length;
+    else if (part.length.nm > 0)
+      AddRun(bar, part, letters);
+  }
+  if (!WentOn(piece))
+    for (const TraceLine& child : piece.children) {
+      AddRun(bar, child, letters);
+      bar.runs.back().letter = child.what == piece.piece.what && child.length == piece.piece.length ? "new tag" : "drop";
+    }
+  sum += bar.trim + bar.kerf_all;
+  for (const BarRun& run : bar.runs) {
+    for (int i = 0; i < run.count; ++i) sum += run.length;
+    cuts += run.count;
+  }
+  if (bar.trim.nm > 0) ++cuts;
+  if (sum.nm > bar.length.nm || (bar.kerf_all.nm > 0 && cuts == 0)) {
+    PieceBar plain;
+    plain.length = plain.left = piece.piece.length;
+    plain.section = bar.section;
+    plain.sawn_first = bar.sawn_first;
+    return plain;
+  }
+  if (cuts > 0) bar.kerf_each = {(bar.kerf_all.nm + cuts - 1) / cuts};
+  if (sum < bar.length) bar.runs.push_back({bar.length - sum, 1, 0, "other"});
+  return bar;
+}
+
+}  // namespace heatkeep
