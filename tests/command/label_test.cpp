@@ -45,7 +45,7 @@ TEST_F(Label, OfOnePieceIsPrintedAgainOnlyWhereItWasAskedForAtThePiece) {
 }
 
 TEST_F(Label, OfPlacesAndOfCutPiecesArePrintedToo) {
-  EXPECT_EQ(Asked("clerk", {"label", "print", "--to", pdf, "--place", "B1-1,GATE"})["labels"], Json({{{"place", "B1-1"}}, {{"place", "GATE"}}}));
+  EXPECT_EQ(Asked("clerk", {"label", "print", "--to", pdf, "--place", "B1-1,GATE"})["labels"], Json({{{"place", "GATE"}}, {{"place", "B1-1"}}})) << "in walking order";
   EXPECT_EQ(As("clerk", {"label", "print", "--to", pdf, "--place", "B9-9"}).code, 2);
   EXPECT_EQ(As("clerk", {"label", "print", "--to", pdf, "--order", "O1"}).code, 2);
   Want("A", "O1,10,Pallant,round 80,42CrMo4,290,14,3.1,,,\n");

@@ -32,6 +32,7 @@ std::vector<PieceLabel> HardLabels() {
   all[1].kind = "bar";
   all[1].parent.clear();
   all[1].length = 6000_mm;
+  all[1].mass = {236'750};
   all[2].blocked = "quarantined: crack seen at the marked end";
   all[2].limits = "not for 3.1";
   all[2].from = "from piped bar";
