@@ -54,6 +54,8 @@ class Pen {
 };
 
 double TextWidthMm(const std::string& text, const TextStyle& style);
+// The lines of a paragraph: words kept whole, but for one that is wider than the line.
+std::vector<std::string> ParagraphLines(const std::string& text, double width, const TextStyle& style);
 double ParagraphHeight(const std::string& text, double width, const TextStyle& style);
 double LineHeight(const TextStyle& style);
 

@@ -1,20 +1,13 @@
-#include <QBuffer>
-#include <QPageLayout>
-#include <QPageSize>
-#include <QPainter>
-#include <QPdfWriter>
-#include <cctype>
 #include <stdexcept>
 
 #include "reports/paint_session.h"
 #include "reports/paper.h"
+#include "reports/pdf_pages.h"
 #include "reports/whole_file.h"
 
 namespace heatkeep {
 namespace {
 
-constexpr int kDotsPerMm = 100;
-constexpr int kDpi = 2540;
 constexpr double kFoot = 8;
 
 struct Place {
@@ -70,24 +63,6 @@ Pages Paginate(const Flow& flow, double page_end) {
   return pages;
 }
 
-// Qt writes the present time; the told time has the same number of digits, so no offset in the file moves.
-void SetCreationDate(QByteArray& pdf, const std::string& told) {
-  std::string digits;
-  for (const char c : told)
-    if (std::isdigit(static_cast<unsigned char>(c)) != 0 && digits.size() < 14) digits += c;
-  digits.resize(14, '0');
-  const QByteArray key("/CreationDate (D:");
-  const qsizetype at = pdf.indexOf(key);
-  if (at < 0) return;
-  const qsizetype from = at + key.size();
-  const qsizetype end = pdf.indexOf(')', from);
-  QByteArray date = QByteArray::fromStdString(digits) + "+00'00'";
-  if (end < 0 || end - from < 14) return;
-  date.truncate(end - from);
-  date = date.leftJustified(end - from, ' ');
-  pdf.replace(from, end - from, date);
-}
-
 }  // namespace
 
 double PageWidth(PaperSize size) { return size == PaperSize::A4 ? 210.0 : 215.9; }
@@ -96,32 +71,17 @@ double PageHeight(PaperSize size) { return size == PaperSize::A4 ? 297.0 : 279.4
 QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
   PaintSession();
   const Pages pages = Paginate(flow, PageHeight(options.size) - kMargin - (flow.foot ? kFoot : 0));
-  QBuffer buffer;
-  buffer.open(QIODevice::WriteOnly);
-  QPdfWriter writer(&buffer);
-  writer.setResolution(kDpi);
-  writer.setPageLayout(
-      QPageLayout(QPageSize(options.size == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter),
-                  QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
-  writer.setTitle(QString::fromStdString(flow.title));
-  writer.setCreator(QStringLiteral("Heatkeep"));
-  QPainter painter;
-  if (!painter.begin(&writer)) throw std::runtime_error(flow.title + ": the PDF cannot be painted");
-  Pen pen(painter, kDotsPerMm);
-  for (std::size_t page = 0; page < pages.size(); ++page) {
-    if (page > 0 && !writer.newPage()) throw std::runtime_error(flow.title + ": no new page");
-    flow.head(pen, static_cast<int>(page) + 1, static_cast<int>(pages.size()));
-    for (const Place& place : pages[page]) {
+  const PageForm form{flow.title, PageWidth(options.size), PageHeight(options.size)};
+  const int count = static_cast<int>(pages.size());
+  QByteArray pdf = PaintPages(form, count, options, [&](Pen& pen, int page) {
+    flow.head(pen, page, count);
+    for (const Place& place : pages[static_cast<std::size_t>(page) - 1]) {
       if (place.repeated >= 0)
         flow.repeated[static_cast<std::size_t>(place.repeated)].paint(pen, place.head_y);
       flow.items[place.item].paint(pen, place.y);
     }
     if (flow.foot) flow.foot(pen, PageHeight(options.size) - kMargin - kFoot + 1);
-  }
-  if (!painter.end()) throw std::runtime_error(flow.title + ": the PDF could not be finished");
-  buffer.close();
-  QByteArray pdf = buffer.data();
-  SetCreationDate(pdf, options.printed_at);
+  });
   if (!flow.record.empty()) pdf += "%record " + QByteArray::fromStdString(flow.record) + "\n";  // a comment
   return pdf;
 }

@@ -27,11 +27,13 @@ QFont FontOf(const TextStyle& style, double dots, double scale = 1) {
   return PaintFont(style.mono ? Face::Mono : Face::Sans, style.height * dots * scale, style.bold);
 }
 
+}  // namespace
+
 // Greedy words; a word wider than the line is broken between letters.
-std::vector<QString> Broken(const std::string& text, double width, const TextStyle& style) {
+std::vector<std::string> ParagraphLines(const std::string& text, double width, const TextStyle& style) {
   const QFontMetricsF metrics(FontOf(style, kMeasure), Measure());
   const double room = width * kMeasure;
-  std::vector<QString> lines;
+  std::vector<std::string> lines;
   QString line;
   const QStringList words = QString::fromStdString(text).split(QLatin1Char(' '), Qt::SkipEmptyParts);
   for (QString word : words) {
@@ -40,20 +42,18 @@ std::vector<QString> Broken(const std::string& text, double width, const TextSty
       line = longer;
       continue;
     }
-    if (!line.isEmpty()) lines.push_back(line);
+    if (!line.isEmpty()) lines.push_back(line.toStdString());
     while (metrics.horizontalAdvance(word) > room && word.size() > 1) {
       qsizetype fit = word.size() - 1;
       while (fit > 1 && metrics.horizontalAdvance(word.left(fit)) > room) --fit;
-      lines.push_back(word.left(fit));
+      lines.push_back(word.left(fit).toStdString());
       word = word.mid(fit);
     }
     line = word;
   }
-  if (!line.isEmpty()) lines.push_back(line);
+  if (!line.isEmpty()) lines.push_back(line.toStdString());
   return lines;
 }
-
-}  // namespace
 
 double LineHeight(const TextStyle& style) { return style.height * kLine; }
 
@@ -63,7 +63,7 @@ double TextWidthMm(const std::string& text, const TextStyle& style) {
 }
 
 double ParagraphHeight(const std::string& text, double width, const TextStyle& style) {
-  return static_cast<double>(Broken(text, width, style).size()) * LineHeight(style);
+  return static_cast<double>(ParagraphLines(text, width, style).size()) * LineHeight(style);
 }
 
 void Pen::text(double x, double y, double width, const std::string& text, const TextStyle& style) {
@@ -100,8 +100,8 @@ void Pen::text(double x, double y, double width, const std::string& text, const 
 
 double Pen::paragraph(double x, double y, double width, const std::string& text, const TextStyle& style) {
   double at = y;
-  for (const QString& line : Broken(text, width, style)) {
-    this->text(x, at, width, line.toStdString(), style);
+  for (const std::string& line : ParagraphLines(text, width, style)) {
+    this->text(x, at, width, line, style);
     at += LineHeight(style);
   }
   return at - y;

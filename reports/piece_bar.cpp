@@ -99,7 +99,7 @@ BarView PaperView(double x, double y, double width, Length full, double mm) {
 }
 
 BarView TagView(double x, double y, double width, Length full, double mm) {
-  BarView view{x, y, width, 4 * mm, 2.4 * mm, 0.15 * mm, false, 0, false, 0, full};
+  BarView view{x, y, width, 4 * mm, 2.5 * mm, 0.15 * mm, false, 0, false, 0, full};
   view.scheme = Scheme::Paper;
   return view;
 }

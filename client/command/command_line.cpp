@@ -13,6 +13,7 @@
 #include "client/command/deed_command.h"
 #include "client/command/grade_list.h"
 #include "client/command/heat_command.h"
+#include "client/command/label_command.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/recall_command.h"
@@ -103,10 +104,10 @@ void AddSectionAndTag(CLI::App& root, Words& words) {
     };
   });
   CLI::App* tag = root.add_subcommand("tag", "tag numbers")->require_subcommand(1);
-  CLI::App* check = tag->add_subcommand("check", "is the check character right? heatkeep tag check A000001D");
+  CLI::App* check = tag->add_subcommand("check", "is the check character right, and what does a scan say? heatkeep tag check A000001D");
   auto text = Kept<std::string>();
   auto json = Kept<bool>();
-  check->add_option("tag", *text, "the tag")->required();
+  check->add_option("tag", *text, "the tag, or the whole string a scanner gives")->required();
   check->add_flag("--json", *json, "as JSON");
   check->callback([&words, text, json] { words.work = [&words, text, json] { return RunTagCheck(*text, *json, words.out, words.err); }; });
 }
@@ -425,6 +426,30 @@ void AddRecall(CLI::App& root, Words& words) {
   recall->callback([&words, o] { words.work = [&words, o] { return RunRecall(words.Call(), *o); }; });
 }
 
+void AddLabelPrint(CLI::App& root, Words& words) {
+  CLI::App* print = Noun(root, "label", "the queue of labels: every new tag has one that is to be printed")
+                        .add_subcommand("print", "the labels that wait, as a PDF for the printer; nothing is marked printed");
+  print->footer("example: heatkeep label print --to labels.pdf --paper 62x29\n"
+                "         heatkeep label print --to labels.pdf --paper a4 --start 4 --tags A000001D,A000002B\n"
+                "         heatkeep label print --to places.pdf --place all\n"
+                "         heatkeep label print --to order.pdf --order O-4711");
+  auto o = Kept<LabelOptions>();
+  print->add_option("--to", o->to, "the PDF")->required();
+  print->add_option("--tags", o->tags, "only these pieces: A000001D,A000002B");
+  print->add_option("--place", o->places, "labels of these places, or of all, instead");
+  print->add_option("--order", o->orders, "labels of the cut pieces of these orders that are on site, instead");
+  print->add_option("--paper", o->paper, "100x50, 62x29, a4 or letter; else the shop's setting label_paper");
+  print->add_option("--start", o->start, "the first free position of a part-used sheet")->capture_default_str();
+  print->add_option("--code", o->code, "data-matrix or qr; else the shop's setting label_code")->check(CLI::IsMember({"data-matrix", "qr"}));
+  print->add_option("--dpi", o->dpi, "of the printer; else the shop's setting label_dpi")->check(CLI::IsMember({203, 300, 600}));
+  print->add_option("--grid", o->grid, "columns and rows of a sheet: 3x9");
+  print->add_option("--margins", o->margins, "of a sheet, left and top in mm: 5x10");
+  print->add_option("--gaps", o->gaps, "between the labels of a sheet in mm: 2.5x0");
+  print->add_flag("--cut-lines", o->cut_lines, "a hairline around each, for plain paper");
+  print->add_flag("--json", o->json, "as JSON");
+  print->callback([&words, o] { words.work = [&words, o] { return RunLabelPrint(words.Call(), *o); }; });
+}
+
 void AddStockSide(CLI::App& root, Words& words) {
   const Later later = [&words](std::function<int(const BookCall&)> run) { words.work = [&words, run = std::move(run)] { return run(words.Call()); }; };
   AddDoorDeeds(root, later);
@@ -474,6 +499,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddReports(root, words);
   AddRecall(root, words);
   AddStockSide(root, words);
+  AddLabelPrint(root, words);
   AddSimulate(root, words);
   try {
     root.parse(argc, argv);

@@ -12,6 +12,7 @@
 #include "schema/terms/bad_text.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
+#include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
 
 namespace heatkeep::command {
@@ -40,7 +41,7 @@ AsCut AsCutOf(const SheetBlock& block, const CutOptions& options, const DoneCoun
   Json& left = cut.body["left"] = {{"fate", "none"}};
   if (cut.rest.nm > 0 || !options.rest.empty()) {
     left["fate"] = scrap ? "scrap" : "drop";
-    if (!scrap) left["place"] = options.place.empty() ? block.place : options.place;
+    if (!scrap) left["place"] = options.place.empty() ? block.place : PlaceOfScan(options.place);
     if (!options.rest.empty()) left["length_nm"] = (cut.rest = ReadLength(options.rest)).nm;
   }
   return cut;
@@ -128,7 +129,7 @@ bool Refused(std::ostream& err, const Json& answer) {
 
 int RunPull(const BookCall& call, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read) {
   return WithBook(call, [&](Connection& connection) {
-    const Json answer = Deeds(connection).Pull(NewRequest(), tag, saw, plan, heat_read);
+    const Json answer = Deeds(connection).Pull(NewRequest(), TagOfScan(tag), saw, plan, heat_read);
     if (Refused(call.err, answer)) return 1;
     call.out << answer["tag"].get<std::string>() << " is at saw " << saw << ", for plan " << answer["plan"] << '\n';
     return 0;
@@ -139,7 +140,7 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     const std::optional<Sheet> sheet = ReadSheet(connection, options.plan);
     if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(options.plan) + "; `heatkeep plan list` names them");
-    const std::string tag = options.tag.empty() ? "" : TagForm(options.tag);
+    const std::string tag = options.tag.empty() ? "" : TagForm(TagOfScan(options.tag));
     bool met = false, refused = false;
     for (const std::string& dropped : ReadDropped(connection, options.plan)) {
       if (!tag.empty() && dropped != tag) continue;

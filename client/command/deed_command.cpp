@@ -11,6 +11,7 @@
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/number_text.h"
+#include "schema/terms/scan.h"
 
 namespace heatkeep::command {
 namespace {
@@ -26,8 +27,15 @@ std::string Base64(const std::string& bytes) {
   return text;
 }
 
-Json ValueOf(const DeedWord& word, const std::vector<std::string>& said) {
+// What was typed, or what the code of a label says.
+std::string TypedOrScanned(const std::string& key, const std::string& text) {
+  if (key == "tag" || key == "tags" || key == "as_tag" || key == "scanned") return TagOfScan(text);
+  return key == "place" ? PlaceOfScan(text) : text;
+}
+
+Json ValueOf(const DeedWord& word, std::vector<std::string> said) {
   try {
+    for (std::string& text : said) text = TypedOrScanned(word.key, text);
     switch (word.kind) {
       case WordKind::Texts: return said;
       case WordKind::Yes: return true;

@@ -10,6 +10,7 @@
 #include "client/gateway/replan_door.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
+#include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
 
 namespace heatkeep::command {
@@ -49,13 +50,13 @@ void Book(Connection& connection, const ReplanOptions& options, const Measured& 
     else deeds.CorrectLength(NewRequest(), tag, length, std::nullopt, cause, options.measured_with);
   }
   for (const std::string& text : options.missing) {
-    RequireTaken(plan, TagForm(text));
-    deeds.ReportMissing(NewRequest(), TagForm(text), reason("not in its place"));
+    RequireTaken(plan, TagForm(TagOfScan(text)));
+    deeds.ReportMissing(NewRequest(), TagForm(TagOfScan(text)), reason("not in its place"));
   }
   const auto quarantine = [&](const std::vector<std::string>& tags, const std::string& why) {
     for (const std::string& text : tags) {
-      RequireTaken(plan, TagForm(text));
-      deeds.Quarantine(NewRequest(), TagForm(text), why);
+      RequireTaken(plan, TagForm(TagOfScan(text)));
+      deeds.Quarantine(NewRequest(), TagForm(TagOfScan(text)), why);
     }
   };
   quarantine(options.bad, options.reason);

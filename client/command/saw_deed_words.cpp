@@ -9,6 +9,7 @@
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/number_text.h"
+#include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
 
 namespace heatkeep::command {
@@ -79,7 +80,10 @@ void Put(Json& body, const SawWord& word, Json value) {
 
 void Read(Json& body, const SawWord& word, const std::string& text, Length kerf) {
   switch (word.kind) {
-    case K::Text: return Put(body, word, text);
+    case K::Text: {
+      const std::string key = word.key;
+      return Put(body, word, key == "tag" ? TagOfScan(text) : key == "place" || key == "left.place" ? PlaceOfScan(text) : text);
+    }
     case K::Length: return Put(body, word, ReadLength(text).nm);
     case K::Whole: return Put(body, word, ReadWhole(text, 0, 1'000'000'000));
     case K::Mass: return Put(body, word, ReadMass(text).g);

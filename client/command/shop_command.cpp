@@ -1,8 +1,11 @@
 #include "client/command/shop_command.h"
 
+#include <algorithm>
+#include <map>
 #include <ostream>
 #include <set>
 #include <stdexcept>
+#include <vector>
 
 #include "client/command/section_json.h"
 #include "client/gateway/deeds.h"
@@ -21,6 +24,13 @@ using Names = std::set<std::string>;
 std::string Listed(const Names& names) {
   std::string text;
   for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+  return text;
+}
+
+// "yes or no", "a4 or letter or 100x50".
+std::string Either(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& word : words) text += (text.empty() ? "" : " or ") + word;
   return text;
 }
 
@@ -173,14 +183,18 @@ Json RulesPart(Connection& connection, const std::string& file, const Json& shop
   Json settings = Json::object();
   const Json given = shop.value("settings", Json::object());
   if (!given.is_object()) throw BadText(file + ": settings is no object", "{\"name\": value, ...}");
-  static const Names yes_or_no{"heat_read_back", "judging_by_rounding", "two_person_release", "validators_named"};
+  static const std::vector<std::string> yes_or_no{"yes", "no"};
+  static const std::map<std::string, std::vector<std::string>> words{{"heat_read_back", yes_or_no}, {"judging_by_rounding", yes_or_no}, {"two_person_release", yes_or_no},
+                                                                     {"validators_named", yes_or_no}, {"label_paper", {"100x50", "62x29", "a4", "letter"}},
+                                                                     {"label_code", {"data-matrix", "qr"}}, {"label_dpi", {"203", "300", "600"}}};
   const Names grades = Known(connection, "grades", {"designation", "number"});
   const std::string grade = "a designation or number of the grade list";
   for (const auto& [name, value] : given.items()) {
     const std::string text = value.is_string() ? value.get<std::string>() : value.dump();
     try {
-      if (!yes_or_no.contains(name)) ReadDecimal(text);
-      else if (text != "yes" && text != "no") throw BadText(Quoted(text) + " is neither", "yes or no");
+      const auto of = words.find(name);
+      if (of == words.end()) ReadDecimal(text);
+      else if (std::find(of->second.begin(), of->second.end(), text) == of->second.end()) throw BadText(Quoted(text) + " is neither", Either(of->second));
     } catch (const BadText& bad) {
       throw BadText(file + ": settings." + name + ": " + bad.Wrong(), bad.Expected());
     }

@@ -1,9 +1,11 @@
 #include "client/command/tag_command.h"
 
+#include <map>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "schema/terms/plain_text.h"
+#include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
 
 namespace heatkeep::command {
@@ -26,10 +28,31 @@ bool IsBuiltLikeATag(const std::string& form) {
   }
 }
 
+// What a data identifier of our labels is.
+std::string NameOf(const std::string& identifier) {
+  static const std::map<std::string, std::string> names{{"S", "tag"}, {"1T", "heat"}, {"1P", "metal"}, {"7Q", "length"}, {"L", "place"}, {"K", "order"}, {"4K", "line"}, {"Q", "count"}};
+  const auto at = names.find(identifier);
+  return at == names.end() ? identifier : at->second;
+}
+
+int SayScan(const std::string& text, bool json, std::ostream& out) {
+  const Scan scan = ReadScan(text);
+  nlohmann::ordered_json j{{"tag", scan.Of("S") ? nlohmann::ordered_json(*scan.Of("S")) : nlohmann::ordered_json(nullptr)}, {"valid", true}, {"is_tag", scan.Of("S").has_value()},
+                           {"whole", scan.whole}, {"scan", nlohmann::ordered_json::object()}};
+  for (const auto& [identifier, data] : scan.fields) {
+    j["scan"][NameOf(identifier)] = data;
+    if (!json) out << NameOf(identifier) << ' ' << data << '\n';
+  }
+  if (json) out << j.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) << '\n';
+  else if (!scan.whole) out << "the scanner has dropped control characters: there is more on the label\n";
+  return 0;
+}
+
 }  // namespace
 
 int RunTagCheck(const std::string& text, bool json, std::ostream& out, std::ostream& err) {
   try {
+    if (LooksLikeEnvelope(text)) return SayScan(text, json, out);
     const std::string form = Form(text);
     if (form.size() < 2) throw BadText(Quoted(text) + " is too short to check", "characters and a check character");
     const char expected = CheckCharacter(std::string_view(form).substr(0, form.size() - 1));

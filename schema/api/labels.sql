@@ -3,13 +3,13 @@
 -- What the label of a piece says. Never without a heat, or NO HEAT.
 create function guard.label(p_piece bigint) returns jsonb
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select jsonb_build_object('tag', e.tag, 'grade', g.designation, 'number', g.number, 'condition', l.condition, 'section', x.label,
+return (select jsonb_build_object('tag', e.tag, 'kind', e.kind, 'mill', m.name, 'grade', g.designation, 'number', g.number, 'condition', l.condition, 'section', x.label,
     'length_nm', e.length_nm, 'mass_g', guard.mass_g(e.length_nm, x.area_um2, g.density_kg_m3), 'heat', guard.heat_word(l.lot_id),
     'document', guard.document_words(l.lot_id), 'owner', case when e.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end,
-    'limits', guard.blocked_words(e.piece_id), 'parent', (select tag from book.piece q where q.piece_id = e.parent_id),
+    'blocked', guard.blocked_words(e.piece_id), 'limits', guard.limit_words(e.piece_id), 'parent', (select tag from book.piece q where q.piece_id = e.parent_id),
     'place', w.name, 'from', (select string_agg(distinct case d.kind when 'pipe' then 'from piped bar' else 'from a bar with ' || d.kind end, ', ')
       from book.defect_report d where d.piece_id = any (e.path)))
-  from book.piece e join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id)
+  from book.piece e join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id) left join book.party m on m.party_id = l.mill_id
   join book.party o on o.party_id = e.owner_id left join book.place w using (place_id) where e.piece_id = p_piece);
 
 create function api.label(p_tag text) returns jsonb
@@ -78,5 +78,28 @@ end $$;
 
 -- Labels asked for: those that wait and those that failed while their piece is here, and all that were printed.
 create view api.label_queue as
-  select j.label_job_id as job, p.tag, j.kind, j.why, j.asked_by, j.state, j.printer, j.printed_at, j.words, w.name as place, j.state = 'printed' as printed
-    from book.label_job j join book.piece p using (piece_id) left join book.place w using (place_id) where p.length_nm > 0 or j.state = 'printed';
+  select j.label_job_id as job, p.tag, j.kind, j.why, j.asked_by, j.state, j.printer, j.printed_at, j.words, w.name as place, j.state = 'printed' as printed,
+      (select count(*) from book.label_job a where a.piece_id = j.piece_id and a.kind = 'again' and a.label_job_id <= j.label_job_id and j.kind = 'again') as reprint, h.true_at as asked_at
+    from book.label_job j join book.piece p using (piece_id) left join book.place w using (place_id)
+    left join book.happening h on h.tbl = 'label_job' and h.row_id = j.label_job_id and h.sets ? 'label_job_id'
+    where p.length_nm > 0 or j.state = 'printed';
+
+-- What the labels say of those that wait: of these tags (empty: of all), in the order they were asked for.
+create function api.labels_to_print(p_tags text[]) returns table (job bigint, reprint bigint, asked_on date, label jsonb)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  select q.job, q.reprint, q.asked_at::date, guard.label(e.piece_id) from api.label_queue q join book.piece e using (tag)
+    where not q.printed and (cardinality(p_tags) = 0 or q.tag = any (p_tags)) order by q.job;
+end;
+
+-- Cut pieces on site, of one line and one lot a row: they have no tags, so a batch has a label.
+create view api.cut_batches as
+  select c.order_no as "order", c.line_no as line, cu.name as customer, m.name as mill, guard.heat_word(l.lot_id) as heat, g.designation as grade,
+      x.label as section, l.condition, guard.document_words(l.lot_id) as document, case when s.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end as owner,
+      c.length_nm, s.count, s.blocked
+    from (select t.cut_line_id, t.lot_id, t.owner_id, count(*), max(coalesce(guard.hold_words(t.piece_id), guard.quarantine_words(t.piece_id),
+          case when t.held then 'cut while it was blocked' end)) as blocked
+        from book.stroke t where t.class = 'good' and t.shipment_line_id is null and t.length_nm > 0 group by t.cut_line_id, t.lot_id, t.owner_id) s
+    join book.cut_line c using (cut_line_id) left join book.party cu on cu.party_id = c.customer_id join book.lot l using (lot_id)
+    left join book.party m on m.party_id = l.mill_id left join book.grade g on g.grade_id = l.grade_id join book.section x on x.section_id = l.section_id
+    join book.party o on o.party_id = s.owner_id;

@@ -12,6 +12,7 @@
 #include "client/intake/cuts_file.h"
 #include "client/intake/stock_file.h"
 #include "schema/terms/bad_text.h"
+#include "schema/terms/scan.h"
 
 namespace heatkeep::fuzz {
 namespace {
@@ -68,6 +69,17 @@ void RulesDoor(std::string_view bytes) {
     command::ReadRulesFile(std::string(bytes), "rules.json", {});
   } catch (const BadText& e) {
     Require(std::string(e.what()).starts_with("rules.json:"), "a refusal names the file");
+  }
+}
+
+void ScanDoor(std::string_view bytes) {
+  try {
+    const Scan scan = ReadScan(bytes);
+    Require(!scan.fields.empty(), "a scan that was read says something");
+    for (const auto& [identifier, data] : scan.fields) Require(!identifier.empty() && !data.empty(), "a field has an identifier and data");
+    Require(ReadScan(WriteEnvelope(scan.fields)).fields == scan.fields, "a scan is written and read again as the same");
+  } catch (const BadText& e) {
+    Require(!e.Wrong().empty() && !e.Expected().empty(), "a refusal says what is wrong and what is expected");
   }
 }
 

@@ -13,6 +13,9 @@ void CutsDoor(std::string_view bytes);
 // A bad file is refused by name.
 void RulesDoor(std::string_view bytes);
 
+// What a scanner gives is read or refused; what was read is written and read again as the same.
+void ScanDoor(std::string_view bytes);
+
 // Stock, cuts and rules in one text, each but the first after a line "=== cuts" or "=== rules"; rules may be left out. A small
 // problem is planned with a tiny budget, and by hand: both plans pass CheckPlan.
 void PlanDoor(std::string_view bytes);

@@ -25,6 +25,7 @@ void Replay(const std::string& door, void (*through)(std::string_view)) {
 TEST(FileDoor, EveryStockFileEndsQuietly) { Replay("stock", StockDoor); }
 TEST(FileDoor, EveryCutsFileEndsQuietly) { Replay("cuts", CutsDoor); }
 TEST(FileDoor, EveryRulesFileEndsQuietly) { Replay("rules", RulesDoor); }
+TEST(FileDoor, EveryScanEndsQuietly) { Replay("scan", ScanDoor); }
 TEST(FileDoor, EveryPlanPassesTheCheck) { Replay("plan", PlanDoor); }
 
 }  // namespace

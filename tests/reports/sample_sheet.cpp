@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "reports/balance_record.h"
+#include "reports/label_sheet.h"
 #include "reports/paint_session.h"
 #include "reports/pick_list.h"
 #include "reports/piece_bar.h"
@@ -15,6 +16,7 @@
 #include "reports/stock_list.h"
 #include "reports/tone_color.h"
 #include "reports/trace_report.h"
+#include "tests/reports/invented_labels.h"
 #include "tests/reports/invented_sheet.h"
 #include "tests/reports/invented_trace.h"
 
@@ -68,6 +70,20 @@ void PaintTagBars(const std::string& path) {
   image.save(QString::fromStdString(path));
 }
 
+// Every kind of label on every paper.
+void PaintLabels(const std::string& folder, const PrintOptions& options) {
+  for (const char* name : {"100x50", "62x29", "a4", "letter"}) {
+    LabelPaper paper = PaperCalled(name);
+    const LabelSize size = SizeFor({0, 0, paper.across, paper.down});
+    std::vector<LabelFace> faces{FaceOf(PlainLabel(), size, "2026-11-25", "piet")};
+    for (const PieceLabel& label : HardLabels()) faces.push_back(FaceOf(label, size, "2026-11-25", "piet"));
+    for (const PlaceLabel& label : InventedPlaces()) faces.push_back(FaceOf(label, size));
+    for (const BatchLabel& label : InventedBatches()) faces.push_back(FaceOf(label, size, "2026-11-25", "piet"));
+    WriteLabels(folder + "labels_" + name + ".pdf", faces, paper, {}, paper.Boxes() > 1 ? 4 : 1, options);
+    WriteLabels(folder + "labels_qr_" + name + ".pdf", faces, paper, {MatrixCode::Qr, 300}, 1, options);
+  }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -101,6 +117,7 @@ int main(int argc, char** argv) {
     WriteBalancePdf(folder + "balance.pdf", InventedBalance(), a4);
     WriteBalanceXlsx(folder + "balance.xlsx", InventedBalance(), a4);
     WriteBalanceJson(folder + "balance.json", InventedBalance(), a4);
+    PaintLabels(folder, a4);
     PaintSession();
     PaintTagBars(folder + "bars_tag.png");
     PaintBars(folder + "bars_light_10.png", Scheme::Light, 1.0);

@@ -46,6 +46,7 @@ const std::vector<std::pair<std::regex, std::set<std::string>>>& Outside() {
       {std::regex("CLI/.*"), {"client/command"}},
       {std::regex("xlsxwriter\\.h"), {"reports"}},
       {std::regex("zip\\.h"), {"client/intake"}},
+      {std::regex("zint\\.h"), {"reports"}},
       {std::regex("nlohmann/.*"), {"client/gateway", "client/command", "reports"}},
   };
   return outside;

@@ -50,5 +50,31 @@ TEST_F(Labels, RefusesWhatNamesNoJobPrinterOrReasonAndOneBadNumberPrintsNone) {
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "label_failed", {{"job", job}, {"printer", "gate"}}); }), "HK026");
 }
 
+TEST_F(Labels, WhatIsToBePrintedSaysHeatMillLimitsAndWhyItIsNotToBeUsedEachForItself) {
+  const auto tags = shop.ReceiveCertified({.count = 2});
+  DoBody(shop.clerk, "label_printed", {{"jobs", {Job(tags[0])}}, {"printer", "gate"}});
+  DoBody(shop.clerk, "reprint_label", {{"tag", tags[0]}, {"why", "torn"}, {"old_destroyed", true}, {"scanned", tags[0]}});
+  const auto said = [&](const std::string& tag, const std::string& key) {
+    return shop.Word("select coalesce(label ->> $2, 'null') as w from api.labels_to_print(array[$1])", {tag, key});
+  };
+  EXPECT_EQ(shop.Number("select count(*) as n from api.labels_to_print('{}')"), 2);
+  EXPECT_EQ(shop.Word("select reprint || ' ' || (asked_on = current_date) as w from api.labels_to_print(array[$1])", {tags[0]}), "1 true");
+  EXPECT_EQ(shop.Word("select reprint::text as w from api.labels_to_print(array[$1])", {tags[1]}), "0");
+  EXPECT_EQ(said(tags[1], "kind"), "bar");
+  EXPECT_NE(said(tags[1], "mill"), "null");
+  EXPECT_EQ(said(tags[1], "blocked"), "null");
+  shop.quality.Execute("select api.place_hold(gen_random_uuid(), 'piece', $1, null, 'hardness')", {tags[1]});
+  EXPECT_EQ(said(tags[1], "blocked"), "held by test_quality: hardness");
+  EXPECT_EQ(said(tags[1], "limits"), "null");
+}
+
+TEST_F(Labels, CutPiecesOnSiteAreABatchALineAndHeat) {
+  const auto tags = shop.ReceiveCertified({.count = 1});
+  shop.AddLine({});
+  shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900));
+  EXPECT_EQ(shop.Word("select string_agg(line || ' ' || count || ' of ' || length_nm / 1000000 || ' mm, ' || heat || coalesce(', ' || blocked, ''), '; ') as w from api.cut_batches"),
+            shop.Word("select '10 14 of 290 mm, ' || heat as w from api.stock_on_hand limit 1"));
+}
+
 }  // namespace
 }  // namespace heatkeep

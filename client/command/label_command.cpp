@@ -1,0 +1,125 @@
+#include "client/command/label_command.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <ostream>
+#include <sstream>
+#include <stdexcept>
+
+#include "client/gateway/read_labels.h"
+#include "client/gateway/readings.h"
+#include "reports/label_sheet.h"
+#include "schema/terms/scan.h"
+#include "schema/terms/tag.h"
+
+namespace heatkeep::command {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+struct ToPrint {
+  std::vector<LabelFace> faces;
+  std::vector<std::int64_t> jobs;  // of the queue
+  Json said = Json::array();       // one object a label
+};
+
+// "A..,B.." and "A.. B.." are the same; a scan is one word, whatever is in it.
+std::vector<std::string> Words(const std::vector<std::string>& texts) {
+  std::vector<std::string> words;
+  for (const std::string& text : texts) {
+    if (LooksLikeEnvelope(text)) {
+      words.push_back(text);
+      continue;
+    }
+    std::istringstream parts(text);
+    for (std::string word; std::getline(parts, word, ',');)
+      if (!word.empty()) words.push_back(word);
+  }
+  return words;
+}
+
+ToPrint OfPieces(Connection& connection, const LabelOptions& options, LabelSize size, const std::string& day) {
+  std::vector<std::string> tags;
+  for (const std::string& word : Words(options.tags)) tags.push_back(ReadTag(TagOfScan(word)));
+  std::vector<PieceLabel> labels = ReadWaitingLabels(connection, tags);
+  for (const std::string& tag : tags)
+    if (std::none_of(labels.begin(), labels.end(), [&](const PieceLabel& l) { return l.tag == tag; }))
+      throw std::invalid_argument("no label of " + tag + " waits; another one of the same piece is asked for at the piece: heatkeep piece relabel");
+  ToPrint all;
+  for (std::size_t i = 0; i < labels.size(); ++i) {
+    const PieceLabel& label = labels[i];
+    all.jobs.push_back(label.job);
+    // two labels are two pieces: of two that wait for one piece the later one is printed
+    if (std::any_of(labels.begin() + static_cast<std::ptrdiff_t>(i) + 1, labels.end(), [&](const PieceLabel& later) { return later.tag == label.tag; })) continue;
+    all.faces.push_back(FaceOf(label, size, day, connection.User()));
+    all.said.push_back({{"job", label.job}, {"tag", label.tag}, {"heat", label.heat}, {"grade", label.grade}, {"section", label.section}, {"length_nm", label.length.nm},
+                        {"owner", label.owner}, {"limits", label.limits}, {"blocked", label.blocked}, {"reprint", label.reprint}});
+  }
+  if (all.faces.empty()) throw std::invalid_argument("no label waits to be printed");
+  return all;
+}
+
+ToPrint OfPlaces(Connection& connection, const LabelOptions& options, LabelSize size) {
+  const std::vector<PlaceLabel> places = ReadPlaceLabels(connection);
+  const std::vector<std::string> wanted = Words(options.places);
+  const bool every = wanted == std::vector<std::string>{"all"};
+  for (const std::string& name : wanted)
+    if (!every && std::none_of(places.begin(), places.end(), [&](const PlaceLabel& p) { return p.place == name; }))
+      throw std::invalid_argument("no place is called \"" + name + "\"; `heatkeep shop places` lists them");
+  ToPrint all;
+  for (const PlaceLabel& place : places) {
+    if (!every && std::find(wanted.begin(), wanted.end(), place.place) == wanted.end()) continue;
+    all.faces.push_back(FaceOf(place, size));
+    all.said.push_back({{"place", place.place}});
+  }
+  return all;
+}
+
+ToPrint OfOrders(Connection& connection, const LabelOptions& options, LabelSize size, const std::string& day) {
+  ToPrint all;
+  for (const std::string& order : options.orders) {
+    const std::vector<BatchLabel> batches = ReadBatchLabels(connection, order);
+    if (batches.empty()) throw std::invalid_argument("no cut piece of order \"" + order + "\" is on site");
+    for (const BatchLabel& batch : batches) {
+      all.faces.push_back(FaceOf(batch, size, day, connection.User()));
+      all.said.push_back({{"order", batch.order}, {"line", batch.line}, {"heat", batch.heat}, {"count", batch.count}, {"blocked", batch.blocked}});
+    }
+  }
+  return all;
+}
+
+}  // namespace
+
+int RunLabelPrint(const BookCall& call, const LabelOptions& options) {
+  return WithBook(call, [&](Connection& connection) {
+    const auto setting = [&](const std::string& said, const char* name, const char* otherwise) { return said.empty() ? ReadSetting(connection, name, otherwise) : said; };
+    const std::string name = setting(options.paper, "label_paper", "100x50"), code = setting(options.code, "label_code", "data-matrix");
+    LabelPaper paper = Divided(PaperCalled(name), options.grid, options.margins, options.gaps);
+    paper.outline = options.cut_lines;
+    const LabelLook look{code == "qr" ? MatrixCode::Qr : MatrixCode::DataMatrix, options.dpi > 0 ? options.dpi : std::stoi(ReadSetting(connection, "label_dpi", "203"))};
+    const LabelSize size = SizeFor({0, 0, paper.across, paper.down});
+    PrintOptions print;
+    print.printed_at = ReadServerTime(connection);
+    print.author = connection.User();
+    const std::string day = print.printed_at.substr(0, 10);
+    if (!options.tags.empty() + !options.places.empty() + !options.orders.empty() > 1) throw std::invalid_argument("--tags, --place and --order do not go together; expected one of them");
+    const ToPrint all = !options.places.empty() ? OfPlaces(connection, options, size) : !options.orders.empty() ? OfOrders(connection, options, size, day) : OfPieces(connection, options, size, day);
+    WriteLabels(options.to, all.faces, paper, look, options.start, print);
+    const int pages = PagesFor(paper, all.faces.size(), options.start);
+    const int next = (static_cast<int>(all.faces.size()) + options.start - 1) % paper.Boxes() + 1;
+    if (options.json) {
+      call.out << Json{{"file", options.to}, {"paper", name}, {"pages", pages}, {"next_start", next}, {"jobs", all.jobs}, {"labels", all.said}}.dump(2) << '\n';
+      return 0;
+    }
+    call.out << "wrote " << options.to << ": " << all.faces.size() << (all.faces.size() == 1 ? " label" : " labels") << " on " << pages << (pages == 1 ? " page of " : " pages of ") << name;
+    if (paper.Boxes() > 1) call.out << ", the next free position is " << next;
+    call.out << '\n';
+    if (all.jobs.empty()) return 0;
+    call.out << "when they are out and legible: heatkeep label printed";
+    for (const std::int64_t job : all.jobs) call.out << ' ' << job;
+    call.out << " --printer NAME\n";
+    return 0;
+  });
+}
+
+}  // namespace heatkeep::command

@@ -1,0 +1,24 @@
+// What labels say, read from the book. Each throws DbError; an empty answer means there is none.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "client/gateway/connection.h"
+#include "schema/terms/label_rows.h"
+
+namespace heatkeep {
+
+// The labels that wait or failed, in the order they were asked for: of these tags, or all.
+std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags = {});
+
+// Every place, in walking order.
+std::vector<PlaceLabel> ReadPlaceLabels(Connection& connection);
+
+// The cut pieces of an order that are on site, a line and lot each.
+std::vector<BatchLabel> ReadBatchLabels(Connection& connection, const std::string& order);
+
+// A setting of the shop as it is now; `otherwise` where it was never set.
+std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);
+
+}  // namespace heatkeep
