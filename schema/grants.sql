@@ -114,3 +114,8 @@ grant execute on function guard.size_nm(bigint), guard.stands(bigint) to heatkee
 grant execute on function api.record_of(text, text, text, text), api.keep_record(uuid, jsonb), api.check_record(text, text, jsonb), api.order_heats(text)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function api.recall_list(text, text, text), api.preview_hold(text, text, text) to heatkeep_planner, heatkeep_quality, heatkeep_owner;
+-- Certificate packages: made and looked at by quality. The file of a document that was typed.
+grant execute on function api.package_of(jsonb), api.keep_package(uuid, jsonb), api.attach_file(uuid, jsonb) to heatkeep_quality;
+grant select on api.certificate_packages to heatkeep_quality, heatkeep_owner;
+grant select on api.document_versions to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.document_media(bytea) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
