@@ -109,3 +109,6 @@ grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, js
 grant execute on function api.pass_on_document(uuid, jsonb) to heatkeep_quality, heatkeep_planner;
 grant select on api.documents_passed, api.document_values, api.grade_limits to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.size_nm(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+-- Month end: lists with worths, yield, what to buy, scrap.
+grant select on api.own_pieces, api.yield_by_month, api.to_buy, api.scrap_by_group to heatkeep_planner, heatkeep_owner;
+grant execute on function guard.worked_at(bigint), guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_owner;
