@@ -13,6 +13,7 @@
 #include "reports/whole_file.h"
 
 namespace heatkeep {
+static_assert(kChartHeight == kChartShape * kChartWidth);
 namespace {
 
 constexpr int kDotsAPixel = 2;
@@ -101,16 +102,23 @@ std::string ChartSvg(const Chart& chart, Scheme scheme) {
   return svg + "</svg>\n";
 }
 
-void WriteChartPng(const std::string& path, const Chart& chart, Scheme scheme) {
+void PaintChart(QPainter& painter, const Chart& chart, double x, double y, double width, Scheme scheme) {
   const ChartDrawing drawing = DrawChart(chart);
+  painter.save();
+  painter.translate(x, y);
+  painter.scale(width / kChartWidth, width / kChartWidth);
+  for (const ChartStroke& stroke : drawing.strokes) Paint(painter, stroke, scheme);
+  for (const ChartText& text : drawing.texts) Paint(painter, text, scheme);
+  painter.restore();
+}
+
+void WriteChartPng(const std::string& path, const Chart& chart, Scheme scheme) {
   PaintSession();
   QImage image(kChartWidth * kDotsAPixel, kChartHeight * kDotsAPixel, QImage::Format_RGB32);
   image.fill(ColorOf(Use::Ground, scheme));
   QPainter painter(&image);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.scale(kDotsAPixel, kDotsAPixel);
-  for (const ChartStroke& stroke : drawing.strokes) Paint(painter, stroke, scheme);
-  for (const ChartText& text : drawing.texts) Paint(painter, text, scheme);
+  PaintChart(painter, chart, 0, 0, image.width(), scheme);
   painter.end();
   WriteWholeFile(path, [&](const std::string& temporary) {
     if (!image.save(QString::fromStdString(temporary), "PNG")) throw std::runtime_error("the picture cannot be written");

@@ -8,6 +8,8 @@
 
 #include "reports/palette.h"
 
+class QPainter;
+
 namespace heatkeep {
 
 struct Curve {
@@ -30,5 +32,9 @@ struct Chart {
 std::string ChartSvg(const Chart& chart, Scheme scheme = Scheme::Light);
 // Throws std::runtime_error when it cannot be written; whole or not at all.
 void WriteChartPng(const std::string& path, const Chart& chart, Scheme scheme = Scheme::Light);
+
+// Into a picture of somebody else's: from (x, y), `width` wide and kChartShape times that high, without a ground.
+inline constexpr double kChartShape = 0.5;
+void PaintChart(QPainter& painter, const Chart& chart, double x, double y, double width, Scheme scheme = Scheme::Light);
 
 }  // namespace heatkeep

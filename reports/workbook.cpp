@@ -80,6 +80,7 @@ class Book {
     if (!table.columns.empty() && !table.rows.empty())
       Check(worksheet_autofilter(sheet, 0, 0, row - 1, static_cast<lxw_col_t>(table.columns.size() - 1)),
             path_ + ": filter");
+    if (table.chart && !table.rows.empty()) draw(sheet, table, *table.chart);
   }
 
   void close() {
@@ -89,6 +90,20 @@ class Book {
   }
 
  private:
+  void draw(lxw_worksheet* sheet, const Table& table, const TableChart& wanted) {
+    lxw_chart* chart = workbook_add_chart(book_, LXW_CHART_LINE);
+    const auto last = static_cast<lxw_row_t>(table.rows.size());
+    const auto column = [](std::size_t c) { return static_cast<lxw_col_t>(c); };
+    for (const std::size_t c : wanted.values) {
+      lxw_chart_series* line = chart_add_series(chart, nullptr, nullptr);
+      chart_series_set_categories(line, table.name.c_str(), 1, column(wanted.labels), last, column(wanted.labels));
+      chart_series_set_values(line, table.name.c_str(), 1, column(c), last, column(c));
+      chart_series_set_name_range(line, table.name.c_str(), 0, column(c));
+    }
+    chart_title_set_name(chart, wanted.title.c_str());
+    Check(worksheet_insert_chart(sheet, 1, column(table.columns.size() + 1), chart), path_ + ": chart");
+  }
+
   void put(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, const Cell& cell) {
     const std::string where =
         path_ + ": not written: row " + std::to_string(row) + ", column " + std::to_string(column + 1);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -22,10 +23,18 @@ struct Column {
 
 using Cell = std::variant<std::string, double, std::int64_t>;
 
+// Lines over the rows, beside the table: the values of some columns, with the words of another below.
+struct TableChart {
+  std::string title;
+  std::size_t labels = 0;
+  std::vector<std::size_t> values;
+};
+
 struct Table {
   std::string name;  // of the sheet, at most 31 characters, none of []:*?/ or a backslash
   std::vector<Column> columns;
   std::vector<std::vector<Cell>> rows;  // each as long as `columns`
+  std::optional<TableChart> chart = {};
 };
 
 // Millimetres and kilograms as a spreadsheet takes them: the nearest double.

@@ -11,6 +11,7 @@
 #include "client/command/cut_command.h"
 #include "client/command/cutlist_command.h"
 #include "client/command/deed_command.h"
+#include "client/command/examples.h"
 #include "client/command/grade_list.h"
 #include "client/command/heat_command.h"
 #include "client/command/label_command.h"
@@ -466,6 +467,7 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddStockSide(root, words);
   AddLabelPrint(root, words);
   AddSimulate(root, words);
+  AddExamples(root);
   try {
     root.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

@@ -47,24 +47,30 @@ Own OwnOf(allocator::Problem& problem, const std::string& section, const std::st
 
 }  // namespace
 
+std::optional<year::Past> PastOf(const PastDemand& past, const std::string& section, const std::string& grade,
+                                 const std::set<std::pair<std::string, std::string>>& planned) {
+  const auto rows = past.by_group.find({section, grade});
+  if (rows == past.by_group.end() || past.today - past.first_day < kDays) return std::nullopt;
+  year::Past known{{}, past.first_day, past.today, {}};
+  for (const PastDemand::Row& r : rows->second)
+    if (r.day < past.today && !planned.contains({r.order, r.line}))
+      known.lines.push_back({r.day, r.cut, r.quantity, r.papers, r.owner, r.one_heat});
+  if (known.lines.size() < kLines) return std::nullopt;
+  return known;
+}
+
 std::string LearnWorth(const PastDemand& past, allocator::Problem& problem) {
-  if (past.today - past.first_day < kDays) return {};
   std::set<std::pair<std::string, std::string>> planned;
   for (const allocator::Line& line : problem.lines) planned.emplace(line.order, line.line);
   std::size_t lines = 0, groups = 0;
   for (allocator::GroupException& group : problem.exceptions) {
-    const auto rows = past.by_group.find({group.section, group.grade});
+    std::optional<year::Past> known = PastOf(past, group.section, group.grade, planned);
     Own own = OwnOf(problem, group.section, group.grade);
-    if (rows == past.by_group.end() || own.price.micro <= 0) continue;
-    year::Past known{{}, past.first_day, past.today, {}};
-    for (const PastDemand::Row& r : rows->second)
-      if (r.day < past.today && !planned.contains({r.order, r.line}))
-        known.lines.push_back({r.day, r.cut, r.quantity, r.papers, r.owner, r.one_heat});
-    if (known.lines.size() < kLines) continue;
+    if (!known || own.price.micro <= 0) continue;
     Length longest;
     for (const Piece* p : own.pieces) {
       longest = std::max(longest, std::min(p->length, kLongest));
-      if (p->kind == PieceKind::Drop && p->held.empty()) known.rack.push_back({p->length, p->papers, {}});
+      if (p->kind == PieceKind::Drop && p->held.empty()) known->rack.push_back({p->length, p->papers, {}});
     }
     year::WorthRules rules;
     rules.replace_per_metre = own.price;
@@ -73,7 +79,7 @@ std::string LearnWorth(const PastDemand& past, allocator::Problem& problem) {
     rules.shelf_per_year = {past.cents_shelf_year};
     rules.kerf = group.rules.kerf;
     rules.grip = group.rules.grip;
-    const year::WorthCurve curve(own.like, known, rules, longest);
+    const year::WorthCurve curve(own.like, *known, rules, longest);
     auto rests = std::make_shared<allocator::LearnedWorth>();
     rests->step = kStep;
     Length most;
@@ -86,7 +92,7 @@ std::string LearnWorth(const PastDemand& past, allocator::Problem& problem) {
         p->worth = std::max(allocator::WorthOfRest(p->length, group.rules.keep, rests.get()),
                             std::min(InBar(curve.Racked(p->length), own.price), Length{p->length.nm / 1000 * 1000}));
     group.rules.rests = std::move(rests);
-    lines += known.lines.size();
+    lines += known->lines.size();
     ++groups;
   }
   if (groups == 0) return {};

@@ -5,13 +5,21 @@
 // have. A longer rest is never worth less than a shorter one: it serves what that serves.
 #pragma once
 
+#include <optional>
+#include <set>
 #include <string>
+#include <utility>
 
 #include "client/gateway/plan_door.h"
+#include "client/year/drop_worth.h"
 
 namespace heatkeep::command {
 
 // Sets the worth of rests by group and of drops by piece. Answers in words what it was learned from; empty: nothing.
 std::string LearnWorth(const PastDemand& past, allocator::Problem& problem);
+
+// The past of a section and grade without the (order, line)s of `planned`, its rack still empty; nothing where there is too little.
+std::optional<year::Past> PastOf(const PastDemand& past, const std::string& section, const std::string& grade,
+                                 const std::set<std::pair<std::string, std::string>>& planned = {});
 
 }  // namespace heatkeep::command

@@ -39,6 +39,9 @@ struct BookProblem {
 // Throws std::invalid_argument naming the cut list or saw that is not in the book.
 BookProblem ReadProblem(Connection& connection, const PlanQuestion& question);
 
+// "3.1" of a view; any other word is none.
+allocator::PaperType PaperOf(const std::string& word);
+
 // What was asked for of one section and grade, and on which day; days on one scale, `today` among them.
 struct PastDemand {
   struct Row {

@@ -12,13 +12,6 @@ namespace {
 using allocator::FineMoney;
 using allocator::PaperType;
 
-PaperType PaperOf(const std::string& word) {
-  if (word == "2.1") return PaperType::Type21;
-  if (word == "2.2") return PaperType::Type22;
-  if (word == "3.1") return PaperType::Type31;
-  return word == "3.2" ? PaperType::Type32 : PaperType::None;
-}
-
 std::string OwnerOf(const std::string& word) { return word == "ours" ? "" : word; }
 
 // cents a tonne x kg/m: um2 * kg/m3 * cents/t = 1e-12 * 1e-3 cents/m, in millionths of a cent.
@@ -195,6 +188,13 @@ void KeepToSettledHeats(Connection& connection, const HeatsElsewhere& elsewhere,
     if (more > 0) line.max_heats = more;
     else only(line, own->second);
   }
+}
+
+PaperType PaperOf(const std::string& word) {
+  if (word == "2.1") return PaperType::Type21;
+  if (word == "2.2") return PaperType::Type22;
+  if (word == "3.1") return PaperType::Type31;
+  return word == "3.2" ? PaperType::Type32 : PaperType::None;
 }
 
 PastDemand ReadPastDemand(Connection& connection) {

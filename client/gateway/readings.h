@@ -53,6 +53,8 @@ std::int64_t ReadSchemaVersion(Connection& connection);  // 0: an empty book
 std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);  // as in force now
 std::string ReadServerTime(Connection& connection);      // ISO 8601, in the session's time zone
 
+std::string ReadCurrency(Connection& connection);        // "EUR"; empty where the shop has not said
+
 struct ConflictRow {
   std::int64_t conflict = 0;
   std::string kind, tag, words, closed_by, closing_words;  // closed_by empty: open

@@ -50,8 +50,7 @@ end $$;
 create function guard.worth_cents(p_piece bigint, p_nm bigint) returns bigint
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select case when p.owner_id <> 0 then 0 else coalesce(round(guard.mass_g(p_nm, x.area_um2, g.density_kg_m3)::numeric / 1000000
-    * coalesce(p.cents_per_tonne, (select n.cents_per_tonne from book.price n where n.grade_id = l.grade_id and (n.section_id is null or n.section_id = l.section_id)
-      and n.valid_from <= now() order by n.section_id is null, n.valid_from desc limit 1))), 0) end::bigint
+    * coalesce(p.cents_per_tonne, guard.price_now(l.grade_id, l.section_id, false))), 0) end::bigint
   from book.piece p join book.lot l using (lot_id) join book.section x using (section_id) left join book.grade g using (grade_id) where p.piece_id = p_piece);
 
 -- What our metal is worth, by grade and section; customers' metal is in none of it.

@@ -163,3 +163,9 @@ begin
   order by (grade_id is not null)::int + (section_id is not null)::int desc, grade_id nulls last, valid_from desc limit 1),
   300000000);
 end $$;
+
+-- Hundredths a tonne of a lot's metal today, as new or as scrap; null where no price is set.
+create function guard.price_now(p_grade bigint, p_section bigint, p_scrap boolean) returns bigint
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select case when p_scrap then scrap_cents_per_tonne else cents_per_tonne end from book.price where grade_id = p_grade
+  and (section_id is null or section_id = p_section) and valid_from <= now() order by section_id is null, valid_from desc limit 1);

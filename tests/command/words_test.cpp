@@ -33,6 +33,19 @@ TEST(CommandWords, EveryCommandHasHelp) {
   }
 }
 
+TEST(CommandWords, EveryDeedsHelpHasAnExample) {
+  for (Words words : Commands()) {
+    std::string typed = "heatkeep";
+    for (const std::string& word : words) typed += " " + word;
+    words.push_back("--help");
+    const std::string help = Heatkeep(words).out;
+    if (Has(help, "\nSubcommands:\n")) continue;
+    const std::size_t options = help.find("\n\n");
+    const std::string described = help.substr(0, help.find("\nUsage:")) + help.substr(options);  // without the usage line
+    EXPECT_TRUE(Has(described, typed + " ") || Has(described, "example: " + typed + "\n") || described.ends_with(typed + "\n")) << typed;
+  }
+}
+
 TEST(CommandWords, WhatIsNotKnownIsBadInput) {
   for (Words words : Commands()) {
     words.push_back("--no-such-option");

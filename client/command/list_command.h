@@ -1,0 +1,41 @@
+// heatkeep report stock|drops|yield|unused|count|buy|scrap: the lists that the owner, the planner and the clerk print, each a view
+// of the book shown as PDF, XLSX, CSV or JSON. Exit as the other commands on a book.
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+#include "client/command/deed_command.h"
+#include "client/command/paper_files.h"
+#include "reports/list_report.h"
+
+namespace heatkeep::command {
+
+// What is asked of a list; what is empty asks for all.
+struct ListChoice : PaperOptions {
+  std::string grade, section, place, from;
+  std::int64_t days = 365;
+  bool by_section = false;
+};
+
+// The view's rows as they were read, made into those of the list: figures worked out, rows left out or put together.
+using ListShape = std::function<std::vector<nlohmann::json>(Connection&, std::vector<nlohmann::json>, const ListChoice&, ListReport&)>;
+
+struct ListSpec {
+  std::string verb, help, example;  // what follows "heatkeep report"
+  std::string what, view, order, count_of, note;
+  std::vector<ListColumn> columns;
+  std::vector<std::string> options;  // of "grade", "section", "place", "days", "from", "by-section"
+  ListShape shape = {};
+};
+
+void AddLists(CLI::App& report, const Later& later);
+
+// Adds to every row of drops "expected_cents", what the drop is worth by its expected use: year/drop_worth.h over the shop's
+// own past; null where there are fewer than 90 days or five lines of it. Answers how many were worked out.
+std::size_t AddExpectedWorth(Connection& connection, std::vector<nlohmann::json>& drops);
+
+}  // namespace heatkeep::command

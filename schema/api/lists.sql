@@ -1,0 +1,68 @@
+-- What the owner and the planner ask at month end: one view a list. Lengths in nm, masses in g, money in hundredths; what is
+-- a customer's is in none of them. Months and days are the server's.
+
+-- When a piece was last worked on: sawn, or else when it came or was made.
+create function guard.worked_at(p_piece bigint) returns timestamptz
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select coalesce(max(true_at) filter (where tbl = 'stroke'), min(true_at)) from book.happening where chain = 'piece' and chain_id = p_piece);
+
+-- Our own pieces on hand, how long nobody has worked on them, and what they would fetch and cost.
+create view api.own_pieces as
+  select p.tag, p.kind::text, g.designation as grade, x.label as section, l.condition, l.heat, guard.papers_of(p.piece_id)::text as papers, w.name as place,
+      p.length_nm, guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3) as mass_g, a.at::date as worked_on, current_date - a.at::date as days,
+      round(guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, true))::bigint as scrap_cents,
+      round(guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, false))::bigint as replacement_cents,
+      guard.blocked_words(p.piece_id) as blocked
+    from book.piece p join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id)
+    left join book.place w using (place_id) cross join lateral guard.worked_at(p.piece_id) a (at)
+    where p.length_nm > 0 and p.owner_id = 0 and p.state <> 'missing';
+
+-- Metal that was used up, by month, grade and section: good pieces and everything else. Good over all of it is the yield.
+create view api.yield_by_month as
+  with used as (
+    select s.lot_id, s.stroke_id as row_id, 'stroke' as tbl, s.class::text as class, s.length_nm, s.kerf_nm from book.stroke s where s.owner_id = 0
+    union all
+    select o.lot_id, o.metal_out_id, 'metal_out', o.class::text, o.length_nm, 0 from book.metal_out o where o.owner_id = 0 and o.class in ('scrap', 'unexplained')),
+  dated as (
+    select to_char(h.at, 'YYYY-MM') as month, u.*, g.designation as grade, x.label as section, x.area_um2, g.density_kg_m3
+      from used u cross join lateral (select min(true_at) as at from book.happening where tbl = u.tbl and row_id = u.row_id) h
+      join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id)),
+  summed as (
+    select month, grade, section, area_um2, density_kg_m3, sum(length_nm + kerf_nm)::bigint as used_nm,
+        coalesce(sum(length_nm) filter (where class = 'good'), 0)::bigint as good_nm, sum(kerf_nm)::bigint as kerf_nm,
+        coalesce(sum(length_nm) filter (where class = 'trim'), 0)::bigint as trim_nm,
+        coalesce(sum(length_nm) filter (where class in ('reject', 'crop', 'test slice')), 0)::bigint as spoilt_nm,
+        coalesce(sum(length_nm) filter (where class = 'scrap'), 0)::bigint as scrap_nm,
+        coalesce(sum(length_nm) filter (where class = 'unexplained'), 0)::bigint as unexplained_nm
+      from dated group by 1, 2, 3, 4, 5)
+  select month, grade, section, used_nm, good_nm, kerf_nm, trim_nm, spoilt_nm, scrap_nm, unexplained_nm,
+      guard.mass_g(used_nm, area_um2, density_kg_m3) as used_g, guard.mass_g(good_nm, area_um2, density_kg_m3) as good_g,
+      guard.mass_g(kerf_nm, area_um2, density_kg_m3) as kerf_g, guard.mass_g(trim_nm, area_um2, density_kg_m3) as trim_g,
+      guard.mass_g(spoilt_nm, area_um2, density_kg_m3) as spoilt_g, guard.mass_g(scrap_nm, area_um2, density_kg_m3) as scrap_g,
+      guard.mass_g(used_nm, area_um2, density_kg_m3) - guard.mass_g(good_nm, area_um2, density_kg_m3) - guard.mass_g(kerf_nm, area_um2, density_kg_m3)
+        - guard.mass_g(trim_nm, area_um2, density_kg_m3) - guard.mass_g(spoilt_nm, area_um2, density_kg_m3) - guard.mass_g(scrap_nm, area_um2, density_kg_m3) as unexplained_g
+    from summed;
+
+-- What is open and nobody has planned, by grade, section, condition and papers, beside what lies here free and what is ordered.
+create view api.to_buy as
+  with open as (
+    select c.grade_id, c.section_id, c.condition, c.papers, sum(o.n)::bigint as pieces, sum(o.n * (c.length_nm + c.face_nm + c.aim_nm))::bigint as cut_nm,
+        max(c.length_nm + c.face_nm + c.aim_nm) as longest_nm, min(c.due) as due, string_agg(distinct c.order_no, ', ' order by c.order_no) as orders
+      from book.cut_line c cross join lateral (select c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id) as n) o
+      where not c.cancelled and c.owner_id = 0 and o.n > 0 group by 1, 2, 3, 4)
+  select g.designation as grade, x.label as section, o.condition, o.papers::text, o.pieces, o.cut_nm, guard.mass_g(o.cut_nm, x.area_um2, g.density_kg_m3) as cut_g, o.longest_nm, o.due, o.orders,
+      (select coalesce(sum(p.length_nm), 0)::bigint from book.piece p join book.lot l using (lot_id) where l.grade_id = o.grade_id and l.section_id = o.section_id
+        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and guard.papers_of(p.piece_id) >= o.papers and guard.blocked_words(p.piece_id) is null
+        and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live')) as free_nm,
+      (select coalesce(sum(e.length_nm * greatest(0, e.quantity - guard.delivered(e.purchase_order, e.line))), 0)::bigint from book.purchase_line e
+        where e.grade_id = o.grade_id and e.section_id = o.section_id and e.papers >= o.papers) as ordered_nm
+    from open o join book.grade g using (grade_id) join book.section x using (section_id);
+
+-- Scrap by the alloy group of its bin and month: what the book put in since the last ticket ('open'), and what the dealer weighed.
+create view api.scrap_by_group as
+  select alloy_group, to_char(h.at, 'YYYY-MM') as month, count(*) as tickets, sum(t.mass_g)::bigint as weighed_g, sum(t.book_mass_g)::bigint as book_g,
+      sum(t.mass_g - t.book_mass_g)::bigint as other_g, sum(round(t.mass_g::numeric * t.cents_per_tonne / 1000000))::bigint as cents
+    from book.scrap_ticket t join book.scrap_bin b using (scrap_bin_id)
+    cross join lateral (select min(true_at) as at from book.happening where tbl = 'scrap_ticket' and row_id = t.scrap_ticket_id) h group by 1, 2
+  union all
+  select alloy_group, 'open', 0, null, sum(mass_g)::bigint, null, null from api.scrap_bins group by 1;
