@@ -44,8 +44,9 @@ select jsonb_build_object('order', order_no, 'line', line_no, 'count', 1, 'place
 select jsonb_build_object('reject', stroke_id, 'length_nm', s.length_nm - pg_temp.upto(3) + 1, 'place', 'B3', 'heat', coalesce(l.heat, 'NO HEAT'), 'reason', 'long enough for another')
   from w_stroke s join book.lot l using (lot_id) where class = 'reject' and reused_as_id is null order by random() limit 1)"},
       {"recut", 5, R"(
-select jsonb_build_object('reject', r.stroke_id, 'tag', p.tag, 'agreed', '{"who": "the buyer", "writing": "letter"}'::jsonb) from w_stroke r join w_line l on l.id = r.cut_line_id
-  join w_piece p on p.section_id = l.section_id and p.grade = l.grade and p.owner = l.owner where r.class = 'reject' and not exists (select from book.recut n where n.reject_id = r.stroke_id) and p.state = 'on rack' order by random() limit 1)"},
+select jsonb_build_object('reject', r.stroke_id, 'tag', p.tag, 'agreed', '{"who": "the buyer", "writing": "letter"}'::jsonb) from (select s.* from w_stroke s
+    where class = 'reject' and not exists (select from book.recut n where n.reject_id = s.stroke_id) order by random() limit 9) r join w_line l on l.id = r.cut_line_id
+  join w_piece p on p.section_id = l.section_id and p.grade = l.grade and p.owner = l.owner where p.state = 'on rack' order by random() limit 1)"},
       {"record_consent", 4, R"(
 select jsonb_build_object('order', "order", 'line', line, 'papers', '2.2', 'count', pg_temp.upto(4), 'agreed_by', 'the buyer', 'writing', 'letter', 'cost_cents', 0) from w_line order by random() limit 1)"},
       {"sign_consent", 4, R"(select consent_id from book.consent where signed_by is null order by random() limit 1)"},

@@ -12,7 +12,7 @@ select tag, coalesce((select w.name from book.plan q join book.saw w using (saw_
       {"pull_for_line", 10, R"(
 select jsonb_build_object('tag', tag, 'saw', pg_temp.one('{1,2,3}'), 'order', "order", 'line', line, 'count', least(open, 2)) from w_piece p join w_line l on l.section_id = p.section_id
   and l.grade = p.grade and l.owner = p.owner and l.open > 0 where p.state = 'on rack' and p.len > l.len order by random() limit 1)"},
-      // what the promise says, sometimes a reject, a slice or a piece for stock between; finished, or left in the vice
+      // what the promise says as far as the bar goes, sometimes a reject, a slice or a piece for stock between; finished, or left in the vice
       {"record_cut", 70, R"(
 select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'as it went', 'already_cut', random() < 0.5, 'strokes', strokes, 'left',
     case when not finish then null when rest <= 0 then '{"fate": "none"}'::jsonb when rest >= 150000000 or owner_id <> 0 or random() < 0.3
@@ -21,14 +21,16 @@ select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'a
   from (select *, length_nm - coalesce((select sum((s ->> 'count')::bigint * ((s ->> 'length_nm')::bigint + (s ->> 'kerf_nm')::bigint)) from jsonb_array_elements(strokes) s), 0) as rest from (
     select p.tag, p.length_nm, p.owner_id, t.grade_id, w.name as saw, random() < 0.7 as finish, jsonb_strip_nulls(jsonb_build_array(
         case when p.ends = 0 and not exists (select from book.cut q where q.piece_id = p.piece_id and not q.closed) then '{"class": "trim", "count": 1, "length_nm": 10000000, "kerf_nm": 2000000}'::jsonb
-          else '{"class": "crop", "fault": "a burr", "count": 1, "length_nm": 1000000, "kerf_nm": 2000000}' end,
-        jsonb_build_object('class', 'good', 'order', c.order_no, 'line', c.line_no, 'count', n.count, 'length_nm', c.length_nm, 'kerf_nm', 2000000))
-      || case pg_temp.upto(8) when 1 then jsonb_build_array(jsonb_build_object('class', 'reject', 'order', c.order_no, 'line', c.line_no, 'count', 1, 'length_nm', c.length_nm - 3000000, 'kerf_nm', 2000000,
+          else '{"class": "crop", "fault": "a burr", "count": 1, "length_nm": 1000000, "kerf_nm": 2000000}' end)
+      || case when fits > 0 then jsonb_build_array(jsonb_build_object('class', 'good', 'order', c.order_no, 'line', c.line_no, 'count', least(n.count, fits), 'length_nm', c.length_nm, 'kerf_nm', 2000000))
+        else '[]' end || case pg_temp.upto(8) when 1 then jsonb_build_array(jsonb_build_object('class', 'reject', 'order', c.order_no, 'line', c.line_no, 'count', 1, 'length_nm', c.length_nm - 3000000, 'kerf_nm', 2000000,
           'fault', 'out of square')) when 2 then '[{"class": "test slice", "count": 1, "length_nm": 8000000, "kerf_nm": 2000000, "lab": "B7"}]'
         when 3 then '[{"class": "stock", "count": 2, "length_nm": 20000000, "kerf_nm": 2000000, "place": "B3"}]' else '[]' end) as strokes
-      from book.piece p join book.lot t using (lot_id) join book.promise r on r.piece_id = p.piece_id and r.state = 'live' join book.saw w on w.place_id = p.place_id
+      from (select e.* from book.piece e join book.promise using (piece_id) where e.length_nm > 0 and e.state = 'at saw' and promise.state = 'live' order by random() limit 9) p
+      join book.lot t using (lot_id) join book.promise r on r.piece_id = p.piece_id and r.state = 'live' join book.saw w on w.place_id = p.place_id
       join lateral (select cut_line_id, count from book.layout_cut k where k.layout_id = r.layout_id union all select r.cut_line_id, r.count where r.cut_line_id is not null) n on true
-      join book.cut_line c on c.cut_line_id = n.cut_line_id where p.state = 'at saw' order by random() limit 1) a) b)"},
+      join book.cut_line c on c.cut_line_id = n.cut_line_id cross join lateral (select (p.length_nm - 12000000) / (c.length_nm + 2000000) as fits) f
+      where p.state = 'at saw' order by random() limit 1) a) b)"},
       {"measure_at_saw", 5, R"(select tag, len - pg_temp.upto(3) * 1000000, 'the tape says so' from w_piece where state = 'at saw' order by random() limit 1)"},
       {"split_piece", 5, R"(
 select jsonb_build_object('tag', tag, 'saw', '1', 'kerf_nm', 2000000, 'parts', jsonb_build_array(jsonb_build_object('length_nm', len / 2, 'place', 'B1-1', 'heat', coalesce(heat, 'NO HEAT')),
