@@ -18,7 +18,9 @@ ordered_json BlockJson(const SheetBlock& b) {
                         {"papers", b.papers},       {"owner", b.owner},     {"state", b.state},
                         {"length_nm", b.length.nm}, {"mass_g", b.mass.g},   {"trim_nm", b.trim.nm},
                         {"kerf_nm", b.kerf_all.nm}, {"left_nm", b.left.nm}, {"left", FateWord(b.fate)}, {"bundle", b.bundle}, {"bundle_no", b.bundle_no},
-                        {"strokes", StrokeCount(b)}};
+                        {"strokes", StrokeCount(b)}, {"stroke_area_um2", StrokeArea(b).um2}};
+  const auto time = StrokeTime(b);
+  block["stroke_milliseconds"] = time ? ordered_json(time->count()) : ordered_json(nullptr);
   block["cuts"] = ordered_json::array();
   for (const SheetCut& c : b.cuts)
     block["cuts"].push_back({{"order", c.order},

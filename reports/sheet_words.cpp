@@ -5,6 +5,7 @@
 
 #include "reports/quantity_text.h"
 #include "schema/terms/length_text.h"
+#include "schema/terms/number_text.h"
 
 namespace heatkeep {
 
@@ -84,11 +85,21 @@ int StrokeCount(const SheetBlock& block) {
   return PieceCount(block) + (block.trim.nm > 0 ? 1 : 0);
 }
 
+Area StrokeArea(const SheetBlock& block) { return {block.area.um2 * block.bundle}; }
+
+std::optional<std::chrono::milliseconds> StrokeTime(const SheetBlock& block) {
+  if (!block.rate || block.area.um2 <= 0) return std::nullopt;
+  return CutTime(block.area, block.bundle, *block.rate);
+}
+
 std::string BundleWords(const SheetBlock& block) {
   if (block.bundle < 2) return "";
   const int strokes = StrokeCount(block);
-  return "BUNDLE " + std::to_string(block.bundle_no) + ": " + std::to_string(block.bundle) + " bars cut together, " +
-         std::to_string(strokes) + (strokes == 1 ? " stroke" : " strokes");
+  std::string words = "BUNDLE " + std::to_string(block.bundle_no) + ": " + std::to_string(block.bundle) + " bars cut together, " + std::to_string(strokes) +
+                      (strokes == 1 ? " stroke" : " strokes");
+  if (block.area.um2 > 0) words += " of " + WriteScaled((StrokeArea(block).um2 + 500'000) / 1'000'000, 2) + " cm\u00B2";
+  if (const auto time = StrokeTime(block)) words += ", " + WriteScaled((time->count() + 3000) / 6000, 1) + " min each";
+  return words;
 }
 
 std::string CautionWords() {

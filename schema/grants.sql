@@ -48,6 +48,7 @@ grant execute on function api.pull(uuid, text, text, bigint, timestamptz, text, 
 grant execute on function api.pull_for_line(uuid, jsonb, timestamptz, text), api.split_piece(uuid, jsonb, timestamptz, text),
   api.first_piece(uuid, jsonb, timestamptz, text), api.hand_over(uuid, jsonb, timestamptz, text), api.take_over(uuid, text),
   api.report_half_cut(uuid, jsonb, timestamptz, text), api.scrap_piece(uuid, jsonb, timestamptz, text), api.fit_band(uuid, jsonb, timestamptz, text),
+  api.make_up_bundle(uuid, jsonb, timestamptz, text), api.record_bundle(uuid, jsonb, timestamptz, text),
   api.pieces_to_stock(uuid, jsonb), api.send_offline(uuid, jsonb) to heatkeep_saw;
 grant execute on function api.split_piece(uuid, jsonb, timestamptz, text) to heatkeep_clerk;
 
@@ -61,7 +62,7 @@ grant execute on function api.report_defect(uuid, jsonb, timestamptz, text), api
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function api.define_bins(uuid, jsonb), api.set_saw(uuid, jsonb) to heatkeep_owner;
 grant select on api.promises, api.rejects, api.open_pieces, api.handovers, api.first_pieces, api.defects, api.defect_zones, api.scrap_bins, api.scrap_tickets,
-  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.saw_capacity, api.sections_too_large, api.saw_rules, api.offline_deeds
+  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.saw_capacity, api.sections_too_large, api.saw_rules, api.saw_bundles, api.offline_deeds
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.defect_words(bigint), guard.rate(bigint, text), guard.shipped_rates(),
   guard.band_on(bigint, timestamptz), guard.too_large_words(book.saw, book.section) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

@@ -132,6 +132,7 @@ ExtraWishes WishesOf(const AllocateOptions& options, const BookProblem& asked) {
   wishes.plain_below = asked.plain_below;
   if (!options.buy.empty()) wishes.offers = ReadOffers(options.buy);
   wishes.price_of_one_heat = options.price_of_one_heat;
+  wishes.bars_at_a_time = asked.bars_at_a_time;
   return wishes;
 }
 

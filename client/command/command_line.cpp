@@ -329,7 +329,8 @@ void AddSawing(CLI::App& root, Words& words) {
   CLI::App* record = cut->add_subcommand("record", "book what was really cut: heatkeep cut record --plan 1");
   auto o = Kept<CutOptions>();
   record->add_option("--plan", o->plan, "the plan's number")->required();
-  record->add_option("--tag", o->tag, "only this piece");
+  record->add_option("--tag", o->tag, "only this piece, by itself; with --bundle the bar of it that differs");
+  record->add_option("--bundle", o->bundle, "only this bundle of the sheet: heatkeep cut record --plan 1 --bundle 1 --tag A000001D --rest 248")->check(CLI::PositiveNumber);
   record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")->allow_extra_args(false);
   record->add_option("--heat-read", o->heats_read, "TAG=LAST4: the heat as read from a piece that is fetched now; may be given several times")->allow_extra_args(false);
   record->add_option("--measured", o->measured, "start length as measured");

@@ -8,6 +8,7 @@
 #include "client/command/planned_cut.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "client/gateway/saw_deeds.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
@@ -82,6 +83,35 @@ std::map<std::string, std::string> HeatsRead(const std::vector<std::string>& wor
   return read;
 }
 
+// The words for one bar said of no other.
+CutOptions WithoutDeviations(CutOptions options) {
+  options.measured.clear();
+  options.rest.clear();
+  options.scrap = false;
+  return options;
+}
+
+// What is booked in one deed: a piece by itself, or the bars of a bundle; in the order of the sheet. A piece that is asked for by its tag alone
+// is cut by itself.
+using Blocks = std::vector<const SheetBlock*>;
+std::vector<Blocks> DeedsOf(const Sheet& sheet, const std::string& tag, int bundle) {
+  std::vector<Blocks> deeds;
+  std::map<int, std::size_t> at;
+  bool has_tag = tag.empty() || bundle == 0;
+  for (const SheetBlock& block : sheet.blocks) {
+    if (bundle > 0 ? block.bundle_no != bundle : !tag.empty() && block.tag != tag) continue;
+    has_tag = has_tag || block.tag == tag;
+    const bool alone = block.bundle < 2 || (bundle == 0 && !tag.empty());
+    if (!alone && at.contains(block.bundle_no)) {
+      deeds[at[block.bundle_no]].push_back(&block);
+      continue;
+    }
+    if (!alone) at[block.bundle_no] = deeds.size();
+    deeds.push_back({&block});
+  }
+  return has_tag ? deeds : std::vector<Blocks>{};
+}
+
 bool Refused(std::ostream& err, const Json& answer) {
   if (!answer.contains("refused")) return false;
   err << "refused: " << answer["words"].get<std::string>() << '\n';
@@ -113,26 +143,50 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
     const DoneCounts done = met && !tag.empty() ? DoneCounts{} : DoneOf(*sheet, options, tag);
     const std::map<std::string, std::string> read = HeatsRead(options.heats_read);
     Deeds deeds(connection);
+    SawDeeds saw_deeds(connection);
     Json answers = Json::array();
+    const auto read_of = [&](const SheetBlock& block) { return read.contains(block.tag) ? read.at(block.tag) : std::string(); };
+    const auto as_cut = [&](const SheetBlock& block) {
+      return tag.empty() || block.tag == tag ? AsCutOf(block, options, done, sheet->saw) : AsCutOf(block, WithoutDeviations(options), {}, sheet->saw);
+    };
     const auto record = [&](const SheetBlock& block) {
-      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan, read.contains(block.tag) ? read.at(block.tag) : ""))) return false;
-      const AsCut cut = AsCutOf(block, options, done, sheet->saw);
+      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan, read_of(block)))) return false;
+      const AsCut cut = as_cut(block);
       answers.push_back(deeds.RecordCut(NewRequest(), cut.body));
       if (!options.json) SayCut(call.out, block, cut, answers.back());
       return true;
     };
+    const auto record_bundle = [&](const Blocks& bars) {
+      Json made{{"saw", sheet->saw}, {"plan", options.plan}, {"tags", Json::array()}, {"heats_read", Json::object()}};
+      Json body{{"saw", sheet->saw}, {"finish", true}, {"bars", Json::array()}};
+      std::map<std::string, AsCut> cuts;
+      for (const SheetBlock* bar : bars) {
+        made["tags"].push_back(bar->tag);
+        if (const std::string heat = read_of(*bar); !heat.empty()) made["heats_read"][bar->tag] = heat;
+        body["bars"].push_back(cuts.emplace(bar->tag, as_cut(*bar)).first->second.body);
+      }
+      const bool fetched = std::all_of(bars.begin(), bars.end(), [](const SheetBlock* b) { return b->made_up; });
+      if (!fetched && Refused(call.err, saw_deeds.MakeUpBundle(NewRequest(), made))) return false;
+      answers.push_back(saw_deeds.RecordBundle(NewRequest(), body));
+      if (options.json) return true;
+      call.out << "bundle " << bars.front()->bundle_no << ": " << bars.size() << " bars in " << answers.back()["strokes"] << " strokes\n";
+      for (const SheetBlock* bar : bars)
+        for (const Json& answer : answers.back()["bars"])
+          if (answer["tag"] == bar->tag) SayCut(call.out, *bar, cuts.at(bar->tag), answer);
+      return true;
+    };
     int failed = 0;
-    for (const SheetBlock& block : sheet->blocks) {
-      if (!tag.empty() && block.tag != tag) continue;
+    for (const Blocks& bars : DeedsOf(*sheet, tag, options.bundle)) {
       met = true;
-      if (block.state == "done") continue;
+      if (bars.front()->state == "done") continue;
       try {
-        refused = !record(block) || refused;
+        refused = !(bars.size() > 1 ? record_bundle(bars) : record(*bars.front())) || refused;
       } catch (const DbError& error) {
         failed = ExplainBookFailure(error, call.err);
         if (error.kind != DbError::Kind::Refused && error.kind != DbError::Kind::Stale) break;
       }
     }
+    if (!met && options.bundle > 0) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no bundle " + std::to_string(options.bundle) + (tag.empty() ? "" : " with " + tag));
     if (!met) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no piece " + tag);
     if (options.json) call.out << answers.dump(2) << '\n';
     else if (answers.empty() && !refused && failed == 0) call.out << "all of it is booked already\n";

@@ -51,7 +51,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
                          "note {note}: {sold}"});
   AddDeed(piece, later, {"buy-over", "a customer's metal becomes ours, in writing", "A000001D --writing \"letter of 3 March\" --per-kg 0.90", &StockDeeds::BuyOver,
                          {tag, {"--writing", "writing", "what its owner wrote"}, {"--per-kg", "cents_per_tonne", "what is paid", WordKind::PerKg}}, "{was} is ours now, as {tag}"});
-  AddList(piece, later, {"history", "what happened to it, and what was entered late", "piece_history", "tag seq", {"at", "deed", "about", "who", "entered", "device", "reason"}, "tag"});
+  AddList(piece, later, {"history", "what happened to it, and what was entered late", "piece_history", "tag seq", {"at", "deed", "about", "together", "who", "entered", "device", "reason"}, "tag"});
   AddList(piece, later, {"photos", "its pictures", "photos", "tag photo_id", {"photo_id", "tag", "kind", "media", "sha256", "words"}, "tag"});
   AddList(piece, later, {"notes", "damage, labels, evidence", "piece_notes", "tag kind", {"tag", "kind", "words"}, "tag"});
 

@@ -152,7 +152,7 @@ PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishe
   }
   Explanation explanation(problem, plan);
   for (std::size_t i = 0; i < plan.layouts.size(); ++i) extras.why.push_back(explanation.Why(i));
-  extras.bundles = BundlesOf(problem, plan);
+  extras.bundles = BundlesOf(problem, plan, wishes.bars_at_a_time);
   extras.stand_ins = StandInsOf(problem, plan);
   if (!plan.shorts.empty()) extras.buy = WhatToBuy(problem, plan, wishes.offers, std::min(2.0, problem.limits.seconds / 5));
   if (wishes.price_of_one_heat) extras.one_heat = PriceOfOneHeat(problem, plan);

@@ -53,6 +53,7 @@ struct ExtraWishes {
   allocator::FineMoney plain_below;    // take the plan by hand when the search gains less; 0: never
   std::vector<allocator::Offer> offers = allocator::MillLengths();
   bool price_of_one_heat = false;
+  int bars_at_a_time = 0;  // in a bundle at most; 0: not known
 };
 
 // Mends `plan` (fewer set-ups, or the plan by hand when that is to be taken, or is better than what a search found that the

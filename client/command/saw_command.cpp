@@ -30,9 +30,10 @@ std::string Minutes(milliseconds time) { return WriteScaled((time.count() + 3000
 // A band that has begun to run out of square costs a bar when it goes on: two of the last twenty cuts (common practice, no source).
 bool Worn(const SawRow& saw) { return saw.lately >= 2; }
 
-// Sums over cuts of one plan, or of a saw's day.
+// Sums over cuts of one plan, or of a saw's day. A cut is a stroke of the saw: one through bars cut together is one, through the area of all
+// of them; `pieces` counts what comes off.
 struct Sums {
-  std::int64_t cuts = 0, strokes = 0;
+  std::int64_t cuts = 0, strokes = 0, pieces = 0;
   Wide area_um2 = 0;
   milliseconds time{};
   Money cost;
@@ -40,8 +41,11 @@ struct Sums {
   bool without_rate = false, priced = true;
 
   void Add(const SawingRow& row, std::optional<CuttingRate> typed) {
-    cuts += row.count;
-    strokes += row.count * FeedStrokes(row.set, row.stop_stroke);
+    pieces += row.count;
+    if (row.leads) {
+      cuts += row.count;
+      strokes += row.count * FeedStrokes(row.set, row.stop_stroke);
+    }
     area_um2 += Wide{row.area.um2} * row.count;
     chips += ChipMass(row.area, row.count, row.kerf, row.density);
     const auto rate = typed ? typed : row.rate;
@@ -55,13 +59,15 @@ struct Sums {
     else priced = false;
   }
   Json AsJson() const {
-    Json j{{"cuts", cuts}, {"feed_strokes", strokes}, {"area_mm2", static_cast<std::int64_t>(area_um2 / 1'000'000)}, {"milliseconds", time.count()},
+    Json j{{"cuts", cuts}, {"pieces", pieces}, {"feed_strokes", strokes}, {"area_mm2", static_cast<std::int64_t>(area_um2 / 1'000'000)}, {"milliseconds", time.count()},
            {"chips_g", chips.g}, {"all_have_a_rate", !without_rate}};
     j["cost_cents"] = priced && !without_rate ? Json(cost.cents) : Json(nullptr);
     return j;
   }
   void Say(std::ostream& out) const {
-    out << cuts << " cuts, " << WriteScaled(static_cast<std::int64_t>(area_um2 / 1'000'000), 2) << " cm2, " << Minutes(time) << " min in the metal"
+    out << cuts << " cuts, ";
+    if (pieces != cuts) out << pieces << " pieces and trims off them, ";
+    out << WriteScaled(static_cast<std::int64_t>(area_um2 / 1'000'000), 2) << " cm2, " << Minutes(time) << " min in the metal"
         << (without_rate ? " (some have no rate)" : "") << ", chips " << WriteKg(chips, 2) << " kg";
     if (priced && !without_rate) out << ", cost " << WriteScaled(cost.cents, 2);
     if (strokes != cuts) out << ", " << strokes << " strokes of the stop";
@@ -80,10 +86,12 @@ int RunSawList(const BookCall& call, bool json) {
                         {"trim_nm", s.trim.nm}, {"max_section_nm", s.widest.nm}, {"stop_stroke_nm", s.stop_stroke.nm}, {"fitted_from", s.fitted_from},
                         {"cuts_since", s.cuts}, {"area_since_mm2", s.area_mm2}, {"out_of_square", s.out_of_square}, {"out_of_square_of_last_20", s.lately},
                         {"worn", Worn(s)}});
+        rows.back()["bundle_bars"] = s.bundle_bars == 0 ? Json(nullptr) : Json(s.bundle_bars);
         continue;
       }
       call.out << "saw " << s.saw << ": band " << s.band << ", kerf " << WriteMm(s.kerf) << " mm, trim " << WriteMm(s.trim) << " mm, grip " << WriteMm(s.grip) << " mm ("
-               << WriteMm(s.grip_bundled) << " mm in a bundle), to " << WriteMm(s.widest) << " mm; " << s.cuts << " cuts, " << WriteScaled(s.area_mm2 / 100, 0)
+               << WriteMm(s.grip_bundled) << " mm in a bundle"
+               << (s.bundle_bars > 0 ? " of " + std::to_string(s.bundle_bars) + " bars at most" : "") << "), to " << WriteMm(s.widest) << " mm; " << s.cuts << " cuts, " << WriteScaled(s.area_mm2 / 100, 0)
                << " cm2 since the band was fitted, " << s.out_of_square << " out of square\n";
       if (Worn(s)) call.out << "  " << s.lately << " of its last 20 cuts were out of square: change the band before it costs a bar\n";
     }
@@ -141,15 +149,16 @@ int RunSawTime(const BookCall& call, std::int64_t plan, const std::string& rate,
       sums.Add(row, typed);
       const auto used = typed ? typed : row.rate;
       const Contact contact = ContactOf(ReadSection(row.section));
-      Json j{{"what", row.what}, {"order", row.order}, {"line", row.line}, {"count", row.count}, {"section", row.section}, {"set_nm", row.set.nm},
-             {"feed_strokes", FeedStrokes(row.set, row.stop_stroke)}, {"rate_source", typed ? "typed for this job" : row.rate_source}};
-      if (used) j.update({{"mm2_per_min", used->mm2_per_min}, {"milliseconds_a_cut", CutTime(row.area, 1, *used).count()},
-                          {"feed_widest_um_per_min", DownFeed(*used, contact.widest).um_per_min}, {"feed_mean_um_per_min", DownFeed(*used, contact.mean).um_per_min}});
+      Json j{{"what", row.what}, {"order", row.order}, {"line", row.line}, {"count", row.count}, {"section", row.section}, {"set_nm", row.set.nm}, {"bars", row.bars},
+             {"bundle_no", row.bundle_no}, {"leads", row.leads}, {"feed_strokes", FeedStrokes(row.set, row.stop_stroke)}, {"rate_source", typed ? "typed for this job" : row.rate_source}};
+      if (used) j.update({{"mm2_per_min", used->mm2_per_min}, {"milliseconds_a_cut", CutTime(row.area, row.bars, *used).count()},
+                          {"feed_widest_um_per_min", DownFeed(*used, contact.widest * row.bars).um_per_min}, {"feed_mean_um_per_min", DownFeed(*used, contact.mean * row.bars).um_per_min}});
       rows.push_back(j);
-      if (json) continue;
+      if (json || !row.leads) continue;  // of bars cut together one says it for all
       call.out << row.count << " x " << (row.what == "trim" ? "trim " : row.order + "/" + row.line + " ") << WriteMm(row.set) << " mm, " << row.section;
-      if (used) call.out << ": " << Minutes(CutTime(row.area, 1, *used)) << " min a cut, down-feed " << WriteScaled(DownFeed(*used, contact.widest).um_per_min / 100, 1)
-                         << " mm/min at the widest (" << (typed ? "typed for this job" : row.rate_source) << ")";
+      if (row.bars > 1) call.out << ", bundle " << row.bundle_no << " of " << row.bars << " bars";
+      if (used) call.out << ": " << Minutes(CutTime(row.area, row.bars, *used)) << " min a cut, down-feed " << WriteScaled(DownFeed(*used, contact.widest * row.bars).um_per_min / 100, 1)
+                         << " mm/min at the widest" << (row.bars > 1 ? ", the bars side by side (" : " (") << (typed ? "typed for this job" : row.rate_source) << ")";
       else call.out << ": no rate for " << (row.family.empty() ? "an unknown grade" : row.family);
       call.out << '\n';
     }
@@ -169,12 +178,15 @@ int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
   try {
     const Section section = ReadSection(e.section);
     const CuttingRate rate = ReadRate(e.rate);
-    const Area area = AreaOf(section);
-    const Contact contact = ContactOf(section);
+    const int bars = static_cast<int>(e.bars);
+    const Area area{AreaOf(section).um2 * bars};
+    Contact contact = ContactOf(section);
+    contact.widest = contact.widest * bars;
+    contact.mean = contact.mean * bars;
     const milliseconds time = CutTime(area, e.cuts, rate);
     const Length kerf = e.kerf.empty() ? Length{} : ReadLength(e.kerf);
     const std::int64_t strokes = e.length.empty() || e.stop.empty() ? 1 : FeedStrokes(ReadLength(e.length), ReadLength(e.stop));
-    Json j{{"area_um2", area.um2}, {"cuts", e.cuts}, {"milliseconds", time.count()}, {"feed_widest_um_per_min", DownFeed(rate, contact.widest).um_per_min},
+    Json j{{"area_um2", area.um2}, {"cuts", e.cuts}, {"bars", bars}, {"milliseconds", time.count()}, {"feed_widest_um_per_min", DownFeed(rate, contact.widest).um_per_min},
            {"feed_mean_um_per_min", DownFeed(rate, contact.mean).um_per_min}, {"height_nm", contact.height.nm}, {"widest_nm", contact.widest.nm},
            {"chips_g", ChipMass(area, e.cuts, kerf, kSteel).g}, {"feed_strokes", strokes}, {"kerfs", 1}};
     if (!e.per_hour.empty()) j["cost_cents"] = TimeCost(time, {ReadScaled(e.per_hour, 2)}).cents;
@@ -182,10 +194,13 @@ int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
       call.out << j.dump(2) << '\n';
       return 0;
     }
-    call.out << e.cuts << (e.cuts == 1 ? " cut of " : " cuts of ") << SectionText(section) << ": " << Minutes(time) << " min, down-feed " << WriteScaled(DownFeed(rate, contact.widest).um_per_min / 100, 1)
+    call.out << e.cuts << (e.cuts == 1 ? " cut of " : " cuts of ");
+    if (bars > 1) call.out << bars << " bars side by side, ";
+    call.out << SectionText(section) << ": " << Minutes(time) << " min, down-feed " << WriteScaled(DownFeed(rate, contact.widest).um_per_min / 100, 1)
              << " mm/min at the widest (" << WriteMm(contact.widest) << " mm), " << WriteScaled(DownFeed(rate, contact.mean).um_per_min / 100, 1) << " on the whole way";
     if (kerf.nm > 0) call.out << ", chips " << WriteKg(ChipMass(area, e.cuts, kerf, kSteel), 3) << " kg of steel";
     if (strokes > 1) call.out << ", " << strokes << " strokes of the stop and one kerf a piece";
+    if (bars > 1) call.out << "\nBundles are cut at a lower rate than one bar, by 20 to 50 % (common practice, no source).";
     call.out << "\nThe saw's own manual goes before these figures.\n";
     return 0;
   } catch (const std::invalid_argument& error) {

@@ -21,7 +21,7 @@ int RunSawTime(const BookCall& call, std::int64_t plan, const std::string& rate,
 
 struct SawEstimate {
   std::string section, rate, kerf, per_hour, length, stop;
-  std::int64_t cuts = 1;
+  std::int64_t cuts = 1, bars = 1;  // bars cut together by every cut, lying side by side
 };
 int RunSawEstimate(const BookCall& call, const SawEstimate& estimate, bool json);  // without a book
 

@@ -2,12 +2,14 @@
 
 #include <stdexcept>
 
+#include "client/command/bundle_body.h"
 #include "client/command/saw_strokes.h"
 #include "client/command/section_json.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/number_text.h"
+#include "schema/terms/tag.h"
 
 namespace heatkeep::command {
 namespace {
@@ -26,6 +28,14 @@ constexpr SawWord kHeat{"--heat", "heat", K::Text, true, "the heat as it is on t
 constexpr SawWord kKerf{"--kerf", "kerf_nm", K::Length, true, "what a stroke costs"};
 constexpr SawWord kMeasured{"--measured", "measured_nm", K::Length, false, "as measured, where it is off"};
 constexpr SawWord kHeatRead{"--heat-read", "heat_read", K::Text, false, "the last 4 characters of the heat as read from the metal"};
+constexpr SawWord kBars{"tags", "tags", K::Tags, true, "the tags of the bars"};
+constexpr SawWord kEachKerf{"--kerf", "", K::Length, false, "what every stroke costs"};
+constexpr SawWord kLeft{"--left", "left.fate", K::Text, false, "drop, scrap, none, or \"same piece\": closes the cut"};
+constexpr SawWord kRest{"--rest", "left.length_nm", K::Length, false, "the rest as measured"};
+constexpr SawWord kDropPlace{"--place", "left.place", K::Text, false, "where the drop is put"};
+constexpr SawWord kDropHeat{"--heat", "left.heat", K::Text, false, "the heat as it is on the drop's label"};
+constexpr SawWord kBin{"--bin", "left.bin", K::Text, false, "which scrap bin"};
+constexpr SawWord kAlreadyCut{"--already-cut", "already_cut", K::Flag, false, "it has been cut though the saw was told to stop"};
 
 Json Part(const std::string& text) {  // LENGTH@PLACE=HEAT
   const auto at = text.find('@'), equals = text.rfind('=');
@@ -86,6 +96,13 @@ void Read(Json& body, const SawWord& word, const std::string& text, Length kerf)
       body[word.key].push_back({{std::string(word.key) == "bins" ? "bin" : "family", name}, {"group", group}});
       return;
     }
+    case K::HeatRead: {
+      const auto [tag, heat] = Pair(text, "TAG=LAST4");
+      body["heats_read"][TagForm(tag)] = heat;
+      return;
+    }
+    case K::OfBar: return ReadBarWord(text, kerf, body);
+    case K::Tags: body[word.key].push_back(text); return;
     case K::Flag: return Put(body, word, true);
   }
 }
@@ -105,10 +122,15 @@ const std::vector<SawDeedWords>& AllSawDeeds() {
       {"cut", "book strokes, and close the cut: heatkeep saw cut A000012K --saw 1 --kerf 2 --stroke \"trim 10\" --stroke \"good 9x300 O1/10\" --left drop "
               "--rest 2968 --place B1-1 --heat M2208", "record_cut", &SawDeeds::RecordCut, true,
        {kTag, kSaw, {"--stroke", "", K::Stroke, false, "trim 10 | good 9x300 O1/10 | reject 1x285 O1/10: fault | crop 150: fault | slice 25: lab | stock 3x200 PLACE"},
-        {"--kerf", "", K::Length, false, "what every stroke costs"}, kMeasured, {"--left", "left.fate", K::Text, false, "drop, scrap, none, or \"same piece\": closes the cut"},
-        {"--rest", "left.length_nm", K::Length, false, "the rest as measured"}, {"--place", "left.place", K::Text, false, "where the drop is put"},
-        {"--heat", "left.heat", K::Text, false, "the heat as it is on the drop's label"}, {"--bin", "left.bin", K::Text, false, "which scrap bin"},
-        {"--already-cut", "already_cut", K::Flag, false, "it has been cut though the saw was told to stop"}, kWhy}},
+        kEachKerf, kMeasured, kLeft, kRest, kDropPlace, kDropHeat, kBin, kAlreadyCut, kWhy}},
+      {"make-up", "bars are made up into a bundle, and fetched for it: heatkeep saw make-up A000012K A000013L --saw 1 --heat-read 2208", "make_up_bundle", &SawDeeds::MakeUpBundle, true,
+       {kBars, kSaw, {"--plan", "plan", K::Whole, false, "the plan they must be for"}, {"--heat-read", "heat_read", K::Text, false, "the last 4 characters of the heat as read from every bar"},
+        {"--heat-of", "", K::HeatRead, false, "TAG=LAST4, where one bar reads otherwise; may be given several times"}}},
+      {"cut-bundle", "book bars cut together, every stroke once: heatkeep saw cut-bundle A000012K A000013L --saw 1 --kerf 2 --stroke \"trim 10\" --stroke \"good 19x300 O1/10\" "
+                     "--left drop --place B1-1 --bar \"A000013L: rest 248\"", "record_bundle", &SawDeeds::RecordBundle, true,
+       {kBars, kSaw, {"--stroke", "", K::Stroke, false, "of every bar, as for saw cut"}, kEachKerf,
+        {"--bar", "", K::OfBar, false, "TAG: what one bar had otherwise: rest 248 | measured 5998 | left scrap | place B1-2 | good 18x300 O1/10 (its strokes in place of those of all)"},
+        kLeft, kRest, kDropPlace, kDropHeat, kBin, kAlreadyCut, kWhy}},
       {"split", "one bar into several for storage: heatkeep saw split A000012K --saw 1 --kerf 2 --part 3000@B1-1=M2208 --part 2998@B1-2=M2208", "split_piece",
        &SawDeeds::SplitPiece, true, {kTag, kSaw, kKerf, {"--part", "", K::Part, true, "LENGTH@PLACE=HEAT; the last is what is left"}, kWhy}},
       {"slice", "a slice for the laboratory: heatkeep saw slice A000012K --saw 1 --length 25 --kerf 2 --lab \"LAB 77\" --place B1-1", "take_test_slice",
@@ -178,7 +200,7 @@ Json SawBody(const SawDeedWords& deed, const std::map<std::string, std::vector<s
     body["finish"] = true;
   }
   if (body.contains("strokes") && !given.contains("--kerf")) throw std::invalid_argument("a stroke has a kerf; expected --kerf");
-  return body;
+  return std::string(deed.deed) == "record_bundle" ? BundleBody(std::move(body)) : body;
 }
 
 }  // namespace heatkeep::command

@@ -71,6 +71,13 @@ std::string Now() {
   return text;
 }
 
+// The piece a deed is about; of bars cut together the first.
+std::string TagIn(const Json& body) {
+  if (body.contains("bars") && !body["bars"].empty()) return body["bars"][0].value("tag", "");
+  if (body.contains("tags") && !body["tags"].empty()) return body["tags"][0];
+  return body.value("tag", "");
+}
+
 // Gives every piece that the deed makes a tag of the block; answers them.
 std::vector<std::string> GiveTags(const SawQueue& queue, const std::string& deed, Json& body) {
   std::vector<std::string> given;
@@ -78,11 +85,16 @@ std::vector<std::string> GiveTags(const SawQueue& queue, const std::string& deed
     given.push_back(queue.TagNumber(queue.tags_used + static_cast<std::int64_t>(given.size())));
     return given.back();
   };
-  if (body.contains("strokes"))
-    for (Json& stroke : body["strokes"])
-      if (stroke.at("class") == "stock")
-        for (int i = 0; i < stroke.value("count", 1); ++i) stroke["tags"].push_back(next());
-  if (body.contains("left") && body["left"].value("fate", "") == "drop") body["left"]["tag"] = next();
+  const auto give = [&](Json& cut) {
+    if (cut.contains("strokes"))
+      for (Json& stroke : cut["strokes"])
+        if (stroke.at("class") == "stock")
+          for (int i = 0; i < stroke.value("count", 1); ++i) stroke["tags"].push_back(next());
+    if (cut.contains("left") && cut["left"].value("fate", "") == "drop") cut["left"]["tag"] = next();
+  };
+  give(body);
+  if (body.contains("bars"))
+    for (Json& bar : body["bars"]) give(bar);
   if (deed == "split_piece") {
     Json& parts = body.at("parts");
     for (std::size_t i = 0; i < parts.size(); ++i) {
@@ -148,9 +160,9 @@ int RunSawQueue(const BookCall& call, const std::string& file, bool json) {
       const auto at = queue.sent.find(deed["seq"].get<std::int64_t>());
       const std::string state = at == queue.sent.end() ? "waits" : at->second["outcome"].get<std::string>();
       const std::string words = at == queue.sent.end() ? "" : at->second.value("words", "");
-      rows.push_back({{"seq", deed["seq"]}, {"deed", deed["deed"]}, {"tag", deed["body"].value("tag", "")}, {"login", deed["login"]}, {"at", deed["true_at"]},
+      rows.push_back({{"seq", deed["seq"]}, {"deed", deed["deed"]}, {"tag", TagIn(deed["body"])}, {"login", deed["login"]}, {"at", deed["true_at"]},
                       {"state", state}, {"words", words}});
-      if (!json) call.out << deed["seq"] << ' ' << state << "  " << deed["deed"].get<std::string>() << ' ' << deed["body"].value("tag", "") << " by "
+      if (!json) call.out << deed["seq"] << ' ' << state << "  " << deed["deed"].get<std::string>() << ' ' << TagIn(deed["body"]) << " by "
                           << deed["login"].get<std::string>() << (words.empty() ? "" : ": " + words) << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';

@@ -53,8 +53,8 @@ void AddDeed(CLI::App& saw, const SawDeedWords& deed, const std::function<BookCa
       continue;
     }
     CLI::Option* option = app->add_option(word.option, given->texts[word.option], word.help);
-    const bool many = word.kind >= WordKind::Stroke;  // up to Bin; a flag was met above
-    option->allow_extra_args(false)->multi_option_policy(many ? CLI::MultiOptionPolicy::TakeAll : CLI::MultiOptionPolicy::Throw);
+    const bool many = word.kind >= WordKind::Stroke;  // up to Tags; a flag was met above
+    option->allow_extra_args(word.kind == WordKind::Tags)->multi_option_policy(many ? CLI::MultiOptionPolicy::TakeAll : CLI::MultiOptionPolicy::Throw);
     if (!many) option->expected(1);
     if (word.required) option->required();
   }
@@ -95,6 +95,7 @@ void AddSaw(CLI::App& root, const std::function<BookCall()>& call, std::function
   estimate->add_option("--rate", one->rate, "cm2 a minute")->required();
   estimate->add_option("--kerf", one->kerf, "for the chips");
   estimate->add_option("--cuts", one->cuts, "how many")->capture_default_str()->check(CLI::Range(1, 1'000'000));
+  estimate->add_option("--bars", one->bars, "bars cut together by each of them")->capture_default_str()->check(CLI::Range(1, 1000));
   estimate->add_option("--per-hour", one->per_hour, "what an hour of the saw costs: 45.00");
   estimate->add_option("--length", one->length, "of a piece, for the strokes of the stop");
   estimate->add_option("--stop", one->stop, "the stroke of the length stop");

@@ -32,6 +32,7 @@ struct BookProblem {
   bool bundled = false;
   Length kerf, trim, grip;
   Length widest;  // section the saw takes
+  int bars_at_a_time = 0;  // in a bundle at most; 0: not known
   allocator::FineMoney plain_below;  // setting cents_plain_choice, 200 where it is not set: allocator/compare.h
 };
 

@@ -124,6 +124,7 @@ ShopRules ReadShopRules(Connection& connection, const std::string& saw_name, boo
   shop.trim = {saw.Int("trim_nm")};
   shop.grip = {saw.Int(bundled ? "grip_bundled_nm" : "grip_nm")};
   shop.widest = {saw.Int("max_section_nm")};
+  shop.bars_at_a_time = static_cast<int>(saw.OptionalInt("bundle_bars").value_or(0));
   const Result too_large = connection.Execute("select section from api.sections_too_large where saw = $1", {saw_name});
   for (const Row row : too_large) shop.too_large.insert(row.Text("section"));
   shop.cents_per_min = SettingOr(connection, "saw_cents_per_minute", 80);
@@ -140,6 +141,7 @@ void AddShopRules(const ShopRules& shop, BookProblem& asked) {
   asked.trim = shop.trim;
   asked.grip = shop.grip;
   asked.widest = shop.widest;
+  asked.bars_at_a_time = shop.bars_at_a_time;
   asked.plain_below = shop.plain_below;
   asked.problem.rules = {shop.kerf, shop.trim, shop.grip, {300 * kNmPerMm}};
   asked.problem.per_setup = shop.per_setup;

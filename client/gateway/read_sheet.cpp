@@ -1,6 +1,5 @@
 #include <map>
 #include <set>
-#include <tuple>
 
 #include "client/gateway/readings.h"
 
@@ -37,6 +36,11 @@ SheetBlock BlockOf(const Row& row, Length kerf, Length grip) {
   b.left = {row.Int("left_nm")};
   b.fate = FateOf(row.Text("left_fate"));
   b.left_mass = {row.Int("left_mass_g")};
+  b.bundle = static_cast<int>(row.Int("bars"));
+  b.bundle_no = static_cast<int>(row.OptionalInt("bundle_no").value_or(0));
+  b.made_up = row.Bool("made_up");
+  b.area = {row.Int("area_um2")};
+  if (const auto rate = row.OptionalInt("mm2_per_min")) b.rate = CuttingRate{*rate};
   return b;
 }
 
@@ -53,35 +57,6 @@ SheetCut CutOf(const Row& row) {
   c.one_heat = !row.IsNull("one_heat");
   c.max_heats = static_cast<int>(row.OptionalInt("max_heats").value_or(0));
   return c;
-}
-
-// Bars that one stroke can cut together: alike in metal, ends and stops, in the same state; of one mill and heat where a line cut
-// from them limits its heats.
-using Sign = std::tuple<std::string, std::string, std::string, std::string, std::vector<std::int64_t>>;
-
-Sign SignOf(const SheetBlock& b) {
-  std::vector<std::int64_t> lengths{b.length.nm, b.trim.nm, b.kerf_all.nm, b.left.nm};
-  bool heat_counts = false;
-  for (const SheetCut& c : b.cuts) {
-    lengths.insert(lengths.end(), {c.set.nm, c.count});
-    heat_counts = heat_counts || c.one_heat || c.max_heats > 0;
-  }
-  return {b.section, b.grade + "\n" + b.condition, b.state, heat_counts ? b.mill + "\n" + b.heat : std::string(), lengths};
-}
-
-void MakeBundles(Sheet& sheet) {
-  std::map<Sign, std::vector<SheetBlock*>> alike;
-  for (SheetBlock& b : sheet.blocks) alike[SignOf(b)].push_back(&b);
-  int number = 0;
-  for (SheetBlock& b : sheet.blocks) {
-    const std::vector<SheetBlock*>& bars = alike.at(SignOf(b));
-    if (bars.size() < 2 || b.bundle_no > 0) continue;
-    ++number;
-    for (SheetBlock* bar : bars) {
-      bar->bundle = static_cast<int>(bars.size());
-      bar->bundle_no = number;
-    }
-  }
 }
 
 }  // namespace
@@ -120,7 +95,6 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
     sheet.blocks[at->second].cuts.push_back(CutOf(row));
     if (!row.IsNull("one_heat")) one_heat.insert(row.Text("order_no") + "/" + row.Text("line_no"));
   }
-  if (sheet.bundled) MakeBundles(sheet);
   if (!one_heat.empty())
     sheet.one_heat = one_heat.size() == 1 ? "ONE HEAT: " + *one_heat.begin() : "ONE HEAT in " + std::to_string(one_heat.size()) + " lines";
   const Result shorts = connection.Execute("select * from api.plan_shorts where plan_id = $1 order by order_no, line_no", {plan});

@@ -21,6 +21,8 @@ Json SawDeeds::Reserve(const RequestNumber& request, const Json& body) { return 
 Json SawDeeds::PullForLine(const RequestNumber& request, const Json& body) { return Call("pull_for_line($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::SplitPiece(const RequestNumber& request, const Json& body) { return Call("split_piece($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::RecordCut(const RequestNumber& request, const Json& body) { return Call("record_cut($1, $2)", {request.text, body.dump()}); }
+Json SawDeeds::MakeUpBundle(const RequestNumber& request, const Json& body) { return Call("make_up_bundle($1, $2)", {request.text, body.dump()}); }
+Json SawDeeds::RecordBundle(const RequestNumber& request, const Json& body) { return Call("record_bundle($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::TakeTestSlice(const RequestNumber& request, const Json& body) { return Call("take_test_slice($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::ReuseReject(const RequestNumber& request, const Json& body) { return Call("reuse_reject($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::PiecesToStock(const RequestNumber& request, const Json& body) { return Call("pieces_to_stock($1, $2)", {request.text, body.dump()}); }

@@ -23,6 +23,8 @@ class SawDeeds {
   Json PullForLine(const RequestNumber& request, const Json& body);
   Json SplitPiece(const RequestNumber& request, const Json& body);
   Json RecordCut(const RequestNumber& request, const Json& body);
+  Json MakeUpBundle(const RequestNumber& request, const Json& body);
+  Json RecordBundle(const RequestNumber& request, const Json& body);
   Json TakeTestSlice(const RequestNumber& request, const Json& body);
   Json ReuseReject(const RequestNumber& request, const Json& body);
   Json PiecesToStock(const RequestNumber& request, const Json& body);

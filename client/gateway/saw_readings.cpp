@@ -13,7 +13,7 @@ std::optional<Money> MoneyOf(const Row& row, const char* column) {
 std::vector<SawRow> ReadSaws(Connection& connection) {
   std::vector<SawRow> rows;
   for (const Row r : connection.Execute(
-           "select s.saw, s.kerf_nm, s.grip_nm, s.grip_bundled_nm, s.trim_nm, s.max_section_nm, w.stop_stroke_nm, w.cents_per_hour, b.band, "
+           "select s.saw, s.kerf_nm, s.grip_nm, s.grip_bundled_nm, s.trim_nm, s.max_section_nm, w.stop_stroke_nm, w.bundle_bars, w.cents_per_hour, b.band, "
            "b.fitted_from::text as fitted_from, b.cuts, trunc(b.area_um2 / 1000000)::bigint as area_mm2, b.out_of_square, b.lately "
            "from api.saws s join api.saw_rules w using (saw) join api.saw_bands b using (saw) order by s.saw")) {
     SawRow& s = rows.emplace_back();
@@ -26,6 +26,7 @@ std::vector<SawRow> ReadSaws(Connection& connection) {
     s.trim = {r.Int("trim_nm")};
     s.widest = {r.Int("max_section_nm")};
     s.stop_stroke = {r.OptionalInt("stop_stroke_nm").value_or(0)};
+    s.bundle_bars = static_cast<int>(r.OptionalInt("bundle_bars").value_or(0));
     s.per_hour = MoneyOf(r, "cents_per_hour");
     s.cuts = r.Int("cuts");
     s.area_mm2 = r.Int("area_mm2");
@@ -52,6 +53,9 @@ std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan) {
     s.rate_source = r.OptionalText("rate_source").value_or("");
     s.open = r.Text("layout_state") == "promised" || r.Text("layout_state") == "at saw";
     s.count = r.Int("count");
+    s.bars = static_cast<int>(r.Int("bars"));
+    s.bundle_no = static_cast<int>(r.OptionalInt("bundle_no").value_or(0));
+    s.leads = r.Bool("leads");
     s.set = {r.Int("set_nm")};
     s.kerf = {r.Int("kerf_nm")};
     s.stop_stroke = {r.OptionalInt("stop_stroke_nm").value_or(0)};

@@ -16,8 +16,9 @@ namespace heatkeep {
 struct SawRow {
   std::string saw, band, fitted_from;
   Length kerf, grip, grip_bundled, trim, widest, stop_stroke;  // stop_stroke 0: not known
+  int bundle_bars = 0;                                         // bars at a time at most; 0: not known
   std::optional<Money> per_hour;
-  std::int64_t cuts = 0;  // since the band was fitted
+  std::int64_t cuts = 0;  // strokes since the band was fitted; one through bars cut together counts once
   std::int64_t area_mm2 = 0;
   std::int64_t out_of_square = 0, lately = 0;  // rejects out of square, and among the last 20 cuts
 };
@@ -29,6 +30,8 @@ struct SawingRow {
   std::string state, saw, what, order, line, due, section, family, rate_source;
   bool open = false;  // not cut yet
   std::int64_t count = 0;
+  int bars = 1, bundle_no = 0;  // cut together with it, itself included; 0: alone
+  bool leads = true;            // its strokes are the saw's; of bars cut together only one row leads
   Length set, kerf, stop_stroke;
   Area area;
   Density density;

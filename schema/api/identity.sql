@@ -147,7 +147,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
-  if upper(regexp_replace(coalesce(p ->> 'scanned', ''), '[\s\-]', '', 'g')) <> e.tag
+  if guard.tag_form(coalesce(p ->> 'scanned', '')) <> e.tag
      and not exists (select from photo where photo_id = (p ->> 'photo_id')::bigint and piece_id = e.piece_id and kind in ('mark', 'label')) then
     raise exception using errcode = 'HK042', message = format('a label of %s is printed again only at the piece', e.tag),
       hint = 'scan its tag, or photograph its mark (heatkeep piece photo) and give the photo''s number';

@@ -14,7 +14,7 @@ return (select jsonb_build_object('tag', e.tag, 'grade', g.designation, 'number'
 
 create function api.label(p_tag text) returns jsonb
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return guard.label((select piece_id from book.piece where tag = upper(regexp_replace(p_tag, '[\s\-]', '', 'g'))));
+return guard.label((select piece_id from book.piece where tag = guard.tag_form(p_tag)));
 
 -- Every new tag is a label that should exist.
 create function guard.new_tag_has_a_label() returns trigger

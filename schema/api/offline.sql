@@ -38,7 +38,7 @@ begin
   perform set_config('heatkeep.deed', 'send_offline', true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.reason', '', true),
     set_config('heatkeep.told_later', '', true);
   if v_words is not null then
-    v_tag := upper(v_body ->> 'tag');
+    v_tag := guard.tag_form(coalesce(v_body ->> 'tag', v_body -> 'bars' -> 0 ->> 'tag', v_body -> 'tags' ->> 0));
     perform guard.raise_conflict('off the network', (select piece_id from piece where tag = v_tag),
       format('%s of %s, number %s of %s: %s', v_deed, coalesce(v_tag, '?'), v_seq, p ->> 'device', v_words));
   end if;
@@ -56,6 +56,9 @@ begin
     when 'pull_for_line' then return api.pull_for_line(p_request, p, p_at, p_device);
     when 'record_cut' then return api.record_cut(p_request, '{"already_cut": true}' || p || jsonb_build_object('reason',
       coalesce(p ->> 'reason', 'cut off the network at ' || p_device)), p_at, p_device);
+    when 'make_up_bundle' then return api.make_up_bundle(p_request, p, p_at, p_device);
+    when 'record_bundle' then return api.record_bundle(p_request, '{"already_cut": true}' || p || jsonb_build_object('reason',
+      coalesce(p ->> 'reason', 'cut off the network at ' || p_device)), p_at, p_device);
     when 'split_piece' then return api.split_piece(p_request, p, p_at, p_device);
     when 'put_away' then return api.put_away(p_request, p ->> 'tag', p ->> 'place', p_at, p_device);
     when 'first_piece' then return api.first_piece(p_request, p, p_at, p_device);
@@ -69,4 +72,5 @@ begin
 end $$;
 
 create view api.offline_deeds as
-  select d.name as device, o.seq, o.deed, o.body ->> 'tag' as tag, o.outcome, o.words from book.offline_deed o join book.device d using (device_id);
+  select d.name as device, o.seq, o.deed, coalesce(o.body ->> 'tag', o.body -> 'bars' -> 0 ->> 'tag', o.body -> 'tags' ->> 0) as tag, o.outcome, o.words
+    from book.offline_deed o join book.device d using (device_id);

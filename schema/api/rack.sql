@@ -74,7 +74,7 @@ begin
     end if;
   end loop;
   insert into bundle (lot_id, name, strapped) values (f.lot_id, v_name, true) returning bundle_id into v_bundle;
-  update piece set bundle_id = v_bundle where tag in (select upper(regexp_replace(x, '[\s\-]', '', 'g')) from jsonb_array_elements_text(p -> 'tags') x);
+  update piece set bundle_id = v_bundle where tag in (select guard.tag_form(x) from jsonb_array_elements_text(p -> 'tags') x);
   return guard.end_deed(jsonb_build_object('bundle', v_name, 'bars', jsonb_array_length(p -> 'tags')));
 end $$;
 

@@ -20,10 +20,7 @@ declare
   v_again jsonb := guard.begin_deed('pull', p_request, jsonb_build_array(p_tag, p_saw, p_plan, p_true_at, p_heat_read, p_measured_nm), p_true_at, p_device);
   v_saw saw;
   p piece;
-  r promise;
   f layout;
-  v_lines bigint[];
-  v_counts integer[];
   v_no text[];
 begin
   if v_again is not null then return v_again; end if;
@@ -34,19 +31,8 @@ begin
     return guard.refuse('pull', 'HK024', sqlerrm);
   end;
   perform from lot where lot_id = p.lot_id for share;
-  select * into r from promise where piece_id = p.piece_id and state = 'live';
-  select * into f from layout where layout_id = r.layout_id;
-  select array_agg(cut_line_id), array_agg(n) into v_lines, v_counts
-    from (select cut_line_id, sum(count)::integer as n from layout_cut where layout_id = f.layout_id group by 1
-          union all select r.cut_line_id, r.count where r.cut_line_id is not null) k;
-  if r.promise_id is null and p.state = 'on rack' and guard.blocked_words(p.piece_id) is null then
-    return guard.refuse('pull', 'HK042', format('%s is not promised to any plan', p.tag));
-  end if;
-  if r.expires_at <= now() and exists (select from unnest(v_lines, v_counts) n (id, k) join cut_line c on c.cut_line_id = n.id
-      where k > c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)) then
-    return guard.refuse('pull', 'HK042', format('the promise of %s lapsed at %s, and its order was planned anew since', p.tag, to_char(r.expires_at, 'YYYY-MM-DD HH24:MI')));
-  end if;
-  v_no := guard.pull_refusal(p, coalesce(p_plan, f.plan_id), v_lines, v_counts, v_saw.saw_id, p_heat_read);
+  select * into f from layout where layout_id = (select layout_id from promise where piece_id = p.piece_id and state = 'live');
+  v_no := guard.planned_pull_refusal(p, p_plan, v_saw.saw_id, p_heat_read);
   if v_no is not null then
     return guard.refuse('pull', v_no[1], v_no[2]);
   end if;

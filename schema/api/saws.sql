@@ -63,14 +63,6 @@ begin
     'live_plans', (select coalesce(jsonb_agg(plan_id order by plan_id), '[]') from plan where saw_id = v_saw and state = 'live' and kerf_nm <> v_kerf)));
 end $$;
 
--- What ships with the book, square centimetres a minute: nobody's figures, and never against the saw's own manual.
-create function guard.shipped_rates() returns table (family text, low integer, middle integer, high integer)
-language sql immutable
-begin atomic
-  values ('carbon steel', 52, 55, 58), ('free-cutting steel', 97, 108, 120), ('alloy steel', 39, 45, 52), ('case-hardening steel', 45, 51, 58),
-    ('bearing steel', 26, 29, 32), ('stainless steel', 20, 30, 40), ('duplex stainless steel', 15, 20, 25), ('aluminium', 200, 300, 500), ('brass', 120, 180, 250);
-end;
-
 -- Every rate in force: a saw's own before the shop's, the shop's before the one that ships.
 create view api.cutting_rates as
   select distinct on (saw_id, family) w.name as saw, r.family, r.mm2_per_min, r.source, r.valid_from, null::integer as low_cm2, null::integer as high_cm2
@@ -78,38 +70,32 @@ create view api.cutting_rates as
 create view api.shipped_rates as
   select family, low as low_cm2, middle as middle_cm2, high as high_cm2, 'common practice, no source; the saw''s manual goes before it'::text as source from guard.shipped_rates();
 
-create function guard.rate(p_saw bigint, p_family text) returns table (mm2_per_min bigint, source text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
-  select mm2_per_min, source from (
-    select r.mm2_per_min, r.source, (r.saw_id is null)::integer as n, r.valid_from from book.cutting_rate r
-      where r.family = p_family and (r.saw_id is null or r.saw_id = p_saw) and r.valid_from <= now()
-    union all select middle * 100, 'common practice, no source', 2, null from guard.shipped_rates() s where s.family = p_family) x
-    order by n, valid_from desc nulls last limit 1;
-end;
-
 -- Every cut that plans mean, or meant, to make, with what time, cost, feed and chips are computed from (schema/terms/sawing.h); a trim is a cut too.
+-- Of bars cut together every bar has its row, and the strokes of the saw are those of the one that leads.
 create view api.plan_sawing as
   select p.plan_id, p.state::text, w.name as saw, p.bundled, f.layout_no, f.state::text as layout_state, k.what, c.order_no, c.line_no, c.due, k.count, k.length_nm as set_nm,
-      x.label as section, x.area_um2, g.density_kg_m3, g.family, p.kerf_nm, r.mm2_per_min, r.source as rate_source, w.stop_stroke_nm, w.cents_per_hour
+      x.label as section, x.area_um2, g.density_kg_m3, g.family, p.kerf_nm, r.mm2_per_min, r.source as rate_source, w.stop_stroke_nm, w.cents_per_hour,
+      coalesce(b.bars, 1) as bars, b.bundle_no, coalesce(b.leads, true) as leads
     from book.plan p join book.saw w using (saw_id) join book.layout f using (plan_id) join book.piece e using (piece_id) join book.lot l using (lot_id)
     join book.section x using (section_id) left join book.grade g using (grade_id) left join lateral guard.rate(w.saw_id, g.family) r on true
     join lateral (select 'piece' as what, cut_line_id, count, length_nm from book.layout_cut where layout_id = f.layout_id
       union all select 'trim', null, 1, f.trim_nm where f.trim_nm > 0) k on true
+    left join guard.layout_bundle b on b.plan_id = f.plan_id and b.layout_id = f.layout_id
     left join book.cut_line c on c.cut_line_id = k.cut_line_id;
 
--- Per saw: the band on it, and what it has cut since it was fitted. Out of square: rejects whose fault says so, and among the last
--- twenty cuts.
+-- Per saw: the band on it, and what it has cut since it was fitted. A stroke through bars cut together is one cut, through the area of all
+-- of them. Out of square: cuts with a reject whose fault says so, and among the last twenty cuts.
 create view api.saw_bands as
   select w.name as saw, b.band, b.width_nm, b.thickness_nm, n.kerf_nm, b.fitted_from, n.fitted_from as kerf_measured_at, b.reason, b.named,
       u.cuts, u.area_um2, u.out_of_square, u.area_to_first_um2, u.lately
     from book.saw w join lateral guard.band_on(w.saw_id, now()) n on true join book.saw_band b on b.saw_band_id = coalesce(n.mounting_id, n.saw_band_id)
     join lateral (select count(*) as cuts, coalesce(sum(area), 0)::numeric as area_um2, count(*) filter (where bad) as out_of_square,
         min(so_far) filter (where bad) as area_to_first_um2, count(*) filter (where bad and back <= 20) as lately
-      from (select x.area_um2 as area, s.class = 'reject' and s.fault ilike '%square%' as bad, sum(x.area_um2) over (order by s.stroke_id) as so_far,
-          row_number() over (order by s.stroke_id desc) as back
+      from (select sum(x.area_um2) as area, coalesce(bool_or(s.class = 'reject' and s.fault ilike '%square%'), false) as bad, sum(sum(x.area_um2)) over (order by min(s.stroke_id)) as so_far,
+          row_number() over (order by min(s.stroke_id) desc) as back
         from book.stroke s join book.lot l using (lot_id) join book.section x using (section_id)
-        where s.kerf_nm > 0 and s.saw_band_id in (select saw_band_id from book.saw_band m where coalesce(m.mounting_id, m.saw_band_id) = b.saw_band_id)) t) u on true;
+        where s.kerf_nm > 0 and s.saw_band_id in (select saw_band_id from book.saw_band m where coalesce(m.mounting_id, m.saw_band_id) = b.saw_band_id)
+        group by s.saw_bundle_id, s.saw_stroke, case when s.saw_bundle_id is null then s.stroke_id end) t) u on true;
 -- Sections that a saw does not take.
 create view api.sections_too_large as
   select w.name as saw, x.label as section, guard.too_large_words(w, x) as words

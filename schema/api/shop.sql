@@ -182,7 +182,7 @@ create view api.places as
   select p.name as place, s.name as site, p.kind::text, p.bay, p.level, p.walk, p.max_length_nm, p.max_mass_g
     from book.place p join book.site s using (site_id);
 create view api.saws as
-  select w.name as saw, p.name as place, w.max_section_nm, b.band, b.kerf_nm, g.grip_nm, g.trim_nm, gb.grip_nm as grip_bundled_nm
+  select w.name as saw, p.name as place, w.max_section_nm, b.band, b.kerf_nm, g.grip_nm, g.trim_nm, gb.grip_nm as grip_bundled_nm, w.bundle_bars
     from book.saw w join book.place p using (place_id)
     join book.saw_grip g on g.saw_id = w.saw_id and not g.bundled
     join book.saw_grip gb on gb.saw_id = w.saw_id and gb.bundled

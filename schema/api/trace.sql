@@ -18,7 +18,7 @@ begin atomic
       where e.piece_id = any (p_pieces))
   select f.line, cardinality(f.line) - 1, f.kind::text, f.tag, f.parent_tag, 1, f.made_length_nm,
       guard.mass_g(f.made_length_nm, f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document,
-      f.receipt, case when f.length_nm > 0 then format('%s mm at %s (%s)', trim_scale(f.length_nm / 1e6::numeric), w.name, f.state) else f.state::text end,
+      f.receipt, case when f.length_nm > 0 then format('%s mm at %s (%s)', trim_scale(f.length_nm / 1e6::numeric), w.name, f.state) else f.state::text || coalesce(guard.in_bundle_words(f.piece_id), '') end,
       h.true_at, h.who, f.is_held
     from fact f left join book.place w using (place_id)
     left join book.happening h on h.chain = 'piece' and h.chain_id = f.piece_id and h.seq = 1

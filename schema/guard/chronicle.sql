@@ -147,7 +147,8 @@ begin atomic
     ('customer_return', 'customer_return_id', 'customer_return', 'customer_return_id'),
     ('stock_count', 'stock_count_id', 'stock_count', 'stock_count_id'),
     ('count_line', 'count_line_id', 'stock_count', 'stock_count_id'),
-    ('label_job', 'label_job_id', 'piece', 'piece_id');
+    ('label_job', 'label_job_id', 'piece', 'piece_id'),
+    ('saw_bundle', 'saw_bundle_id', 'saw', 'saw_id'), ('saw_bundle_bar', 'saw_bundle_bar_id', 'piece', 'piece_id');
 end;
 
 do $$

@@ -56,12 +56,17 @@ begin
   return v_id;
 end $$;
 
+-- A tag as it is kept, however it was typed.
+create function guard.tag_form(p_tag text) returns text
+language sql immutable
+return upper(regexp_replace(p_tag, '[\s\-]', '', 'g'));
+
 -- The piece with this tag, locked for the deed.
 create function guard.piece_for_deed(p_tag text) returns book.piece
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   p piece;
-  v_tag text := upper(regexp_replace(p_tag, '[\s\-]', '', 'g'));
+  v_tag text := guard.tag_form(p_tag);
 begin
   if coalesce(v_tag, '') = '' then
     raise exception using errcode = 'HK024', message = 'no tag is named', hint = 'scan it, or type it from the label';

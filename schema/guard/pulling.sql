@@ -111,3 +111,24 @@ begin
   v_next := guard.next_best(p.piece_id, p_lines, p_counts, p_saw);
   return array[v_answer[1], v_answer[2] || coalesce('; ' || v_next, '')];
 end $$;
+
+-- The same for a piece that is fetched as it was promised, to a plan's layout or a line. p_plan: the plan it must be for, or null.
+create function guard.planned_pull_refusal(p book.piece, p_plan bigint, p_saw bigint, p_read text) returns text[]
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  r promise;
+  v_lines bigint[];
+  v_counts integer[];
+begin
+  select * into r from promise where piece_id = p.piece_id and state = 'live';
+  select array_agg(cut_line_id), array_agg(n) into v_lines, v_counts
+    from (select cut_line_id, sum(count)::integer as n from layout_cut where layout_id = r.layout_id group by 1
+          union all select r.cut_line_id, r.count where r.cut_line_id is not null) k;
+  if r.promise_id is null and p.state = 'on rack' and guard.blocked_words(p.piece_id) is null then
+    return array['HK042', format('%s is not promised to any plan', p.tag)];
+  elsif r.expires_at <= now() and exists (select from unnest(v_lines, v_counts) n (id, k) join cut_line c on c.cut_line_id = n.id
+      where k > c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)) then
+    return array['HK042', format('the promise of %s lapsed at %s, and its order was planned anew since', p.tag, to_char(r.expires_at, 'YYYY-MM-DD HH24:MI'))];
+  end if;
+  return guard.pull_refusal(p, coalesce(p_plan, (select plan_id from layout where layout_id = r.layout_id)), v_lines, v_counts, p_saw, p_read);
+end $$;

@@ -31,8 +31,9 @@ begin
 end $$;
 
 -- Books n strokes of one kind; answers the metal they took. A good piece must lie in its line's tolerance. Class "stock" makes
--- pieces with tags of their own ("place", and "tags" where a device gave them out): an over-cut, a cut without a list, a split.
-create function guard.book_strokes(p book.piece, p_cut book.cut, n jsonb, p_used bigint, p_device text) returns bigint
+-- pieces with tags of their own ("place", and "tags" where a device gave them out): an over-cut, a cut without a list, a split. With
+-- p_bundle they are cut together with other bars': the saw's strokes after number p_after, in order.
+create function guard.book_strokes(p book.piece, p_cut book.cut, n jsonb, p_used bigint, p_device text, p_bundle bigint, p_after integer) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_line bigint := case when n ->> 'line' is not null then guard.line_for_cut(n ->> 'order', n ->> 'line') end;
@@ -42,6 +43,8 @@ declare
   v_kerf bigint := (n ->> 'kerf_nm')::bigint;
   v_count integer := coalesce((n ->> 'count')::integer, 1);
   v_seq integer := (select coalesce(max(seq), 0) from stroke where cut_id = p_cut.cut_id);
+  v_bundle bigint := case when v_kerf > 0 then p_bundle end;
+  v_before integer := (select greatest(p_after, max(saw_stroke)) from stroke where saw_bundle_id = v_bundle and piece_id = p.piece_id);
   v_recut bigint := (n ->> 'recut_of')::bigint;
   v_sawn boolean := p.ends >= 1 or p_used > 0 or v_seq > 0;
   v_words text;
@@ -81,9 +84,9 @@ begin
     v_length := 0;
   end if;
   if v_length + v_kerf > 0 or not v_stock then
-    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_band_id)
+    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, saw_band_id)
       select p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, v_line, n ->> 'fault', n ->> 'lab',
-          case when i = 1 then v_recut end, (select saw_band_id from saw_band where saw_id = p_cut.saw_id
+          case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end, (select saw_band_id from saw_band where saw_id = p_cut.saw_id
             and fitted_from <= coalesce(guard.note('true_at')::timestamptz, now()) order by fitted_from desc limit 1)
         from generate_series(1, v_count) i;
   end if;

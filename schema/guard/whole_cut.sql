@@ -23,8 +23,8 @@ begin
   end if;
 end $$;
 
--- The body of record_cut (schema/api/sawing.sql); answers what it answers.
-create function guard.do_cut(p jsonb, p_device text) returns jsonb
+-- The body of record_cut (schema/api/sawing.sql); answers what it answers. p_bundle, p_after: as of book_strokes.
+create function guard.do_cut(p jsonb, p_device text, p_bundle bigint default null, p_after integer default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   e piece;
@@ -63,7 +63,7 @@ begin
     select * into e from piece where piece_id = e.piece_id;
   end if;
   for n in select s from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s loop
-    v_used := v_used + guard.book_strokes(e, v_cut, n, v_used, p_device);
+    v_used := v_used + guard.book_strokes(e, v_cut, n, v_used, p_device, p_bundle, p_after);
   end loop;
   if not v_finish then
     if v_used = e.length_nm then

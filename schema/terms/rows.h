@@ -2,11 +2,13 @@
 // and screens take them. Times are ISO 8601 texts as the book wrote them, in the session's time zone.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "schema/terms/length.h"
 #include "schema/terms/mass.h"
+#include "schema/terms/sawing.h"
 
 namespace heatkeep {
 
@@ -44,6 +46,9 @@ struct SheetBlock {
   Length trim, kerf_each, kerf_all, grip;
   int bundle = 1;         // bars cut together with this one, itself included
   int bundle_no = 0;      // which bundle of the sheet, from 1; 0: cut alone
+  bool made_up = false;   // the bundle has been made up at the saw
+  Area area;                        // of the section
+  std::optional<CuttingRate> rate;  // nullopt: not known for its grade
   std::vector<SheetCut> cuts;  // in cutting order
   Length left;
   LeftFate fate = LeftFate::None;

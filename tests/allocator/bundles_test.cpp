@@ -42,6 +42,15 @@ TEST(Bundles, OneStockRowWithACountIsOneLayoutRepeated) {
   EXPECT_EQ(bundles[0].bars, 5);
 }
 
+TEST(Bundles, AreOfNoMoreBarsThanTheSawTakes) {
+  const Problem problem = FiveBars();
+  const std::vector<Bundle> bundles = BundlesOf(problem, Allocate(problem), 2);
+  ASSERT_EQ(bundles.size(), 3u);
+  EXPECT_EQ(bundles[0].bars, 2);
+  EXPECT_EQ(bundles[1].bars, 2);
+  EXPECT_EQ(bundles[2].bars, 1);
+}
+
 TEST(Bundles, AnotherHeatIsAnotherBundleOnlyWhereHeatsCount) {
   Problem problem = FiveBars();
   problem.pieces[4].heat = "M2208";

@@ -34,6 +34,10 @@ TEST(SawEstimate, OfOneSectionWithoutABook) {
   EXPECT_EQ(j["feed_strokes"], 4);
   EXPECT_EQ(j["kerfs"], 1);
   EXPECT_EQ(j["cost_cents"], 1473);
+  // seven rounds of 40 in a bundle: 87.965 cm2 at 40 cm2/min: 2.199 min (tests/terms/test_sawing.cpp has the same)
+  const Ran seven = Heatkeep({"saw", "estimate", "round 40", "--rate", "40", "--bars", "7", "--json"});
+  EXPECT_EQ(Json::parse(seven.out)["milliseconds"], 131'947) << seven;
+  EXPECT_EQ(Json::parse(seven.out)["area_um2"], 8'796'459'427) << seven;
   EXPECT_EQ(Heatkeep({"saw", "estimate", "round 100", "--rate", "0"}).code, 2);
   EXPECT_EQ(Heatkeep({"saw", "estimate", "oval 100", "--rate", "9"}).code, 2);
 }

@@ -158,6 +158,27 @@ Sheet HardSheet() {
   return sheet;
 }
 
+Sheet BundledSheet() {
+  Sheet sheet = InventedSheet(6);
+  sheet.bundled = true;
+  sheet.grip = 120_mm;
+  const std::array sections{"angle 100x100x10", "box 100x60x5 hot", "channel UPE 100", "beam IPE 100", "round 30", "round 30"};
+  for (std::size_t i = 0; i < sections.size(); ++i) {
+    SheetBlock& b = sheet.blocks[i];
+    b.section = sections[i];
+    b.grip = 120_mm;
+    b.area = AreaOf(ReadSection(b.section));
+    b.bundle = i < 4 ? 1 : 2;
+    b.bundle_no = i < 4 ? 0 : 1;
+    b.rate = CuttingRate{5500};
+  }
+  SheetBlock twin = sheet.blocks[4];
+  twin.block = 6;
+  twin.tag = sheet.blocks[5].tag;
+  sheet.blocks[5] = twin;
+  return sheet;
+}
+
 std::vector<StockRow> InventedStock(int pieces) {
   std::vector<StockRow> rows;
   for (const SheetBlock& b : InventedSheet(pieces).blocks) {

@@ -10,6 +10,8 @@ Sheet InventedSheet(int blocks);
 
 // The same sheet with names far too long, and a first block of 40 kinds of cut.
 Sheet HardSheet();
+// Angle, box, channel and beam cut one by one, and two rounds cut together.
+Sheet BundledSheet();
 // The pieces of InventedSheet as stock on hand.
 std::vector<StockRow> InventedStock(int pieces);
 

@@ -81,6 +81,7 @@ int main(int argc, char** argv) {
     WritePickListPdf(folder + "pick_list_a4.pdf", InventedSheet(8), a4);
     WritePickListPdf(folder + "pick_list_letter.pdf", InventedSheet(8), letter, Units::Inch);
     WritePickListPdf(folder + "pick_list_60.pdf", InventedSheet(60), a4);
+    WritePickListPdf(folder + "pick_list_bundled.pdf", BundledSheet(), a4);
     WritePickListPdf(folder + "pick_list_hard.pdf", HardSheet(), a4);
     WriteStockPdf(folder + "stock.pdf", "all pieces", InventedStock(70), a4);
     WritePickListXlsx(folder + "pick_list.xlsx", InventedSheet(8), a4);

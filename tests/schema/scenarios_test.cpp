@@ -133,10 +133,11 @@ TEST_F(Scenarios, PapersThatAreTooWeakAreNotTakenEvenForTheLastFour) {
   EXPECT_EQ(Code([&] { shop.Ship("D2", 4); }), "HK034");
 }
 
-// Five bars of one heat in a bundle whose dead end is 120: 19 each of 95 x 300 and five rests of 250.
-TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEnd) {
-  const auto tags = shop.ReceiveCertified({.heat = "C30", .count = 5, .round = 30});
-  shop.AddLine({.length = 300, .quantity = 95, .round = 30});
+// Five bars of one heat in a bundle whose dead end is 120: 19 each of 95 x 300, 20 strokes and not 100, five rests of 250 with five tags.
+TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEndAndCutInTwentyStrokes) {
+  const auto tags = shop.ReceiveCertified({.heat = "C30", .grade = "C45E", .count = 5, .round = 30});
+  const std::string other = shop.ReceiveCertified({.heat = "C31", .grade = "C45E", .round = 30}).at(0);
+  shop.AddLines({{.length = 300, .quantity = 95, .grade = "C45E", .one_heat = "H", .round = 30}, {.line = "20", .length = 300, .quantity = 19, .grade = "C45E", .round = 30}});
   Json plan = shop.PlanFor(tags[0], {{.count = 19, .length = 300}});
   for (std::size_t i = 1; i < 5; ++i)
     plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300}})["layouts"][0]);
@@ -146,14 +147,23 @@ TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEnd) {
             "HK409");  // 60 is the grip of a single bar
   plan["grip_nm"] = Mm(120);
   ASSERT_EQ(Do(shop.planner, "commit_plan", {plan.dump()}).at("layouts"), 5);
-  for (const std::string& tag : tags) {
-    shop.Pull(tag);
-    shop.Record(tag, {Trim(), Good(19, 300)}, DropLeft(250));
-  }
+  ASSERT_TRUE(shop.Promise(other, {{.count = 19, .length = 300, .line = "20"}}).contains("plan"));
+  Json six{{"saw", "1"}, {"tags", tags}};
+  six["tags"].push_back(other);
+  EXPECT_TRUE(Do(shop.saw, "make_up_bundle", {six.dump()}).value("words", "").starts_with("order O1 line 10 limits its heats: "));
+  ASSERT_EQ(Do(shop.saw, "make_up_bundle", {Json{{"saw", "1"}, {"tags", tags}}.dump()}).at("bars"), 5);
+  Json body{{"saw", "1"}, {"finish", true}, {"bars", Json::array()}};
+  for (const std::string& tag : tags) body["bars"].push_back({{"tag", tag}, {"strokes", {Trim(), Good(19, 300)}}, {"left", DropLeft(250)}});
+  const Json done = Do(shop.saw, "record_bundle", {body.dump()});
+  EXPECT_EQ(done.at("strokes"), 20);
+  EXPECT_EQ(done.at("good"), 95);
+  EXPECT_EQ(done.at("drop_tags").size(), 5U);
+  EXPECT_EQ(shop.Number("select count(distinct tag) as n from book.piece where kind = 'drop' and length_nm = $1::bigint", {Mm(250)}), 5);
   EXPECT_EQ(shop.Balance("C30", "on site"), Mm(28500));
   EXPECT_EQ(shop.Balance("C30", "trim"), Mm(50));
   EXPECT_EQ(shop.Balance("C30", "kerf"), Mm(200));
   EXPECT_EQ(shop.Balance("C30", "on hand"), Mm(1250));
+  EXPECT_EQ(shop.Balance("C30", "received"), Mm(30000));
 }
 
 }  // namespace

@@ -75,6 +75,15 @@ void Verify::EveryDeedOfTheSaw() {
   deed(shop.planner, "record_consent", of("", {{"papers", "2.2"}, {"agreed_by", "A"}, {"writing", "mail"}, {"cost_cents", 0}}));
   Do(shop.quality, "sign_consent", {1});
   deed(shop.planner, "change_order", of("", {{"quantity", 0}, {"place", "B1-2"}, {"reason", "cancelled"}}));
+  const auto together = shop.ReceiveCertified({.heat = "S9", .count = 2});
+  shop.AddLine({.quantity = 2, .order = "T"});
+  Json both = shop.PlanFor(together[0], {{.order = "T"}});
+  both["layouts"].push_back(shop.PlanFor(together[1], {{.order = "T"}})["layouts"][0]);
+  deed(shop.planner, "commit_plan", both);
+  deed(shop.saw, "make_up_bundle", {{"saw", "1"}, {"tags", together}});
+  Json bars = Json::array();
+  for (const std::string& one : together) bars.push_back({{"tag", one}, {"strokes", {Trim(), Good(1, 290, "10", "T")}}, {"left", DropLeft(5696)}});
+  deed(shop.saw, "record_bundle", {{"saw", "1"}, {"finish", true}, {"bars", bars}});
   deed(shop.saw, "send_offline", {{"device", "s"}, {"seq", 1}, {"deed", "put_away"}, {"request", NewRequest().text}, {"body", {{"tag", tags[6]}, {"place", "B1-1"}}}});
 }
 

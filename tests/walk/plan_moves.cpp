@@ -19,6 +19,18 @@ select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', false, 'k
       from (select * from w_piece where state = 'on rack' and len > 60000000 and quarantine is null and not frozen order by random() limit 15) p
       join w_line l on l.section_id = p.section_id and l.grade = p.grade and l.owner = p.owner and (l.papers <= p.papers or l.papers = 'none') and l.open > 0 cross join api.saws w) a) b) c
   where left_nm >= grip_nm order by random() limit 1)"},
+      // two alike, to be cut together
+      {"commit_plan", 10, R"(
+select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', true, 'kerf_nm', kerf_nm, 'trim_nm', trim_nm, 'grip_nm', grip_bundled_nm, 'status', 'proved', 'ended_by', 'proof', 'proof', 'by hand',
+    'value', '{}'::jsonb, 'bound', '{}'::jsonb, 'shorts', '[]'::jsonb, 'layouts', (select jsonb_agg(jsonb_build_object('tag', p.tag, 'version', p.version, 'length_nm', p.len, 'trim_nm', d.trim,
+      'kerf_nm', d.kerf, 'left_nm', d.left_nm, 'left', case when d.left_nm >= 150000000 or p.owner <> 'ours' then 'drop' else 'scrap' end,
+      'cuts', jsonb_build_array(jsonb_build_object('order', d."order", 'line', d.line, 'count', d.n, 'length_nm', d.l_len)))) from w_piece p where p.tag = any (d.tags)))
+  from (select *, p_len - trim - kerf - n * l_len as left_nm from (select *, n * kerf_nm + case when trim > 0 then kerf_nm else 0 end as kerf from (
+    select w.saw, w.kerf_nm, w.trim_nm, w.grip_bundled_nm, g.tags, g.len as p_len, l."order", l.line, l.len as l_len, least(l.open / 2, pg_temp.upto(4)) as n, case when g.ends = 0 then w.trim_nm else 0 end as trim
+      from (select section_id, grade, owner, papers, lot_id, len, ends, (array_agg(tag))[1:2] as tags from w_piece where state = 'on rack' and len > 60000000 and quarantine is null and not frozen
+        group by 1, 2, 3, 4, 5, 6, 7 having count(*) > 1) g
+      join w_line l on l.section_id = g.section_id and l.grade = g.grade and l.owner = g.owner and (l.papers <= g.papers or l.papers = 'none') and l.open > 1 cross join api.saws w) a) b where n > 0) d
+  where left_nm >= grip_bundled_nm and left_nm > 0 order by random() limit 1)"},
       // a layout is let go and planned another way, on the same piece or none
       {"replan", 6, R"(
 select jsonb_build_object('plan', q.plan_id, 'reason', 'the bar is bent', 'drop', jsonb_build_array(f.layout_no), 'saw', w.saw, 'bundled', q.bundled, 'kerf_nm', q.kerf_nm, 'trim_nm', q.trim_nm,

@@ -31,6 +31,23 @@ select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'a
       join lateral (select cut_line_id, count from book.layout_cut k where k.layout_id = r.layout_id union all select r.cut_line_id, r.count where r.cut_line_id is not null) n on true
       join book.cut_line c on c.cut_line_id = n.cut_line_id cross join lateral (select (p.length_nm - 12000000) / (c.length_nm + 2000000) as fits) f
       where p.state = 'at saw' order by random() limit 1) a) b)"},
+      {"make_up_bundle", 6, R"(
+select jsonb_build_object('saw', w.name, 'tags', (select jsonb_agg(tag) from (select e.tag from book.promise r join book.piece e using (piece_id) join book.layout g using (layout_id)
+    where r.state = 'live' and (g.plan_id = f.plan_id or random() < 0.1) and e.state in ('on rack', 'at saw') order by g.plan_id = f.plan_id desc, e.piece_id limit 1 + pg_temp.upto(3)) t))
+  from (select g.plan_id from book.promise r join book.layout g using (layout_id) where r.state = 'live' group by 1 having count(*) > 1 order by random() limit 1) f
+  join book.plan q using (plan_id) join book.saw w using (saw_id))"},
+      // bars of a bundle that are at a saw; one of them now and then with a crop more
+      {"record_bundle", 6, R"(
+select jsonb_build_object('saw', saw, 'finish', finish, 'reason', 'as it went', 'already_cut', random() < 0.5, 'bars', jsonb_agg(jsonb_build_object('tag', tag, 'strokes', strokes) || case when finish
+    then jsonb_build_object('left', case when rest <= 0 then '{"fate": "none"}' else jsonb_build_object('fate', 'drop', 'length_nm', rest, 'place', 'B3') end) else '{}' end))
+  from (select *, length_nm - (select sum((s ->> 'count')::bigint * ((s ->> 'length_nm')::bigint + (s ->> 'kerf_nm')::bigint)) from jsonb_array_elements(strokes) s) as rest from (
+    select p.tag, p.length_nm, w.name as saw, m.finish, jsonb_build_array('{"class": "trim", "count": 1, "length_nm": 10000000, "kerf_nm": 2000000}'::jsonb,
+        jsonb_build_object('class', 'good', 'order', c.order_no, 'line', c.line_no, 'count', k.count, 'length_nm', c.length_nm, 'kerf_nm', 2000000))
+      || case pg_temp.upto(6) when 1 then '[{"class": "crop", "fault": "a burr", "count": 1, "length_nm": 1000000, "kerf_nm": 2000000}]'::jsonb else '[]' end as strokes
+      from (select u.saw_bundle_id, u.saw_id, random() < 0.7 as finish from book.piece e join book.saw_bundle_bar b using (piece_id) join book.saw_bundle u using (saw_bundle_id)
+        where e.length_nm > 0 and e.state = 'at saw' order by random() limit 1) m join book.saw w using (saw_id) join book.saw_bundle_bar b using (saw_bundle_id)
+      join book.piece p using (piece_id) join book.promise r on r.piece_id = p.piece_id and r.state = 'live' join book.layout_cut k on k.layout_id = r.layout_id join book.cut_line c on c.cut_line_id = k.cut_line_id
+      where p.state = 'at saw' and k.seq = 1) a) b group by saw, finish)"},
       {"measure_at_saw", 5, R"(select tag, len - pg_temp.upto(3) * 1000000, 'the tape says so' from w_piece where state = 'at saw' order by random() limit 1)"},
       {"split_piece", 5, R"(
 select jsonb_build_object('tag', tag, 'saw', '1', 'kerf_nm', 2000000, 'parts', jsonb_build_array(jsonb_build_object('length_nm', len / 2, 'place', 'B1-1', 'heat', coalesce(heat, 'NO HEAT')),
