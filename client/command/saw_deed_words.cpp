@@ -106,7 +106,7 @@ void Read(Json& body, const SawWord& word, const std::string& text, Length kerf)
       return;
     }
     case K::OfBar: return ReadBarWord(text, kerf, body);
-    case K::Tags: body[word.key].push_back(text); return;
+    case K::Tags: body[word.key].push_back(TagOfScan(text)); return;
     case K::Flag: return Put(body, word, true);
   }
 }

@@ -17,14 +17,15 @@ create function guard.require_heats_asked(p_plan bigint) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text;
+  v_lists bigint[] := array(select distinct c.cut_list_id from layout f join layout_cut k using (layout_id) join cut_line c using (cut_line_id) where f.plan_id = p_plan);
 begin
   select string_agg(words, '; ') into v_words from (
     select format('one heat is asked for %s', string_agg(distinct format('order %s line %s', order_no, line_no), ', ')) as words
-      from api.line_heats where one_heat is not null group by cut_list_id, one_heat
+      from api.line_heats where cut_list_id = any (v_lists) and one_heat is not null group by cut_list_id, one_heat
       having bool_or(plan_id = p_plan) and count(distinct of_heat) > greatest(1, count(distinct of_heat) filter (where plan_id is distinct from p_plan))
     union all
     select format('order %s line %s may come from %s heats', order_no, line_no, max_heats)
-      from api.line_heats where max_heats is not null group by cut_line_id, order_no, line_no, max_heats
+      from api.line_heats where cut_list_id = any (v_lists) and max_heats is not null group by cut_line_id, order_no, line_no, max_heats
       having bool_or(plan_id = p_plan) and count(distinct of_heat)
         > greatest(max_heats, count(distinct of_heat) filter (where plan_id is distinct from p_plan))) x;
   if v_words is not null then

@@ -80,10 +80,7 @@ begin
   perform from lot where lot_id in (select lot_id from piece where tag = any (v_tags)) order by lot_id for share;
   perform from cut_line c join jsonb_path_query(p_layouts, '$[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
     order by c.cut_line_id for update of c;
-  update promise set state = 'lapsed' where state = 'live' and expires_at <= now()
-    and piece_id in (select piece_id from piece where tag = any (v_tags) and state <> 'at saw');
-  update layout f set state = 'dropped' where state = 'promised'
-    and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
+  perform guard.lapse_promises_of(array(select piece_id from piece where tag = any (v_tags)));
   return (select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', y.why))
     from jsonb_array_elements(p_layouts) x left join piece e on e.tag = x ->> 'tag'
     cross join lateral (select coalesce(

@@ -19,8 +19,7 @@ begin
   if v_until <= now() then
     raise exception using errcode = 'HK026', message = 'a promise that ends in the past holds nothing', hint = 'give a time to come, or none: the end of the next shift';
   end if;
-  update promise set state = 'lapsed' where piece_id = e.piece_id and state = 'live' and expires_at <= now() and e.state <> 'at saw';
-  update layout f set state = 'dropped' where state = 'promised' and piece_id = e.piece_id and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
+  perform guard.lapse_promises_of(array[e.piece_id]);
   v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end);
   if v_words is not null then
     raise exception using errcode = 'HK409', message = format('%s cannot be reserved: %s', e.tag, v_words),

@@ -151,17 +151,25 @@ return (select case when s.hours is not null then p_now + s.hours::numeric * int
   from (select guard.setting('promise_hours', null) as hours, guard.setting('shift_hours', '8')::numeric as length,
     date_trunc('day', p_now) - interval '1 day' + guard.setting('shift_first_hour', '6')::numeric * interval '1 hour' as day) s);
 
--- Lets go every promise whose time is over, but of metal that is at a saw; answers how many.
+-- Lets go the promises of these pieces whose time is over, but of metal that is at a saw; answers how many.
+create function guard.lapse_promises_of(p_pieces bigint[]) returns integer
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_layouts bigint[];
+begin
+  with gone as (update promise r set state = 'lapsed' where piece_id = any (p_pieces) and state = 'live' and expires_at <= now()
+    and exists (select from piece e where e.piece_id = r.piece_id and e.state <> 'at saw') returning layout_id)
+  select array_agg(layout_id) into v_layouts from gone;
+  update layout set state = 'dropped' where layout_id = any (v_layouts) and state = 'promised';
+  return coalesce(cardinality(v_layouts), 0);
+end $$;
+
+-- The same for every piece.
 create function guard.lapse_promises() returns integer
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_count integer;
+  v_pieces bigint[] := (select array_agg(piece_id) from promise where state = 'live' and expires_at <= now());
 begin
-  perform from piece e where state <> 'at saw' and exists (select from promise r where r.piece_id = e.piece_id and r.state = 'live' and r.expires_at <= now())
-    order by piece_id for update;
-  update promise r set state = 'lapsed' where state = 'live' and expires_at <= now()
-    and exists (select from piece e where e.piece_id = r.piece_id and e.state <> 'at saw');
-  get diagnostics v_count = row_count;
-  update layout f set state = 'dropped' where state = 'promised' and exists (select from promise r where r.layout_id = f.layout_id and r.state = 'lapsed');
-  return v_count;
+  perform from piece where piece_id = any (v_pieces) and state <> 'at saw' order by piece_id for update;
+  return guard.lapse_promises_of(v_pieces);
 end $$;

@@ -20,7 +20,7 @@ select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', false, 'k
       join w_line l on l.section_id = p.section_id and l.grade = p.grade and l.owner = p.owner and (l.papers <= p.papers or l.papers = 'none') and l.open > 0 cross join api.saws w) a) b) c
   where left_nm >= grip_nm order by random() limit 1)"},
       // two alike, to be cut together
-      {"commit_plan", 12, R"(
+      {"commit_plan", 10, R"(
 select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', true, 'kerf_nm', kerf_nm, 'trim_nm', trim_nm, 'grip_nm', grip_bundled_nm, 'status', 'proved', 'ended_by', 'proof', 'proof', 'by hand',
     'value', '{}'::jsonb, 'bound', '{}'::jsonb, 'shorts', '[]'::jsonb, 'layouts', (select jsonb_agg(jsonb_build_object('tag', p.tag, 'version', p.version, 'length_nm', p.len, 'trim_nm', d.trim,
       'kerf_nm', d.kerf, 'left_nm', d.left_nm, 'left', case when d.left_nm >= 150000000 or p.owner <> 'ours' then 'drop' else 'scrap' end,
@@ -56,8 +56,9 @@ select jsonb_build_object('order', order_no, 'line', line_no, 'count', 1, 'place
 select jsonb_build_object('reject', stroke_id, 'length_nm', s.length_nm - pg_temp.upto(3) + 1, 'place', 'B3', 'heat', coalesce(l.heat, 'NO HEAT'), 'reason', 'long enough for another')
   from w_stroke s join book.lot l using (lot_id) where class = 'reject' and reused_as_id is null order by random() limit 1)"},
       {"recut", 5, R"(
-select jsonb_build_object('reject', r.stroke_id, 'tag', p.tag, 'agreed', '{"who": "the buyer", "writing": "letter"}'::jsonb) from w_stroke r join w_line l on l.id = r.cut_line_id
-  join w_piece p on p.section_id = l.section_id and p.grade = l.grade and p.owner = l.owner where r.class = 'reject' and not exists (select from book.recut n where n.reject_id = r.stroke_id) and p.state = 'on rack' order by random() limit 1)"},
+select jsonb_build_object('reject', r.stroke_id, 'tag', p.tag, 'agreed', '{"who": "the buyer", "writing": "letter"}'::jsonb) from (select s.* from w_stroke s
+    where class = 'reject' and not exists (select from book.recut n where n.reject_id = s.stroke_id) order by random() limit 9) r join w_line l on l.id = r.cut_line_id
+  join w_piece p on p.section_id = l.section_id and p.grade = l.grade and p.owner = l.owner where p.state = 'on rack' order by random() limit 1)"},
       {"record_consent", 4, R"(
 select jsonb_build_object('order', "order", 'line', line, 'papers', '2.2', 'count', pg_temp.upto(4), 'agreed_by', 'the buyer', 'writing', 'letter', 'cost_cents', 0) from w_line order by random() limit 1)"},
       {"sign_consent", 4, R"(select consent_id from book.consent where signed_by is null order by random() limit 1)"},

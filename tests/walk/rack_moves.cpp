@@ -15,7 +15,7 @@ select jsonb_build_object('tags', jsonb_build_array(tag), 'site', case when plac
       {"receive_transfer", 8, R"(
 select jsonb_build_object('tag', tag, 'place', pg_temp.one('{VAN-1,B1-1,B3}'), 'length_nm', len - pg_temp.upto(3) + 1) from w_piece where state = 'in transit' order by random() limit 1)"},
       {"correct_length", 8, R"(select tag, len - (pg_temp.upto(5) - 1) * 1000000, 1000000, 'measured again', null, pg_temp.one('{tape 1,NULL}') from w_piece order by random() limit 1)"},
-      {"freeze_place", 3, R"(select jsonb_build_object('place', pg_temp.one('{B3,VAN-1,B1-2}')))"},
+      {"freeze_place", 3, R"(select jsonb_build_object('place', pg_temp.one('{B3,VAN-1,VAN-1,B1-2,B1-2}')))"},
       {"unfreeze_place", 2, R"(
 select jsonb_build_object('place', name, 'reason', 'tomorrow') from book.stock_count join book.place using (place_id) where state in ('open', 'counted') order by random() limit 1)"},
       {"count_seen", 9, R"(
