@@ -5,7 +5,7 @@ create function guard.found_hint(p_section bigint, p_length bigint) returns json
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select coalesce(jsonb_agg(jsonb_build_object('tag', tag, 'length_nm', length_nm) order by abs(length_nm - p_length), tag), '[]')
   from (select p.tag, p.length_nm from book.piece p join book.lot l using (lot_id)
-    where p.state = 'missing' and l.section_id = p_section and abs(p.length_nm - p_length) <= 20000000
+    where p.state = 'missing' and p.length_nm > 0 and l.section_id = p_section and abs(p.length_nm - p_length) <= 20000000
     order by abs(p.length_nm - p_length), p.tag limit 3) h);
 
 create function guard.book_found(p_section bigint, p_length bigint, p_doubt bigint, p_marks text, p_place bigint) returns book.piece

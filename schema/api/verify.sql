@@ -17,18 +17,19 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select encode(sha256(coalesce(string_agg(guard.link_bytes(chain, chain_id, seq, hash), ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex')
   from (select distinct on (chain, chain_id) chain, chain_id, seq, hash from book.happening where happening_id <= p_last order by chain, chain_id, seq desc) e);
 
--- The same for every seal, as if its last happening were the last. All of them in one reading: a link is
--- the end of its chain for the seals from its own happening on, and before that of the next link.
+-- The same for every seal, in one reading of the happenings: a link is the end of its chain for the seals from its own happening on
+-- and before that of the next link. Seals are numbered in their order; of the links only those are kept that are an end for one.
 create function guard.digests_at_seals() returns table (seal_id bigint, digest text)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with seals as (select array_agg(distinct last_happening_id order by last_happening_id) as lasts from book.seal),
     link as (select chain, chain_id, seq, hash, happening_id, lead(happening_id) over (partition by chain, chain_id order by seq) as next from book.happening),
-    span as (select link.*, lasts, width_bucket(happening_id - 1, lasts) + 1 as first, case when next is null then cardinality(lasts) else width_bucket(next - 1, lasts) end as last
-      from link cross join seals),
-    sealed as (select lasts[k] as last_happening_id, encode(sha256(string_agg(guard.link_bytes(chain, chain_id, seq, hash), ''::bytea order by chain collate "C", chain_id)), 'hex') as digest
-      from span cross join generate_series(first, last) k group by k, lasts)
-  select s.seal_id, coalesce(d.digest, encode(sha256(''::bytea), 'hex')) from book.seal s left join sealed d using (last_happening_id);
+    ends as materialized (select guard.link_bytes(chain, chain_id, seq, hash) as bytes, row_number() over (order by chain collate "C", chain_id, seq) as place, first, last
+      from link cross join seals cross join lateral (select width_bucket(happening_id - 1, lasts) + 1 as first,
+        case when next is null then cardinality(lasts) else width_bucket(next - 1, lasts) end as last) n where first <= last)
+  select s.seal_id, (select encode(sha256(coalesce(string_agg(bytes, ''::bytea order by place), ''::bytea)), 'hex') from ends
+      where width_bucket(s.last_happening_id, lasts) between first and last)
+    from book.seal s cross join seals;
 end;
 
 -- Rows of a chronicled table that differ from the replay of their happenings, or are on one side only.
