@@ -1,6 +1,7 @@
 #include "reports/pdf_pages.h"
 
 #include <QBuffer>
+#include <QHash>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
@@ -52,11 +53,20 @@ void SetPageBoxes(QByteArray& pdf, const PageForm& form) {
   }
 }
 
+// Qt writes the fonts in the order of a hash, which is another one in every process unless it is told.
+struct SameOrder {
+  SameOrder() { QHashSeed::setDeterministicGlobalSeed(); }
+  ~SameOrder() { QHashSeed::resetRandomGlobalSeed(); }
+  SameOrder(const SameOrder&) = delete;
+  SameOrder& operator=(const SameOrder&) = delete;
+};
+
 }  // namespace
 
 QByteArray PaintPages(const PageForm& form, int pages, const PrintOptions& options,
                       const std::function<void(Pen&, int)>& paint) {
   PaintSession();
+  const SameOrder order;
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
