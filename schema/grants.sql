@@ -109,3 +109,8 @@ grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, js
 grant execute on function api.pass_on_document(uuid, jsonb) to heatkeep_quality, heatkeep_planner;
 grant select on api.documents_passed, api.document_values, api.grade_limits to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.size_nm(bigint), guard.stands(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+-- Certificate packages: made and looked at by quality. The file of a document that was typed.
+grant execute on function api.package_of(jsonb), api.keep_package(uuid, jsonb), api.attach_file(uuid, jsonb) to heatkeep_quality;
+grant select on api.certificate_packages to heatkeep_quality, heatkeep_owner;
+grant select on api.document_versions to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.document_media(bytea) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

@@ -6,7 +6,6 @@
 #include "client/command/heat_lines.h"
 #include "client/command/reference_files.h"
 #include "client/gateway/deeds.h"
-#include "client/gateway/read_document.h"
 #include "client/papers/check_heat.h"
 #include "client/papers/mechanical.h"
 
@@ -14,16 +13,6 @@ namespace heatkeep::command {
 namespace {
 
 using papers::Overall;
-
-// The one document that is meant. Throws std::invalid_argument when it is not one.
-DocumentRecord Meant(Connection& connection, const CertificateChoice& choice) {
-  std::vector<DocumentRecord> found = ReadDocument(connection, choice.number, choice.issuer);
-  if (found.size() == 1) return std::move(found.front());
-  std::string issuers;
-  for (const DocumentRecord& d : found) issuers += (issuers.empty() ? "" : " or ") + d.issuer;
-  if (found.empty()) throw BadText("no document " + Quoted(choice.number) + " is filed", "the number of a filed document");
-  throw BadText("several documents have the number " + Quoted(choice.number), "--issuer " + issuers);
-}
 
 Json HeadJson(const DocumentRecord& d) {
   Json j{{"issuer", d.issuer}, {"number", d.number}, {"version", d.version}, {"type", d.type}, {"accepted_by", d.accepted_by}, {"file_sha256", d.file_sha256}};
@@ -38,6 +27,24 @@ void SayHead(std::ostream& out, const DocumentRecord& d) {
   if (d.validated_by.empty()) return;
   for (const Json& by : Json::parse(d.validated_by)) {
     out << "validated by " << by["name"].get<std::string>() << ", " << by["position"].get<std::string>() << " (" << by["for"].get<std::string>() << ")\n";
+  }
+}
+
+Json VersionsJson(const std::vector<DocumentVersion>& versions) {
+  Json list = Json::array();
+  for (const DocumentVersion& v : versions)
+    list.push_back({{"version", v.version}, {"type", v.type}, {"issued_on", v.issued_on}, {"filed_by", v.filed_by}, {"accepted_by", v.accepted_by}, {"reason", v.reason},
+                    {"file_sha256", v.file_sha256}, {"bytes", v.bytes}, {"media", v.media}, {"replaced_by", v.replaced_by}});
+  return list;
+}
+
+void SayVersions(std::ostream& out, const std::vector<DocumentVersion>& versions) {
+  if (versions.size() < 2) return;
+  for (const DocumentVersion& v : versions) {
+    out << "version " << v.version << ": " << v.type << " issued " << v.issued_on << (v.file_sha256.empty() ? ", no file" : ", file SHA-256 " + v.file_sha256);
+    if (!v.reason.empty()) out << ", filed because: " << v.reason;
+    if (v.replaced_by > 0) out << ", REPLACED by version " << v.replaced_by;
+    out << "\n";
   }
 }
 
@@ -68,11 +75,23 @@ LotCheck CheckLot(const DocumentLot& lot, const papers::Known& known, const Refe
 
 }  // namespace
 
+DocumentRecord MeantDocument(Connection& connection, const CertificateChoice& choice) {
+  std::vector<DocumentRecord> found = ReadDocument(connection, choice.number, choice.issuer, choice.version);
+  if (found.size() == 1) return std::move(found.front());
+  std::string issuers;
+  for (const DocumentRecord& d : found) issuers += (issuers.empty() ? "" : " or ") + d.issuer;
+  if (found.empty()) throw BadText("no document " + Quoted(choice.number) + (choice.version > 0 ? " version " + std::to_string(choice.version) : "") + " is filed", "the number of a filed document");
+  throw BadText("several documents have the number " + Quoted(choice.number), "--issuer " + issuers);
+}
+
 int RunCertificateShow(const BookCall& call, const CertificateChoice& choice) {
   return WithBook(call, [&](Connection& connection) {
-    const DocumentRecord d = Meant(connection, choice);
+    const DocumentRecord d = MeantDocument(connection, choice);
+    const std::vector<DocumentVersion> versions = ReadVersions(connection, d.number, d.issuer);
     Json j = HeadJson(d);
+    j["versions"] = VersionsJson(versions);
     if (!choice.json) SayHead(call.out, d);
+    if (!choice.json) SayVersions(call.out, versions);
     for (const DocumentLot& lot : d.lots) {
       Json values = Json::object(), tests = Json::object();
       for (const ElementContent& e : lot.heat_analysis) values[e.element] = NumberJson({e.millionths, 1});
@@ -92,7 +111,7 @@ int RunCertificateShow(const BookCall& call, const CertificateChoice& choice) {
 int RunCertificateCheck(const BookCall& call, const CertificateChoice& choice) {
   return WithBook(call, [&](Connection& connection) {
     const papers::Method method = papers::ReadMethod(choice.method);
-    const DocumentRecord d = Meant(connection, choice);
+    const DocumentRecord d = MeantDocument(connection, choice);
     const Reference reference = ReadReference();
     Json j = HeadJson(d);
     j["lots"] = Json::array();
@@ -126,7 +145,7 @@ int RunCertificatePass(const BookCall& call, const CertificatePass& pass) {
     CertificateChoice choice;
     choice.number = pass.number;
     choice.issuer = pass.issuer;
-    Json body{{"issuer", Meant(connection, choice).issuer}, {"number", pass.number}, {"note", pass.note}, {"rule", pass.rule}, {"form", pass.original ? "original" : "copy"}};
+    Json body{{"issuer", MeantDocument(connection, choice).issuer}, {"number", pass.number}, {"note", pass.note}, {"rule", pass.rule}, {"form", pass.original ? "original" : "copy"}};
     if (!pass.additional.empty()) body["additional"] = pass.additional;
     call.out << Deeds(connection).PassOnDocument(RequestOfFile(connection, "pass_on", pass.number, body.dump()), body)["words"].get<std::string>() << "\n";
     return 0;

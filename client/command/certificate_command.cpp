@@ -1,6 +1,8 @@
+#include <algorithm>
 #include <ostream>
 
 #include "client/command/book_names.h"
+#include "client/command/document_file.h"
 #include "client/command/receive_command.h"
 #include "client/command/section_json.h"
 #include "client/gateway/stock_deeds.h"
@@ -24,6 +26,12 @@ Json LotJson(const intake::CertificatesFileRow& row) {
   return lot;
 }
 
+Json ValidatorsJson(const std::vector<Validator>& validators) {
+  Json list = Json::array();
+  for (const Validator& v : validators) list.push_back({{"name", v.name}, {"position", v.position}, {"for", v.whom}});
+  return list;
+}
+
 // Rows of one document follow each other or not: gathered by issuer and number, in order of appearance.
 std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& rows) {
   std::vector<Json> documents;
@@ -34,6 +42,7 @@ std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& ro
     if (at == documents.end()) {
       Json document = {{"issuer", row.issuer}, {"number", row.number}, {"type", PapersText(row.type)}, {"lots", Json::array()}};
       if (!row.issued.empty()) document["issued_on"] = row.issued;
+      if (!row.validated_by.empty()) document["validated_by"] = ValidatorsJson(row.validated_by);
       at = documents.insert(documents.end(), std::move(document));
     }
     (*at)["lots"].push_back(LotJson(row));
@@ -41,9 +50,33 @@ std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& ro
   return documents;
 }
 
+// Files and validators that were told beside the table, to the documents they are of.
+void AddTold(Connection& connection, const CertificateFiling& filing, std::vector<Json>& documents) {
+  if (!filing.validated_by.empty()) {
+    if (documents.size() != 1) throw BadText("--validated-by is of one document, the table has " + std::to_string(documents.size()), "a column validated_by in the table");
+    documents.front()["validated_by"] = ValidatorsJson(ReadValidators(filing.validated_by));
+  }
+  for (const std::string& told : filing.scans) {
+    auto at = documents.end();
+    std::string path = told;
+    for (auto d = documents.begin(); d != documents.end(); ++d) {
+      const std::string number = (*d)["number"].get<std::string>() + "=";
+      if (!told.starts_with(number)) continue;
+      at = d;
+      path = told.substr(number.size());
+    }
+    if (at == documents.end() && documents.size() == 1) at = documents.begin();
+    if (at == documents.end()) throw BadText("--scan " + Quoted(told) + " is of no document in the table", "NUMBER=FILE");
+    if (at->contains("file_base64")) throw BadText("--scan: document " + Quoted((*at)["number"].get<std::string>()) + " has two files", "one file a document");
+    (*at)["file_base64"] = DocumentFileBase64(connection, path);
+  }
+}
+
 }  // namespace
 
-int RunCertificates(const BookCall& call, const TableFile& file, CertificateDeed deed, const std::string& reason) {
+int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
+  const TableFile& file = filing.file;
+  const CertificateDeed deed = filing.deed;
   return WithBook(call, [&](Connection& connection) {
     const std::string bytes = intake::FileBytes(file.path);
     const auto read = intake::ReadCertificatesFile(bytes, file.path, file.How());
@@ -60,11 +93,13 @@ int RunCertificates(const BookCall& call, const TableFile& file, CertificateDeed
     StockDeeds stock(connection);
     const std::string word = deed == CertificateDeed::FileAndAccept ? "certificate" : deed == CertificateDeed::File ? "papers" : "replaced";
     std::size_t lots = 0, filed = 0, again = 0;
+    std::vector<Json> documents = DocumentsOf(read.rows);
+    AddTold(connection, filing, documents);
     Transaction whole(connection);
-    for (Json document : DocumentsOf(read.rows)) {
+    for (Json& document : documents) {
       const std::string part = document["issuer"].get<std::string>() + " " + document["number"].get<std::string>();
-      const RequestNumber request = RequestOfFile(connection, word, file.Part(part), bytes);
-      if (deed == CertificateDeed::Replace) document["reason"] = reason;
+      if (deed == CertificateDeed::Replace) document["reason"] = filing.reason;
+      const RequestNumber request = RequestOfFile(connection, word, file.Part(part), bytes + document.value("file_base64", "") + filing.validated_by);
       const Json answer = deed == CertificateDeed::FileAndAccept ? deeds.FileDocument(request, document)
                           : deed == CertificateDeed::File        ? stock.FilePapers(request, document)
                                                                  : stock.ReplaceDocument(request, document);

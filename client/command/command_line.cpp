@@ -7,7 +7,7 @@
 
 #include "client/command/allocate_command.h"
 #include "client/command/book_command.h"
-#include "client/command/certificate_check.h"
+#include "client/command/certificate_words.h"
 #include "client/command/cut_command.h"
 #include "client/command/cutlist_command.h"
 #include "client/command/deed_command.h"
@@ -23,6 +23,7 @@
 #include "client/command/shop_command.h"
 #include "client/command/simulate_command.h"
 #include "client/command/stock_command.h"
+#include "client/command/table_words.h"
 #include "client/command/tag_command.h"
 #include "client/intake/look.h"
 
@@ -132,11 +133,6 @@ CLI::App* AddFileCommand(CLI::App& parent, Words& words, const std::string& name
   return app;
 }
 
-void AddTableOptions(CLI::App& app, TableFile& file) {
-  app.add_option("file", file.path, "CSV, XLSX or ODS")->required();
-  app.add_option("--sheet", file.sheet, "which sheet of a spreadsheet; else the first that is shown");
-}
-
 // A command with one table: heatkeep NAME FILE [--sheet NAME].
 CLI::App* AddTableCommand(CLI::App& parent, Words& words, const std::string& name, const std::string& help,
                           const std::function<int(const TableFile& file)>& run) {
@@ -158,29 +154,6 @@ void AddLook(CLI::App& root, Words& words) {
   look->callback([&words, o] { words.work = [&words, o] { return RunLook(*o, words.out, words.err); }; });
 }
 
-void AddCertificate(CLI::App& certificate, Words& words) {
-  const auto choice = [&](const std::string& name, const std::string& help, int (*run)(const BookCall&, const CertificateChoice&)) {
-    CLI::App* app = certificate.add_subcommand(name, help);
-    auto o = Kept<CertificateChoice>();
-    app->add_option("document", o->number, "its number")->required();
-    app->add_option("--issuer", o->issuer, "where several issuers use that number");
-    if (name == "check") app->add_option("--method", o->method, "absolute, rounding or rounding-b")->capture_default_str();
-    app->add_flag("--json", o->json, "as JSON");
-    app->callback([&words, o, run] { words.work = [&words, o, run] { return run(words.Call(), *o); }; });
-  };
-  choice("show", "what a filed document says", RunCertificateShow);
-  choice("check", "every lot of a document against its grade", RunCertificateCheck);
-  CLI::App* pass = certificate.add_subcommand("pass", "pass a document on with a shipment: heatkeep certificate pass C1 --note D1");
-  auto o = Kept<CertificatePass>();
-  pass->add_option("document", o->number, "its number")->required();
-  pass->add_option("--issuer", o->issuer, "where several issuers use that number");
-  pass->add_option("--note", o->note, "our delivery note")->required();
-  pass->add_option("--rule", o->rule, "EN 10204 or ISO 10474")->capture_default_str();
-  pass->add_flag("--original", o->original, "the original goes, not a copy");
-  pass->add_option("--additional", o->additional, "by ISO 10474: the number of our additional document");
-  pass->callback([&words, o] { words.work = [&words, o] { return RunCertificatePass(words.Call(), *o); }; });
-}
-
 void AddFiles(CLI::App& root, Words& words) {
   auto json = Kept<bool>();
   AddTableCommand(root, words, "receive", "take in delivery notes", [&words, json](const TableFile& file) {
@@ -192,15 +165,6 @@ void AddFiles(CLI::App& root, Words& words) {
   });
   opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
   opening->add_flag("--json", *json, "as JSON");
-  CLI::App* certificate = root.add_subcommand("certificate", "inspection documents")->require_subcommand(1);
-  for (const auto& [verb, help, deed] : {std::tuple{"add", "file typed documents that quality has looked at", CertificateDeed::FileAndAccept},
-                                         {"file", "file typed documents; their lots wait until quality accepts them", CertificateDeed::File}})
-    AddTableCommand(*certificate, words, verb, help, [&words, deed](const TableFile& file) { return RunCertificates(words.Call(), file, deed, {}); });
-  auto why = Kept<std::string>();
-  AddTableCommand(*certificate, words, "replace", "documents that their issuer has corrected; both versions are kept", [&words, why](const TableFile& file) {
-    return RunCertificates(words.Call(), file, CertificateDeed::Replace, *why);
-  })->add_option("--reason", *why, "why the issuer replaced them")->required();
-  AddCertificate(*certificate, words);
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
   AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
   CLI::App* limits = grades->add_subcommand("limits", "put in the limits that come with the program; known ones stay");
@@ -389,6 +353,7 @@ void AddReports(CLI::App& root, Words& words) {
 
 void AddStockSide(CLI::App& root, Words& words) {
   const Later later = [&words](std::function<int(const BookCall&)> run) { words.work = [&words, run = std::move(run)] { return run(words.Call()); }; };
+  AddCertificateWords(root, later);
   AddDoorDeeds(root, later);
   AddStopDeeds(root, later);
   AddMendingDeeds(root, later);

@@ -4,6 +4,7 @@
 #include <memory>
 #include <ostream>
 
+#include "client/command/base64.h"
 #include "client/command/section_json.h"
 #include "client/gateway/read_rows.h"
 #include "client/intake/file_bytes.h"
@@ -14,17 +15,6 @@
 
 namespace heatkeep::command {
 namespace {
-
-std::string Base64(const std::string& bytes) {
-  static constexpr const char* kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-  std::string text;
-  for (std::size_t i = 0; i < bytes.size(); i += 3) {
-    std::uint32_t group = 0;
-    for (std::size_t j = 0; j < 3; ++j) group = group << 8 | (i + j < bytes.size() ? static_cast<unsigned char>(bytes[i + j]) : 0U);
-    for (std::size_t j = 0; j < 4; ++j) text += i + j > bytes.size() ? '=' : kDigits[group >> (18 - 6 * j) & 63U];
-  }
-  return text;
-}
 
 Json ValueOf(const DeedWord& word, const std::vector<std::string>& said) {
   try {

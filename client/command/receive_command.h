@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "client/command/table_file.h"
 #include "client/command/with_book.h"
@@ -17,8 +18,16 @@ int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool
 
 enum class CertificateDeed { FileAndAccept, File, Replace };
 
-// heatkeep certificate add|file|replace FILE: inspection documents, typed. `reason` is for Replace.
-int RunCertificates(const BookCall& call, const TableFile& file, CertificateDeed deed, const std::string& reason);
+struct CertificateFiling {
+  TableFile file;
+  CertificateDeed deed = CertificateDeed::FileAndAccept;
+  std::string reason;                   // for Replace
+  std::vector<std::string> scans;       // NUMBER=FILE: the paper itself, or FILE where the table has one document
+  std::string validated_by;             // as papers.h has it; of a table with one document
+};
+
+// heatkeep certificate add|file|replace FILE: inspection documents, typed, and their files.
+int RunCertificates(const BookCall& call, const CertificateFiling& filing);
 
 // heatkeep grades add FILE: the grade list; known ones stay as they are.
 int RunGradesAdd(const BookCall& call, const TableFile& file);

@@ -12,12 +12,12 @@ std::string TextOf(const Row& row, const char* column) { return row.IsNull(colum
 
 }  // namespace
 
-std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer) {
+std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer, std::int64_t version) {
   const Result result = connection.Execute(
       "select issuer, number, version, type, accepted_by, file_sha256, validated_by::text as validated_by, heat, grade, section, size_nm, condition, kind, what, "
-      "value, unit from api.document_values d where number = $1 and ($2 = '' or issuer = $2) and version = (select max(version) from api.documents n "
-      "where n.issuer = d.issuer and n.number = d.number) order by issuer, heat, section, condition, kind, what",
-      {number, issuer});
+      "value, unit from api.document_values d where number = $1 and ($2 = '' or issuer = $2) and version = case when $3 > 0 then $3 else (select max(version) from api.documents n "
+      "where n.issuer = d.issuer and n.number = d.number) end order by issuer, heat, section, condition, kind, what",
+      {number, issuer, version});
   std::vector<DocumentRecord> documents;
   for (const auto& row : result) {
     if (documents.empty() || documents.back().issuer != row.Text("issuer")) {
@@ -39,6 +39,22 @@ std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::stri
     }
   }
   return documents;
+}
+
+std::vector<DocumentVersion> ReadVersions(Connection& connection, const std::string& number, const std::string& issuer) {
+  std::vector<DocumentVersion> versions;
+  for (const auto& row : connection.Execute("select * from api.document_versions where number = $1 and issuer = $2 order by version", {number, issuer}))
+    versions.push_back({row.Text("type"), row.Text("issued_on"), TextOf(row, "filed_by"), TextOf(row, "accepted_by"), TextOf(row, "reason"), TextOf(row, "file_sha256"), TextOf(row, "media"),
+                        row.Int("version"), row.OptionalInt("bytes").value_or(0), row.OptionalInt("replaced_by").value_or(0)});
+  return versions;
+}
+
+std::string ReadFileBytes(Connection& connection, const std::string& sha256) {
+  const std::string hex = connection.Execute("select coalesce(encode(api.file_bytes($1), 'hex'), '') as hex", {sha256}).Only().Text("hex");
+  const auto digit = [](char c) { return c <= '9' ? c - '0' : c - 'a' + 10; };
+  std::string bytes(hex.size() / 2, '\0');
+  for (std::size_t i = 0; i < bytes.size(); ++i) bytes[i] = static_cast<char>(digit(hex[2 * i]) * 16 + digit(hex[2 * i + 1]));
+  return bytes;
 }
 
 std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade) {

@@ -28,8 +28,20 @@ struct DocumentRecord {
   std::vector<DocumentLot> lots;
 };
 
-// The newest version of every document of this number (of one issuer, or of all where issuer is empty). Throws DbError.
-std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer = {});
+// The newest version (or the one named) of every document of this number, of one issuer, or of all where issuer is empty.
+// Throws DbError.
+std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer = {}, std::int64_t version = 0);
+
+struct DocumentVersion {
+  std::string type, issued_on, filed_by, accepted_by, reason, file_sha256, media;  // empty where there is none
+  std::int64_t version = 0, bytes = 0, replaced_by = 0;                            // replaced_by: 0 where it stands
+};
+
+// Every version of a document, the first first. Throws DbError.
+std::vector<DocumentVersion> ReadVersions(Connection& connection, const std::string& number, const std::string& issuer);
+
+// The bytes of a document's file; empty where the book has none of this SHA-256. Throws DbError.
+std::string ReadFileBytes(Connection& connection, const std::string& sha256);
 
 // All limits of a grade in the book. Throws DbError.
 std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade);

@@ -61,6 +61,10 @@ std::int64_t ReadSchemaVersion(Connection& connection) {
   return connection.Execute("select api.schema_version() as version").Only().OptionalInt("version").value_or(0);
 }
 
+std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise) {
+  return connection.Execute("select coalesce((select value from api.settings_now where name = $1), $2) as value", {name, otherwise}).Only().Text("value");
+}
+
 std::string ReadServerTime(Connection& connection) {
   return connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at").Only().Text("at");
 }

@@ -44,6 +44,7 @@ struct CheckRow {
 std::vector<CheckRow> VerifyBook(Connection& connection);
 
 std::int64_t ReadSchemaVersion(Connection& connection);  // 0: an empty book
+std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);  // as in force now
 std::string ReadServerTime(Connection& connection);      // ISO 8601, in the session's time zone
 
 struct ConflictRow {

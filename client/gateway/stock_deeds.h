@@ -34,6 +34,8 @@ class StockDeeds {
   Json ReplaceDocument(const RequestNumber& request, const Json& body);
   Json ChasePapers(const RequestNumber& request, const Json& body);
   Json DefineLimits(const RequestNumber& request, const Json& body);
+  Json AttachFile(const RequestNumber& request, const Json& body);
+  Json KeepPackage(const RequestNumber& request, const Json& body);
 
   Json MakeBundle(const RequestNumber& request, const Json& body);
   Json MoveBundle(const RequestNumber& request, const Json& body);

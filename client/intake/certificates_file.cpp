@@ -52,6 +52,7 @@ CertificatesFileRow ReadRow(CheckedRows& file) {
   row.rm_kpa = ThousandthsCell(file, "Rm", 10'000'000);
   row.re_kpa = ThousandthsCell(file, "Re", 10'000'000);
   row.a_millipercent = ThousandthsCell(file, "A", 100'000);
+  row.validated_by = file.Value("validated_by", std::vector<Validator>(), [](const std::string& cell) { return ReadValidators(cell); });
   if (row.rm_kpa && row.re_kpa && *row.re_kpa > *row.rm_kpa) {
     file.Problem("Re is higher than Rm", "a yield strength below the tensile strength");
   }
@@ -69,7 +70,7 @@ FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const
   std::vector<Column> columns{{"number", true, false, {}, "A03"}, {"type", true, false, {}, "A02"}, {"issuer", true, false, {}, "A01"},
                               {"issued", false, false, {}, "Z02"}, {"heat", true, false, {}, "B07"}, {"section", true, true, kLengthUnit, "B09"},
                               {"condition", false, false, {}, "B04"}, {"grade", true, false, {}, "B02"}, {"Rm", false, true, "MPa", "C12"},
-                              {"Re", false, true, "MPa", "C11"}, {"A", false, true, "%", "C13"}};
+                              {"Re", false, true, "MPa", "C11"}, {"A", false, true, "%", "C13"}, {"validated_by"}};
   for (std::string_view element : kElements) columns.push_back({element, false, true, "mass %"});
   return ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
 }

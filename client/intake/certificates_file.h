@@ -1,6 +1,6 @@
 // Certificates typed from paper: one row a document and heat and section.
 // Header: number,type,issuer,heat,section,grade and perhaps issued,condition, a column for any chemical element by
-// its symbol (C, Si, Mn ... in mass %), Rm and Re (MPa) and A (%). An empty cell is not reported, never zero.
+// its symbol (C, Si, Mn ... in mass %), Rm and Re (MPa) and A (%), validated_by (papers.h). An empty cell is not reported, never zero.
 // A column may be called by its field of EN 10168:2004 instead: A01 issuer, A02 type, A03 number, B02 grade, B04 condition, B07
 // heat, B09 section, C11 Re, C12 Rm, C13 A, Z02 issued, and C71 to C92 with the element behind it: "C71 C", "C72 Si".
 #pragma once
@@ -28,6 +28,7 @@ struct CertificatesFileRow {
   std::vector<ElementContent> chemistry;       // in the file's order of columns of the list of elements
   std::optional<std::int64_t> rm_kpa, re_kpa;  // tensile and yield strength, whole kPa: 1 MPa is 1000
   std::optional<std::int64_t> a_millipercent;  // elongation: 12.5 % is 12 500
+  std::vector<Validator> validated_by;
 };
 
 // A document, heat and section stand once. Elements that add up to more than 101 % are refused.

@@ -41,6 +41,25 @@ begin
   end if;
 end $$;
 
+-- The words that go with a document that is passed on with a shipment: what it is, which part of its metal left, by which rule.
+-- A part of what an order asks for is said as such ("21 of 25"). Null where nothing of the shipment is of its metal.
+create function guard.passed_words(d book.document, h book.shipment, p_rule text, p_form text, p_more text) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('%s of %s no. %s version %s of %s, unaltered%s. Delivered under note %s: %s. %s', initcap(p_form), (d).type, (d).number, (d).version,
+    (select name from book.party where party_id = (d).issuer_id), coalesce(' (file SHA-256 ' || (d).file_sha256 || ')', ''), (h).note, string_agg(x.words, '; ' order by x.words),
+    case p_rule when 'EN 10204' then 'This part quantity stands in place of the quantity delivered first (EN 10204:2004 clause 6); the original can be seen on request.'
+      else format('Nothing was changed or added; the new quantity and length stand in our additional document %s (ISO 10474:2013 clause 6).', p_more) end)
+  from (
+    select format('heat %s: %s pieces of %s mm (order %s line %s)', l.heat, case when count(*) < c.quantity then count(*) || ' of ' || c.quantity else count(*)::text end,
+        trim_scale(s.length_nm / 1000000.0), c.order_no, c.line_no) as words
+      from book.stroke s join book.shipment_line sl using (shipment_line_id) join book.cut_line c on c.cut_line_id = sl.cut_line_id join book.lot l using (lot_id)
+      join book.document_lot n using (lot_id) where sl.shipment_id = (h).shipment_id and n.document_id = (d).document_id
+      group by l.heat, s.length_nm, c.cut_line_id
+    union all
+    select format('heat %s: %s of %s mm, whole', l.heat, e.tag, trim_scale(o.length_nm / 1000000.0)) from book.metal_out o join book.piece e using (piece_id)
+      join book.lot l on l.lot_id = o.lot_id join book.document_lot n on n.lot_id = o.lot_id where o.shipment_id = (h).shipment_id and n.document_id = (d).document_id) x
+  having count(*) > 0);
+
 -- {"issuer","number","note","rule":"EN 10204|ISO 10474","form":"original|copy","additional"?}: an accepted document goes with
 -- a shipment, unaltered. EN 10204:2004 clause 6: on a copy the part quantity may stand for the first one; ISO 10474:2013
 -- clause 6: nothing is changed, an additional document of ours says the new quantity and length. The answer has the words
@@ -54,7 +73,6 @@ declare
   v_rule text;
   v_form text;
   v_more text := nullif(btrim(p ->> 'additional'), '');
-  v_parts text;
   v_words text;
 begin
   if v_again is not null then return v_again; end if;
@@ -75,17 +93,11 @@ begin
   elsif v_rule = 'ISO 10474' and v_more is null then
     raise exception using errcode = 'HK026', message = 'the quantity and the length are changed: ISO 10474 clause 6 asks for an additional document', hint = 'expected additional: its number';
   end if;
-  select string_agg(x.words, '; ' order by x.words) into v_parts from (select format('heat %s: %s pieces of %s mm', l.heat, count(*), trim_scale(s.length_nm / 1000000.0)) as words
-    from stroke s join shipment_line sl using (shipment_line_id) join lot l using (lot_id) join document_lot n using (lot_id)
-    where sl.shipment_id = h.shipment_id and n.document_id = d.document_id group by l.heat, s.length_nm) x;
-  if v_parts is null then
+  v_words := guard.passed_words(d, h, v_rule, v_form, v_more);
+  if v_words is null then
     raise exception using errcode = 'HK042', message = format('nothing of shipment %s is of a heat that document %s is about', h.note, d.number),
       hint = 'a document goes only with the metal it is about';
   end if;
-  v_words := format('%s of %s no. %s version %s of %s, unaltered%s. Delivered under note %s: %s. %s', initcap(v_form), d.type, d.number, d.version,
-    (select name from party where party_id = d.issuer_id), coalesce(' (file SHA-256 ' || d.file_sha256 || ')', ''), h.note, v_parts,
-    case v_rule when 'EN 10204' then 'This part quantity stands in place of the quantity delivered first (EN 10204:2004 clause 6); the original can be seen on request.'
-      else format('Nothing was changed or added; the new quantity and length stand in our additional document %s (ISO 10474:2013 clause 6).', v_more) end);
   insert into document_passed (document_id, shipment_id, rule, form, additional, words, passed_by) values (d.document_id, h.shipment_id, v_rule, v_form, v_more, v_words, session_user);
   return guard.end_deed(jsonb_build_object('number', d.number, 'words', v_words));
 end $$;

@@ -73,6 +73,8 @@ return case p_deed
   when 'write_off' then 'found_again, when it turns up'
   when 'sell' then 'customer_return, when it comes back'
   when 'ship' then 'customer_return, when they come back'
+  when 'attach_file' then 'replace_document, with the file of the new version'
+  when 'keep_package' then 'keep_package, made again; both stay'
   when 'freeze_place' then 'unfreeze_place'
   when 'pull' then 'record_cut with nothing cut, its rest the same piece'
   when 'pull_for_line' then 'record_cut with nothing cut, its rest the same piece'

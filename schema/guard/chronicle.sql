@@ -147,7 +147,8 @@ begin atomic
     ('customer_return', 'customer_return_id', 'customer_return', 'customer_return_id'),
     ('stock_count', 'stock_count_id', 'stock_count', 'stock_count_id'),
     ('count_line', 'count_line_id', 'stock_count', 'stock_count_id'),
-    ('label_job', 'label_job_id', 'piece', 'piece_id');
+    ('label_job', 'label_job_id', 'piece', 'piece_id'),
+    ('certificate_package', 'certificate_package_id', 'certificate_package', 'certificate_package_id');
 end;
 
 do $$

@@ -58,13 +58,19 @@ begin
   where p.piece_id = p_piece and q.limit_words is not null);
 end $$;
 
+-- What limits a piece's use for this line, in words; null when nothing does.
+create function guard.limited_for(p_piece bigint, p_line bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select case when guard.papers_of(p_piece) < c.papers and not guard.consented(p_line, null, null, guard.papers_of(p_piece))
+    then 'its use is limited: ' || guard.limit_words(p_piece) end from book.cut_line c where c.cut_line_id = p_line);
+end $$;
+
 -- Why this piece may not serve this line; null when it may.
 create function guard.piece_may_not_serve(p_piece bigint, p_line bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, p_line), (select case when guard.papers_of(p_piece) < c.papers
-      and not guard.consented(p_line, null, null, guard.papers_of(p_piece)) then 'its use is limited: ' || guard.limit_words(p_piece) end from book.cut_line c where c.cut_line_id = p_line))
-  from book.piece p where p.piece_id = p_piece);
+  return (select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, p_line), guard.limited_for(p_piece, p_line)) from book.piece p where p.piece_id = p_piece);
 end $$;
 
 -- Lets a live promise of a piece go; its layout is dropped from the plan. Nothing where there is none.

@@ -25,6 +25,15 @@ TEST(CertificatesFile, KeepsEveryDecimal) {
   EXPECT_EQ(row.a_millipercent, 12'500);
 }
 
+TEST(CertificatesFile, TakesWhoValidatedIt) {
+  const std::string head = "number,type,issuer,heat,section,grade,validated_by\n1,3.2,Vandrek,K1,round 80,42CrMo4,";
+  const auto file = ReadCertificatesFile(head + "\"A. Lund, lab, independent; B. Roe, inspector, official\"\n", "certs.csv");
+  ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
+  EXPECT_EQ(file.rows.at(0).validated_by, (std::vector<Validator>{{"A. Lund", "lab", "independent"}, {"B. Roe", "inspector", "official"}}));
+  const std::string wrong = ProblemsText(ReadCertificatesFile(head + "A. Lund\n", "certs.csv").problems);
+  EXPECT_NE(wrong.find("certs.csv:2: validated_by: \"A. Lund\" does not say who validated it"), std::string::npos) << wrong;
+}
+
 TEST(CertificatesFile, TakesAnEmptyCellAsNotReported) {
   const auto file = Read("1,2.2,Vandrek,,K1,round 80,,42CrMo4,,0,,,,\n");
   ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);

@@ -44,7 +44,7 @@ const std::vector<std::pair<std::regex, std::set<std::string>>>& Outside() {
       {std::regex("(?!QXmlStream|QByteArray)Q[A-Z]\\w+|Qt\\w+/.*"), {"reports", "client/models", "client/stations", "client/app"}},
       {std::regex("Clp.*|Cbc.*|Osi.*|Coin.*|coin/.*"), {"client/allocator"}},
       {std::regex("CLI/.*"), {"client/command"}},
-      {std::regex("xlsxwriter\\.h"), {"reports"}},
+      {std::regex("xlsxwriter\\.h|qpdf/.*"), {"reports"}},
       {std::regex("zip\\.h"), {"client/intake"}},
       {std::regex("nlohmann/.*"), {"client/gateway", "client/command", "reports"}},
   };

@@ -151,7 +151,7 @@ TEST_F(Judging, ADocumentIsPassedOnUnalteredAndOnlyWithItsOwnMetal) {
   DoBody(shop.quality, "replace_document", document);
   const std::string words = DoBody(shop.quality, "pass_on_document", body).at("words");
   EXPECT_TRUE(words.starts_with("Copy of 3.1 no. C1 version 2 of Vandrek, unaltered (file SHA-256 ")) << words;
-  EXPECT_NE(words.find("Delivered under note D1: heat R5512: 10 pieces of 250 mm."), std::string::npos) << words;
+  EXPECT_NE(words.find("Delivered under note D1: heat R5512: 10 pieces of 250 mm (order O1 line 10)."), std::string::npos) << words;
   body["rule"] = "ISO 10474";
   EXPECT_EQ(code(), "HK026");  // no additional document
   body["additional"] = "OS-12";

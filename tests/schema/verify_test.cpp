@@ -125,6 +125,10 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   const std::string gone = shop.Word("select d.number as w from book.document d join book.document_lot using (document_id) join book.stroke using (lot_id) "
                                      "where shipment_line_id is not null order by 1 limit 1");
   DoBody(shop.quality, "pass_on_document", {{"issuer", "Vandrek"}, {"number", gone}, {"note", "D1"}, {"rule", "EN 10204"}, {"form", "original"}});
+  DoBody(shop.quality, "attach_file", {{"issuer", "Vandrek"}, {"number", gone}, {"file_base64", SmallPng()}});
+  Json package{{"note", "D1"}, {"without_files", true}, {"sha256", std::string(64, 'a')}, {"pages", 3}};
+  package["read"] = shop.Word("select encode(sha256(convert_to(api.package_of($1)::text, 'UTF8')), 'hex') as w", {package.dump()});
+  DoBody(shop.quality, "keep_package", package);
   Json opening{{"name", "start"},
                {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
   Do(shop.clerk, "open_balance", {opening.dump()});

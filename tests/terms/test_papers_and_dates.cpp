@@ -27,6 +27,14 @@ TEST(ReadPapers, TakesTheStandardsNameInFront) {
   for (const char* text : {"3,1", "3", "2.3", "yes"}) EXPECT_NE(RefusalText([&] { ReadPapers(text); }), "") << text;
 }
 
+TEST(ReadValidators, TakesNamePositionAndForWhom) {
+  const std::vector<Validator> two{{"A. Lund", "head of the laboratory", "independent"}, {"B. Roe", "inspector", "purchaser"}};
+  EXPECT_EQ(ReadValidators(" A. Lund ,head of the laboratory, Independent; B. Roe, inspector, purchaser;"), two);
+  EXPECT_EQ(ReadValidators(ValidatorsText(two)), two);
+  EXPECT_EQ(ReadValidators(""), std::vector<Validator>());
+  for (const char* text : {"A. Lund", "A. Lund, independent", "A. Lund, lab, mill", ", lab, independent", "A, B, C, independent"}) EXPECT_NE(RefusalText([&] { ReadValidators(text); }), "") << text;
+}
+
 TEST(NormalCondition, MakesOneForm) {
   EXPECT_EQ(NormalCondition(" +  qt "), "+QT");
   EXPECT_EQ(NormalCondition("as  Rolled"), "AS ROLLED");

@@ -39,6 +39,14 @@ select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'type', pg_te
 select jsonb_build_object('issuer', 'Vandrek', 'number', d.number, 'note', h.note, 'rule', pg_temp.one('{EN 10204,ISO 10474}'), 'form', pg_temp.one('{original,copy}'), 'additional', 'we say 3 of 9')
   from book.document d join book.document_lot using (document_id) join w_stroke s using (lot_id) join book.shipment_line using (shipment_line_id) join book.shipment h using (shipment_id)
   where d.accepted_by is not null order by random() limit 1)"},
+      {"attach_file", 4, R"(
+select jsonb_build_object('issuer', i.name, 'number', d.number, 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==') from book.document d join book.party i on i.party_id = d.issuer_id
+  where d.file_sha256 is null order by random() limit 1)"},
+      {"package_of", 2, R"(
+select jsonb_build_object('note', note, 'without_files', true) from book.shipment where exists (select from guard.package_metal(null, note)) order by random() limit 1)"},
+      {"keep_package", 4, R"(
+select a.asked || jsonb_build_object('read', encode(sha256(convert_to(api.package_of(a.asked)::text, 'UTF8')), 'hex'), 'sha256', encode(sha256(convert_to(random()::text, 'UTF8')), 'hex'), 'pages', 3)
+  from (select jsonb_build_object('note', note, 'without_files', random() < 0.7) as asked from book.shipment where exists (select from guard.package_metal(null, note)) order by random() limit 1) a)"},
       {"chase_papers", 3, R"(select jsonb_build_object('mill', mill, 'heat', heat, 'chase_on', '2030-01-01', 'words', 'asked') from w_piece where awaited order by random() limit 1)"},
       {"allow_at_risk", 4, R"(select mill, heat, 'cut at risk' from w_piece where awaited order by random() limit 1)"},
       {"define_limits", 2, R"(

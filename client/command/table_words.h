@@ -1,0 +1,12 @@
+// How a table is named on the command line: FILE [--sheet NAME].
+#pragma once
+
+#include <CLI/CLI.hpp>
+
+#include "client/command/table_file.h"
+
+namespace heatkeep::command {
+
+void AddTableOptions(CLI::App& app, TableFile& file);
+
+}  // namespace heatkeep::command

@@ -1,0 +1,34 @@
+-- The file of a document that was typed without it.
+
+-- {"issuer","number","file_base64"}: the paper itself joins the typed values of its newest version. A document that has a file
+-- keeps it: another one is a new version.
+create function api.attach_file(p_request uuid, p jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_again jsonb := guard.begin_body('attach_file', p_request, p);
+  d document;
+  v_bytes bytea;
+  v_sha text;
+begin
+  if v_again is not null then return v_again; end if;
+  perform guard.said(p, 'file_base64', 'the bytes of the file, base64');
+  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
+  if d.document_id is null then
+    raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'), hint = '`heatkeep certificate add` files the first';
+  elsif d.file_sha256 is not null then
+    raise exception using errcode = 'HK041', message = format('document %s version %s has its file (SHA-256 %s)', d.number, d.version, d.file_sha256),
+      hint = 'a file is never changed; a corrected one from its issuer is a new version';
+  end if;
+  perform guard.document_stands(jsonb_build_object('file_base64', p -> 'file_base64'));
+  v_bytes := decode(p ->> 'file_base64', 'base64');
+  v_sha := encode(sha256(v_bytes), 'hex');
+  insert into document_file (sha256, bytes) values (v_sha, v_bytes) on conflict do nothing;
+  update document set file_sha256 = v_sha where document_id = d.document_id;
+  return guard.end_deed(jsonb_build_object('number', d.number, 'version', d.version, 'file_sha256', v_sha, 'bytes', length(v_bytes)));
+end $$;
+
+-- Every version of a document, once.
+create view api.document_versions as
+  select i.name as issuer, d.number, d.version, d.type::text, d.issued_on, d.filed_by, d.accepted_by, d.reason, d.file_sha256, length(f.bytes) as bytes, guard.document_media(f.bytes) as media,
+      (select max(o.version) from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null) as replaced_by
+    from book.document d join book.party i on i.party_id = d.issuer_id left join book.document_file f on f.sha256 = d.file_sha256;
