@@ -25,9 +25,19 @@ std::shared_ptr<QPDF> Opened(const std::string& bytes) {
   return pdf;
 }
 
-// Scripts, programs to start and other doers: what a paper has no need of.
+// Scripts, programs to start and other doers: what a paper has no need of. In this object and what stands inside it; what it
+// only refers to is looked at as itself. (The reader refuses nesting of more than 500.)
 std::string DoerIn(QPDFObjectHandle object) {
   if (object.isStream()) object = object.getDict();
+  std::vector<QPDFObjectHandle> inside;
+  if (object.isArray()) inside = object.getArrayAsVector();
+  if (object.isDictionary())
+    for (const auto& [key, value] : object.getDictAsMap()) inside.push_back(value);
+  for (QPDFObjectHandle& one : inside) {
+    if (one.isIndirect()) continue;
+    const std::string doer = DoerIn(one);
+    if (!doer.empty()) return doer;
+  }
   if (!object.isDictionary()) return {};
   if (object.hasKey("/JS")) return "a script";
   QPDFObjectHandle action = object.getKey("/S");

@@ -66,7 +66,7 @@ Rows DocumentRows(const Package& package, const std::vector<DocumentPlace>& plac
 Rows TraceRows(const Package& package) {
   Rows rows;
   for (const PackageLine& line : package.lines) {
-    std::vector<std::string> row{line.heat, line.mill, PackageLineName(line), PackageCount(line) + " \u00D7 " + MmText(line.length), "", line.note.empty() ? "here, not delivered yet" : "note " + line.note};
+    std::vector<std::string> row{line.heat, line.mill, PackageLineName(line), PackageCount(line) + " \u00D7 " + MmText(line.length), "", line.note.empty() ? "not delivered yet" : "note " + line.note};
     for (std::size_t at = 0; at < line.tags.size() || at == 0; at += kTagsInRow) {
       const auto first = line.tags.begin() + static_cast<std::ptrdiff_t>(at);
       const auto last = line.tags.begin() + static_cast<std::ptrdiff_t>(std::min(at + kTagsInRow, line.tags.size()));
@@ -98,9 +98,9 @@ QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentP
   head.asked = PackageParties(package) + "  \u00B7  as the book stood at " + ShortTime(package.as_of) + " UTC";
   SetRecordHead(flow, head, width);
   flow.items.push_back(SectionHead(kMargin, width, "What is in this file"));
-  AddTable(flow, width, {{"order/line", 22}, {"pieces", 16, Align::Right}, {"length", 22, Align::Right}, {"metal"}, {"heat", 20, Align::Left, true}, {"document", 32}, {"issuer", 20}, {"page", 16}}, ListRows(package, places));
+  AddTable(flow, width, {{"order/line", 21}, {"pieces", 15, Align::Right}, {"length", 18, Align::Right}, {"metal"}, {"heat", 20, Align::Left, true}, {"document", 29}, {"issuer", 18}, {"page", 19}}, ListRows(package, places));
   flow.items.push_back(SectionHead(kMargin, width, "The documents"));
-  AddTable(flow, width, {{"document", 32}, {"issuer", 20}, {"issued", 18}, {"version", 11}, {"page in this file", 25}, {"attached as", 30}, {"SHA-256 of the file", 0, Align::Left, false, 2.4}}, DocumentRows(package, places));
+  AddTable(flow, width, {{"document", 32}, {"issuer", 20}, {"issued", 18}, {"version", 11}, {"page in this file", 22}, {"attached as", 34}, {"SHA-256 of the file", 0, Align::Left, false, 2.4}}, DocumentRows(package, places));
   flow.items.push_back(SectionHead(kMargin, width, "Our own work"));
   flow.items.push_back(TextRow(kMargin, width, PackageStatement(package), {3.0}, 2));
   flow.items.push_back(SectionHead(kMargin, width, "Which heat went into which pieces"));

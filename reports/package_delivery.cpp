@@ -40,7 +40,7 @@ void AddNote(Flow& flow, double width, const Package& package, const std::string
     rows.push_back({mark, line.mill, PackageLineName(line), PackageCount(line), MmText(line.length), PackageMetal(line),
                     KgText(line.mass)});
   }
-  AddTable(flow, width, {{"mark on the pieces: heat", 34, Align::Left, true, 3.4}, {"mill", 24}, {"order/line", 26}, {"pieces", 18, Align::Right}, {"length of one", 24, Align::Right}, {"metal"}, {"mass, reckoned", 24, Align::Right}}, rows);
+  AddTable(flow, width, {{"mark on the pieces: heat", 38, Align::Left, true, 3.2}, {"mill", 20}, {"order/line", 24}, {"pieces", 16, Align::Right}, {"length of one", 20, Align::Right}, {"metal"}, {"mass, reckoned", 23, Align::Right}}, rows);
 }
 
 }  // namespace

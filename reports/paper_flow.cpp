@@ -1,4 +1,5 @@
 #include <QBuffer>
+#include <QHash>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
@@ -70,6 +71,14 @@ Pages Paginate(const Flow& flow, double page_end) {
   return pages;
 }
 
+// Qt writes the fonts in the order of a hash, which is another one in every process unless it is told.
+struct SameOrder {
+  SameOrder() { QHashSeed::setDeterministicGlobalSeed(); }
+  ~SameOrder() { QHashSeed::resetRandomGlobalSeed(); }
+  SameOrder(const SameOrder&) = delete;
+  SameOrder& operator=(const SameOrder&) = delete;
+};
+
 // Qt writes the present time; the told time has the same number of digits, so no offset in the file moves.
 void SetCreationDate(QByteArray& pdf, const std::string& told) {
   std::string digits;
@@ -95,6 +104,7 @@ double PageHeight(PaperSize size) { return size == PaperSize::A4 ? 297.0 : 279.4
 
 QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
   PaintSession();
+  const SameOrder order;
   const Pages pages = Paginate(flow, PageHeight(options.size) - kMargin - (flow.foot ? kFoot : 0));
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);

@@ -5,7 +5,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kGap = 2;
+constexpr double kGap = 3;
 
 struct Cell {
   double x, width;
