@@ -25,8 +25,8 @@ std::shared_ptr<QPDF> Opened(const std::string& bytes) {
   return pdf;
 }
 
-// Scripts, programs to start and other doers: what a paper has no need of. In this object and what stands inside it; what it
-// only refers to is looked at as itself. (The reader refuses nesting of more than 500.)
+// Scripts, programs to start and other doers: what a paper has no need of. In this object and what stands
+// inside it; what it only refers to is looked at as itself. (The reader refuses nesting of more than 500.)
 std::string DoerIn(QPDFObjectHandle object) {
   if (object.isStream()) object = object.getDict();
   std::vector<QPDFObjectHandle> inside;
@@ -41,8 +41,10 @@ std::string DoerIn(QPDFObjectHandle object) {
   if (!object.isDictionary()) return {};
   if (object.hasKey("/JS")) return "a script";
   QPDFObjectHandle action = object.getKey("/S");
-  static const std::set<std::string> doers{"/JavaScript", "/Launch", "/SubmitForm", "/ImportData", "/GoToE", "/Rendition"};
-  if (action.isName() && doers.contains(action.getName())) return "a command (" + action.getName().substr(1) + ")";
+  static const std::set<std::string> doers{"/JavaScript", "/Launch", "/SubmitForm",
+                                           "/ImportData", "/GoToE",  "/Rendition"};
+  if (action.isName() && doers.contains(action.getName()))
+    return "a command (" + action.getName().substr(1) + ")";
   return {};
 }
 
@@ -64,7 +66,8 @@ std::string WrongOf(QPDF& pdf, int& pages) {
     const std::string doer = DoerIn(object);
     if (!doer.empty()) return "it has " + doer + " in it";
   }
-  if (pdf.anyWarnings()) return "it is damaged and could only be read by repair: " + pdf.getWarnings().front().getMessageDetail();
+  if (pdf.anyWarnings())
+    return "it is damaged and could only be read by repair: " + pdf.getWarnings().front().getMessageDetail();
   return {};
 }
 
@@ -162,7 +165,8 @@ std::string BindPdf(const Binding& binding) {
     style.replaceKey("/P", Text(part.label));
     labels.appendItem(QPDFObjectHandle::newInteger(page));
     labels.appendItem(style);
-    for (const QPDFPageObjectHelper& one : QPDFPageDocumentHelper(*sources.back()).getAllPages()) pages.addPage(one, false);
+    for (const QPDFPageObjectHelper& one : QPDFPageDocumentHelper(*sources.back()).getAllPages())
+      pages.addPage(one, false);
     firsts.emplace_back(part.title, pages.getAllPages().at(static_cast<std::size_t>(page)).getObjectHandle());
     page += look.pages;
   }

@@ -1,5 +1,6 @@
-// Many PDFs bound into one, their pages unchanged: content streams are copied byte for byte, every page keeps its own size;
-// bookmarks and page labels are added, and files are attached as they are. By libqpdf; the same input gives the same bytes.
+// Many PDFs bound into one, their pages unchanged: content streams are copied byte for byte, every page keeps
+// its own size; bookmarks and page labels are added, and files are attached as they are. By libqpdf; the same
+// input gives the same bytes.
 #pragma once
 
 #include <string>
@@ -12,7 +13,8 @@ struct PdfLook {
   std::string wrong;  // why it cannot be passed on unchanged; empty: it can
 };
 
-// Nothing is repaired: a PDF that can only be read by repair is damaged. Also refused: encrypted, with scripts or commands in it.
+// Nothing is repaired: a PDF that can only be read by repair is damaged. Also refused: encrypted, with
+// scripts or commands in it.
 PdfLook LookAtPdf(const std::string& bytes);
 
 struct BoundPart {

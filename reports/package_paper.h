@@ -1,5 +1,6 @@
-// Our own pages of a certificate package: cover list, statement, trace table; delivery note; additional documents of ISO 10474.
-// They say what the book holds about our own work and never stand in for a mill's document.
+// Our own pages of a certificate package: cover list, statement, trace table; delivery note; additional
+// documents of ISO 10474. They say what the book holds about our own work and never stand in for a mill's
+// document.
 #pragma once
 
 #include <QByteArray>
@@ -19,13 +20,16 @@ struct DocumentPlace {
   std::string words;              // why it has no page
 };
 
-// Cover list, our statement, and which heat went into which pieces. `places` in the order of package.documents.
-QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentPlace>& places, const PrintOptions& options);
+// Cover list, our statement, and which heat went into which pieces. `places` in the order of
+// package.documents.
+QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentPlace>& places,
+                             const PrintOptions& options);
 
 // Marks on the pieces, heat and quantity, a table a delivery note; and how the documents are passed on.
 QByteArray PrintPackageDelivery(const Package& package, const PrintOptions& options);
 
-// The additional documents of ISO 10474:2013 clause 6 that the package names, each once; empty where it names none.
+// The additional documents of ISO 10474:2013 clause 6 that the package names, each once; empty where it names
+// none.
 struct AdditionalDocument {
   std::string number;
   QByteArray pdf;

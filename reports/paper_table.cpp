@@ -25,12 +25,14 @@ std::vector<double> Widths(double width, const std::vector<PaperColumn>& columns
   return widths;
 }
 
-std::vector<Cell> Cells(double width, const std::vector<PaperColumn>& columns, const std::vector<std::string>& texts, bool head) {
+std::vector<Cell> Cells(double width, const std::vector<PaperColumn>& columns,
+                        const std::vector<std::string>& texts, bool head) {
   const std::vector<double> widths = Widths(width, columns);
   std::vector<Cell> cells;
   double x = kMargin;
   for (std::size_t i = 0; i < columns.size(); ++i) {
-    TextStyle style{head ? 2.6 : columns[i].height, head, columns[i].mono && !head, false, columns[i].align, columns[i].mono && !head};
+    TextStyle style{head ? 2.6 : columns[i].height, head, columns[i].mono && !head, false, columns[i].align,
+                    columns[i].mono && !head};
     cells.push_back({x, widths[i], texts.at(i), style});
     x += widths[i] + kGap;
   }
@@ -49,7 +51,8 @@ FlowItem Row(const std::vector<Cell>& cells, double width, bool head) {
 
 }  // namespace
 
-void AddTable(Flow& flow, double width, const std::vector<PaperColumn>& columns, const std::vector<std::vector<std::string>>& rows) {
+void AddTable(Flow& flow, double width, const std::vector<PaperColumn>& columns,
+              const std::vector<std::vector<std::string>>& rows) {
   std::vector<std::string> heads;
   for (const PaperColumn& c : columns) heads.push_back(c.head);
   const int head = static_cast<int>(flow.repeated.size());

@@ -1,4 +1,5 @@
-// A plain table in a flow: a head that is repeated on a new page, cells that break into lines, a thin line under each row.
+// A plain table in a flow: a head that is repeated on a new page, cells that break into lines, a thin line
+// under each row.
 #pragma once
 
 #include <string>
@@ -17,6 +18,7 @@ struct PaperColumn {
 };
 
 // Each row has as many cells as there are columns.
-void AddTable(Flow& flow, double width, const std::vector<PaperColumn>& columns, const std::vector<std::vector<std::string>>& rows);
+void AddTable(Flow& flow, double width, const std::vector<PaperColumn>& columns,
+              const std::vector<std::vector<std::string>>& rows);
 
 }  // namespace heatkeep

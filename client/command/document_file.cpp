@@ -14,7 +14,9 @@ namespace heatkeep::command {
 
 std::string DocumentFileBase64(Connection& connection, const std::string& path) {
   const double most = std::stod(ReadSetting(connection, "document_mb", "20")) * 1048576;
-  return Base64(intake::FileBytes(path, most < 1 ? 1 : static_cast<std::size_t>(most)));
+  const std::string bytes = intake::FileBytes(path, most < 1 ? 1 : static_cast<std::size_t>(most));
+  if (bytes.empty()) throw std::runtime_error(path + ": the file is empty; expected a whole PDF, PNG, JPEG or TIFF file");
+  return Base64(bytes);
 }
 
 std::string CheckedFile(Connection& connection, const std::string& document, const std::string& sha256) {

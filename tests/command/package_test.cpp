@@ -136,7 +136,7 @@ TEST_F(Packages, AreRefusedWithEveryReasonAndNothingIsWritten) {
   EXPECT_TRUE(Has(ran.err, "of document 88-903 of Vandrek only typed values are here")) << ran;
   // replaced by the issuer with a weaker one: the papers no longer reach
   const std::string weaker = File("w.csv", "number,type,issuer,heat,section,grade,issued\n88-903,2.2,Vandrek,T903,round 100,S355J2,2026-02-05\n");
-  ASSERT_EQ(As("quality", {"certificate", "replace", weaker, "--reason", "typed 3.1 by mistake", "--scan", File("w.pdf", mill_document.substr(0, mill_document.size() - 7) + " %%EOF\n")}).code, 0);
+  ASSERT_EQ(As("quality", {"certificate", "replace", weaker, "--reason", "typed 3.1 by mistake", "--scan", File("w.pdf", InventedPdf({"INVENTED 2.2"}))}).code, 0);
   const Ran weak = Make({"--order", "O13"});
   EXPECT_TRUE(Has(weak.err, "its papers are weaker than asked for (2.2, not 3.1)")) << weak;
   EXPECT_FALSE(Made());
@@ -200,9 +200,9 @@ TEST_F(Packages, AFileThatIsTooLargeIsRefusedBeforeItIsRead) {
   const Ran ran = As("quality", {"certificate", "attach", "88-901", "--scan", giant});
   EXPECT_NE(ran.code, 0);
   EXPECT_TRUE(Has(ran.err, "giant.pdf: more than 20 MiB; expected a smaller file")) << ran;
-  for (const auto& [bytes, words] : std::vector<std::pair<std::string, std::string>>{{"MZ not a PDF", "none that a document can be"}, {mill_document.substr(0, 200), "cut off"}, {"", "file base64 is missing"}}) {
+  for (const auto& [bytes, words] : std::vector<std::pair<std::string, std::string>>{{"MZ not a PDF", "none that a document can be"}, {mill_document.substr(0, 200), "cut off"}, {"", "bad.pdf: the file is empty"}}) {
     const Ran small = As("quality", {"certificate", "attach", "88-901", "--scan", File("bad.pdf", bytes)});
-    EXPECT_EQ(small.code, 1) << small;
+    EXPECT_NE(small.code, 0) << small;
     EXPECT_TRUE(Has(small.err, words)) << small;
   }
   EXPECT_EQ(Number("select count(*) as n from book.document_file"), 0);
