@@ -99,10 +99,11 @@ std::string HeatsWords(const Package& package) {
   if (!package.heats_statement.empty()) return package.heats_statement;
   std::map<std::string, int> heats;
   for (const PackageLine& line : package.lines)
-    heats[line.heat + (line.mill.empty() ? "" : " of " + line.mill)] += line.count;
+    heats[(line.heat.empty() ? "no heat known" : "heat " + line.heat) +
+          (line.mill.empty() ? "" : " of " + line.mill)] += line.count;
   std::string words;
   for (const auto& [heat, count] : heats)
-    words += (words.empty() ? "" : "; ") + std::string("heat ") + heat + ": " + std::to_string(count) +
+    words += (words.empty() ? "" : "; ") + heat + ": " + std::to_string(count) +
              (count == 1 ? " piece" : " pieces");
   return words + ". No piece in this list is of another heat.";
 }
