@@ -30,11 +30,19 @@ std::string HowToLift(Mass mass, Length length, Mass limit) {
   return length.nm > 3000 * kNmPerMm ? "hand, long: two people" : "hand";
 }
 
+namespace {
+
+// Down to the millimetre, or the sixteenth of an inch.
+std::string RestText(Length left, Units units) {
+  return units == Units::Metric ? MmText({left.nm - left.nm % kNmPerMm}) : InchText(left);
+}
+
+}  // namespace
+
 std::string WhatIsLeft(const SheetBlock& block, Units units) {
   const std::int64_t step = units == Units::Metric ? kNmPerMm : kNmPerInch / 16;
   const bool whole = block.left.nm % step == 0;
-  const std::string length =
-      units == Units::Metric ? MmText({block.left.nm - block.left.nm % step}) : InchText(block.left);
+  const std::string length = RestText(block.left, units);
   if (block.left.nm <= 0) return "NOTHING LEFT";
   const std::string about = block.doubt.nm > 0 || !whole ? "LEFT \u2248 " : "LEFT ";
   if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
@@ -45,7 +53,7 @@ std::string WhatIsLeft(const SheetBlock& block, Units units) {
 std::vector<std::string> EndWords(const SheetBlock& block, Units units) {
   std::vector<std::string> words;
   if (block.cuts.empty()) return words;
-  const auto text = [&](Length length) { return units == Units::Metric ? WriteMm(length, Rounding::Down) + " mm" : InchText(length); };
+  const auto text = [&](Length length) { return units == Units::Metric ? MmText(length) : WriteInchDecimal(length) + " in"; };
   const SheetCut& last = block.cuts.back();
   LastPiece end;
   end.last = last.set;
@@ -65,7 +73,7 @@ std::vector<std::string> EndWords(const SheetBlock& block, Units units) {
     const int count = FurtherPieces(block.left, cut.set, block.kerf_each, block.doubt, std::max(block.grip, block.stays));
     if (count == 0 || !seen.insert(cut.order + "/" + cut.line).second) continue;
     words.push_back("OFFER: what is left would give " + std::to_string(count) + " more of " + cut.order + "/" + cut.line + ", then " +
-                    text(block.left - (cut.set + block.kerf_each) * count) + " left; not taken, ask first");
+                    RestText(block.left - (cut.set + block.kerf_each) * count, units) + " left; not taken, ask first");
   }
   return words;
 }

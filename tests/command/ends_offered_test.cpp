@@ -2,8 +2,7 @@
 // common practice, no source; 1 in = 25.4 mm: international yard and pound agreement, 1959).
 #include "tests/command/plan_files.h"
 
-#include "reports/quantity_text.h"
-#include "schema/terms/length_text.h"
+#include "reports/sheet_words.h"
 
 namespace heatkeep::command {
 namespace {
@@ -51,8 +50,11 @@ TEST_F(EndsOffered, ATenthPieceThatWouldFitIsOfferedAndNotTaken) {
     if (of_inches.is_null()) of_inches = layout;
     EXPECT_EQ(layout, of_inches);
   }
-  EXPECT_EQ(InchText({457'073'000}), "17 15/16 in");  // as a label says it, rounded down
-  EXPECT_EQ(WriteMm({457'073'000}, Rounding::Down), "457.073");
+  SheetBlock block;  // as sheet and label say it: both rounded down
+  block.left = {457'073'000};
+  block.fate = LeftFate::Drop;
+  EXPECT_EQ(WhatIsLeft(block, Units::Metric), "LEFT \u2248 457 mm: KEEP, label prints");
+  EXPECT_EQ(WhatIsLeft(block, Units::Inch), "LEFT \u2248 17 15/16 in: KEEP, label prints");
 }
 
 // A rest that could not be held is not offered: 17.995 - 13.938 = 4.057 in are less than a grip of 5 in.

@@ -66,6 +66,23 @@ TEST_F(ExactEnds, C503AsOfferedLeavesTheSecondAt251AndOnlyTwoToChips) {
   EXPECT_EQ(Number("select open as n from api.cut_lines"), 0);
 }
 
+// A bar of 12 ft gives 9 x 13 7/8 in (352.425 mm) with kerf 0.063, trim 0.5 and grip 2 in: 457.073 mm are left, and would give a tenth; it is
+// offered on the sheet and not taken.
+TEST_F(ExactEnds, ATenthPieceIsOfferedOnTheSheetAndTheRestIsBookedToTheNanometre) {
+  ASSERT_EQ(As("owner", {"shop", "set", File("inch.json", R"({"places": [{"place": "SAW-4", "site": "main", "kind": "saw"}], "saws": [{"saw": "4", "place": "SAW-4",
+      "max_section": "260 mm", "band": "27 x 0.9", "kerf": "0.063 in", "trim": "0.5 in", "grip": "2 in", "grip_bundle": "2 in"}]})")}).code, 0);
+  TakeIn("D,bar,Vandrek,K1,42CrMo4,round 2 in,12 ft,0,none,,0\n");
+  Want("A", "O1,10,Pallant,round 2 in,42CrMo4,13 7/8 in,9,,,,\n");
+  ASSERT_EQ(Plan("A", {"--saw", "4"}), 1);
+  tag = TagOf("D");
+  const Json block = Sheet(1)["blocks"][0];
+  EXPECT_EQ(block["cuts"][0]["count"], 9);
+  EXPECT_EQ(block["ends"], Json::array({"OFFER: what is left would give 1 more of O1/10, then 103 mm left; not taken, ask first"}));
+  ASSERT_EQ(Record().code, 0);
+  EXPECT_EQ(Number("select length_nm as n from book.piece where parent_id is not null"), 457'073'000);
+  EXPECT_EQ(Number("select count(*) as n from book.stroke where class = 'good'"), 9);
+}
+
 TEST_F(ExactEnds, APieceLeftUncutOutsideItsToleranceIsRefused) {
   Planned("504", 2);
   const Ran ran = Record({"--last-uncut"});
