@@ -27,6 +27,7 @@ BarView ViewOf(double y, int depth, const Measures& m, double mm) {
   const double indent = std::min(depth, kDeepest) * kStep;
   BarView view = PaperView((kMargin + indent) * mm, y * mm, (m.width - m.indent) * mm, m.full, mm);
   view.symbol = false;
+  view.ruler = depth == 0;  // a root's, for all below it: they have its scale
   view.bar_height = 6.4 * mm;
   view.text = 2.6 * mm;
   return view;
@@ -34,10 +35,10 @@ BarView ViewOf(double y, int depth, const Measures& m, double mm) {
 
 std::string About(const TreePiece& p) {
   const TraceLine& l = p.piece;
-  std::string text = l.what + " of " + MmText(l.length);
+  std::string text = l.what + " of " + MmText(l.length) + (l.parent.empty() ? "" : " from " + l.parent);
   if (!l.heat.empty()) text += "  \u00B7  heat " + HeatInGroups(l.heat) + (l.mill.empty() ? "" : " " + l.mill);
   text += "  \u00B7  " + l.section + (l.grade.empty() ? "" : "  \u00B7  " + l.grade) + (l.condition.empty() ? "" : " " + l.condition);
-  return l.parent.empty() ? text : text + "  \u00B7  from " + l.parent;
+  return text;
 }
 
 // Strokes of the tree left of a piece: the bows of open parents and the one to the piece itself.

@@ -52,7 +52,7 @@ FlowItem Row(const RecallLine& l, const Columns& c, bool tick, int head) {
   const std::string below = IsWithCustomer(l) ? ShortTime(l.gone_at).substr(0, 10) : tick ? (l.whereabouts == "at saw" ? "AT A SAW: STOP" : l.whereabouts) : l.whereabouts;
   std::string more = OrderWords(l), second = l.words;
   if (!IsWithCustomer(l)) {
-    if (!l.customer.empty()) more += (more.empty() ? "" : ", ") + l.customer;
+    if (!l.customer.empty()) second = l.customer + (second.empty() ? "" : ": " + second);
     if (!l.note.empty()) second = "note " + l.note + (second.empty() ? "" : ": " + second);
     if (!l.owner.empty() && l.owner != "ours") more += (more.empty() ? "" : ", ") + ("belongs to " + l.owner);
   }
@@ -106,6 +106,7 @@ void AddList(Flow& flow, const List& list, const std::vector<RecallLine>& lines,
   flow.items.push_back(flow.repeated.back());
   flow.items.back().with_next = true;
   for (const RecallLine& line : lines) flow.items.push_back(Row(line, c, list.tick, head));
+  flow.items.push_back({1.5, [](Pen&, double) {}});
 }
 
 std::vector<RecallLine> Only(const RecallRecord& record, const std::function<bool(const RecallLine&)>& wanted) {
@@ -161,7 +162,7 @@ void WriteRecallPdf(const std::string& path, const RecallRecord& record, const P
   if (!held)
     flow.items.push_back(TextRow(kMargin, width, "NOT ALL OF IT IS HELD: what is not can still be promised, cut and shipped. Hold it: heatkeep hold " + record.scope + " ...", {3.6, true}, 2));
   AddSums(flow, record, width);
-  AddList(flow, {"Places to visit, in walking order", "place", "for", "Nothing of it is in the shop.", true}, near, columns);
+  AddList(flow, {"Places to visit, saws first, then in walking order", "place", "for", "Nothing of it is in the shop.", true}, near, columns);
   if (!near.empty())
     flow.items.push_back(TextRow(kMargin, width,
                                  "Stop the saws named above first. Set every piece apart, in a place of its own, and tick it when it is there; what is not where the book says is "

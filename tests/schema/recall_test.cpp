@@ -51,7 +51,7 @@ TEST_F(Recall, AHoldOfAHeatStopsMetalThatWentOnWithoutIt_HK040) {
 
 TEST_F(Recall, APreviewSaysWhatAHoldStopsAndChangesNothing) {
   shop.AddLine({.quantity = 40});
-  shop.AddLine({.line = "20", .order = "O2", .customer = "Drewe", .quantity = 5});
+  shop.AddLine({.line = "20", .quantity = 5, .order = "O2", .customer = "Drewe"});
   shop.Record(tags[0], {Trim(), Good(6, 290), Good(5, 290, "20", "O2")}, DropLeft(2776));
   shop.Ship("D1", 4);
   shop.Ship("D2", 5, "20", "O2");
