@@ -79,7 +79,7 @@ grant execute on function api.define_grade(uuid, jsonb), api.define_shop(uuid, j
 grant select on all tables in schema api to heatkeep_owner;
 
 -- The stock side. Anybody: what is damaged, found without a mark or photographed, and what is known of it.
-grant execute on function api.record_damage(uuid, jsonb), api.found_piece(uuid, jsonb), api.add_photo(uuid, jsonb), api.file_bytes(text), api.labels_to_print(text[])
+grant execute on function api.record_damage(uuid, jsonb), api.found_piece(uuid, jsonb), api.add_photo(uuid, jsonb), api.file_bytes(text), api.labels_to_print(text)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant select on api.label_queue, api.cut_batches, api.bundles, api.transfers, api.devices, api.photos, api.piece_notes, api.claims, api.papers_awaited, api.waiting_for_papers,
   api.expected, api.outside_trips, api.customer_returns, api.counts, api.look_alikes, api.customer_property, api.rules

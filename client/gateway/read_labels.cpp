@@ -24,8 +24,9 @@ std::string TextOr(const Row& row, const char* column) { return row.OptionalText
 
 std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags) {
   std::vector<PieceLabel> labels;
-  const Result result = connection.Execute("select job, reprint, asked_on, label::text as label from api.labels_to_print(array(select jsonb_array_elements_text($1::jsonb)))",
-                                           {Json(tags).dump()});
+  std::string wanted;
+  for (const std::string& tag : tags) wanted += (wanted.empty() ? "" : " ") + tag;
+  const Result result = connection.Execute("select job, reprint, asked_on, label::text as label from api.labels_to_print($1)", {wanted});
   for (const Row row : result) {
     const Json said = Json::parse(row.Text("label"));
     PieceLabel l;

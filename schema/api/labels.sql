@@ -84,12 +84,12 @@ create view api.label_queue as
     left join book.happening h on h.tbl = 'label_job' and h.row_id = j.label_job_id and h.sets ? 'label_job_id'
     where p.length_nm > 0 or j.state = 'printed';
 
--- What the labels say of those that wait: of these tags (empty: of all), in the order they were asked for.
-create function api.labels_to_print(p_tags text[]) returns table (job bigint, reprint bigint, asked_on date, label jsonb)
+-- What the labels say of those that wait: of these tags (a blank between; empty: of all), in the order they were asked for.
+create function api.labels_to_print(p_tags text) returns table (job bigint, reprint bigint, asked_on date, label jsonb)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   select q.job, q.reprint, q.asked_at::date, guard.label(e.piece_id) from api.label_queue q join book.piece e using (tag)
-    where not q.printed and (cardinality(p_tags) = 0 or q.tag = any (p_tags)) order by q.job;
+    where not q.printed and (p_tags = '' or q.tag = any (string_to_array(p_tags, ' '))) order by q.job;
 end;
 
 -- Cut pieces on site, of one line and one lot a row: they have no tags, so a batch has a label.

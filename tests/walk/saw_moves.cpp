@@ -13,7 +13,7 @@ select tag, coalesce((select w.name from book.plan q join book.saw w using (saw_
 select jsonb_build_object('tag', tag, 'saw', pg_temp.one('{1,2,3}'), 'order', "order", 'line', line, 'count', least(open, 2)) from w_piece p join w_line l on l.section_id = p.section_id
   and l.grade = p.grade and l.owner = p.owner and l.open > 0 where p.state = 'on rack' and p.len > l.len order by random() limit 1)"},
       // what the promise says as far as the bar goes, sometimes a reject, a slice or a piece for stock between; finished, or left in the vice
-      {"record_cut", 70, R"(
+      {"record_cut", 85, R"(
 select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'as it went', 'already_cut', random() < 0.5, 'strokes', strokes, 'left',
     case when not finish then null when rest <= 0 then '{"fate": "none"}'::jsonb when rest >= 150000000 or owner_id <> 0 or random() < 0.3
       then jsonb_build_object('fate', 'drop', 'length_nm', rest - case when random() < 0.2 then 1000000 else 0 end, 'place', 'B3')
