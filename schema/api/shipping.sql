@@ -11,16 +11,15 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select w from guard.piece_may_not_serve(p_piece, p_line) w where w like '%papers%' or w like 'its use is limited%');
 
 -- What stands against cut pieces going to their customer, and against a package of their papers: one line an order line, piece
--- they were cut from and reason. The one place that finds reasons; ship refuses for the same.
+-- they were cut from and reason (guard.reasons_against).
 create view api.stands_against as
   select q.order_no, q.line_no, q.customer, q.tag, q.mill, q.heat, q.pieces, q.shipped, w.words
-    from (select c.order_no, c.line_no, c.cut_line_id, u.name as customer, e.tag, s.piece_id, s.lot_id, s.held, m.name as mill, l.heat, count(*) as pieces,
+    from (select c.order_no, c.line_no, c.cut_line_id, u.name as customer, e.tag, s.piece_id, s.lot_id, s.owner_id, s.held, m.name as mill, l.heat, count(*) as pieces,
           s.shipment_line_id is not null as shipped
         from book.cut_line c join book.stroke s using (cut_line_id) join book.piece e using (piece_id) join book.lot l on l.lot_id = s.lot_id
         left join book.party m on m.party_id = l.mill_id left join book.party u on u.party_id = c.customer_id
-        where s.class = 'good' group by 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, s.shipment_line_id is not null) q
-    cross join lateral (values (guard.held_back_words(q.piece_id, q.lot_id, q.held)), (guard.weak_papers_words(q.piece_id, q.cut_line_id))) w (words)
-    where w.words is not null;
+        where s.class = 'good' group by 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, s.shipment_line_id is not null) q
+    cross join lateral guard.reasons_against(q.piece_id, q.lot_id, q.owner_id, q.cut_line_id, q.held) w;
 
 -- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
 -- nothing; what is held, waits for papers or has weaker ones than asked stays here, in words. Pieces of several heats leave

@@ -1,7 +1,22 @@
 -- What stands against metal leaving for what it was cut for: the one place where that is said.
 
--- Every reason against these cut pieces, one row each: which line, how many pieces of which heat, cut from which tags. None
--- where nothing stands against them.
+-- Every reason against cut pieces of this piece going to their line's customer, the gravest first. None where nothing stands against them.
+create function guard.reasons_against(p_piece bigint, p_lot bigint, p_owner bigint, p_line bigint, p_held boolean) returns table (rank integer, words text)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  select w.rank, w.words from book.lot l join book.cut_line c on c.cut_line_id = p_line cross join lateral guard.may_not_serve(p_lot, p_owner, p_line) m (words)
+    cross join lateral (values
+      (1, guard.hold_words(p_piece)),
+      (2, guard.quarantine_words(p_piece)),
+      (3, case when p_held and guard.hold_words(p_piece) is null then 'cut while it was stopped, and not freed since' end),
+      (4, case when l.papers_state = 'awaited' then 'its papers are awaited' end),
+      (5, case m.words when 'its papers are weaker than asked for' then case when l.papers_state <> 'awaited' then format('its papers are weaker than asked for (%s, not %s)', l.papers, c.papers) end
+        else m.words end),
+      (6, guard.limited_for(p_piece, p_line))) w (rank, words)
+    where l.lot_id = p_lot and w.words is not null;
+end;
+
+-- The same of many cut pieces, one row a reason: which line, how many pieces of which heat, cut from which tags.
 create function guard.against_leaving(p_strokes bigint[]) returns table (words text)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
@@ -10,16 +25,7 @@ begin atomic
   why as (
     select c.order_no, c.line_no, k.n, e.tag, l.heat, w.rank, w.words
       from cut k join book.lot l using (lot_id) join book.cut_line c using (cut_line_id) join book.piece e using (piece_id)
-      cross join lateral (values
-        (1, guard.hold_words(k.piece_id)),
-        (2, guard.quarantine_words(k.piece_id)),
-        (3, case when k.held then 'cut while it was stopped, and not freed since' end),
-        (4, case when l.papers_state = 'awaited' then 'its papers are awaited' end),
-        (5, case guard.may_not_serve(k.lot_id, k.owner_id, k.cut_line_id)
-          when 'its papers are weaker than asked for' then case when l.papers_state <> 'awaited' then format('its papers are weaker than asked for (%s, not %s)', l.papers, c.papers) end
-          else guard.may_not_serve(k.lot_id, k.owner_id, k.cut_line_id) end),
-        (6, guard.limited_for(k.piece_id, k.cut_line_id))) w (rank, words)
-      where w.words is not null)
+      cross join lateral guard.reasons_against(k.piece_id, k.lot_id, k.owner_id, k.cut_line_id, k.held) w)
   select format('order %s line %s, %s pieces of %s cut from %s: %s', y.order_no, y.line_no, sum(y.n), coalesce('heat ' || y.heat, 'no heat'),
       string_agg(distinct y.tag, ', ' order by y.tag), y.words)
     from why y group by y.order_no, y.line_no, y.heat, y.rank, y.words order by y.order_no, y.line_no, y.rank, y.heat, y.words;
