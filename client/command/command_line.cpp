@@ -15,6 +15,7 @@
 #include "client/command/grade_list.h"
 #include "client/command/heat_command.h"
 #include "client/command/label_command.h"
+#include "client/command/list_command.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/recall_command.h"
@@ -43,6 +44,9 @@ struct Words {
   std::function<int()> work;
 
   BookCall Call() { return {where, out, err}; }
+  Later Registers() {
+    return [this](std::function<int(const BookCall&)> run) { work = [this, run = std::move(run)] { return run(Call()); }; };
+  }
 };
 
 // Options of one command, kept alive by its callback.
@@ -371,6 +375,7 @@ void AddReports(CLI::App& root, Words& words) {
   balance->callback([&words, name, mill, section, o] {
     words.work = [&words, name, mill, section, o] { return RunReportBalance(words.Call(), *name, *mill, *section, *o); };
   });
+  AddLists(*report, words.Registers());
 }
 
 void AddRecall(CLI::App& root, Words& words) {
@@ -416,7 +421,7 @@ void AddLabelPrint(CLI::App& root, Words& words) {
 }
 
 void AddStockSide(CLI::App& root, Words& words) {
-  const Later later = [&words](std::function<int(const BookCall&)> run) { words.work = [&words, run = std::move(run)] { return run(words.Call()); }; };
+  const Later later = words.Registers();
   AddCertificateWords(root, later);
   AddDoorDeeds(root, later);
   AddStopDeeds(root, later);

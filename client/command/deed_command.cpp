@@ -1,5 +1,6 @@
 #include "client/command/deed_command.h"
 
+#include <algorithm>
 #include <map>
 #include <memory>
 #include <ostream>
@@ -7,6 +8,7 @@
 #include "client/command/base64.h"
 #include "client/command/section_json.h"
 #include "client/gateway/read_rows.h"
+#include "client/gateway/readings.h"
 #include "client/intake/file_bytes.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
@@ -43,6 +45,8 @@ Json ValueOf(const DeedWord& word, std::vector<std::string> said) {
   }
   return nullptr;
 }
+
+bool IsMoney(const std::string& key) { return key == "cents" || key.ends_with("_cents"); }
 
 bool SaysNothing(const Json& value) { return value.is_null() || (value.is_array() && value.empty()); }
 
@@ -83,7 +87,7 @@ std::string InWords(const std::string& key, const Json& value) {
   if (value.is_null()) return "-";
   if (value.is_number_integer() && key.ends_with("_nm")) return WriteMm({value.get<std::int64_t>()}, Rounding::Down) + " mm";
   if (value.is_number_integer() && key.ends_with("_g")) return WriteKg({value.get<std::int64_t>()}) + " kg";
-  if (value.is_number_integer() && (key == "cents" || key.ends_with("_cents"))) return WriteScaled(value.get<std::int64_t>(), 2);
+  if (value.is_number_integer() && IsMoney(key)) return WriteScaled(value.get<std::int64_t>(), 2);
   if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
   if (value.is_array()) {
     std::string all;
@@ -157,10 +161,13 @@ void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
         if (*json) call.out << rows.dump(2) << '\n';
         else if (rows.empty()) call.out << "none\n";
         if (*json) return 0;
+        const bool money = std::any_of(list.columns.begin(), list.columns.end(), IsMoney);
+        const std::string currency = money ? ReadCurrency(connection) : "";
         for (const Json& row : rows) {
           std::string line;
           for (const std::string& column : list.columns)
-            if (row.contains(column) && !row[column].is_null()) line += (line.empty() ? "" : "  ") + InWords(column, row[column]);
+            if (row.contains(column) && !row[column].is_null())
+              line += (line.empty() ? "" : "  ") + InWords(column, row[column]) + (IsMoney(column) && !currency.empty() ? " " + currency : "");
           call.out << line << '\n';
         }
         return 0;

@@ -200,6 +200,12 @@ Json RulesPart(Connection& connection, const std::string& file, const Json& shop
     }
     settings[name] = text;
   }
+  if (shop.contains("currency")) {
+    const std::string text = shop["currency"].is_string() ? shop["currency"].get<std::string>() : shop["currency"].dump();
+    if (text.size() != 3 || text.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ") != std::string::npos)
+      throw BadText(file + ": currency: " + Quoted(text) + " is no currency", "the three letters of ISO 4217, \"EUR\"");
+    settings["currency"] = text;
+  }
   return {{"settings", std::move(settings)},
           {"prices", List(file, shop, "prices").Only({"grade", "section", "per_kg", "scrap_per_kg", "from"}).Need({"grade", "per_kg", "scrap_per_kg"}).Among("grade", grades, grade)
                          .Dated("from").Turn("section", "section", SectionOf)

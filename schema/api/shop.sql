@@ -73,10 +73,11 @@ begin
   end if;
   select string_agg(format('%s "%s"', key, value), ', ' order by key) into v_wrong
     from jsonb_each_text(coalesce(p -> 'settings', '{}'))
-    where not coalesce((select value = any (words) from guard.setting_names() where name = key), value ~ '^[0-9]{1,15}(\.[0-9]{1,6})?$');
+    where not coalesce((select value = any (words) from guard.setting_names() where name = key),
+      value ~ case key when 'currency' then '^[A-Z]{3}$' else '^[0-9]{1,15}(\.[0-9]{1,6})?$' end);
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
-      hint = 'expected an amount of 0 or more; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from
+      hint = 'expected an amount of 0 or more; currency three letters (ISO 4217), EUR; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from
         (select string_agg(name, ' and ' order by name) as names, words from guard.setting_names() where words is not null group by words) w);
   end if;
   v_wrong := guard.rules_twice(p);
@@ -121,13 +122,13 @@ begin atomic
     where k.valid_from = s.valid_from or (k.valid_from > s.valid_from and k.valid_from <= now() - interval '1 second');
 end;
 
--- Every setting there is: an amount, or one of these words.
+-- Every setting there is: an amount, or one of these words; the currency has its three letters.
 create function guard.setting_names() returns table (name text, words text[])
 language sql immutable
 begin atomic
   values ('cents_per_extra_heat', null::text[]), ('cents_per_pull', null), ('cents_per_setup', null), ('cents_plain_choice', null),
     ('chase_days', null), ('count_limit_cents', null), ('document_mb', null), ('lift_limit_g', null), ('mass_mismatch_percent', null), ('photo_bytes', null),
-    ('promise_hours', null), ('rest_slack_nm', null), ('shift_first_hour', null), ('shift_hours', null), ('tape_doubt_nm', null),
+    ('currency', null), ('promise_hours', null), ('rest_slack_nm', null), ('shift_first_hour', null), ('shift_hours', null), ('tape_doubt_nm', null),
     ('heat_read_back', '{yes,no}'), ('judging_by_rounding', '{yes,no}'), ('two_person_release', '{yes,no}'), ('validators_named', '{yes,no}'),
     ('label_paper', '{100x50,62x29,a4,letter}'), ('label_code', '{data-matrix,qr}'), ('label_dpi', '{203,300,600}');
 end;

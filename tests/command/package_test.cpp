@@ -1,25 +1,15 @@
 // The certificate package by the command line: scenario 13 (21 of 25, papers too weak for the rest) and the refusals. EN 10204:2004
 // clause 6 and ISO 10474:2013 clause 6 from memory; what a package holds is common practice, no source. The package is opened
 // again with poppler and qpdf.
-#include <array>
-#include <cstdio>
 #include <fstream>
 
 #include "client/book/sha256.h"
 #include "tests/command/works.h"
+#include "tests/reports/read_back.h"
 #include "tests/reports/invented_pdf.h"
 
 namespace heatkeep::command {
 namespace {
-
-std::string OutputOf(const std::string& command) {
-  FILE* pipe = popen(command.c_str(), "r");
-  if (!pipe) return "no pipe";
-  std::string text;
-  std::array<char, 4096> block{};
-  while (const std::size_t got = fread(block.data(), 1, block.size(), pipe)) text.append(block.data(), got);
-  return pclose(pipe) == 0 ? text : command + " failed";
-}
 
 std::string BytesOf(const std::string& path) {
   std::ifstream in(path, std::ios::binary);

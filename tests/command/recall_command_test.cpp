@@ -1,23 +1,12 @@
 // Recall, its letters and drills, and printed records asked about again, by the command line.
-#include <array>
-#include <cstdio>
 #include <filesystem>
 #include <fstream>
 
 #include "tests/command/works.h"
+#include "tests/reports/read_back.h"
 
 namespace heatkeep::command {
 namespace {
-
-std::string OutputOf(const std::string& command) {
-  FILE* pipe = popen(command.c_str(), "r");
-  if (!pipe) return "no pipe";
-  std::string text;
-  std::array<char, 4096> block{};
-  while (const std::size_t got = fread(block.data(), 1, block.size(), pipe)) text.append(block.data(), got);
-  return pclose(pipe) == 0 ? text : command + " failed";
-}
-std::string TextOf(const std::string& pdf) { return OutputOf("pdftotext -layout '" + pdf + "' -"); }
 
 struct RecallCommand : Works {
   // Two orders of two customers from one bar; some of each left, the drop is on the rack.

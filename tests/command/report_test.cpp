@@ -1,20 +1,9 @@
 // Papers out of the book by the command line.
-#include <array>
-#include <cstdio>
-
 #include "tests/command/works.h"
+#include "tests/reports/read_back.h"
 
 namespace heatkeep::command {
 namespace {
-
-std::string OutputOf(const std::string& command) {
-  FILE* pipe = popen(command.c_str(), "r");
-  if (!pipe) return "no pipe";
-  std::string text;
-  std::array<char, 4096> block{};
-  while (const std::size_t got = fread(block.data(), 1, block.size(), pipe)) text.append(block.data(), got);
-  return pclose(pipe) == 0 ? text : command + " failed";
-}
 
 struct Report : Works {
   void Cut() {
