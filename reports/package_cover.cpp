@@ -133,11 +133,11 @@ QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentP
            ListRows(package, places));
   flow.items.push_back(SectionHead(kMargin, width, "The documents"));
   AddTable(flow, width,
-           {{"document", 32},
-            {"issuer", 20},
+           {{"document", 27},
+            {"issuer", 17},
             {"issued", 18},
             {"version", 11},
-            {"page in this file", 22},
+            {"page in this file", 20},
             {"attached as", 34},
             {"SHA-256 of the file", 0, Align::Left, false, 2.4}},
            DocumentRows(package, places));

@@ -27,6 +27,16 @@ QFont FontOf(const TextStyle& style, double dots, double scale = 1) {
   return PaintFont(style.mono ? Face::Mono : Face::Sans, style.height * dots * scale, style.bold);
 }
 
+// How many letters of the word fit, at least one; halving, so that a word of any length costs little.
+qsizetype LettersThatFit(const QString& word, const QFontMetricsF& metrics, double room) {
+  qsizetype fits = 1, over = std::min<qsizetype>(word.size(), 1000) + 1;
+  while (over - fits > 1) {
+    const qsizetype middle = (fits + over) / 2;
+    (metrics.horizontalAdvance(word.left(middle)) <= room ? fits : over) = middle;
+  }
+  return fits;
+}
+
 }  // namespace
 
 // Greedy words; a word wider than the line is broken between letters.
@@ -43,9 +53,7 @@ std::vector<std::string> ParagraphLines(const std::string& text, double width, c
       continue;
     }
     if (!line.isEmpty()) lines.push_back(line.toStdString());
-    while (metrics.horizontalAdvance(word) > room && word.size() > 1) {
-      qsizetype fit = word.size() - 1;
-      while (fit > 1 && metrics.horizontalAdvance(word.left(fit)) > room) --fit;
+    for (qsizetype fit; (fit = LettersThatFit(word, metrics, room)) < word.size();) {
       lines.push_back(word.left(fit).toStdString());
       word = word.mid(fit);
     }
