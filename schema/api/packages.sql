@@ -97,6 +97,7 @@ begin
   return jsonb_build_object('shop', coalesce(btrim(p ->> 'shop'), ''), 'order', v_order, 'note', v_note, 'without_files', coalesce((p ->> 'without_files')::boolean, false), 'as_of', to_char(v_as_of at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"'),
     'customer', (select string_agg(distinct c.name, ', ') from guard.package_metal(v_order, v_note) m left join shipment h using (shipment_id) left join cut_line l using (cut_line_id)
       join party c on c.party_id = coalesce(h.customer_id, l.customer_id)),
+    'heats', case when v_note is null then api.order_heats(v_order) ->> 'statement' end,
     'against', (select coalesce(jsonb_agg(a.words), '[]') from guard.against_package(v_order, v_note, coalesce((p ->> 'without_files')::boolean, false)) a),
     'lines', (select jsonb_agg(to_jsonb(x) order by x."order", x.line, x.heat, x.section, x.length_nm, x.note) from (
       select c.order_no as "order", c.line_no as line, c.quantity as ordered, g.designation as grade, s.label as section, l.condition, m.length_nm, sum(m.n) as count, guard.mass_g((m.length_nm * sum(m.n))::bigint, s.area_um2, g.density_kg_m3) as mass_g, b.name as mill, l.heat,
