@@ -86,9 +86,4 @@ std::vector<BatchLabel> ReadBatchLabels(Connection& connection, const std::strin
   return labels;
 }
 
-std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise) {
-  const Result value = connection.Execute("select value from api.settings_now where name = $1", {name});
-  return value.empty() ? otherwise : value.Only().Text("value");
-}
-
 }  // namespace heatkeep

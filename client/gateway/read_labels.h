@@ -18,7 +18,4 @@ std::vector<PlaceLabel> ReadPlaceLabels(Connection& connection);
 // The cut pieces of an order that are on site, a line and lot each.
 std::vector<BatchLabel> ReadBatchLabels(Connection& connection, const std::string& order);
 
-// A setting of the shop as it is now; `otherwise` where it was never set.
-std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);
-
 }  // namespace heatkeep

@@ -81,10 +81,7 @@ std::string ReadServerTime(Connection& connection) {
   return connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at").Only().Text("at");
 }
 
-std::string ReadCurrency(Connection& connection) {
-  const Result value = connection.Execute("select value from api.settings_now where name = 'currency'");
-  return value.empty() ? "" : value.Only().Text("value");
-}
+std::string ReadCurrency(Connection& connection) { return ReadSetting(connection, "currency", ""); }
 
 std::vector<ConflictRow> ReadConflicts(Connection& connection) {
   std::vector<ConflictRow> rows;
