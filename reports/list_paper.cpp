@@ -49,7 +49,7 @@ FlowItem Head(const ListReport& list, const std::vector<Spot>& spots, double wid
 
 // Texts break into lines, numbers stand on the first.
 FlowItem Row(const ListReport& list, const ListRow& row, const std::vector<Spot>& spots, double width) {
-  double height = LineHeight({2.9});
+  double height = std::max(LineHeight({2.9}), list.least_row - 1.9);
   for (std::size_t i = 0; i < row.size(); ++i)
     if (list.columns[i].kind == ListKind::Text) height = std::max(height, ParagraphHeight(ShownCell(row[i], ListKind::Text), spots[i].width, StyleOf(ListKind::Text)));
   FlowItem item{height + 1.9, [=, &list, &row](Pen& pen, double y) {
@@ -101,6 +101,7 @@ void WriteListPdf(const std::string& path, const ListReport& list, const PrintOp
     flow.items.back().with_next = true;
   }
   for (const ListRow& row : list.rows) flow.items.push_back(Row(list, row, spots, width));
+  flow.items.push_back({2, [](Pen&, double) {}});
   flow.items.push_back(TextRow(kMargin, width, CountLine(list), {3.4, true}, 1.5));
   if (!list.note.empty()) flow.items.push_back(TextRow(kMargin, width, list.note, {3.0}));
   WriteFlow(path, flow, options);

@@ -1,6 +1,7 @@
 #include "reports/list_report.h"
 
 #include <nlohmann/json.hpp>
+#include <optional>
 
 #include "reports/quantity_text.h"
 #include "reports/table_csv.h"
@@ -43,10 +44,11 @@ double InUnit(std::int64_t value, ListKind kind) {
   }
 }
 
-std::int64_t SumOf(const ListReport& list, std::size_t column) {
-  std::int64_t sum = 0;
+// Of what is known; nothing where no row says it.
+std::optional<std::int64_t> SumOf(const ListReport& list, std::size_t column) {
+  std::optional<std::int64_t> sum;
   for (const ListRow& row : list.rows)
-    if (const auto* value = std::get_if<std::int64_t>(&row[column])) sum += *value;
+    if (const auto* value = std::get_if<std::int64_t>(&row[column])) sum = sum.value_or(0) + *value;
   return sum;
 }
 
@@ -94,13 +96,14 @@ std::string ShownCell(const Cell& cell, ListKind kind) {
 std::string CountLine(const ListReport& list) {
   std::string words = std::to_string(list.rows.size()) + " " + list.count_of;
   for (std::size_t i = 0; i < list.columns.size(); ++i) {
-    if (!list.columns[i].summed) continue;
+    const std::optional<std::int64_t> sum = list.columns[i].summed ? SumOf(list, i) : std::nullopt;
+    if (!sum) continue;
     const ListKind kind = list.columns[i].kind == ListKind::Length ? ListKind::Metres : list.columns[i].kind;
     ListColumn whole = list.columns[i];
     whole.kind = kind;
     const std::string head = HeadOf(whole, list.currency);  // "mass kg"
     const std::string unit = head.substr(whole.head.size());
-    words += ", " + whole.head + " " + ShownCell(SumOf(list, i), kind) + unit;
+    words += ", " + whole.head + " " + ShownCell(*sum, kind) + unit;
   }
   return words;
 }
@@ -117,7 +120,10 @@ nlohmann::ordered_json ListJson(const ListReport& list) {
     rows.push_back(std::move(one));
   }
   for (std::size_t i = 0; i < list.columns.size(); ++i)
-    if (list.columns[i].summed) sums[list.columns[i].key] = SumOf(list, i);
+    if (list.columns[i].summed) {
+      const std::optional<std::int64_t> sum = SumOf(list, i);
+      sums[list.columns[i].key] = sum ? nlohmann::ordered_json(*sum) : nlohmann::ordered_json(nullptr);
+    }
   return {{"list", list.what}, {"subject", list.subject}, {"note", list.note}, {"currency", list.currency}, {"rows", rows}, {"sums", sums}};
 }
 

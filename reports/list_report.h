@@ -31,6 +31,7 @@ struct ListReport {
   std::string currency;       // "EUR"; empty: amounts without a word
   std::string note;           // how the figures are meant; printed under the table
   std::string count_of = "lines";
+  double least_row = 0;       // height of a row on paper in mm, where it is written in by hand; 0: as high as its words
   std::vector<ListColumn> columns;
   std::vector<ListRow> rows;  // each as long as `columns`
   // A line chart of these columns over the rows, in their order (from the second row on); none: no chart.

@@ -8,8 +8,8 @@ namespace {
 using Json = nlohmann::json;
 using K = ListKind;
 
-const ListColumn kTag{"tag", "tag", K::Mono, 1.5}, kGrade{"grade", "grade", K::Text, 1.3}, kSection{"section", "section", K::Text, 1.3}, kHeat{"heat", "heat", K::Mono, 1.3},
-    kPlace{"place", "place", K::Text, 0.9}, kLength{"length_nm", "length", K::Length, 1, true}, kMass{"mass_g", "mass", K::Mass, 1.1, true}, kPapers{"papers", "papers", K::Text, 0.8},
+const ListColumn kTag{"tag", "tag", K::Mono, 1.4}, kGrade{"grade", "grade", K::Text, 1.75}, kSection{"section", "section", K::Text, 1.3}, kHeat{"heat", "heat", K::Mono, 1.3},
+    kPlace{"place", "place", K::Text, 0.9}, kLength{"length_nm", "length", K::Length, 1, true}, kMass{"mass_g", "mass", K::Mass, 1.1, true}, kPapers{"papers", "papers", K::Text, 0.9},
     kDays{"days", "days still", K::Count, 0.7};
 const ListColumn kScrapWorth{"scrap_cents", "as scrap", K::Money, 1.1, true}, kNewWorth{"replacement_cents", "as new", K::Money, 1.2, true};
 
@@ -28,7 +28,8 @@ std::vector<Json> Unused(Connection&, std::vector<Json> rows, const ListChoice& 
 }
 
 // For each piece: seen, the heat as read, the measured length, all to be written by hand; then empty lines for metal without a tag.
-std::vector<Json> CountSheet(Connection&, std::vector<Json> rows, const ListChoice&, ListReport&) {
+std::vector<Json> CountSheet(Connection&, std::vector<Json> rows, const ListChoice&, ListReport& list) {
+  list.least_row = 8;
   for (Json& row : rows) row.update({{"seen", "[  ]"}, {"heat_read", "........"}, {"measured", "..........."}});
   for (int i = 0; i < 6; ++i) rows.push_back({{"tag", ".........."}, {"section", "no tag"}, {"seen", "[  ]"}, {"heat_read", "........"}, {"measured", "..........."}});
   return rows;
@@ -40,7 +41,7 @@ std::vector<Json> Yield(Connection&, std::vector<Json> rows, const ListChoice& c
   for (const Json& row : rows) {
     std::vector<std::string> key{row["month"].get<std::string>()};
     if (choice.by_section) key = {row["section"].get<std::string>(), row["grade"].is_null() ? "" : row["grade"].get<std::string>(), key[0]};
-    Json& month = months[key];
+    Json& month = months.try_emplace(key, Json::object()).first->second;
     for (const auto& [name, value] : row.items()) {
       if (name.ends_with("_g")) month[name] = month.value(name, std::int64_t{0}) + value.get<std::int64_t>();
       else if (!name.ends_with("_nm")) month[name] = value;
@@ -86,8 +87,8 @@ const std::vector<ListSpec>& AllLists() {
        {kTag, {"kind", "kind", K::Text, 0.7}, kSection, kGrade, {"seen", "seen", K::Text, 0.6}, {"heat_read", "heat as read", K::Text, 1.1}, {"measured", "measured mm", K::Text, 1.2}}, {"place"}, CountSheet},
       {"buy", "open lines that nobody has planned, beside what lies free and what is ordered", "--to buy.pdf", "What to buy", "to_buy", "due section grade", "sections and grades",
        "Missing: cut lengths less free and ordered metal; kerf, trim and grip come on top. `heatkeep allocate --buy` says which bars.",
-       {kSection, kGrade, {"condition", "condition", K::Text, 0.8}, kPapers, {"pieces", "pieces", K::Count, 0.7, true}, Summed("cut_nm", "cuts", K::Metres), {"longest_nm", "longest", K::Length, 1},
-        {"free_nm", "free", K::Metres, 1}, {"ordered_nm", "ordered", K::Metres, 1}, Summed("missing_nm", "missing", K::Metres), {"due", "due", K::Text, 1.1}, {"orders", "orders", K::Text, 1.4}},
+       {kSection, kGrade, {"condition", "condition", K::Text, 1.05}, kPapers, {"pieces", "pieces", K::Count, 0.85, true}, Summed("cut_nm", "cuts", K::Metres), {"longest_nm", "longest", K::Length, 1},
+        {"free_nm", "free", K::Metres, 1}, {"ordered_nm", "ordered", K::Metres, 1}, Summed("missing_nm", "missing", K::Metres), {"due", "due", K::Text, 1.3}, {"orders", "orders", K::Text, 1.3}},
        {"grade", "section"}, ToBuy},
       {"scrap", "scrap by alloy group and month: booked, weighed by the dealer, paid", "--to scrap.xlsx", "Scrap by group of bin", "scrap_by_group", "alloy_group month", "lines",
        "Booked: by length and density, without chips. Weighed above booked is chips and what nobody booked. Open: in the bins now.",

@@ -27,7 +27,7 @@ TEST(PriceOfOneHeat, IsTheBarThatTwoHeatsWouldNotOpen) {
   EXPECT_EQ(price->difference.new_length, Mm(1800));
   EXPECT_EQ(price->difference.unmet_pieces, 0);
   EXPECT_EQ(price->heats, 2);
-  EXPECT_EQ(price->words, "one heat costs more than 2 heats: 1.80 m more full bar");
+  EXPECT_EQ(price->words, "one heat costs more than 2 heats: 1.80 m more full bar, 1 more bar opened");
 }
 
 TEST(PriceOfOneHeat, MayBeNothing) {
@@ -47,7 +47,7 @@ TEST(PriceOfOneHeat, CountsWhatIsShortForItsSake) {
   const auto price = PriceOfOneHeat(problem, Allocate(problem));
   ASSERT_TRUE(price);
   EXPECT_EQ(price->difference.unmet_pieces, 2);
-  EXPECT_EQ(price->words.substr(0, 54), "one heat costs more than 2 heats: 2 more cuts short, 0");
+  EXPECT_EQ(price->words, "?");
 }
 
 }  // namespace
