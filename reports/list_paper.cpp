@@ -91,7 +91,7 @@ void WriteListPdf(const std::string& path, const ListReport& list, const PrintOp
   const double width = PageWidth(options.size) - 2 * kMargin;
   const std::vector<Spot> spots = SpotsOf(list, width);
   Flow flow;
-  SetRecordHead(flow, {list.what, list.subject, CountLine(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
+  SetRecordHead(flow, {list.what, list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
   flow.repeated.push_back(Head(list, spots, width));
   if (!list.charted.empty() && list.rows.size() > 1) flow.items.push_back(ChartItem(list, width));
   if (list.rows.empty()) {

@@ -93,8 +93,14 @@ std::string ShownCell(const Cell& cell, ListKind kind) {
   }
 }
 
+std::string RowCount(const ListReport& list) {
+  std::string of = list.count_of;
+  if (list.rows.size() == 1 && of.ends_with('s') && of.find(' ') == std::string::npos) of.pop_back();
+  return std::to_string(list.rows.size()) + " " + of;
+}
+
 std::string CountLine(const ListReport& list) {
-  std::string words = std::to_string(list.rows.size()) + " " + list.count_of;
+  std::string words = RowCount(list);
   for (std::size_t i = 0; i < list.columns.size(); ++i) {
     const std::optional<std::int64_t> sum = list.columns[i].summed ? SumOf(list, i) : std::nullopt;
     if (!sum) continue;

@@ -41,6 +41,8 @@ struct ListReport {
 
 // "length mm", "worth EUR".
 std::string HeadOf(const ListColumn& column, const std::string& currency);
+// "312 drops".
+std::string RowCount(const ListReport& list);
 // "312 drops, length 418.612 m, mass 6 210.400 kg".
 std::string CountLine(const ListReport& list);
 

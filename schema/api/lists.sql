@@ -35,13 +35,11 @@ create view api.yield_by_month as
         coalesce(sum(length_nm) filter (where class = 'scrap'), 0)::bigint as scrap_nm,
         coalesce(sum(length_nm) filter (where class = 'unexplained'), 0)::bigint as unexplained_nm
       from dated group by 1, 2, 3, 4, 5)
-  select month, grade, section, used_nm, good_nm, kerf_nm, trim_nm, spoilt_nm, scrap_nm, unexplained_nm,
-      guard.mass_g(used_nm, area_um2, density_kg_m3) as used_g, guard.mass_g(good_nm, area_um2, density_kg_m3) as good_g,
-      guard.mass_g(kerf_nm, area_um2, density_kg_m3) as kerf_g, guard.mass_g(trim_nm, area_um2, density_kg_m3) as trim_g,
-      guard.mass_g(spoilt_nm, area_um2, density_kg_m3) as spoilt_g, guard.mass_g(scrap_nm, area_um2, density_kg_m3) as scrap_g,
-      guard.mass_g(used_nm, area_um2, density_kg_m3) - guard.mass_g(good_nm, area_um2, density_kg_m3) - guard.mass_g(kerf_nm, area_um2, density_kg_m3)
-        - guard.mass_g(trim_nm, area_um2, density_kg_m3) - guard.mass_g(spoilt_nm, area_um2, density_kg_m3) - guard.mass_g(scrap_nm, area_um2, density_kg_m3) as unexplained_g
-    from summed;
+  select month, grade, section, used_nm, good_nm, kerf_nm, trim_nm, spoilt_nm, scrap_nm, unexplained_nm, m.*,
+      m.good_g + m.kerf_g + m.trim_g + m.spoilt_g + m.scrap_g + m.unexplained_g as used_g
+    from summed cross join lateral (select guard.mass_g(good_nm, area_um2, density_kg_m3) as good_g, guard.mass_g(kerf_nm, area_um2, density_kg_m3) as kerf_g,
+      guard.mass_g(trim_nm, area_um2, density_kg_m3) as trim_g, guard.mass_g(spoilt_nm, area_um2, density_kg_m3) as spoilt_g,
+      guard.mass_g(scrap_nm, area_um2, density_kg_m3) as scrap_g, guard.mass_g(unexplained_nm, area_um2, density_kg_m3) as unexplained_g) m;
 
 -- What is open and nobody has planned, by grade, section, condition and papers, beside what lies here free and what is ordered.
 create view api.to_buy as
