@@ -44,6 +44,7 @@ constexpr std::array kExamples{
     Example{"plan show", "1 --why"},
     Example{"plan cancel", "1 --reason \"order put off\""},
     Example{"plan list", "--json"},
+    Example{"pull", "A000001D --saw 1 --plan 1 --heat-read 3317"},
     Example{"report sheet", "1 --to sheet.pdf --to sheet.xlsx"},
     Example{"report trace", "heat 47-0783 --mill Vandrek --to trace.pdf"},
     Example{"report balance", "47-0783 --mill Vandrek --to balance.pdf"},
