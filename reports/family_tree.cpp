@@ -7,6 +7,9 @@ namespace heatkeep {
 namespace {
 
 bool IsPiece(const TraceLine& line) { return line.what == "bar" || line.what == "drop"; }
+bool IsStroke(const TraceLine& line) {
+  return line.what == "trim" || line.what == "cut piece" || line.what == "reject" || line.what == "crop" || line.what == "test slice";
+}
 bool WentOn(const TreePiece& piece) {
   return std::any_of(piece.parts.begin(), piece.parts.end(), [](const TraceLine& l) { return l.what == "passed on"; });
 }
@@ -35,7 +38,11 @@ std::vector<TreePiece> TreePieces(const std::vector<TraceLine>& lines) {
     if (parent == by_tag.end()) continue;
     (IsPiece(line) ? pieces[parent->second].children : pieces[parent->second].parts).push_back(line);
   }
-  for (TreePiece& piece : pieces) piece.piece.depth -= least;
+  for (TreePiece& piece : pieces) {
+    piece.piece.depth -= least;
+    // cuts as the saw made them, then what left otherwise: mostly the end
+    std::stable_partition(piece.parts.begin(), piece.parts.end(), IsStroke);
+  }
   return pieces;
 }
 

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "reports/family_tree.h"
+#include "reports/paint_session.h"
 #include "reports/recall_report.h"
 #include "reports/table_csv.h"
 #include "reports/trace_report.h"
@@ -20,6 +21,7 @@ TEST(FamilyTree, ABarIsMadeUpOfWhatLeftItAndWhatIsLeft) {
   EXPECT_EQ(pieces[0].piece.depth, 0);
   EXPECT_EQ(pieces[0].parts.size(), 3U);
   EXPECT_EQ(pieces[0].children.size(), 1U);
+  PaintSession();
   OrderLetters letters;
   const PieceBar bar = TreeBar(pieces[0], letters);
   EXPECT_EQ(bar.trim, 10_mm);
@@ -43,6 +45,18 @@ TEST(FamilyTree, WhatWasCutForOthersIsOneStretchAndWhatDoesNotAddUpIsAPlainBar) 
   const PieceBar plain = TreeBar(TreePieces(lines)[0], letters);
   EXPECT_TRUE(plain.runs.empty());
   EXPECT_EQ(plain.left, plain.length);
+}
+
+TEST(FamilyTree, AScrapEndIsDrawnBehindTheCutsWhereItWas) {
+  std::vector<TraceLine> lines = InventedFamily(1, 0).lines;
+  for (TraceLine& line : lines)
+    if (line.what == "reject") line.what = "scrap";
+  std::swap(lines[1], lines[3]);  // as the book sorts them: what left otherwise before the cuts
+  OrderLetters letters;
+  const PieceBar bar = TreeBar(TreePieces(lines)[0], letters);
+  ASSERT_EQ(bar.runs.size(), 2U);
+  EXPECT_EQ(bar.runs[0].letter, "A");
+  EXPECT_EQ(bar.runs[1].letter, "scrap");
 }
 
 TEST(FamilyTree, HundredsOfPiecesStayReadableOnTheirPages) {
