@@ -2,6 +2,7 @@
 // clause 6 and ISO 10474:2013 clause 6 from memory; what a package holds is common practice, no source. The package is opened
 // again with poppler and qpdf.
 #include <fstream>
+#include <sstream>
 
 #include "client/book/sha256.h"
 #include "tests/command/works.h"
@@ -41,7 +42,13 @@ struct Packages : Works {
     words.insert(words.end(), more.begin(), more.end());
     return As(who, words);
   }
-  std::string Text(const std::string& more = {}) { return OutputOf("pdftotext -layout " + more + " '" + PathOf("package.pdf") + "' -"); }
+  // The words in the order they were painted, one blank between: what a cell breaks into lines stays together.
+  std::string Text(const std::string& more = {}) {
+    std::istringstream in(OutputOf("pdftotext -raw " + more + " '" + PathOf("package.pdf") + "' -"));
+    std::string text;
+    for (std::string word; in >> word;) text += (text.empty() ? "" : " ") + word;
+    return text;
+  }
   bool Made() { return std::filesystem::exists(PathOf("package.pdf")); }
   std::int64_t Kept() { return Number("select count(*) as n from api.certificate_packages"); }
   void TearDown() override { EXPECT_EQ(Broken(), ""); }
@@ -71,7 +78,9 @@ TEST_F(Packages, For21Of25HoldsTheUnchangedDocumentAndSaysThePart) {
   OutputOf("pdfdetach -saveall -o '" + PathOf("") + "' '" + PathOf("package.pdf") + "'");
   EXPECT_EQ(BytesOf(PathOf("D1_Vandrek_88-901_v1.pdf")), mill_document);
   const std::string sha256 = Sha256Hex(mill_document);  // broken into lines on the cover
-  EXPECT_TRUE(Has(cover, sha256.substr(0, 12)) && Has(cover, sha256.substr(52))) << cover;
+  std::string unbroken = cover;
+  std::erase(unbroken, ' ');
+  EXPECT_TRUE(Has(unbroken, sha256)) << cover;
   EXPECT_EQ(OutputOf("qpdf --check '" + PathOf("package.pdf") + "' 2>&1 | tail -n 2 | head -n 1"), "No syntax or stream encoding errors found; the file may still contain\n");
   EXPECT_EQ(Asked("quality", {"certificate", "packages"})[0]["sha256"], Sha256Hex(bytes));
   EXPECT_TRUE(Has(Word("select words as w from api.documents_passed"), "21 of 25"));

@@ -6,6 +6,7 @@
 
 #include <QBuffer>
 #include <QImage>
+#include <algorithm>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
@@ -214,7 +215,9 @@ TEST(CertificatePackages, AttachWhatCannotBeShownAndSayIt) {
   const std::string tiff("II*\0\x08\0\0\0", 8);
   const MadePackage made = MakePackage(SamplePackage(tiff, "image/tiff"), {{"abc", tiff}});
   const std::string path = Written(folder, "p.pdf", made.pdf);
-  EXPECT_NE(OutputOf("pdftotext -layout -l 1 '" + path + "' -").find("attached only"), std::string::npos);
+  std::string cover = OutputOf("pdftotext -raw -l 1 '" + path + "' -");
+  std::replace(cover.begin(), cover.end(), '\n', ' ');  // a narrow column breaks it
+  EXPECT_NE(cover.find("attached only"), std::string::npos) << cover;
   OutputOf("pdfdetach -save 1 -o '" + In(folder, "out.tif") + "' '" + path + "'");
   EXPECT_EQ(BytesOf(In(folder, "out.tif")), tiff);
   EXPECT_EQ(AgainstFiles(SamplePackage("%PDF-1.4", "application/pdf"), {{"abc", "%PDF-1.4"}}).size(), 1U);

@@ -100,6 +100,14 @@ TEST_F(Counting, TheCountIsBlindAndApprovedByAnotherPersonAndAboveTheLimitByTheO
   EXPECT_EQ(Code([&] { Approve(all); }), "HK043");  // counted by the same person
 }
 
+TEST_F(Counting, ALengthThatIsNoPiecesIsRefusedSoThatNoSumOverCountsFails_HK026) {
+  const auto tags = Drops(640, 2);
+  Freeze();
+  for (const std::string& tag : tags) EXPECT_EQ(Code([&] { Seen(Json::array({Tag(tag, 9'000'000'000'000)}), false); }), "HK026");  // 9e18 nm
+  Seen(Json::array({Tag(tags[0]), Tag(tags[1])}));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.counts"), 1);
+}
+
 TEST_F(Counting, LengthsAndPlacesArePutRightOnlyByTheApproval) {
   const auto tags = Drops(640, 1), stray = Drops(500, 1, "M2208");
   Do(shop.clerk, "put_away", {stray[0], "GATE"});
