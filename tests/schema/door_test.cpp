@@ -1,5 +1,7 @@
 // At the door: counted, read and ordered against each other; what does not agree is quarantined, claimed and decided.
 // The rules are common practice of the trade, no source; the figures were worked out by hand.
+#include <limits>
+
 #include "tests/schema/every_stock_deed.h"
 
 namespace heatkeep {
@@ -100,6 +102,31 @@ TEST_F(Door, BarsOverTheSlipWaitForThePlannerAndForNobodyElse) {
   EXPECT_EQ(decide(shop.planner, false), "HK043");
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates"), 3);
   EXPECT_EQ(Claims(), std::vector<std::string>{"over 1: the slip says 2 bars round 80 42CrMo4 of 6000 mm, 3 came (236.75 kg by theory)"});
+}
+
+// One line that cannot be metal would make every sum over the lines fail for everybody.
+TEST_F(Door, NothingIsOrderedOrBoughtThatCannotBeMetal_HK026) {
+  const std::int64_t most = std::numeric_limits<std::int64_t>::max();
+  const Json good{{"order", "O1"}, {"line", "10"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"length_nm", Mm(1'000'000)}, {"quantity", 1'000'000}};
+  const auto code = [&](const char* key, std::int64_t value) {
+    Json line = good;
+    line[key] = value;
+    return Code([&] { DoBody(shop.planner, "add_cut_list", {{"name", "L1"}, {"lines", Json::array({line})}}); });
+  };
+  for (const auto& [key, value] : std::vector<std::pair<const char*, std::int64_t>>{
+           {"length_nm", most}, {"length_nm", Mm(1'000'000) + 1}, {"face_nm", most}, {"tolerance_plus_nm", most}, {"tolerance_minus_nm", most}, {"quantity", 1'000'001}})
+    EXPECT_EQ(code(key, value), "HK026") << key << ' ' << value;
+  EXPECT_EQ(code("quantity", 1'000'000), "");
+  const auto bought = [&](std::int64_t length, std::int64_t quantity) {
+    return Code([&] {
+      DoBody(shop.planner, "expect_delivery", {{"purchase_order", "P1"}, {"supplier", "Vandrek"}, {"lines", Json::array({{{"line", "1"}, {"section", Round(80)}, {"grade", "42CrMo4"},
+             {"condition", "+QT"}, {"length_nm", length}, {"quantity", quantity}, {"due", "2030-01-01"}}})}});
+    });
+  };
+  EXPECT_EQ(bought(most, 1), "HK026");
+  EXPECT_EQ(bought(Mm(6000), 1'000'001), "HK026");
+  EXPECT_EQ(bought(Mm(6000), 9), "");
+  EXPECT_EQ(shop.Number("select sum(open * (length_nm / 1000000))::bigint as n from api.cut_lines"), 1'000'000'000'000);
 }
 
 TEST_F(Door, WhatIsExpectedIsPromisedButIsNoStockAndHasNothingToCut) {
