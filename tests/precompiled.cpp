@@ -1,0 +1,1 @@
+// Compiled so that the header is: tests/CMakeLists.txt says which.
