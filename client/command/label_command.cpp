@@ -6,6 +6,7 @@
 #include <sstream>
 #include <stdexcept>
 
+#include "client/command/paper_files.h"
 #include "client/gateway/read_labels.h"
 #include "client/gateway/readings.h"
 #include "reports/label_sheet.h"
@@ -98,9 +99,7 @@ int RunLabelPrint(const BookCall& call, const LabelOptions& options) {
     paper.outline = options.cut_lines;
     const LabelLook look{code == "qr" ? MatrixCode::Qr : MatrixCode::DataMatrix, options.dpi > 0 ? options.dpi : std::stoi(ReadSetting(connection, "label_dpi", "203"))};
     const LabelSize size = SizeFor({0, 0, paper.across, paper.down});
-    PrintOptions print;
-    print.printed_at = ReadServerTime(connection);
-    print.author = connection.User();
+    const PrintOptions print = PrintFor(connection, {});
     const std::string day = print.printed_at.substr(0, 10);
     if (!options.tags.empty() + !options.places.empty() + !options.orders.empty() > 1) throw std::invalid_argument("--tags, --place and --order do not go together; expected one of them");
     const ToPrint all = !options.places.empty() ? OfPlaces(connection, options, size) : !options.orders.empty() ? OfOrders(connection, options, size, day) : OfPieces(connection, options, size, day);

@@ -65,8 +65,9 @@ std::string LearnWorth(const PastDemand& past, allocator::Problem& problem) {
   std::size_t lines = 0, groups = 0;
   for (allocator::GroupException& group : problem.exceptions) {
     std::optional<year::Past> known = PastOf(past, group.section, group.grade, planned);
+    if (!known) continue;
     Own own = OwnOf(problem, group.section, group.grade);
-    if (!known || own.price.micro <= 0) continue;
+    if (own.price.micro <= 0) continue;
     Length longest;
     for (const Piece* p : own.pieces) {
       longest = std::max(longest, std::min(p->length, kLongest));

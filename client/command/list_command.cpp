@@ -6,7 +6,6 @@
 #include "client/command/paper_files.h"
 #include "client/gateway/read_rows.h"
 #include "client/gateway/readings.h"
-#include "reports/whole_file.h"
 #include "schema/terms/section.h"
 
 namespace heatkeep::command {
@@ -57,12 +56,12 @@ int RunList(const BookCall& call, const ListSpec& spec, const ListChoice& choice
       list.rows.push_back(std::move(cells));
     }
     const PrintOptions print = PrintFor(connection, choice);
-    const auto json = [&] { return ListJson(list).dump(2) + "\n"; };
+    const auto json = [&] { return ListJson(list).dump(2); };
     return WritePapers(call, choice,
                        {{".pdf", [&](const std::string& p) { WriteListPdf(p, list, print); }},
                         {".xlsx", [&](const std::string& p) { WriteListXlsx(p, list, print); }},
                         {".csv", [&](const std::string& p) { WriteListCsv(p, list); }},
-                        {".json", [&](const std::string& p) { const std::string text = json(); WriteWholeBytes(p, text.data(), text.size()); }}},
+                        {".json", TextWriter(json)}},
                        json);
   });
 }

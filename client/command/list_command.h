@@ -1,4 +1,4 @@
-// heatkeep report stock|drops|yield|unused|count|buy|scrap: the lists that the owner, the planner and the clerk print, each a view
+// heatkeep report drops|yield|unused|count|buy|scrap: the lists that the owner, the planner and the clerk print, each a view
 // of the book shown as PDF, XLSX, CSV or JSON. Exit as the other commands on a book.
 #pragma once
 

@@ -3,10 +3,12 @@
 #include <filesystem>
 #include <ostream>
 #include <stdexcept>
+#include <utility>
 
 #include "client/book/sha256.h"
 #include "client/gateway/readings.h"
 #include "reports/paint_session.h"
+#include "reports/whole_file.h"
 
 namespace heatkeep::command {
 namespace {
@@ -31,6 +33,13 @@ PrintOptions PrintFor(Connection& connection, const PaperOptions& options) {
   print.printed_at = ReadServerTime(connection);
   print.author = connection.User();
   return print;
+}
+
+std::function<void(const std::string& path)> TextWriter(std::function<std::string()> text) {
+  return [text = std::move(text)](const std::string& path) {
+    const std::string whole = text() + "\n";
+    WriteWholeBytes(path, whole.data(), whole.size());
+  };
 }
 
 void CheckEndings(const std::vector<std::string>& files, const PaperWriters& writers) {

@@ -22,6 +22,9 @@ PrintOptions PrintFor(Connection& connection, const PaperOptions& options);
 
 using PaperWriters = std::map<std::string, std::function<void(const std::string& path)>>;  // by ending, ".pdf"
 
+// Writes what `text` says, and a line end.
+std::function<void(const std::string& path)> TextWriter(std::function<std::string()> text);
+
 // Throws std::invalid_argument for a file whose ending no writer has; nothing is written then.
 void CheckEndings(const std::vector<std::string>& files, const PaperWriters& writers);
 

@@ -11,7 +11,6 @@
 #include "reports/pick_list.h"
 #include "reports/sheet_json.h"
 #include "reports/trace_report.h"
-#include "reports/whole_file.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/section.h"
 
@@ -27,7 +26,7 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
     return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WritePickListPdf(p, *sheet, print, units); }},
                   {".xlsx", [&](const std::string& p) { WritePickListXlsx(p, *sheet, print); }},
-                  {".json", [&](const std::string& p) { const std::string text = json() + "\n"; WriteWholeBytes(p, text.data(), text.size()); }}},
+                  {".json", TextWriter(json)}},
                  json);
   });
 }
@@ -97,7 +96,7 @@ int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const
                  {{".pdf", [&](const std::string& p) { WriteMeasuredPdf(p, title, rows, print); }},
                   {".xlsx", [&](const std::string& p) { WriteMeasuredXlsx(p, title, rows, print); }},
                   {".csv", [&](const std::string& p) { WriteMeasuredCsv(p, rows); }},
-                  {".json", [&](const std::string& p) { const std::string text = json() + "\n"; WriteWholeBytes(p, text.data(), text.size()); }}},
+                  {".json", TextWriter(json)}},
                  json);
   });
 }

@@ -1,22 +1,11 @@
 #include "client/gateway/read_labels.h"
 
-#include <nlohmann/json.hpp>
+#include "client/gateway/json_values.h"
 
 namespace heatkeep {
 namespace {
 
 using Json = nlohmann::json;
-
-// A word of a label; what the book does not say is empty.
-std::string Word(const Json& label, const char* key) {
-  const auto at = label.find(key);
-  return at == label.end() || at->is_null() ? "" : at->get<std::string>();
-}
-
-std::int64_t Amount(const Json& label, const char* key) {
-  const auto at = label.find(key);
-  return at == label.end() || at->is_null() ? 0 : at->get<std::int64_t>();
-}
 
 std::string TextOr(const Row& row, const char* column) { return row.OptionalText(column).value_or(""); }
 
@@ -31,25 +20,25 @@ std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vec
     const Json said = Json::parse(row.Text("label"));
     PieceLabel l;
     l.job = row.Int("job");
-    l.tag = Word(said, "tag");
-    l.kind = Word(said, "kind");
-    l.mill = Word(said, "mill");
-    l.heat = Word(said, "heat");
-    l.grade = Word(said, "grade");
-    l.number = Word(said, "number");
-    l.condition = Word(said, "condition");
-    l.section = Word(said, "section");
-    l.document = Word(said, "document");
-    l.owner = Word(said, "owner");
-    l.limits = Word(said, "limits");
-    l.from = Word(said, "from");
-    l.blocked = Word(said, "blocked");
-    l.parent = Word(said, "parent");
-    l.place = Word(said, "place");
+    l.tag = JsonText(said, "tag");
+    l.kind = JsonText(said, "kind");
+    l.mill = JsonText(said, "mill");
+    l.heat = JsonText(said, "heat");
+    l.grade = JsonText(said, "grade");
+    l.number = JsonText(said, "number");
+    l.condition = JsonText(said, "condition");
+    l.section = JsonText(said, "section");
+    l.document = JsonText(said, "document");
+    l.owner = JsonText(said, "owner");
+    l.limits = JsonText(said, "limits");
+    l.from = JsonText(said, "from");
+    l.blocked = JsonText(said, "blocked");
+    l.parent = JsonText(said, "parent");
+    l.place = JsonText(said, "place");
     l.reprint = static_cast<int>(row.Int("reprint"));
     if (l.reprint > 0) l.reprint_on = TextOr(row, "asked_on");
-    l.length = {Amount(said, "length_nm")};
-    l.mass = {Amount(said, "mass_g")};
+    l.length = {JsonInt(said, "length_nm")};
+    l.mass = {JsonInt(said, "mass_g")};
     labels.push_back(std::move(l));
   }
   return labels;

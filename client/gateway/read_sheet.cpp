@@ -78,8 +78,7 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
   sheet.kerf = {p.Int("kerf_nm")};
   sheet.trim = {p.Int("trim_nm")};
   sheet.grip = {p.Int("grip_nm")};
-  const Result limit = connection.Execute("select value from api.settings_now where name = 'lift_limit_g'");
-  sheet.lift_limit = {limit.empty() ? 25000 : limit.Only().Int("value")};
+  sheet.lift_limit = {std::stoll(ReadSetting(connection, "lift_limit_g", "25000"))};
 
   std::map<std::int64_t, std::size_t> by_layout;
   const Result blocks = connection.Execute(

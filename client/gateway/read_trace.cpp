@@ -31,8 +31,6 @@ TraceLine LineOf(const Row& row) {
   return t;
 }
 
-Param OrNull(const std::string& text) { return text.empty() ? Param(std::nullopt) : Param(text); }
-
 }  // namespace
 
 std::optional<OrderHeats> ReadOrderHeats(Connection& connection, const std::string& order) {
@@ -57,7 +55,7 @@ std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string&
                                       const std::string& mill) {
   std::vector<HeatBalance> balances;
   std::int64_t last = 0;
-  const Result result = connection.Execute("select * from api.metal_balance($1, $2, $3)", {kind, name, OrNull(mill)});
+  const Result result = connection.Execute("select * from api.metal_balance($1, $2, $3)", {kind, name, ParamOrNull(mill)});
   for (const Row row : result) {
     HeatBalance lot;
     lot.mill = row.OptionalText("mill").value_or("");
@@ -79,7 +77,7 @@ std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& 
   TraceRecord record;
   record.kind = kind;
   record.subject = name;
-  const Result lines = connection.Execute("select * from api.trace($1, $2, $3)", {kind, name, OrNull(mill)});
+  const Result lines = connection.Execute("select * from api.trace($1, $2, $3)", {kind, name, ParamOrNull(mill)});
   if (lines.empty()) return std::nullopt;
   for (const Row row : lines) record.lines.push_back(LineOf(row));
   record.balances = ReadBalances(connection, kind, name, mill);
@@ -87,9 +85,7 @@ std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& 
   const BookDigest digest = ReadBookDigest(connection);
   record.digest = digest.digest;
   record.happenings = digest.happenings;
-  const Result asked = connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at, api.whoami() as by");
-  record.asked_at = asked.Only().Text("at");
-  record.asked_by = asked.Only().Text("by");
+  StampAsked(connection, record);
   return record;
 }
 

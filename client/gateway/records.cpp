@@ -5,8 +5,6 @@
 namespace heatkeep {
 namespace {
 
-Param OrNull(const std::string& text) { return text.empty() ? Param(std::nullopt) : Param(text); }
-
 RecallLine LineOf(const Row& row) {
   const auto text = [&row](const char* column) { return row.OptionalText(column).value_or(""); };
   RecallLine l;
@@ -38,7 +36,7 @@ RecallLine LineOf(const Row& row) {
 }  // namespace
 
 RecordProof ProveRecord(Connection& connection, const RecordSubject& subject, const std::string& content) {
-  const Result result = connection.Execute("select * from api.record_of($1, $2, $3, $4)", {subject.kind, subject.name, OrNull(subject.mill), content});
+  const Result result = connection.Execute("select * from api.record_of($1, $2, $3, $4)", {subject.kind, subject.name, ParamOrNull(subject.mill), content});
   const Row row = result.Only();
   return {row.Text("digest"), content, row.Text("ends"), row.Int("happenings")};
 }
@@ -60,17 +58,15 @@ RecallRecord ReadRecall(Connection& connection, const std::string& scope, const 
   record.scope = scope;
   record.ref = ref;
   record.mill = mill;
-  const Result lines = connection.Execute("select * from api.recall_list($1, $2, $3)", {scope, ref, OrNull(mill)});
+  const Result lines = connection.Execute("select * from api.recall_list($1, $2, $3)", {scope, ref, ParamOrNull(mill)});
   for (const Row row : lines) record.lines.push_back(LineOf(row));
-  const Result asked = connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at, api.whoami() as by");
-  record.asked_at = asked.Only().Text("at");
-  record.asked_by = asked.Only().Text("by");
+  StampAsked(connection, record);
   return record;
 }
 
 nlohmann::json PreviewHold(Connection& connection, const std::string& scope, const std::string& ref, const std::string& mill) {
   return nlohmann::json::parse(
-      connection.Execute("select api.preview_hold($1, $2, $3)::text as answer", {scope, ref, OrNull(mill)}).Only().Text("answer"));
+      connection.Execute("select api.preview_hold($1, $2, $3)::text as answer", {scope, ref, ParamOrNull(mill)}).Only().Text("answer"));
 }
 
 BookDigest ReadBookDigest(Connection& connection) {

@@ -31,6 +31,17 @@ RecallRecord ReadRecall(Connection& connection, const std::string& scope, const 
 // The answer of api.preview_hold; changes nothing.
 nlohmann::json PreviewHold(Connection& connection, const std::string& scope, const std::string& ref, const std::string& mill = {});
 
+// A word that may be empty, which the book takes for null.
+inline Param ParamOrNull(const std::string& text) { return text.empty() ? Param(std::nullopt) : Param(text); }
+
+// When and by whom a record is asked for: fills asked_at, the server's time, and asked_by.
+template <typename Record>
+void StampAsked(Connection& connection, Record& record) {
+  const Result asked = connection.Execute("select to_char(now(), 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at, api.whoami() as by");
+  record.asked_at = asked.Only().Text("at");
+  record.asked_by = asked.Only().Text("by");
+}
+
 struct BookDigest {
   std::string digest;
   std::int64_t happenings = 0;

@@ -12,17 +12,14 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   perform guard.said(p, 'file_base64', 'the bytes of the file, base64');
-  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
-  if d.document_id is null then
-    raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'), hint = '`heatkeep certificate add` files the first';
-  elsif d.file_sha256 is not null then
+  d := guard.document_for_deed(p ->> 'issuer', p ->> 'number');
+  if d.file_sha256 is not null then
     raise exception using errcode = 'HK041', message = format('document %s version %s has its file (SHA-256 %s)', d.number, d.version, d.file_sha256),
       hint = 'a file is never changed; a corrected one from its issuer is a new version';
   end if;
   perform guard.document_stands(jsonb_build_object('file_base64', p -> 'file_base64'));
   v_bytes := decode(p ->> 'file_base64', 'base64');
-  v_sha := encode(sha256(v_bytes), 'hex');
-  insert into document_file (sha256, bytes) values (v_sha, v_bytes) on conflict do nothing;
+  v_sha := guard.keep_file(v_bytes);
   update document set file_sha256 = v_sha where document_id = d.document_id;
   return guard.end_deed(jsonb_build_object('number', d.number, 'version', d.version, 'file_sha256', v_sha, 'bytes', length(v_bytes)));
 end $$;

@@ -170,6 +170,7 @@ declare
   v_bytes bytea := decode(p ->> 'file_base64', 'base64');
   v_most bigint := guard.setting('photo_bytes', '8000000')::bigint;
   v_media text;
+  v_sha text;
   v_id bigint;
 begin
   if v_again is not null then return v_again; end if;
@@ -182,10 +183,10 @@ begin
   elsif coalesce(p ->> 'kind', '') not in ('mark', 'label', 'defect', 'damage', 'signature', 'other') then
     raise exception using errcode = 'HK026', message = format('"%s" is no kind of photo', p ->> 'kind'), hint = 'mark, label, defect, damage, signature or other';
   end if;
-  insert into document_file (sha256, bytes) values (encode(sha256(v_bytes), 'hex'), v_bytes) on conflict do nothing;
-  insert into photo (piece_id, kind, media, sha256, words) values (e.piece_id, p ->> 'kind', v_media, encode(sha256(v_bytes), 'hex'), p ->> 'words')
+  v_sha := guard.keep_file(v_bytes);
+  insert into photo (piece_id, kind, media, sha256, words) values (e.piece_id, p ->> 'kind', v_media, v_sha, p ->> 'words')
     returning photo_id into v_id;
-  return guard.end_deed(jsonb_build_object('tag', e.tag, 'photo_id', v_id, 'sha256', encode(sha256(v_bytes), 'hex')));
+  return guard.end_deed(jsonb_build_object('tag', e.tag, 'photo_id', v_id, 'sha256', v_sha));
 end $$;
 
 -- A kept file, byte for byte; null where the book has no such one.

@@ -27,6 +27,8 @@ language plpgsql stable security definer set search_path = book, pg_catalog, pg_
 declare
   v_pieces bigint[];
   v_from bigint[];
+  v_each bigint[];  -- one for every cut piece
+  v_strokes bigint[];
   v_ends jsonb;
   v_wrong jsonb;
   v_heats jsonb;
@@ -38,8 +40,8 @@ declare
   v_seen text;
   v_one boolean;
 begin
-  select array_agg(distinct s.piece_id) filter (where s.is_of_it), count(*), count(*) filter (where s.is_of_it), coalesce(jsonb_agg(distinct to_jsonb(format('the tables say otherwise of a stroke of %s than the happenings do', coalesce(e.tag, s.piece_id::text)))) filter (where not s.agrees), '[]')
-    into v_from, v_ever, v_cut, v_wrong from guard.order_strokes(p_order) s left join piece e using (piece_id);
+  select array_agg(distinct s.piece_id) filter (where s.is_of_it), array_agg(s.piece_id) filter (where s.is_of_it), array_agg(s.stroke_id), count(*), count(*) filter (where s.is_of_it), coalesce(jsonb_agg(distinct to_jsonb(format('the tables say otherwise of a stroke of %s than the happenings do', coalesce(e.tag, s.piece_id::text)))) filter (where not s.agrees), '[]')
+    into v_from, v_each, v_strokes, v_ever, v_cut, v_wrong from guard.order_strokes(p_order) s left join piece e using (piece_id);
   if v_cut = 0 then return null; end if;
   select array_agg(distinct a) into v_pieces from piece e, unnest(e.path || e.before_path) a where e.piece_id = any (v_from);
   v_ends := guard.record_ends(v_pieces, p_order);
@@ -52,13 +54,13 @@ begin
       from happening h where h.tbl = 'piece' and h.row_id = e.piece_id) told
     where e.piece_id = any (v_pieces) and (e.lot_id::text, e.parent_id::text, e.before_id::text) is distinct from (told.lot, told.parent, told.before));
   select jsonb_agg(jsonb_build_object('mill', mill, 'heat', heat, 'identity', identity, 'cut_pieces', n, 'pieces', tags) order by n desc, heat) into v_heats from (
-    select m.name as mill, l.heat, l.identity, count(*) as n, jsonb_agg(distinct e.tag) as tags from guard.order_strokes(p_order) s join piece e using (piece_id)
-      join lot l using (lot_id) left join party m on m.party_id = l.mill_id where s.is_of_it group by m.name, l.heat, l.identity, case when l.heat is null then l.lot_id end) x;
+    select m.name as mill, l.heat, l.identity, count(*) as n, jsonb_agg(distinct e.tag) as tags from unnest(v_each) s (piece_id) join piece e using (piece_id)
+      join lot l using (lot_id) left join party m on m.party_id = l.mill_id group by m.name, l.heat, l.identity, case when l.heat is null then l.lot_id end) x;
   -- what the same metal was called before it went on under another tag
   select coalesce(jsonb_agg(jsonb_build_object('tag', e.tag, 'mill', m.name, 'heat', l.heat) order by e.tag), '[]') into v_before
     from piece e join lot l using (lot_id) left join party m on m.party_id = l.mill_id
     where e.piece_id = any (v_pieces) and not (e.piece_id = any (v_from)) and (m.name, l.heat) is distinct from (v_heats -> 0 ->> 'mill', v_heats -> 0 ->> 'heat');
-  select count(distinct cut_id) into v_cuts from stroke where stroke_id in (select stroke_id from guard.order_strokes(p_order));
+  select count(distinct cut_id) into v_cuts from stroke where stroke_id = any (v_strokes);
   v_open := (select coalesce(sum(greatest(c.quantity - guard.line_cut(c.cut_line_id), 0)), 0) from cut_line c where c.order_no = p_order and not c.cancelled);
   v_one := jsonb_array_length(v_heats) = 1 and v_heats -> 0 ->> 'heat' is not null and v_wrong = '[]' and not exists (select from jsonb_array_elements(v_before) b where b ->> 'heat' is not null);
   v_seen := format('Looked at: %s strokes booked for the order at any time, in %s cuts; %s cut pieces now, from %s pieces, which with all they came from are %s; %s happenings in %s chains, each hashed anew%s.',

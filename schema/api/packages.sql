@@ -19,13 +19,12 @@ begin atomic
     where p_order is null and h.note = p_note and o.class = 'sold';
 end;
 
--- The documents of these lots: accepted, the newest version of each.
+-- The documents of these lots that stand.
 create function guard.lot_documents(p_lots bigint[]) returns setof book.document
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  select d.* from book.document d where d.accepted_by is not null
-    and exists (select from book.document_lot n where n.document_id = d.document_id and n.lot_id = any (p_lots))
-    and not exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null);
+  select d.* from book.document d where guard.stands(d.document_id)
+    and exists (select from book.document_lot n where n.document_id = d.document_id and n.lot_id = any (p_lots));
 end;
 
 -- Every reason against the package, in words.

@@ -8,7 +8,38 @@ return (select string_agg(format('%s %s %%, %s allows %s %s', j.what, trim_scale
     trim_scale(case j.verdict when 'high' then j.at_most else j.at_least end::numeric / 1000000)), '; ' order by j.what)
   from guard.judged(p_grade, guard.size_nm(p_section), p_analysis) j join book.grade g on g.grade_id = p_grade where j.verdict in ('low', 'high'));
 
--- Papers of a lot as its accepted documents say, the newest version of each.
+-- Whether this document still stands: accepted, and no corrected version of it is.
+create function guard.stands(p_document bigint) returns boolean
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select accepted_by is not null from document where document_id = p_document)
+    and not exists (select from document where replaces_id = p_document and accepted_by is not null);
+end $$;
+
+-- The newest version of a document, locked for a deed.
+create function guard.document_for_deed(p_issuer text, p_number text) returns book.document
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  d document;
+begin
+  select * into d from document where issuer_id = guard.party(p_issuer) and number = p_number order by version desc limit 1 for update;
+  if d.document_id is null then
+    raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p_number, p_issuer), hint = '`heatkeep certificate add` files the first';
+  end if;
+  return d;
+end $$;
+
+-- The bytes of a file, kept once; answers their SHA-256 in hex.
+create function guard.keep_file(p_bytes bytea) returns text
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_sha text := encode(sha256(p_bytes), 'hex');
+begin
+  insert into document_file (sha256, bytes) values (v_sha, p_bytes) on conflict do nothing;
+  return v_sha;
+end $$;
+
+-- Papers of a lot as its documents say that stand.
 create function guard.count_papers(p_lot bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -16,8 +47,7 @@ declare
   v_before papers;
 begin
   select papers into v_before from lot where lot_id = p_lot for update;
-  select max(d.type) into v_best from document_lot n join document d using (document_id) where n.lot_id = p_lot and d.accepted_by is not null
-    and not exists (select from document o where o.replaces_id = d.document_id and o.accepted_by is not null);
+  select max(d.type) into v_best from document_lot n join document d using (document_id) where n.lot_id = p_lot and guard.stands(d.document_id);
   update lot set papers = coalesce(v_best, 'none'), papers_state = (case when v_best is null then 'awaited' else 'here' end)::papers_state where lot_id = p_lot;
   -- what was promised for its papers is planned anew when they are weaker now
   if coalesce(v_best, 'none') < v_before then
@@ -38,10 +68,7 @@ declare
   n jsonb;
 begin
   perform guard.document_stands(p);
-  if v_bytes is not null then
-    v_sha := encode(sha256(v_bytes), 'hex');
-    insert into document_file (sha256, bytes) values (v_sha, v_bytes) on conflict do nothing;
-  end if;
+  if v_bytes is not null then v_sha := guard.keep_file(v_bytes); end if;
   insert into document (issuer_id, number, type, issued_on, version, replaces_id, file_sha256, filed_by, reason, validated_by)
     values (v_issuer, p ->> 'number', (p ->> 'type')::papers, (p ->> 'issued_on')::date, p_version, p_replaces, v_sha, session_user, nullif(btrim(p ->> 'reason'), ''), p -> 'validated_by')
     returning * into v_doc;
@@ -189,7 +216,6 @@ create function guard.document_words(p_lot bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   return (select coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number)
-      from book.document_lot n join book.document d using (document_id) where n.lot_id = l.lot_id and d.accepted_by is not null
-        and not exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null)),
+      from book.document_lot n join book.document d using (document_id) where n.lot_id = l.lot_id and guard.stands(d.document_id)),
     case l.papers_state when 'awaited' then 'papers awaited' else 'none' end) from book.lot l where l.lot_id = p_lot);
 end $$;

@@ -11,10 +11,8 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   perform guard.said(p, 'reason', 'why the issuer replaced it');
-  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
-  if d.document_id is null then
-    raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'), hint = '`heatkeep certificate add` files the first';
-  elsif d.type < '3.1' and p ->> 'type' in ('3.1', '3.2') then
+  d := guard.document_for_deed(p ->> 'issuer', p ->> 'number');
+  if d.type < '3.1' and p ->> 'type' in ('3.1', '3.2') then
     raise exception using errcode = 'HK042', message = format('document %s is a %s: it never becomes a %s', d.number, d.type, p ->> 'type'),
       hint = 'specific inspection is stated in a document of its own, with its own number (EN 10204:2004 clauses 3 and 4)';
   end if;

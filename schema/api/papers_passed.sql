@@ -107,14 +107,6 @@ create view api.documents_passed as
     from book.document_passed p join book.document d using (document_id) join book.party i on i.party_id = d.issuer_id
     join book.shipment h using (shipment_id) left join book.party c on c.party_id = h.customer_id;
 
--- Whether this document still stands: accepted, and no corrected version of it is.
-create function guard.stands(p_document bigint) returns boolean
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select accepted_by is not null from document where document_id = p_document)
-    and not exists (select from document where replaces_id = p_document and accepted_by is not null);
-end $$;
-
 -- A line a value of a document: which lot, analysis or test, and in which unit (analysis: 0.000 001 %; tests: a thousandth of it).
 -- Nothing is edited: a later analysis is a later document's. Valid is what the last document that stands says of the lot, by the day of issue.
 create view api.document_values as
