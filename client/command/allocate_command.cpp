@@ -5,7 +5,7 @@
 #include <stdexcept>
 
 #include "client/allocator/proof_words.h"
-#include "client/command/learned_worth.h"
+#include "client/planning/learned_worth.h"
 #include "client/command/plan_extras.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
@@ -147,7 +147,7 @@ SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection
       if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
       return {at_least, asked.widest};
     }
-    const std::string learned = LearnWorth(ReadPastDemand(connection), asked.problem);
+    const std::string learned = planning::planning::LearnWorth(ReadPastDemand(connection), asked.problem);
     allocator::Plan plan = Searched(asked.problem, call.err);
     const PlanExtras extras = ExtrasOf(asked.problem, plan, WishesOf(options, asked));
     const std::string proof = allocator::ProofWords(asked.problem, plan);

@@ -5,49 +5,38 @@
 #include <ostream>
 
 #include "client/command/book_command.h"
-#include "client/command/planned_cut.h"
+#include "client/gateway/cut_body.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/saw_deeds.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
+#include "schema/terms/number_text.h"
 #include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
 
 namespace heatkeep::command {
 namespace {
 
-// A block as it was cut: the deed's body, and what is left by arithmetic.
-struct AsCut {
-  Json body;
-  Length rest;
-};
-
-// As planned, with what the person said differently.
-AsCut AsCutOf(const SheetBlock& block, const CutOptions& options, const DoneCounts& done, const std::string& saw) {
-  AsCut cut{{{"tag", block.tag}, {"saw", saw}, {"finish", true}, {"strokes", StrokesOf(block, done)}}, {}};
-  Length start = block.length;
-  if (!options.measured.empty()) {
-    start = ReadLength(options.measured);
-    cut.body["measured_nm"] = start.nm;
-    if (!options.measured_with.empty()) cut.body["measured_with"] = options.measured_with;
-  }
-  if (options.last_uncut) LeaveLastUncut(cut.body["strokes"], start);
-  if (!options.reason.empty()) cut.body["reason"] = options.reason;
-  cut.rest = RestOf(cut.body["strokes"], start);
-  // what was too short to keep by plan is not kept when it is shorter still
-  const bool scrap = options.scrap || (block.fate == LeftFate::Scrap && cut.rest <= block.left);
-  Json& left = cut.body["left"] = {{"fate", "none"}};
-  if (cut.rest.nm > 0 || !options.rest.empty()) {
-    left["fate"] = scrap ? "scrap" : "drop";
-    if (!scrap) left["place"] = options.place.empty() ? block.place : PlaceOfScan(options.place);
-    if (!options.rest.empty()) left["length_nm"] = (cut.rest = ReadLength(options.rest)).nm;
-  }
-  return cut;
+// What the person said differently of the piece. Throws BadText.
+CutTold ToldOf(const CutOptions& options, const DoneCounts& done) {
+  CutTold told{.done = done, .measured_with = options.measured_with, .last_uncut = options.last_uncut, .scrap = options.scrap, .reason = options.reason};
+  if (!options.measured.empty()) told.measured = ReadLength(options.measured);
+  if (!options.rest.empty()) told.rest = ReadLength(options.rest);
+  if (!options.place.empty()) told.place = PlaceOfScan(options.place);
+  return told;
 }
 
-void SayCut(std::ostream& out, const SheetBlock& block, const AsCut& cut, const Json& answer) {
+// "ORDER/LINE=COUNT". Throws BadText.
+std::pair<std::string, int> ReadDone(const std::string& text) {
+  const auto equals = text.rfind('=');
+  if (equals == std::string::npos || text.find('/') > equals)
+    throw BadText(Quoted(text) + " does not name a line and a count", "ORDER/LINE=COUNT");
+  return {text.substr(0, equals), static_cast<int>(ReadWhole(text.substr(equals + 1), 0, 1'000'000))};
+}
+
+void SayCut(std::ostream& out, const SheetBlock& block, const CutBody& cut, const Json& answer) {
   out << block.tag << ": " << answer["good"] << " pieces";
   if (!answer["drop_tag"].is_null())
     out << ", drop " << answer["drop_tag"].get<std::string>() << " (" << WriteMm(cut.rest, Rounding::Down) << " mm) to "
@@ -154,11 +143,11 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
     Json answers = Json::array();
     const auto read_of = [&](const SheetBlock& block) { return read.contains(block.tag) ? read.at(block.tag) : std::string(); };
     const auto as_cut = [&](const SheetBlock& block) {
-      return tag.empty() || block.tag == tag ? AsCutOf(block, options, done, sheet->saw) : AsCutOf(block, WithoutDeviations(options), {}, sheet->saw);
+      return tag.empty() || block.tag == tag ? CutBodyOf(block, ToldOf(options, done), sheet->saw) : CutBodyOf(block, ToldOf(WithoutDeviations(options), {}), sheet->saw);
     };
     const auto record = [&](const SheetBlock& block) {
       if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan, read_of(block)))) return false;
-      const AsCut cut = as_cut(block);
+      const CutBody cut = as_cut(block);
       answers.push_back(deeds.RecordCut(NewRequest(), cut.body));
       if (!options.json) SayCut(call.out, block, cut, answers.back());
       return true;
@@ -166,7 +155,7 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
     const auto record_bundle = [&](const Blocks& bars) {
       Json made{{"saw", sheet->saw}, {"plan", options.plan}, {"tags", Json::array()}, {"heats_read", Json::object()}};
       Json body{{"saw", sheet->saw}, {"finish", true}, {"bars", Json::array()}};
-      std::map<std::string, AsCut> cuts;
+      std::map<std::string, CutBody> cuts;
       for (const SheetBlock* bar : bars) {
         made["tags"].push_back(bar->tag);
         if (const std::string heat = read_of(*bar); !heat.empty()) made["heats_read"][bar->tag] = heat;

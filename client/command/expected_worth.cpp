@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <map>
 
-#include "client/command/learned_worth.h"
+#include "client/planning/learned_worth.h"
 #include "client/command/list_command.h"
 #include "client/gateway/read_rows.h"
 #include "client/year/worth_curve.h"
@@ -32,7 +32,7 @@ std::size_t AddExpectedWorth(Connection& connection, std::vector<Json>& drops) {
   }
   std::size_t worked_out = 0;
   for (auto& [group, rack] : groups) {
-    std::optional<year::Past> known = PastOf(past, group.first, group.second);
+    std::optional<year::Past> known = planning::PastOf(past, group.first, group.second);
     if (!known || saws.empty()) continue;
     year::WorthRules rules;
     Length longest;

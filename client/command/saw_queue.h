@@ -1,10 +1,5 @@
-// A saw off the network: deeds written to the saw's own disk, in order, each with its request number, and sent later.
-//
-// The file (client/queue/record_file.h) holds JSON records: {"block"} tag numbers and the device they were given to,
-// {"deed"} what was done, by which login and when, {"sent"} what became of it. A deed is acknowledged when it is on the
-// disk. Sending does each once, in the device's order and under the login that did it: it stops before the first deed of
-// somebody else. Killed half-way and run again it books nothing twice. What the book could not book as told is a conflict
-// there, kept with its words, and is named here.
+// A saw off the network: deeds kept on the saw's own disk, and sent later.
+// The file is a client/queue/saw_queue.h. Killed half-way and run again, sending books nothing twice.
 #pragma once
 
 #include <nlohmann/json.hpp>

@@ -51,9 +51,9 @@ std::vector<MeasuredRow> ReadMeasured(Connection& connection, const std::string&
   return rows;
 }
 
-std::vector<PlanRow> ReadPlans(Connection& connection) {
+std::vector<PlanRow> ReadPlans(Connection& connection, Plans which) {
   std::vector<PlanRow> rows;
-  const Result result = connection.Execute("select * from api.plans order by plan_id");
+  const Result result = connection.Execute("select * from api.plans where $1::text is null or state = $1 order by plan_id", {which == Plans::Live ? Param("live") : Param(std::nullopt)});
   for (const Row row : result) {
     rows.push_back({row.Int("plan_id"), row.Text("state"), row.Text("aim"), row.Text("saw"), row.Text("proof"),
                     row.Text("made_by"), TextOr(row, "made_at"), TextOr(row, "due")});
@@ -112,6 +112,12 @@ std::vector<std::string> ReadNames(Connection& connection, const std::string& vi
                                            " where " + name + " is not null order by 1");
   for (const Row row : result) names.push_back(row.Text("name"));
   return names;
+}
+
+std::vector<std::string> ReadActions(Connection& connection) {
+  std::vector<std::string> actions;
+  for (const Row row : connection.Execute("select a as action from api.my_actions() a")) actions.push_back(row.Text("action"));
+  return actions;
 }
 
 std::vector<std::string> RolesThatMay(Connection& connection, const std::string& door) {

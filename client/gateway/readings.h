@@ -21,7 +21,8 @@ struct PlanRow {
   std::int64_t plan = 0;
   std::string state, aim, saw, proof, made_by, made_at, due;
 };
-std::vector<PlanRow> ReadPlans(Connection& connection);
+enum class Plans { All, Live };  // live: neither done nor cancelled
+std::vector<PlanRow> ReadPlans(Connection& connection, Plans which = Plans::All);
 
 // The pick list and saw sheet of a plan, blocks in walking order; nothing where there is no such plan.
 std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan);
@@ -71,6 +72,9 @@ std::vector<CutListRow> ReadCutLists(Connection& connection);
 
 // The words of a view's column, each once: for checking a file before a deed.
 std::vector<std::string> ReadNames(Connection& connection, const std::string& view, const std::string& column);
+
+// The functions of schema api that this login may call.
+std::vector<std::string> ReadActions(Connection& connection);
 
 // The roles that may call this deed or read this view, in the order clerk, planner, saw, quality, owner.
 std::vector<std::string> RolesThatMay(Connection& connection, const std::string& door);

@@ -39,6 +39,11 @@ Json SawDeeds::RecordConsent(const RequestNumber& request, const Json& body) { r
 Json SawDeeds::SetSaw(const RequestNumber& request, const Json& body) { return Call("set_saw($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::FitBand(const RequestNumber& request, const Json& body) { return Call("fit_band($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::SendOffline(const RequestNumber& request, const Json& body) { return Call("send_offline($1, $2)", {request.text, body.dump()}); }
+Json SawDeeds::SendKept(const Json& deed) {
+  Json body;
+  for (const char* key : {"device", "seq", "deed", "request", "true_at", "body"}) body[key] = deed.at(key);
+  return SendOffline({deed.at("send").get<std::string>()}, body);
+}
 
 Json SawDeeds::Pull(const RequestNumber& request, const Json& body) {
   return Call("pull($1, $2, $3, $4, p_heat_read => $5, p_measured_nm => $6)", {request.text, TextOf(body, "tag"), TextOf(body, "saw"),

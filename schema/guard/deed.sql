@@ -46,6 +46,7 @@ create function guard.end_deed(p_answer jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   update request set answer = p_answer where request_id = guard.note('request')::uuid;
+  perform pg_notify('heatkeep', guard.note('deed'));  -- who looks at the book hears that it changed
   perform set_config('heatkeep.deed', '', true);
   return p_answer;
 end $$;

@@ -23,14 +23,15 @@ const std::map<std::string, std::set<std::string>>& Arrows() {
       {"client/year", {"schema/terms", "client/allocator"}},
       {"client/intake", {"schema/terms"}},
       {"client/papers", {"schema/terms"}},
-      {"client/queue", {}},
+      {"client/queue", {"schema/terms"}},
       {"client/gateway", {"schema/terms", "client/allocator"}},
       {"client/book", {"schema/terms", "client/gateway"}},
-      {"client/models", {"schema/terms", "client/gateway", "reports"}},
+      {"client/planning", {"schema/terms", "client/gateway", "client/allocator", "client/year"}},
+      {"client/models", {"schema/terms", "client/gateway", "client/queue", "client/planning", "reports"}},
       {"client/stations", {"schema/terms", "client/models", "client/gateway", "reports"}},
       {"client/command",
-       {"schema/terms", "client/book", "client/gateway", "client/intake", "client/papers", "client/allocator", "client/year", "reports", "client/queue"}},
-      {"client/app", {"client/command", "client/stations"}},
+       {"schema/terms", "client/book", "client/gateway", "client/intake", "client/papers", "client/allocator", "client/planning", "client/year", "reports", "client/queue"}},
+      {"client/app", {"client/command", "client/book", "client/models", "client/stations"}},
       {"seed/scenario", {}},
   };
   return arrows;
@@ -47,7 +48,7 @@ const std::vector<std::pair<std::regex, std::set<std::string>>>& Outside() {
       {std::regex("xlsxwriter\\.h|qpdf/.*"), {"reports"}},
       {std::regex("zip\\.h"), {"client/intake"}},
       {std::regex("zint\\.h"), {"reports"}},
-      {std::regex("nlohmann/.*"), {"client/gateway", "client/command", "reports"}},
+      {std::regex("nlohmann/.*"), {"client/gateway", "client/queue", "client/command", "client/models", "client/stations", "reports"}},
   };
   return outside;
 }

@@ -1,4 +1,4 @@
-#include "client/command/learned_worth.h"
+#include "client/planning/learned_worth.h"
 
 #include <algorithm>
 #include <map>
@@ -8,7 +8,7 @@
 #include "client/year/worth_curve.h"
 #include "schema/terms/wide.h"
 
-namespace heatkeep::command {
+namespace heatkeep::planning {
 namespace {
 
 using allocator::FineMoney;
@@ -101,4 +101,4 @@ std::string LearnWorth(const PastDemand& past, allocator::Problem& problem) {
          (groups == 1 ? " section and grade" : " sections and grades");
 }
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::planning

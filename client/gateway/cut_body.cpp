@@ -1,9 +1,8 @@
-#include "client/command/planned_cut.h"
+#include "client/gateway/cut_body.h"
 
 #include "schema/terms/bad_text.h"
-#include "schema/terms/number_text.h"
 
-namespace heatkeep::command {
+namespace heatkeep {
 namespace {
 
 using Json = nlohmann::json;
@@ -11,8 +10,6 @@ using Json = nlohmann::json;
 Json Good(const SheetCut& cut, int count, Length kerf) {
   return {{"class", "good"}, {"order", cut.order}, {"line", cut.line}, {"count", count}, {"length_nm", cut.set.nm}, {"kerf_nm", kerf.nm}};
 }
-
-}  // namespace
 
 Json StrokesOf(const SheetBlock& block, const DoneCounts& done) {
   Json strokes = Json::array();
@@ -38,6 +35,13 @@ Json StrokesOf(const SheetBlock& block, const DoneCounts& done) {
   return strokes;
 }
 
+Length RestOf(const Json& strokes, Length start) {
+  for (const Json& s : strokes)
+    start -= Length{s["length_nm"].get<std::int64_t>() + s["kerf_nm"].get<std::int64_t>()} * s["count"].get<int>();
+  return start;
+}
+
+// The last piece is not cut: what is left of `start` is the piece, whole.
 void LeaveLastUncut(Json& strokes, Length start) {
   if (strokes.empty() || strokes.back()["class"] != "good") throw BadText("no piece is cut, so none can be left uncut", "a good piece as the last one");
   Json last = strokes.back();
@@ -50,17 +54,26 @@ void LeaveLastUncut(Json& strokes, Length start) {
   strokes.push_back(std::move(last));
 }
 
-Length RestOf(const Json& strokes, Length start) {
-  for (const Json& s : strokes)
-    start -= Length{s["length_nm"].get<std::int64_t>() + s["kerf_nm"].get<std::int64_t>()} * s["count"].get<int>();
-  return start;
+}  // namespace
+
+CutBody CutBodyOf(const SheetBlock& block, const CutTold& told, const std::string& saw) {
+  CutBody cut{{{"tag", block.tag}, {"saw", saw}, {"finish", true}, {"strokes", StrokesOf(block, told.done)}}, {}};
+  const Length start = told.measured.value_or(block.length);
+  if (told.measured) {
+    cut.body["measured_nm"] = start.nm;
+    if (!told.measured_with.empty()) cut.body["measured_with"] = told.measured_with;
+  }
+  if (told.last_uncut) LeaveLastUncut(cut.body["strokes"], start);
+  if (!told.reason.empty()) cut.body["reason"] = told.reason;
+  cut.rest = RestOf(cut.body["strokes"], start);
+  const bool scrap = told.scrap || (block.fate == LeftFate::Scrap && cut.rest <= block.left);
+  Json& left = cut.body["left"] = {{"fate", "none"}};
+  if (cut.rest.nm > 0 || told.rest) {
+    left["fate"] = scrap ? "scrap" : "drop";
+    if (!scrap) left["place"] = told.place.empty() ? block.place : told.place;
+    if (told.rest) left["length_nm"] = (cut.rest = *told.rest).nm;
+  }
+  return cut;
 }
 
-std::pair<std::string, int> ReadDone(const std::string& text) {
-  const auto equals = text.rfind('=');
-  if (equals == std::string::npos || text.find('/') > equals)
-    throw BadText(Quoted(text) + " does not name a line and a count", "ORDER/LINE=COUNT");
-  return {text.substr(0, equals), static_cast<int>(ReadWhole(text.substr(equals + 1), 0, 1'000'000))};
-}
-
-}  // namespace heatkeep::command
+}  // namespace heatkeep

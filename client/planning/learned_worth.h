@@ -13,7 +13,7 @@
 #include "client/gateway/plan_door.h"
 #include "client/year/drop_worth.h"
 
-namespace heatkeep::command {
+namespace heatkeep::planning {
 
 // Sets the worth of rests by group and of drops by piece. Answers in words what it was learned from; empty: nothing.
 std::string LearnWorth(const PastDemand& past, allocator::Problem& problem);
@@ -22,4 +22,4 @@ std::string LearnWorth(const PastDemand& past, allocator::Problem& problem);
 std::optional<year::Past> PastOf(const PastDemand& past, const std::string& section, const std::string& grade,
                                  const std::set<std::pair<std::string, std::string>>& planned = {});
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::planning

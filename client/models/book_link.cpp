@@ -1,0 +1,78 @@
+#include "client/models/book_link.h"
+
+#include "client/gateway/listener.h"
+#include "client/gateway/readings.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr std::chrono::milliseconds kHear{250}, kTryAgain{1000};
+
+}  // namespace
+
+BookLink::BookLink(Opener open, QObject* parent)
+    : QObject(parent), open_(std::move(open)), quick_(std::make_unique<Lane>(open_)), long_(std::make_unique<Lane>(open_)) {}
+
+BookLink::~BookLink() {
+  listening_.request_stop();
+  if (listening_.joinable()) listening_.join();
+  quick_.reset();
+  long_.reset();
+}
+
+void BookLink::Start() {
+  if (started_) return;
+  started_ = true;
+  listening_ = std::jthread([this](const std::stop_token& stop) { Listen(stop); });
+}
+
+void BookLink::Answered(QPointer<QObject> receiver, std::function<void()> answer) {
+  QMetaObject::invokeMethod(this, [receiver = std::move(receiver), answer = std::move(answer)] {
+    if (receiver) answer();
+  }, Qt::QueuedConnection);
+}
+
+void BookLink::Lost(const DbError& error) {
+  if (!ready_) return;
+  ready_ = false;
+  look_again_ = true;
+  emit Away(QString::fromStdString(error.message));
+}
+
+// The one loop that notices that the book is away, by its own session, and that it is back.
+void BookLink::Listen(std::stop_token stop) {
+  bool first = true;
+  while (!stop.stop_requested()) {
+    try {
+      Connection session = open_();
+      const QString who = QString::fromStdString(session.User());
+      QSet<QString> actions;
+      for (const std::string& action : ReadActions(session)) actions.insert(QString::fromStdString(action));
+      Listener listener(std::move(session));
+      look_again_ = false;
+      Answered(this, [this, who, actions] {
+        who_ = who;
+        actions_ = actions;
+        ready_ = true;
+        emit Ready();
+      });
+      while (!stop.stop_requested() && !look_again_) {
+        QStringList deeds;
+        for (const std::string& deed : listener.Wait(kHear)) deeds.append(QString::fromStdString(deed));
+        if (!deeds.isEmpty()) Answered(this, [this, deeds] { emit Changed(deeds); });
+      }
+    } catch (const DbError& error) {
+      Answered(this, [this, error, first] {
+        if (first) emit Away(QString::fromStdString(error.message));
+        Lost(error);
+      });
+      std::mutex mutex;
+      std::condition_variable_any pause;
+      std::unique_lock lock(mutex);
+      pause.wait_for(lock, stop, kTryAgain, [] { return false; });
+    }
+    first = false;
+  }
+}
+
+}  // namespace heatkeep

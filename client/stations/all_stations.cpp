@@ -1,0 +1,9 @@
+#include "client/stations/all_stations.h"
+
+#include "client/stations/saw_station.h"
+
+namespace heatkeep {
+
+std::vector<Station*> AllStations(Desk& desk) { return {new SawStation(desk)}; }
+
+}  // namespace heatkeep

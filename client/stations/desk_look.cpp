@@ -1,0 +1,70 @@
+#include "client/stations/desk_look.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+#include <QPalette>
+#include <QStyleFactory>
+
+namespace heatkeep {
+namespace {
+
+Scheme current = Scheme::Light;
+
+bool SystemIsDark() {
+  const QPalette system;
+  return system.color(QPalette::Window).lightness() < system.color(QPalette::WindowText).lightness();
+}
+
+QPalette PaletteOfScheme() {
+  const QColor ground = ColorOf(Use::Ground), text = ColorOf(Use::Text), quiet = ColorOf(Use::Quiet), line = ColorOf(Use::Hairline), done = ColorOf(Use::Done);
+  const bool dark = current == Scheme::Dark;
+  const QColor raised = dark ? ground.lighter(135) : ground.darker(104);
+  QPalette p(raised, ground);
+  p.setColor(QPalette::WindowText, text);
+  p.setColor(QPalette::Text, text);
+  p.setColor(QPalette::ButtonText, text);
+  p.setColor(QPalette::Base, dark ? ground.lighter(115) : ground.lighter(102));
+  p.setColor(QPalette::AlternateBase, ground);
+  p.setColor(QPalette::ToolTipBase, raised);
+  p.setColor(QPalette::ToolTipText, text);
+  p.setColor(QPalette::PlaceholderText, quiet);
+  p.setColor(QPalette::Mid, line);
+  p.setColor(QPalette::Highlight, done);
+  p.setColor(QPalette::HighlightedText, ground);
+  p.setColor(QPalette::Link, done);
+  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) p.setColor(QPalette::Disabled, role, quiet);
+  return p;
+}
+
+QFont Sized(QFont font, Size size, bool bold) {
+  font.setPointSize(static_cast<int>(size));
+  font.setBold(bold);
+  return font;
+}
+
+}  // namespace
+
+void ApplyLook(QApplication& application, DeskSettings::Look look) {
+  static const bool system_dark = SystemIsDark();
+  const bool dark = look == DeskSettings::Look::Dark || (look == DeskSettings::Look::System && system_dark);
+  current = dark ? Scheme::Dark : Scheme::Light;
+  application.setStyle(QStyleFactory::create("Fusion"));
+  application.setPalette(PaletteOfScheme());
+  application.setFont(FontOf(Size::Body));
+}
+
+Scheme CurrentScheme() { return current; }
+
+QColor ColorOf(Use use) { return ColorOf(use, current); }
+
+QFont FontOf(Size size, bool bold) {
+  static const QFont sans = QFontDatabase::hasFamily("DejaVu Sans") ? QFont("DejaVu Sans") : QFontDatabase::systemFont(QFontDatabase::GeneralFont);
+  return Sized(sans, size, bold);
+}
+
+QFont MonoOf(Size size, bool bold) {
+  static const QFont mono = QFontDatabase::hasFamily("DejaVu Sans Mono") ? QFont("DejaVu Sans Mono") : QFontDatabase::systemFont(QFontDatabase::FixedFont);
+  return Sized(mono, size, bold);
+}
+
+}  // namespace heatkeep

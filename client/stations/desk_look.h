@@ -1,0 +1,28 @@
+// Colours, fonts and distances of all stations, from the one table in reports/palette.h. The scheme is the application's: set once,
+// changed with ApplyLook; a widget that paints asks for it when it paints.
+#pragma once
+
+#include <QColor>
+#include <QFont>
+
+#include "client/models/desk_settings.h"
+#include "reports/tone_color.h"
+
+class QApplication;
+
+namespace heatkeep {
+
+// The 8 px grid: inside, between groups, around the page.
+inline constexpr int kInside = 8, kBetween = 16, kAround = 24;
+// A target for a gloved hand: 15 mm at 96 dots an inch.
+inline constexpr int kGlove = 57;
+
+void ApplyLook(QApplication& application, DeskSettings::Look look);
+Scheme CurrentScheme();
+QColor ColorOf(Use use);  // in the current scheme
+
+enum class Size { Table = 9, Body = 10, SectionHead = 13, SawBody = 16, StationHead = 18, Key = 28, Stop = 40 };
+QFont FontOf(Size size, bool bold = false);
+QFont MonoOf(Size size, bool bold = false);  // tags and heats
+
+}  // namespace heatkeep

@@ -1,0 +1,188 @@
+#include "client/stations/desk_window.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSettings>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "client/stations/settings_page.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr int kGatherChanges = 150;  // ms in which changes of the book are taken together
+
+}  // namespace
+
+DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations)
+    : desk_{link, DeskSettings::Load(kept)}, kept_(kept), scan_(new QLineEdit), who_(new QLabel), pages_(new QStackedWidget), banner_(new SignLine(Size::SectionHead)),
+      last_(new SignLine), undo_(new QPushButton) {
+  setWindowTitle("Heatkeep");
+  resize(1280, 800);
+  stations_ = stations(desk_);
+  auto* page = new QWidget;
+  auto* down = new QVBoxLayout(page);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(0);
+  auto* top = new QHBoxLayout;
+  BuildTop(top);
+  down->addLayout(top);
+  banner_->setContentsMargins(kAround, 0, kAround, kInside);
+  down->addWidget(banner_);
+  for (Station* station : stations_) pages_->addWidget(station);
+  down->addWidget(pages_, 1);
+  auto* bottom = new QHBoxLayout;
+  bottom->setContentsMargins(kAround, kInside, kAround, kInside);
+  bottom->addWidget(last_, 1);
+  undo_->setVisible(false);
+  undo_->setFocusPolicy(Qt::TabFocus);
+  bottom->addWidget(undo_);
+  down->addLayout(bottom);
+  setCentralWidget(page);
+  connect(undo_, &QPushButton::clicked, this, &DeskWindow::Undo);
+  for (Station* station : stations_) {
+    connect(station, &Station::Happened, this, &DeskWindow::Tell);
+    connect(station, &Station::LookUp, this, [this](const QString& what) {
+      for (Station* other : stations_)
+        if (other != sender() && MayWork(*other) && other->Take(what)) {
+          Open(other);
+          return;
+        }
+      Tell({Sign::Warning, tr("%1: nothing here is called that").arg(what), {}, {}});
+    });
+  }
+  BuildKeys();
+  scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
+  connect(&scans_, &ScanFilter::Scanned, this, &DeskWindow::Take);
+  connect(&link, &BookLink::Ready, this, &DeskWindow::BookIsBack);
+  connect(&link, &BookLink::Away, this, &DeskWindow::BookIsAway);
+  changed_soon_.setSingleShot(true);
+  changed_soon_.setInterval(kGatherChanges);
+  connect(&changed_soon_, &QTimer::timeout, this, &DeskWindow::BookChanged);
+  connect(&link, &BookLink::Changed, this, [this](const QStringList& deeds) {
+    changed_ += deeds;
+    if (!changed_soon_.isActive()) changed_soon_.start();
+  });
+}
+
+void DeskWindow::BuildTop(QHBoxLayout* top) {
+  top->setContentsMargins(kAround, kBetween, kAround, kInside);
+  top->setSpacing(kBetween);
+  scan_->setPlaceholderText(tr("scan or type: a tag, a heat, an order, a place"));
+  scan_->setAccessibleName(tr("scan field"));
+  scan_->setClearButtonEnabled(true);
+  scan_->setMinimumSize(320, 36);
+  scan_->setFont(MonoOf(Size::SectionHead));
+  connect(scan_, &QLineEdit::returnPressed, this, [this] {
+    const QString typed = scan_->text().trimmed();
+    scan_->clear();
+    if (!typed.isEmpty()) Take(typed);
+    else if (current()) current()->Confirm();
+  });
+  top->addWidget(scan_, 1);
+  for (std::size_t i = 0; i < stations_.size(); ++i) {
+    auto* name = new QPushButton(stations_[i]->Name());
+    name->setCheckable(true);
+    name->setAutoExclusive(true);
+    name->setFlat(true);
+    name->setMinimumHeight(36);
+    name->setVisible(false);
+    name->setToolTip(tr("Ctrl+%1").arg(i + 1));
+    connect(name, &QPushButton::clicked, this, [this, i] { Open(stations_[i]); });
+    auto* key = new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i))), this);
+    connect(key, &QShortcut::activated, this, [this, i] { if (MayWork(*stations_[i])) Open(stations_[i]); });
+    names_.push_back(name);
+    top->addWidget(name);
+  }
+  who_->setFont(FontOf(Size::Table));
+  top->addWidget(who_);
+}
+
+void DeskWindow::BuildKeys() {
+  const auto on = [this](const QKeySequence& key, auto what) { connect(new QShortcut(key, this), &QShortcut::activated, this, what); };
+  on(Qt::Key_Escape, [this] { scan_->setFocus(); scan_->selectAll(); });
+  on(QKeySequence::Undo, [this] { Undo(); });
+  on(Qt::CTRL | Qt::Key_Comma, [this] { OpenSettings(); });
+}
+
+Station* DeskWindow::current() const { return qobject_cast<Station*>(pages_->currentWidget()); }
+
+bool DeskWindow::MayWork(const Station& station) const {
+  const QStringList deeds = station.Deeds();
+  return deeds.isEmpty() || std::any_of(deeds.begin(), deeds.end(), [this](const QString& deed) { return desk_.link.May(deed); });
+}
+
+void DeskWindow::Open(Station* station) {
+  pages_->setCurrentWidget(station);
+  for (std::size_t i = 0; i < stations_.size(); ++i) names_[i]->setChecked(stations_[i] == station);
+  station->Refresh();
+  scan_->setFocus();
+}
+
+void DeskWindow::Take(const QString& scan) {
+  if (!current() || current()->Take(scan)) return;
+  emit current()->LookUp(scan);
+}
+
+void DeskWindow::BookIsBack() {
+  who_->setText(tr("logged in as %1").arg(desk_.link.who()));
+  Station* first = nullptr;
+  for (std::size_t i = 0; i < stations_.size(); ++i) {
+    const bool may = MayWork(*stations_[i]);
+    names_[i]->setVisible(may);
+    if (may && !first) first = stations_[i];
+  }
+  banner_->Clear();
+  if (!was_ready_ || !current() || !MayWork(*current())) {
+    was_ready_ = true;
+    if (first) Open(first);
+    return;
+  }
+  Tell({Sign::Done, tr("the book can be reached again"), {}, {}});
+  current()->Refresh();
+}
+
+void DeskWindow::BookIsAway(const QString& words) {
+  banner_->Say(Sign::Warning, tr("The book cannot be reached; what is shown may be old. It is tried again all the time. (%1)").arg(words.simplified()));
+  if (current()) current()->Changed({});
+}
+
+void DeskWindow::BookChanged() {
+  QStringList deeds;
+  deeds.swap(changed_);
+  if (current()) current()->Changed(deeds);
+}
+
+void DeskWindow::Tell(const Said& said) {
+  said_ = said;
+  last_->Say(said.sign, said.words);
+  undo_->setVisible(bool(said.undo));
+  undo_->setText(tr("Undo: %1   Ctrl+Z").arg(said.undo_words));
+}
+
+void DeskWindow::Undo() {
+  if (!said_.undo) return;
+  const auto undo = said_.undo;
+  said_.undo = {};
+  undo_->setVisible(false);
+  undo();
+}
+
+void DeskWindow::OpenSettings() {
+  SettingsPage page(desk_, this);
+  if (page.exec() != QDialog::Accepted) return;
+  desk_.settings = page.settings();
+  desk_.settings.Save(kept_);
+  scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
+  ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), desk_.settings.look);
+  for (Station* station : stations_) station->Redress();
+}
+
+void DeskWindow::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange && current()) current()->update();
+  QMainWindow::changeEvent(event);
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,356 @@
+#include "client/stations/saw_station.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "client/models/label_output.h"
+#include "reports/sheet_words.h"
+#include "schema/terms/bad_text.h"
+#include "schema/terms/sawing.h"
+#include "schema/terms/scan.h"
+#include "schema/terms/tag.h"
+
+namespace heatkeep {
+namespace {
+
+QString Q(const std::string& text) { return QString::fromStdString(text); }
+
+Length LongestOf(const std::vector<Sheet>& sheets) {
+  Length longest;
+  for (const Sheet& sheet : sheets)
+    for (const SheetBlock& block : sheet.blocks) longest = std::max(longest, block.length);
+  return longest;
+}
+
+Sign SignOf(const SheetBlock& block) {
+  return block.state == "done" ? Sign::Done : block.state == "dropped" ? Sign::Warning : Sign::Waiting;
+}
+
+}  // namespace
+
+SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList) {
+  LayOut(waiting_, BuildWork(), BuildWhy());
+  connect(waiting_, &WaitingList::Chosen, &work_, &SawWork::Choose);
+  connect(&work_, &SawWork::Shown, this, &SawStation::Show);
+  connect(&work_, &SawWork::Done, this, [this](const QString& words, bool fully) {
+    sign_->Say(fully ? Sign::Done : Sign::Warning, words);
+    emit Happened({fully ? Sign::Done : Sign::Warning, words, {}, {}});
+  });
+  connect(&work_, &SawWork::Refused, this, [this](const QString& words) {
+    sign_->Say(Sign::Refusal, words);
+    emit Happened({Sign::Refusal, words, {}, {}});
+  });
+  connect(&work_, &SawWork::HeatWanted, this, [this](const QString& tag, const QString& words) {
+    AskFor({words, [this, tag](const QString& heat) {
+              work_.Pull(tag, heat);
+              return true;
+            }});
+  });
+  connect(&work_, &SawWork::LabelWanted, this, &SawStation::PrintLabel);
+  Show();
+}
+
+QWidget* SawStation::BuildWork() {
+  auto* pane = new QWidget;
+  auto* down = new QVBoxLayout(pane);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kInside);
+  down->addWidget(head_ = new PlainWords(FontOf(Size::Key, true)));
+  down->addWidget(what_ = new PlainWords(FontOf(Size::SawBody)));
+  down->addSpacing(kInside);
+  down->addWidget(bar_ = new PieceBarView);
+  down->addSpacing(kInside);
+  auto* stop = new QHBoxLayout;
+  stop->addWidget(stop_words_ = new PlainWords(FontOf(Size::SawBody), Use::Quiet), 0, Qt::AlignBottom);
+  stop->addWidget(stop_ = new PlainWords(FontOf(Size::Stop, true)), 0, Qt::AlignBottom);
+  stop->addWidget(stop_for_ = new PlainWords(FontOf(Size::SawBody)), 1, Qt::AlignBottom);
+  stop_->setWordWrap(false);
+  stop_words_->setWordWrap(false);
+  down->addLayout(stop);
+  down->addWidget(sign_ = new SignLine(Size::SawBody));
+  down->addWidget(question_words_ = new PlainWords(FontOf(Size::SawBody)));
+  down->addWidget(answer_ = new QLineEdit);
+  answer_->setFont(MonoOf(Size::Key));
+  answer_->setMinimumHeight(kGlove);
+  answer_->setAccessibleName(tr("answer"));
+  connect(answer_, &QLineEdit::returnPressed, this, &SawStation::Answer);
+  question_words_->setVisible(false);
+  answer_->setVisible(false);
+  down->addStretch(1);
+  auto* buttons = new QGridLayout;
+  buttons->setSpacing(kInside);
+  BuildButtons(buttons);
+  down->addLayout(buttons);
+  return pane;
+}
+
+void SawStation::BuildButtons(QLayout* into) {
+  auto* grid = static_cast<QGridLayout*>(into);
+  const auto add = [&](int row, int column, int columns, const QString& deed, const QString& words, int key, DeedButton::Weight weight, auto what) {
+    auto* button = new DeedButton(desk().link, deed, words, QKeySequence(key), weight);
+    connect(button, &QPushButton::clicked, this, what);
+    grid->addWidget(button, row, column, 1, columns);
+    return button;
+  };
+  using Weight = DeedButton::Weight;
+  confirm_ = add(0, 0, 2, "record_cut", tr("CUT AS PLANNED"), Qt::Key_F1, Weight::PrimaryGlove, [this] { Confirm(); });
+  next_run_ = add(0, 2, 1, {}, tr("NEXT STOP"), Qt::Key_F2, Weight::Glove, [this] { work_.NextRun(); });
+  rest_ = add(0, 3, 1, "record_cut", tr("REST"), Qt::Key_F3, Weight::Glove, [this] { RestMeasured(); });
+  fewer_ = add(1, 0, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
+  not_there_ = add(1, 1, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
+  short_ = add(1, 2, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
+  bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
+  no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
+  auto* caution = new PlainWords(FontOf(Size::Table), Use::Quiet, Q(CautionWords()));
+  grid->addWidget(caution, 2, 1, 1, 3);
+}
+
+QWidget* SawStation::BuildWhy() {
+  auto* area = new QScrollArea;
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  why_ = new PlainWords(FontOf(Size::Body));
+  why_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  area->setWidget(why_);
+  return area;
+}
+
+void SawStation::Changed(const QStringList& deeds) {
+  if (deeds.isEmpty()) Show();
+  else if (!work_.busy()) work_.Read();
+}
+
+void SawStation::Redress() {
+  Show();
+  work_.Read();
+}
+
+bool SawStation::Take(const QString& scan) {
+  try {
+    const std::string text = scan.toStdString();
+    const bool envelope = LooksLikeEnvelope(text);
+    const bool is_place = envelope && ReadScan(text).Of("L").has_value();
+    std::optional<std::string> tag;
+    if (!is_place) {
+      try {
+        tag = ReadTag(TagOfScan(text));
+      } catch (const BadText&) {
+        if (envelope) throw;
+      }
+    }
+    if (tag) {
+      EndQuestion();
+      work_.Pull(Q(*tag));
+      return true;
+    }
+    if (work_.step() == SawWork::Step::Place) {
+      work_.PutAway(Q(PlaceOfScan(text)));
+      return true;
+    }
+    return false;
+  } catch (const BadText& error) {
+    sign_->Say(Sign::Refusal, Q(error.what()));
+    return true;
+  }
+}
+
+void SawStation::Confirm() {
+  switch (work_.step()) {
+    case SawWork::Step::Cut: {
+      const CutTold told = std::exchange(told_, {});
+      work_.Cut(told);
+      break;
+    }
+    case SawWork::Step::Place: work_.LeaveDrop(); break;
+    case SawWork::Step::Pull: sign_->Say(Sign::Waiting, tr("scan the piece first: %1").arg(Q(work_.block()->tag))); break;
+    default: break;
+  }
+}
+
+void SawStation::Show() {
+  ShowWaiting();
+  const SheetBlock* const block = work_.block();
+  const SawWork::Step step = work_.step();
+  const bool cut = step == SawWork::Step::Cut, pull = step == SawWork::Step::Pull;
+  switch (step) {
+    case SawWork::Step::NoSaw: head_->setText(tr("Which saw is this?")); what_->setText(tr("Say it in the settings: Ctrl+,")); break;
+    case SawWork::Step::Nothing: head_->setText(tr("Nothing waits for saw %1").arg(desk().settings.saw)); what_->setText(tr("A plan made for this saw shows up here by itself.")); break;
+    case SawWork::Step::Place: head_->setText(tr("Where does %1 lie?").arg(work_.drop())); what_->setText(tr("Scan its place; Enter: where the piece came from.")); break;
+    default: break;
+  }
+  if (block && (cut || pull)) ShowPiece(*block);
+  else bar_->Show(std::nullopt, units());
+  for (QLabel* label : {stop_words_, stop_, stop_for_}) label->setVisible(cut);
+  confirm_->SetWords(step == SawWork::Step::Place ? tr("LEAVE IT THERE") : tr("CUT AS PLANNED"));
+  confirm_->SetWanted(!work_.busy() && (cut || step == SawWork::Step::Place));
+  next_run_->SetWanted(cut && block->cuts.size() > 1);
+  for (DeedButton* button : {rest_, fewer_}) button->SetWanted(cut && !work_.busy());
+  for (DeedButton* button : {not_there_, short_, bad_, no_mark_}) button->SetWanted((cut || pull) && !work_.busy() && desk().link.ready());
+  ShowWhy(cut || pull ? block : nullptr);
+}
+
+void SawStation::ShowWaiting() {
+  std::vector<WaitingEntry> entries;
+  const SheetBlock* const now = work_.block();
+  for (const Sheet& sheet : work_.sheets()) {
+    entries.push_back({.key = {}, .title = tr("Plan %1").arg(Q(sheet.number)), .below = {}, .right = sheet.due.empty() ? QString() : tr("due %1").arg(Q(sheet.due)), .section = true});
+    for (const SheetBlock& b : sheet.blocks)
+      entries.push_back({.key = Q(b.tag), .title = Q(b.tag), .below = QString("%1   %2   %3").arg(Q(b.place), Q(b.section), Q(b.grade)),
+                         .right = b.state == "done" ? tr("cut") : b.state == "at saw" ? tr("in the saw") : units().Words(b.mass), .sign = SignOf(b), .mono = true});
+  }
+  waiting_->Show(entries, tr("No plan waits for this saw."));
+  if (now) {
+    const QSignalBlocker quiet(waiting_);
+    waiting_->Choose(Q(now->tag));
+  }
+}
+
+void SawStation::ShowPiece(const SheetBlock& block) {
+  const bool cut = work_.step() == SawWork::Step::Cut;
+  const Sheet& sheet = *work_.sheet();
+  head_->setText(cut ? tr("Cut %1").arg(Q(block.tag)) : tr("Fetch %1 from %2").arg(Q(block.tag), Q(block.place)));
+  what_->setText(tr("%1  %2   heat %3   %4   %5, %6")
+                     .arg(Q(block.section), Q(block.grade), Q(HeatInGroups(block.heat)), units().Words(block.length, Rounding::Down), units().Words(block.mass),
+                          Q(HowToLift(block.mass, block.length, sheet.lift_limit))));
+  OrderLetters letters;
+  for (const SheetBlock& b : sheet.blocks) PieceBarOf(b, letters);
+  const PieceBar bar = PieceBarOf(block, letters);
+  bar_->Show(bar, units(), LongestOf({sheet}), cut ? work_.run() : -1);
+  if (!cut || block.cuts.empty()) return;
+  const SheetCut& next = block.cuts[static_cast<std::size_t>(work_.run())];
+  const std::int64_t strokes = FeedStrokes(next.set, work_.stop_stroke());
+  stop_words_->setText(tr("Stop at"));
+  stop_->setText(units().Stop(next.set));
+  QString words = tr("%n piece(s) for %1/%2, %3", nullptr, next.count).arg(Q(next.order), Q(next.line), Q(next.customer));
+  if (strokes > 1) words += '\n' + tr("longer than the stop: feed %1 times, one cut").arg(strokes);
+  if (!ToleranceWords(next).empty()) words += '\n' + Q(ToleranceWords(next));
+  stop_for_->setText(words);
+}
+
+void SawStation::ShowWhy(const SheetBlock* block) {
+  QStringList words;
+  if (block) {
+    words << tr("WHAT IS CUT");
+    for (const SheetCut& c : block->cuts) words << QString("%1 x %2   %3/%4").arg(c.count).arg(units().Stop(c.set), Q(c.order), Q(c.line));
+    words << Q(WhatIsLeft(*block, units().Ruler())) << Q(LossWords(*block));
+    if (!MarkWords(*block).empty()) words << QString() << tr("MARK") << Q(MarkWords(*block));
+    if (!DoubtWords(*block).empty()) words << Q(DoubtWords(*block));
+    if (!BundleWords(*block).empty()) words << Q(BundleWords(*block));
+    for (const std::string& end : EndWords(*block)) words << Q(end);
+    if (!block->stop.empty()) words << Q(block->stop);
+    words << QString() << tr("PAPERS") << Q(block->papers);
+    if (IsOthersMetal(*block)) words << tr("owned by %1").arg(Q(block->owner));
+    words << QString() << tr("NOT THERE?") << (block->otherwise.empty() ? tr("nothing else held its cuts") : Q(block->otherwise));
+    if (const Sheet* sheet = work_.sheet()) words << QString() << tr("THE PLAN") << Q(sheet->proof);
+  }
+  why_->setText(words.join('\n'));
+}
+
+void SawStation::AskFor(const Question& question) {
+  question_ = question;
+  question_words_->setText(question.words);
+  question_words_->setVisible(true);
+  answer_->clear();
+  answer_->setVisible(true);
+  answer_->setFocus();
+}
+
+void SawStation::Answer() {
+  if (!question_) return;
+  const Question asked = *question_;
+  const QString answer = answer_->text().trimmed();
+  if (answer.isEmpty()) {
+    EndQuestion();
+    return;
+  }
+  if (asked.take(answer)) EndQuestion();
+  else answer_->selectAll();
+}
+
+void SawStation::EndQuestion() {
+  question_.reset();
+  question_words_->setVisible(false);
+  answer_->setVisible(false);
+}
+
+std::optional<Length> SawStation::LengthIn(const QString& answer) {
+  try {
+    const Length length = units().Read(answer);
+    if (length.nm > 0) return length;
+    throw BadText("the length is nothing", "a length above 0");
+  } catch (const BadText& error) {
+    sign_->Say(Sign::Refusal, Q(error.what()));
+    return std::nullopt;
+  }
+}
+
+void SawStation::MeasuredShort() {
+  const QString tag = Q(work_.block()->tag);
+  AskFor({tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](const QString& answer) {
+            const std::optional<Length> length = LengthIn(answer);
+            if (!length) return false;
+            planning::Mishaps mishaps;
+            mishaps.measured.emplace_back(tag.toStdString(), *length);
+            work_.Mend(mishaps);
+            return true;
+          }});
+}
+
+void SawStation::RestMeasured() {
+  AskFor({tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](const QString& answer) {
+            const std::optional<Length> length = LengthIn(answer);
+            if (!length) return false;
+            told_.rest = *length;
+            Confirm();
+            return true;
+          }});
+}
+
+void SawStation::FewerCut() {
+  const SheetBlock& block = *work_.block();
+  const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];
+  const std::string line = cut.order + "/" + cut.line;
+  AskFor({tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
+            bool whole = false;
+            const int count = answer.toInt(&whole);
+            if (!whole || count < 0 || count >= most) {
+              sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most - 1));
+              return false;
+            }
+            told_.done[line] = count;
+            told_.reason = tr("fewer cut than planned").toStdString();
+            Confirm();
+            return true;
+          }});
+}
+
+void SawStation::BadMetal() {
+  const QString tag = Q(work_.block()->tag);
+  AskFor({tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
+            planning::Mishaps mishaps;
+            mishaps.bad.push_back(tag.toStdString());
+            mishaps.reason = answer.toStdString();
+            work_.Mend(mishaps);
+            return true;
+          }});
+}
+
+void SawStation::Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason) {
+  planning::Mishaps mishaps;
+  (mishaps.*of).push_back(work_.block()->tag);
+  mishaps.reason = reason.toStdString();
+  work_.Mend(mishaps);
+}
+
+void SawStation::PrintLabel(const QString& tag) {
+  desk().link.Ask(this, [tag = tag.toStdString(), settings = desk().settings](Connection& book) { return PrintLabels(book, {tag}, settings); },
+                  [this, tag](const LabelsOut& out) {
+                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the label of %1 is not out: %2. It stays in the queue; write the tag on the metal").arg(tag, Q(out.failed)), {}, {}});
+                  },
+                  [this, tag](const DbError& error) { emit Happened({Sign::Warning, tr("the label of %1 is not out: %2").arg(tag, WordsOf(error)), {}, {}}); }, BookLink::Pace::Long);
+}
+
+}  // namespace heatkeep

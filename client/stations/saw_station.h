@@ -1,0 +1,71 @@
+// The saw's station, readable at two metres and worked with gloves: a line that goes to plan is two scans and one key (the piece, Enter
+// when it is cut, the place of what is left). What does not go to plan has a large button and a key each.
+#pragma once
+
+#include <QLineEdit>
+#include <functional>
+
+#include "client/models/saw_work.h"
+#include "client/stations/deed_button.h"
+#include "client/stations/piece_bar_view.h"
+#include "client/stations/plain_words.h"
+#include "client/stations/sign_line.h"
+#include "client/stations/station.h"
+#include "client/stations/waiting_list.h"
+
+namespace heatkeep {
+
+class SawStation : public Station {
+  Q_OBJECT
+
+ public:
+  explicit SawStation(Desk& desk, QWidget* parent = nullptr);
+
+  QString Name() const override { return tr("Saw"); }
+  QStringList Deeds() const override { return {"record_cut"}; }
+  void Refresh() override { work_.Read(); }
+  void Changed(const QStringList& deeds) override;
+  bool Take(const QString& scan) override;
+  void Confirm() override;
+  void Redress() override;
+
+  const SawWork& work() const { return work_; }
+
+ private:
+  // What is asked for in words under the bar, and answered by typing: a length, a heat, a reason.
+  struct Question {
+    QString words;
+    std::function<bool(const QString& answer)> take;  // false: not understood, said why
+  };
+
+  QWidget* BuildWork();
+  QWidget* BuildWhy();
+  void BuildButtons(QLayout* into);
+  void Show();
+  void ShowWaiting();
+  void ShowPiece(const SheetBlock& block);
+  void ShowWhy(const SheetBlock* block);
+  void AskFor(const Question& question);
+  void Answer();
+  void EndQuestion();
+  std::optional<Length> LengthIn(const QString& answer);
+
+  void MeasuredShort();
+  void RestMeasured();
+  void FewerCut();
+  void BadMetal();
+  void Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason);
+  void PrintLabel(const QString& tag);
+
+  SawWork work_;
+  WaitingList* waiting_;
+  PlainWords *head_, *what_, *stop_words_, *stop_, *stop_for_, *why_, *question_words_;
+  PieceBarView* bar_;
+  SignLine* sign_;
+  QLineEdit* answer_;
+  DeedButton *confirm_, *next_run_, *not_there_, *short_, *bad_, *no_mark_, *rest_, *fewer_;
+  std::optional<Question> question_;
+  CutTold told_;
+};
+
+}  // namespace heatkeep

@@ -1,0 +1,89 @@
+#include "client/stations/settings_page.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QPushButton>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QSpinBox>
+
+#include "client/gateway/readings.h"
+#include "client/stations/desk_look.h"
+
+namespace heatkeep {
+
+SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), before_(desk.settings) {
+  using LengthAs = ReadingUnits::LengthAs;
+  using MassAs = ReadingUnits::MassAs;
+  using Look = DeskSettings::Look;
+  setWindowTitle(tr("Settings of this desk"));
+  setMinimumWidth(520);
+  auto* form = new QFormLayout(this);
+  form->setContentsMargins(kAround, kAround, kAround, kAround);
+  form->setSpacing(kInside);
+  lengths_ = Choice(form, tr("Lengths in"), {{tr("millimetres"), int(LengthAs::Mm)}, {tr("inches with fractions"), int(LengthAs::InchFraction)}, {tr("inches with decimals"), int(LengthAs::InchDecimal)}},
+                    int(before_.units.length));
+  masses_ = Choice(form, tr("Masses in"), {{tr("kilograms"), int(MassAs::Kg)}, {tr("pounds"), int(MassAs::Lb)}}, int(before_.units.mass));
+  look_ = Choice(form, tr("Look"), {{tr("as the system"), int(Look::System)}, {tr("light"), int(Look::Light)}, {tr("dark"), int(Look::Dark)}}, int(before_.look));
+  language_ = Choice(form, tr("Language (from the next start)"), {{tr("as the system"), QString()}, {"English", QString("en")}, {"Deutsch", QString("de")}}, before_.language);
+  saw_ = Choice(form, tr("This desk stands at saw"), {{tr("none"), QString()}}, QString());
+  if (!before_.saw.isEmpty()) {
+    saw_->addItem(before_.saw, before_.saw);
+    saw_->setCurrentIndex(1);
+  }
+  desk.link.Ask(this, [](Connection& book) { return ReadNames(book, "saws", "saw"); }, [this](const std::vector<std::string>& saws) {
+    for (const std::string& saw : saws) {
+      const QString name = QString::fromStdString(saw);
+      if (saw_->findData(name) < 0) saw_->addItem(name, name);
+    }
+  });
+  queue_file_ = Field(form, tr("Deeds kept while the book is away"), before_.queue_file, tr("a file that `heatkeep saw block` made"));
+  label_printer_ = Field(form, tr("Label printer"), before_.label_printer, tr("its name in the system; empty: labels as files"));
+  label_folder_ = Field(form, tr("Folder for labels as files"), before_.label_folder, tr("a folder"));
+  scan_prefix_ = Field(form, tr("The scanner sends first"), before_.scan_prefix, tr("nothing: a scan is known by its speed"));
+  scan_gap_ = new QSpinBox;
+  scan_gap_->setRange(5, 500);
+  scan_gap_->setSuffix(" ms");
+  scan_gap_->setValue(before_.scan_gap_ms);
+  form->addRow(tr("Longest pause within a scan"), scan_gap_);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+  buttons->button(QDialogButtonBox::Ok)->setText(tr("Set"));
+  buttons->button(QDialogButtonBox::Cancel)->setText(tr("Leave as it was"));
+  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  form->addRow(buttons);
+}
+
+QComboBox* SettingsPage::Choice(QFormLayout* form, const QString& label, const std::vector<std::pair<QString, QVariant>>& words, const QVariant& now) {
+  auto* box = new QComboBox;
+  for (const auto& [word, value] : words) box->addItem(word, value);
+  box->setCurrentIndex(std::max(0, box->findData(now)));
+  box->setAccessibleName(label);
+  form->addRow(label, box);
+  return box;
+}
+
+QLineEdit* SettingsPage::Field(QFormLayout* form, const QString& label, const QString& now, const QString& example) {
+  auto* field = new QLineEdit(now);
+  field->setPlaceholderText(example);
+  field->setAccessibleName(label);
+  form->addRow(label, field);
+  return field;
+}
+
+DeskSettings SettingsPage::settings() const {
+  DeskSettings s = before_;
+  s.units.length = static_cast<ReadingUnits::LengthAs>(lengths_->currentData().toInt());
+  s.units.mass = static_cast<ReadingUnits::MassAs>(masses_->currentData().toInt());
+  s.look = static_cast<DeskSettings::Look>(look_->currentData().toInt());
+  s.language = language_->currentData().toString();
+  s.saw = saw_->currentData().toString();
+  s.queue_file = queue_file_->text().trimmed();
+  s.label_printer = label_printer_->text().trimmed();
+  s.label_folder = label_folder_->text().trimmed();
+  s.scan_prefix = scan_prefix_->text();
+  s.scan_gap_ms = scan_gap_->value();
+  return s;
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,37 @@
+#include "client/stations/station.h"
+
+#include <QHBoxLayout>
+#include <QSplitter>
+
+#include "client/stations/desk_look.h"
+
+namespace heatkeep {
+
+void Station::LayOut(QWidget* waiting, QWidget* work, QWidget* why) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(kAround, kBetween, kAround, kInside);
+  auto* panes = new QSplitter(Qt::Horizontal);
+  panes->setHandleWidth(kBetween);
+  panes->setChildrenCollapsible(false);
+  for (QWidget* pane : {waiting, work, why})
+    if (pane) panes->addWidget(pane);
+  waiting->setMinimumWidth(240);
+  const int middle = panes->indexOf(work);
+  panes->setStretchFactor(middle, 1);
+  QList<int> widths{300, 800};
+  if (why) {
+    why->setMinimumWidth(220);
+    widths.append(280);
+  }
+  panes->setSizes(widths);
+  row->addWidget(panes);
+}
+
+QString WordsOf(const DbError& error) {
+  QString words = QString::fromStdString(error.message);
+  if (!error.detail.empty()) words += ". " + QString::fromStdString(error.detail);
+  if (!error.hint.empty()) words += " - " + QString::fromStdString(error.hint);
+  return words;
+}
+
+}  // namespace heatkeep

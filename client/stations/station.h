@@ -1,0 +1,70 @@
+// What every station is: one screen of one person's work. Left what waits, in the middle the one thing being done, right why and the
+// papers. The desk's window carries it (desk_window.h) and gives it scans, changes of the book and its state.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QWidget>
+#include <functional>
+
+#include "client/models/book_link.h"
+#include "client/models/desk_settings.h"
+#include "client/stations/sign.h"
+
+class QBoxLayout;
+class QSplitter;
+
+namespace heatkeep {
+
+// What a station works with. Lives as long as the window.
+struct Desk {
+  BookLink& link;
+  DeskSettings settings;
+};
+
+// What happened last, for the line at the bottom, and how to undo it where the book has a deed for that.
+struct Said {
+  Sign sign = Sign::None;
+  QString words;
+  QString undo_words;          // "take the hold off again"; empty: the book allows no undoing
+  std::function<void()> undo;  // does it
+};
+
+class Station : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit Station(Desk& desk, QWidget* parent = nullptr) : QWidget(parent), desk_(desk) {}
+
+  virtual QString Name() const = 0;  // one word or two, translated
+  // Deeds of schema api of which a login needs one to work here.
+  virtual QStringList Deeds() const = 0;
+  // Shown, or the book is back: reads what waits. What was typed stays.
+  virtual void Refresh() = 0;
+  // Somebody did these deeds; reads anew what they touch.
+  virtual void Changed(const QStringList& deeds) = 0;
+  // A scan, or what was typed into the scan field. False: it is none of this station's, so the desk looks it up.
+  virtual bool Take(const QString& scan) = 0;
+  // Enter on an empty scan field: the station's main deed.
+  virtual void Confirm() {}
+  // Units, look or language were set anew: everything shown is shown again.
+  virtual void Redress() { Refresh(); }
+
+ signals:
+  void Happened(const Said& said);
+  void LookUp(const QString& what);  // show this (a heat, tag, order, document) at the papers station
+
+ protected:
+  Desk& desk() { return desk_; }
+  const ReadingUnits& units() const { return desk_.settings.units; }
+  // The three panes: left `waiting`, middle `work`, right `why`, with their widths and distances.
+  void LayOut(QWidget* waiting, QWidget* work, QWidget* why);
+
+ private:
+  Desk& desk_;
+};
+
+// The words of a refusal for people: what, why, and what to do next.
+QString WordsOf(const DbError& error);
+
+}  // namespace heatkeep

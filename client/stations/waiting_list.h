@@ -1,0 +1,42 @@
+// The left pane: what waits, one entry under the other, each with a sign, two lines and a word at the right; the one being done is
+// marked. Keys: up and down.
+#pragma once
+
+#include <QListWidget>
+#include <QString>
+#include <vector>
+
+#include "client/stations/sign.h"
+
+namespace heatkeep {
+
+struct WaitingEntry {
+  QString key;           // names it, stays selected through a refresh
+  QString title, below;  // two lines
+  QString right;         // due, count, mass
+  Sign sign = Sign::None;
+  bool mono = false;     // the title is a tag or a heat
+  bool section = false;  // a heading between entries; cannot be chosen
+};
+
+class WaitingList : public QListWidget {
+  Q_OBJECT
+
+ public:
+  explicit WaitingList(QWidget* parent = nullptr);
+
+  void Show(const std::vector<WaitingEntry>& entries, const QString& empty_words);
+  void Choose(const QString& key);  // signals Chosen when it was another
+  QString chosen() const;
+
+ signals:
+  void Chosen(const QString& key);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  QString empty_words_;
+};
+
+}  // namespace heatkeep

@@ -1,0 +1,66 @@
+#include "tests/stations/desk_test.h"
+
+#include <QApplication>
+#include <QWindow>
+
+#include "client/stations/desk_look.h"
+#include "reports/paint_session.h"
+
+namespace heatkeep {
+
+DeskTest::DeskTest() = default;
+
+DeskTest::~DeskTest() {
+  window.reset();
+  link.reset();
+}
+
+DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
+  kept = std::make_unique<QSettings>(folder.filePath("desk.ini"), QSettings::IniFormat);
+  DeskSettings settings;
+  settings.label_folder = folder.filePath("labels");
+  settings.look = DeskSettings::Look::Light;
+  settings.scan_gap_ms = 300;  // so slow is the scanner of a test on a busy machine
+  if (set) set(settings);
+  settings.Save(*kept);
+  ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), settings.look);
+  link = std::make_unique<BookLink>([conninfo = shop.book.Conninfo(login)] { return Connection::Open(conninfo); });
+  window = std::make_unique<DeskWindow>(*link, *kept, stations);
+  window->show();
+  EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
+  link->Start();
+  WaitFor([&] { return link->ready() && window->current(); }, "the book to answer");
+  return *window;
+}
+
+void DeskTest::ScanIn(const QString& text) {
+  ++scans;
+  for (const QChar c : text) QTest::sendKeyEvent(QTest::Click, window->windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
+  QTest::keyClick(window->windowHandle(), Qt::Key_Return);
+}
+
+void DeskTest::TypeIn(const QString& text) {
+  keys += static_cast<int>(text.size());
+  for (const QChar c : text) {
+    QTest::sendKeyEvent(QTest::Click, window->windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
+    QTest::qWait(window->desk().settings.scan_gap_ms + 25);
+  }
+}
+
+void DeskTest::Press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
+  ++keys;
+  QTest::qWait(160);  // a hand is not as fast as the second line end of a scanner
+  QTest::keyClick(window->windowHandle(), key, modifiers);
+}
+
+void DeskTest::WaitFor(const std::function<bool()>& done, const char* what) {
+  EXPECT_TRUE(QTest::qWaitFor(done, 10'000)) << "waited in vain for " << what << "; the last line says: " << (window ? window->last()->words().toStdString() : "");
+}
+
+void DeskTest::Picture(const QString& name) {
+  const QString into = qEnvironmentVariable("HEATKEEP_PICTURES");
+  if (into.isEmpty()) return;
+  EXPECT_TRUE(window->grab().save(into + "/" + name + ".png"));
+}
+
+}  // namespace heatkeep

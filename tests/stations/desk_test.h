@@ -1,0 +1,47 @@
+// A desk's window on a real book, worked by real keys: typed by hand, or as fast as a scanner.
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <functional>
+#include <memory>
+
+#include "client/models/book_link.h"
+#include "client/stations/desk_window.h"
+#include "tests/schema/small_shop.h"
+
+namespace heatkeep {
+
+class DeskTest : public testing::Test {
+ protected:
+  DeskTest();
+  ~DeskTest() override;
+
+  // Opens the window as this login ("saw", "clerk", ...) and waits until the book has answered. `set` changes the desk's settings first.
+  DeskWindow& OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set = {});
+
+  // As a keyboard-wedge scanner types: fast, then Enter. Counted in `keys` as one.
+  void ScanIn(const QString& text);
+  // As hands type: slowly, a character at a time.
+  void TypeIn(const QString& text);
+  void Press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+
+  // Runs the event loop until `done`, at most 10 s; fails the test where it never is.
+  void WaitFor(const std::function<bool()>& done, const char* what);
+
+  // Saves the window as NAME.png where HEATKEEP_PICTURES names a folder: to be looked at.
+  void Picture(const QString& name);
+
+  SmallShop shop;
+  QTemporaryDir folder;
+  std::unique_ptr<QSettings> kept;
+  std::unique_ptr<BookLink> link;
+  std::unique_ptr<DeskWindow> window;
+  int keys = 0;  // pressed by hand since it was set to 0
+  int scans = 0;
+};
+
+}  // namespace heatkeep
