@@ -51,7 +51,7 @@ TEST_F(SawStationTest, ALineThatGoesToPlanIsTwoScansAndOneKey) {
   EXPECT_EQ(keys, 1);
   EXPECT_EQ(scans, 2);
   EXPECT_EQ(StateOf(tag), "cut up");
-  EXPECT_EQ(shop.Number("select sum(count) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 14);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 14);
   EXPECT_EQ(window->scan_field()->text(), "");
 }
 
