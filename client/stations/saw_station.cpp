@@ -43,10 +43,12 @@ SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), wor
     emit Happened({Sign::Refusal, words, {}, {}});
   });
   connect(&work_, &SawWork::HeatWanted, this, [this](const QString& tag, const QString& words) {
+    blind_ = true;
     AskFor({words, [this, tag](const QString& heat) {
               work_.Pull(tag, heat);
               return true;
             }});
+    Show();
   });
   connect(&work_, &SawWork::LabelWanted, this, &SawStation::PrintLabel);
   Show();
@@ -74,6 +76,7 @@ QWidget* SawStation::BuildWork() {
   down->addWidget(answer_ = new QLineEdit);
   answer_->setFont(MonoOf(Size::Key));
   answer_->setMinimumHeight(kGlove);
+  answer_->setObjectName("answer");
   answer_->setAccessibleName(tr("answer"));
   connect(answer_, &QLineEdit::returnPressed, this, &SawStation::Answer);
   question_words_->setVisible(false);
@@ -212,8 +215,10 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   const bool cut = work_.step() == SawWork::Step::Cut;
   const Sheet& sheet = *work_.sheet();
   head_->setText(cut ? tr("Cut %1").arg(Q(block.tag)) : tr("Fetch %1 from %2").arg(Q(block.tag), Q(block.place)));
+  // read back blind: what is asked for is not shown beside the question
+  const QString heat = blind_ ? tr("as the metal says") : Q(HeatInGroups(block.heat));
   what_->setText(tr("%1  %2   heat %3   %4   %5, %6")
-                     .arg(Q(block.section), Q(block.grade), Q(HeatInGroups(block.heat)), units().Words(block.length, Rounding::Down), units().Words(block.mass),
+                     .arg(Q(block.section), Q(block.grade), heat, units().Words(block.length, Rounding::Down), units().Words(block.mass),
                           Q(HowToLift(block.mass, block.length, sheet.lift_limit))));
   OrderLetters letters;
   for (const SheetBlock& b : sheet.blocks) PieceBarOf(b, letters);
@@ -226,7 +231,7 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   stop_->setText(units().Stop(next.set));
   QString words = tr("%n piece(s) for %1/%2, %3", nullptr, next.count).arg(Q(next.order), Q(next.line), Q(next.customer));
   if (strokes > 1) words += '\n' + tr("longer than the stop: feed %1 times, one cut").arg(strokes);
-  if (!ToleranceWords(next).empty()) words += '\n' + Q(ToleranceWords(next));
+  if (next.tolerance_minus.nm + next.tolerance_plus.nm > 0) words += '\n' + Q(ToleranceWords(next));
   stop_for_->setText(words);
 }
 
@@ -272,6 +277,7 @@ void SawStation::Answer() {
 
 void SawStation::EndQuestion() {
   question_.reset();
+  blind_ = false;
   question_words_->setVisible(false);
   answer_->setVisible(false);
 }

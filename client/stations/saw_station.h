@@ -65,6 +65,7 @@ class SawStation : public Station {
   QLineEdit* answer_;
   DeedButton *confirm_, *next_run_, *not_there_, *short_, *bad_, *no_mark_, *rest_, *fewer_;
   std::optional<Question> question_;
+  bool blind_ = false;  // the heat is being read back
   CutTold told_;
 };
 
