@@ -110,6 +110,8 @@ grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, js
 grant execute on function api.pass_on_document(uuid, jsonb) to heatkeep_quality, heatkeep_planner;
 grant select on api.documents_passed, api.document_values, api.grade_limits to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.size_nm(bigint), guard.stands(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+-- What a word that was scanned or typed could be.
+grant execute on function api.look_up(text) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Records that are printed and asked about again; a recall's list, and what a hold would stop.
 grant execute on function api.record_of(text, text, text, text), api.keep_record(uuid, jsonb), api.check_record(text, text, jsonb), api.order_heats(text)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

@@ -5,7 +5,6 @@
 #include <stdexcept>
 #include <utility>
 
-#include "client/book/sha256.h"
 #include "client/gateway/readings.h"
 #include "reports/paint_session.h"
 #include "reports/whole_file.h"
@@ -56,10 +55,6 @@ int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWr
   }
   if (options.files.empty()) call.out << text() << '\n';
   return 0;
-}
-
-RecordProof ProofOf(Connection& connection, const RecordSubject& subject, const std::string& says) {
-  return ProveRecord(connection, subject, Sha256Hex(says));
 }
 
 }  // namespace heatkeep::command

@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "client/command/with_book.h"
-#include "client/gateway/records.h"
 #include "reports/paper.h"
 
 namespace heatkeep::command {
@@ -30,8 +29,5 @@ void CheckEndings(const std::vector<std::string>& files, const PaperWriters& wri
 
 // Writes every file by its ending; with none, what `text` says goes to the output. Answers 0.
 int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWriters& writers, const std::function<std::string()>& text);
-
-// The proof of a record that says `says`, read in the present Snapshot.
-RecordProof ProofOf(Connection& connection, const RecordSubject& subject, const std::string& says);
 
 }  // namespace heatkeep::command

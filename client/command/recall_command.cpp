@@ -6,6 +6,7 @@
 #include <stdexcept>
 
 #include "client/gateway/snapshot.h"
+#include "client/records/proved_record.h"
 #include "reports/paint_session.h"
 
 namespace heatkeep::command {

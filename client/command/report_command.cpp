@@ -6,6 +6,7 @@
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/snapshot.h"
+#include "client/records/proved_record.h"
 #include "reports/balance_record.h"
 #include "reports/measured_list.h"
 #include "reports/pick_list.h"
@@ -34,14 +35,9 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
 int RunReportTrace(const BookCall& call, const std::string& kind, const std::string& name, const std::string& mill,
                    const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    const RecordSubject subject{kind, name, mill};
-    Snapshot snapshot(connection);
-    std::optional<TraceRecord> record = ReadTrace(connection, kind, name, mill);
+    const std::optional<TraceRecord> record = ReadProvedTrace(connection, {kind, name, mill});
     if (!record) throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
                                              (kind == "order" ? " that anything was cut for" : ""));
-    record->proof = ProofOf(connection, subject, TraceSays(*record));
-    snapshot.End();
-    KeepRecord(connection, subject, record->proof);
     const PrintOptions print = PrintFor(connection, options);
     return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WriteTracePdf(p, *record, print); }},

@@ -3,7 +3,7 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 #include "client/book/own_book.h"
 #include "client/command/book_command.h"
 #include "client/command/grade_list.h"

@@ -44,10 +44,10 @@ SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), wor
   });
   connect(&work_, &SawWork::HeatWanted, this, [this](const QString& tag, const QString& words) {
     blind_ = true;
-    AskFor({words, [this, tag](const QString& heat) {
-              work_.Pull(tag, heat);
-              return true;
-            }});
+    asking_->Ask(words, [this, tag](const QString& heat) {
+      work_.Pull(tag, heat);
+      return true;
+    });
     Show();
   });
   connect(&work_, &SawWork::LabelWanted, this, &SawStation::PrintLabel);
@@ -72,15 +72,11 @@ QWidget* SawStation::BuildWork() {
   stop_words_->setWordWrap(false);
   down->addLayout(stop);
   down->addWidget(sign_ = new SignLine(Size::SawBody));
-  down->addWidget(question_words_ = new PlainWords(FontOf(Size::SawBody)));
-  down->addWidget(answer_ = new QLineEdit);
-  answer_->setFont(MonoOf(Size::Key));
-  answer_->setMinimumHeight(kGlove);
-  answer_->setObjectName("answer");
-  answer_->setAccessibleName(tr("answer"));
-  connect(answer_, &QLineEdit::returnPressed, this, &SawStation::Answer);
-  question_words_->setVisible(false);
-  answer_->setVisible(false);
+  down->addWidget(asking_ = new AskingLine(Size::SawBody));
+  connect(asking_, &AskingLine::Left, this, [this] {
+    blind_ = false;
+    Show();
+  });
   down->addStretch(1);
   auto* buttons = new QGridLayout;
   buttons->setSpacing(kInside);
@@ -145,7 +141,7 @@ bool SawStation::Take(const QString& scan) {
       }
     }
     if (tag) {
-      EndQuestion();
+      asking_->Leave();
       work_.Pull(Q(*tag));
       return true;
     }
@@ -254,34 +250,6 @@ void SawStation::ShowWhy(const SheetBlock* block) {
   why_->setText(words.join('\n'));
 }
 
-void SawStation::AskFor(const Question& question) {
-  question_ = question;
-  question_words_->setText(question.words);
-  question_words_->setVisible(true);
-  answer_->clear();
-  answer_->setVisible(true);
-  answer_->setFocus();
-}
-
-void SawStation::Answer() {
-  if (!question_) return;
-  const Question asked = *question_;
-  const QString answer = answer_->text().trimmed();
-  if (answer.isEmpty()) {
-    EndQuestion();
-    return;
-  }
-  if (asked.take(answer)) EndQuestion();
-  else answer_->selectAll();
-}
-
-void SawStation::EndQuestion() {
-  question_.reset();
-  blind_ = false;
-  question_words_->setVisible(false);
-  answer_->setVisible(false);
-}
-
 std::optional<Length> SawStation::LengthIn(const QString& answer) {
   try {
     const Length length = units().Read(answer);
@@ -295,31 +263,31 @@ std::optional<Length> SawStation::LengthIn(const QString& answer) {
 
 void SawStation::MeasuredShort() {
   const QString tag = Q(work_.block()->tag);
-  AskFor({tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](const QString& answer) {
+  asking_->Ask(tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](const QString& answer) {
             const std::optional<Length> length = LengthIn(answer);
             if (!length) return false;
             planning::Mishaps mishaps;
             mishaps.measured.emplace_back(tag.toStdString(), *length);
             work_.Mend(mishaps);
             return true;
-          }});
+          });
 }
 
 void SawStation::RestMeasured() {
-  AskFor({tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](const QString& answer) {
+  asking_->Ask(tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](const QString& answer) {
             const std::optional<Length> length = LengthIn(answer);
             if (!length) return false;
             told_.rest = *length;
             Confirm();
             return true;
-          }});
+          });
 }
 
 void SawStation::FewerCut() {
   const SheetBlock& block = *work_.block();
   const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::string line = cut.order + "/" + cut.line;
-  AskFor({tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
+  asking_->Ask(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
             bool whole = false;
             const int count = answer.toInt(&whole);
             if (!whole || count < 0 || count >= most) {
@@ -330,18 +298,18 @@ void SawStation::FewerCut() {
             told_.reason = tr("fewer cut than planned").toStdString();
             Confirm();
             return true;
-          }});
+          });
 }
 
 void SawStation::BadMetal() {
   const QString tag = Q(work_.block()->tag);
-  AskFor({tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
+  asking_->Ask(tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
             planning::Mishaps mishaps;
             mishaps.bad.push_back(tag.toStdString());
             mishaps.reason = answer.toStdString();
             work_.Mend(mishaps);
             return true;
-          }});
+          });
 }
 
 void SawStation::Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason) {
