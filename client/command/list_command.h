@@ -34,8 +34,4 @@ struct ListSpec {
 
 void AddLists(CLI::App& report, const Later& later);
 
-// Adds to every row of drops "expected_cents", what the drop is worth by its expected use: year/drop_worth.h over the shop's
-// own past; null where there are fewer than 90 days or five lines of it. Answers how many were worked out.
-std::size_t AddExpectedWorth(Connection& connection, std::vector<nlohmann::json>& drops);
-
 }  // namespace heatkeep::command

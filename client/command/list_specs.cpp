@@ -2,6 +2,8 @@
 
 #include <map>
 
+#include "client/planning/expected_worth.h"
+
 namespace heatkeep::command {
 namespace {
 
@@ -15,7 +17,7 @@ const ListColumn kScrapWorth{"scrap_cents", "as scrap", K::Money, 1.1, true}, kN
 
 std::vector<Json> Drops(Connection& connection, std::vector<Json> rows, const ListChoice&, ListReport& list) {
   std::erase_if(rows, [](const Json& row) { return row["kind"] != "drop"; });
-  const std::size_t worked_out = AddExpectedWorth(connection, rows);
+  const std::size_t worked_out = planning::AddExpectedWorth(connection, rows);
   list.note += worked_out == 0 ? " Expected use is not worked out: it needs 90 days and five lines of a section and grade in the book."
                                : " Expected use is worked out for " + std::to_string(worked_out) + " of " + std::to_string(rows.size()) + " drops, from the shop's own past.";
   return rows;

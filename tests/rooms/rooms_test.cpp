@@ -49,7 +49,7 @@ const std::vector<std::pair<std::regex, std::set<std::string>>>& Outside() {
       {std::regex("xlsxwriter\\.h|qpdf/.*"), {"reports"}},
       {std::regex("zip\\.h"), {"client/intake"}},
       {std::regex("zint\\.h"), {"reports"}},
-      {std::regex("nlohmann/.*"), {"client/gateway", "client/queue", "client/command", "client/models", "client/records", "client/stations", "reports"}},
+      {std::regex("nlohmann/.*"), {"client/gateway", "client/queue", "client/command", "client/models", "client/planning", "client/records", "client/stations", "reports"}},
   };
   return outside;
 }
