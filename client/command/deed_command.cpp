@@ -70,7 +70,7 @@ std::string Filled(const std::string& says, const Json& answer) {
 // What an example says where a list is of one thing: what the demo has of that name.
 std::string SampleOf(const std::string& column) {
   static const std::map<std::string, std::string> samples{{"place", "B3-1"}, {"note", "\"V 20418\""}, {"bundle", "S-12"}, {"number", "M26/2201"}, {"customer", "\"Drewe Conveyors\""},
-                                                         {"owner", "\"Ister Marine\""}, {"heat", "47-0783"}, {"order_no", "P26-104"}};
+                                                         {"owner", "\"Ister Marine\""}, {"heat", "47-0783"}, {"order_no", "P26-104"}, {"grade", "42CrMo4"}};
   const auto at = samples.find(column);
   return at == samples.end() ? "A000001D" : at->second;
 }
