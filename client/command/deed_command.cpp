@@ -138,8 +138,13 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
         if (body.is_object() && !said->device.empty()) body["device"] = said->device;
         StockDeeds deeds(connection);
         const Json answer = (deeds.*deed.method)(NewRequest(), body);
+        const bool refused = answer.is_object() && answer.contains("refused");  // the book remembers it
         if (said->json) call.out << answer.dump(2) << '\n';
-        else call.out << Filled(deed.says, answer) << '\n';
+        else if (!refused) call.out << Filled(deed.says, answer) << '\n';
+        if (refused) {
+          call.err << "heatkeep: " << answer["words"].get<std::string>() << '\n';
+          return 1;
+        }
         if (answer.contains("warning") && !answer["warning"].is_null()) call.err << "heatkeep: " << answer["warning"].get<std::string>() << '\n';
         return 0;
       });

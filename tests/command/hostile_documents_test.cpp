@@ -80,7 +80,7 @@ TEST_F(HostileDocuments, FormulasAndQuotesAreTextAndStayIt) {
     for (const char c : text) all += c == '"' ? std::string("\"\"") : std::string(1, c);
     return all + "\"";
   };
-  TakeIn("A," "bar,Vandrek," + cell(formula) + ",42CrMo4,round 80,6000,0,3.1,,\nB,bar,Vandrek," + cell(quotes) + ",42CrMo4,round 80,6000,0,3.1,,\n");
+  TakeIn("A,drop,Vandrek," + cell(formula) + ",42CrMo4,round 80,900,1,3.1,,\nB,drop,Vandrek," + cell(quotes) + ",42CrMo4,round 80,800,1,3.1,,\n");
   const std::string head = "number,type,issuer,heat,section,grade,issued,validated_by\n";
   const auto row = [&](const std::string& text) { return cell(text) + ",3.1,Vandrek," + cell(text) + ",round 80,42CrMo4,2026-01-05," + cell("A. O'Lund, @SUM(A1), independent") + "\n"; };
   const Ran filed = As("quality", {"certificate", "add", File("q.csv", head + row(formula) + row(quotes))});
@@ -94,17 +94,14 @@ TEST_F(HostileDocuments, FormulasAndQuotesAreTextAndStayIt) {
     EXPECT_EQ(Asked("clerk", {"papers", "list", text}).at(0).at("heat"), text);
   }
   // what goes out is a text there too: a spreadsheet that opens the CSV computes nothing
-  ASSERT_EQ(As("owner", {"report", "unused", "--days", "1", "--to", PathOf("u.csv"), "--to", PathOf("u.xlsx")}).code, 0);
-  ASSERT_EQ(As("planner", {"report", "count", "B1-1", "--to", PathOf("count.csv")}).code, 0);
-  ASSERT_EQ(As("owner", {"report", "drops", "--to", PathOf("d.csv")}).code, 0);
-  const Ran trace = As("quality", {"report", "trace", "heat", formula, "--mill", "Vandrek", "--to", PathOf("t.pdf")});
-  EXPECT_EQ(trace.code, 0) << trace;
-  for (const char* name : {"u.csv", "count.csv", "d.csv"}) {
-    std::ifstream in(PathOf(name));
-    for (std::string line; std::getline(in, line);) {
-      EXPECT_EQ(line.find(",=HYPERLINK"), std::string::npos) << line;
-      EXPECT_EQ(line.find(",\"=HYPERLINK"), std::string::npos) << line;
-    }
+  ASSERT_EQ(As("owner", {"report", "drops", "--to", PathOf("d.csv"), "--to", PathOf("d.xlsx")}).code, 0);
+  std::ifstream in(PathOf("d.csv"));
+  const std::string csv{std::istreambuf_iterator<char>(in), {}};
+  EXPECT_TRUE(Has(csv, "\"'=HYPERLINK(\"\"http://x\"\";1)\"")) << csv;
+  EXPECT_TRUE(Has(csv, "O'Neil \"\"Q\"\"")) << csv;
+  for (const std::string& text : {formula, quotes}) {
+    const Ran trace = As("quality", {"report", "trace", "heat", text, "--mill", "Vandrek", "--to", PathOf("t.pdf")});
+    EXPECT_EQ(trace.code, 0) << trace;
   }
   EXPECT_EQ(Number("select count(*) as n from book.lot"), 2);
 }
