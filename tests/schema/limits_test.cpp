@@ -1,6 +1,8 @@
 // What a document is accepted by besides its heat analysis, and limits that were stored wrongly. 42CrMo4 +QT over 40 to 100 mm: Rm 900
 // to 1100, Re at least 650, A at least 12 (EN 10083-3:2006, from memory); C 0.38 to 0.45 with 0.02 either way in a product analysis
 // (EN 10083-3, from memory).
+#include <future>
+
 #include "tests/schema/every_stock_deed.h"
 
 namespace heatkeep {
@@ -175,6 +177,16 @@ TEST_F(Limits, LimitsOfAnAnalysisAndDeviationsAreReplacedTheSameWay) {
   EXPECT_EQ(Correct({lower}).at("documents"), 1);
   EXPECT_EQ(shop.Word("select string_agg(was || ' -> ' || became, '; ' order by correction) as w from api.limit_changes"), "0.02 % above -> 0.01 % above; at most 0.45 % -> at most 0.44 %");
   EXPECT_EQ(shop.Raw("delete from book.grade_limit"), "HK004");
+}
+
+TEST_F(Limits, AnAcceptanceWaitsForACorrectionUnderWayAndIsJudgedByIt) {
+  Connection second = shop.book.As("quality");
+  Transaction open(shop.quality);
+  Correct(Json::array({TestLimit("Rm", 1000, 1200)}));
+  auto waiting = std::async(std::launch::async, [&] { return Code([&] { DoBody(second, "file_document", Document("C1", {Test("Rm", 950'000)})); }); });
+  EXPECT_EQ(waiting.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout) << "it did not wait";
+  open.Commit();
+  EXPECT_EQ(waiting.get(), "HK042");
 }
 
 }  // namespace
