@@ -95,15 +95,17 @@ create view api.limit_changes as
 -- A line a document and lot that was accepted while a limit was judged by that is replaced now: quality looks at them again. `stands`:
 -- no later version has taken its place; `wrong`: what the limits that are valid now do not allow, null when nothing.
 create view api.accepted_before as
+  with c as materialized (select c.*, r.grade_id from api.limit_changes c join guard.every_limit r on r.kind = c.kind and r.id = c.limit_id)
   select c.correction, i.name as issuer, d.number, d.version, d.type::text, guard.stands(d.document_id) as stands, d.accepted_by, a.at as accepted_at, l.heat, c.grade, x.label as section,
       l.condition, c.kind, c.what, c.was, c.became, c.reason, c.corrected_by, c.corrected_at, guard.wrong_words(d.document_id) as wrong
-    from api.limit_changes c join guard.every_limit r on r.kind = c.kind and r.id = c.limit_id
-    join book.lot l on l.grade_id = r.grade_id or (r.grade_id is null and exists (select from book.grade_limit s where s.grade_id = l.grade_id and s.element = r.what and starts_with(s.source, r.condition)))
-    join book.section x using (section_id) join book.document_lot n using (lot_id) join book.document d using (document_id) join book.party i on i.party_id = d.issuer_id
+    from c cross join lateral (select l.*, n.document_id, n.document_lot_id, guard.size_nm(l.section_id) as size_nm from book.lot l join book.document_lot n using (lot_id)
+      where l.grade_id = c.grade_id or (c.grade_id is null and exists (select from book.grade_limit s where s.grade_id = l.grade_id and s.element = c.what and starts_with(s.source, c.condition)))
+      offset 0) l
+    join book.section x using (section_id) join book.document d using (document_id) join book.party i on i.party_id = d.issuer_id
     join lateral (select min(at) as at from book.happening where tbl = 'document' and row_id = d.document_id and sets ->> 'accepted_by' is not null) a on true
     join lateral (select min(at) as at from book.happening where tbl = case c.kind when 'analysis' then 'grade_limit' when 'test' then 'mechanical_limit' else 'product_deviation' end
       and row_id = c.limit_id and sets ? 'source') p on true
     where a.at > p.at and a.at < c.corrected_at
-      and (c.kind = 'deviation' or guard.size_nm(l.section_id) is null or (guard.size_nm(l.section_id) > c.over_at and guard.size_nm(l.section_id) <= coalesce(c.upto_at, guard.size_nm(l.section_id))))
-      and case c.kind when 'test' then c.condition in ('', l.condition) and exists (select from book.mechanical_test t where t.document_lot_id = n.document_lot_id and t.property = c.what)
-        else exists (select from book.analysis v where v.document_lot_id = n.document_lot_id and (c.kind = 'analysis' or v.kind = 'product') and (v.element = c.what or c.what !~ '^[A-Z][a-z]?$')) end;
+      and (c.kind = 'deviation' or l.size_nm is null or (l.size_nm > c.over_at and l.size_nm <= coalesce(c.upto_at, l.size_nm)))
+      and case c.kind when 'test' then c.condition in ('', l.condition) and exists (select from book.mechanical_test t where t.document_lot_id = l.document_lot_id and t.property = c.what)
+        else exists (select from book.analysis v where v.document_lot_id = l.document_lot_id and (c.kind = 'analysis' or v.kind = 'product') and (v.element = c.what or c.what !~ '^[A-Z][a-z]?$')) end;

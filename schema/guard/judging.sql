@@ -48,8 +48,10 @@ return (select d from book.product_deviation d where d.replaced_in is null and s
 -- widened by the permissible deviations below and above.
 create function guard.judged(p_grade bigint, p_size_nm bigint, p_values jsonb, p_product boolean default false)
   returns table (what text, value numeric, at_least bigint, at_most bigint, below bigint, above bigint, verdict text, source text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+#variable_conflict use_column
+begin
+  return query
   with valid as (select * from book.grade_limit l where l.grade_id = p_grade and l.replaced_in is null),
     limits as (select l.*, dl.below_ppm_x100 as below, dm.above_ppm_x100 as above,
         (l.least_ppm_x100 - coalesce(dl.below_ppm_x100, 0)) as least, (l.most_ppm_x100 + coalesce(dm.above_ppm_x100, 0)) as most,
@@ -67,15 +69,17 @@ begin atomic
   select element, max(x30)::numeric / 30, min(least_ppm_x100), max(most_ppm_x100), max(said.below), max(said.above),
       case when count(distinct said.verdict) = 1 then min(said.verdict) else 'missing' end, min(said.source)
     from said group by element;
-end;
+end $$;
 
 -- [{"property","value_milli"}] against the limits of the grade in this condition at this size: one row a value, and one a limited
 -- property that is not among them. "not limited": no limit of it is known. Values and limits in millionths of the unit. Limits of
 -- the condition itself go before those of any condition; where they depend on a size that is not known, the verdict is missing.
 create function guard.judged_tests(p_grade bigint, p_condition text, p_size_nm bigint, p_tests jsonb)
   returns table (what text, value bigint, at_least bigint, at_most bigint, verdict text, source text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+#variable_conflict use_column
+begin
+  return query
   with valid as (select * from book.mechanical_limit l where l.grade_id = p_grade and l.replaced_in is null and l.condition in ('', p_condition)),
     ours as (select * from valid l where l.condition = p_condition or not exists (select from valid o where o.property = l.property and o.condition = p_condition)),
     said as (select n ->> 'property' as property, (n ->> 'value_milli')::bigint * 1000 as value from jsonb_array_elements(p_tests) n),
@@ -88,4 +92,4 @@ begin atomic
     from asked a cross join (select guard.setting('judging_by_rounding', 'no') = 'yes' as rounds) r
     left join ours l on l.property = a.property and case when p_size_nm is null then l.over_nm = 0 and l.upto_nm is null
       else p_size_nm > l.over_nm and p_size_nm <= coalesce(l.upto_nm, p_size_nm) end;
-end;
+end $$;

@@ -4,8 +4,10 @@
 -- known of). Figures in millionths of the unit; below and above: the deviation a product analysis may have.
 create function guard.verdicts(p_document bigint)
   returns table (lot_id bigint, kind text, what text, value numeric, unit text, at_least bigint, at_most bigint, below bigint, above bigint, verdict text, source text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+#variable_conflict use_column
+begin
+  return query
   with lots as (select n.document_lot_id, l.lot_id, l.grade_id, l.condition, guard.size_nm(l.section_id) as size_nm
     from book.document_lot n join book.lot l using (lot_id) where n.document_id = p_document)
   select l.lot_id, k.kind::text, j.what, j.value, '%', j.at_least, j.at_most, j.below, j.above, j.verdict, j.source
@@ -17,7 +19,7 @@ begin atomic
     from lots l cross join lateral (select jsonb_agg(jsonb_build_object('property', property, 'value_milli', value_milli)) as said
       from book.mechanical_test where document_lot_id = l.document_lot_id) t
     cross join lateral guard.judged_tests(l.grade_id, l.condition, l.size_nm, t.said) j where t.said is not null;
-end;
+end $$;
 
 -- What a document's values do not keep to, in words; null when nothing.
 create function guard.wrong_words(p_document bigint) returns text
