@@ -16,6 +16,7 @@
 #include "client/command/heat_command.h"
 #include "client/command/label_command.h"
 #include "client/command/list_command.h"
+#include "client/command/limit_words.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/recall_command.h"
@@ -179,8 +180,6 @@ void AddFiles(CLI::App& root, Words& words) {
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
   AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
-  CLI::App* limits = grades->add_subcommand("limits", "put in the limits that come with the program; known ones stay");
-  limits->callback([&words] { words.work = [&words] { return RunGradesLimits(words.Call()); }; });
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });
@@ -424,6 +423,7 @@ void AddStockSide(CLI::App& root, Words& words) {
   const Later later = words.Registers();
   AddCertificateWords(root, later);
   AddDoorDeeds(root, later);
+  AddLimitWords(root, later);
   AddStopDeeds(root, later);
   AddMendingDeeds(root, later);
   AddRackDeeds(root, later);

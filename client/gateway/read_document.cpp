@@ -8,6 +8,12 @@ std::optional<Bound> BoundOf(const Row& row, const char* value, const char* plac
   return Bound{row.Int(value), row.IsNull(places) ? 6 : static_cast<int>(row.Int(places))};
 }
 
+SizeRange SizesOf(const Row& row) {
+  SizeRange sizes{Length{row.Int("over_nm")}, {}};
+  if (!row.IsNull("upto_nm")) sizes.upto = Length{row.Int("upto_nm")};
+  return sizes;
+}
+
 std::string TextOf(const Row& row, const char* column) { return row.IsNull(column) ? std::string() : row.Text(column); }
 
 }  // namespace
@@ -59,13 +65,26 @@ std::string ReadFileBytes(Connection& connection, const std::string& sha256) {
 
 std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade) {
   std::vector<GradeLimit> limits;
-  for (const auto& row : connection.Execute("select * from api.grade_limits where grade = $1 order by element, over_nm", {grade})) {
-    GradeLimit l{row.Text("grade"), {Length{row.Int("over_nm")}, {}}, row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"),
-                 BoundOf(row, "most_ppm_x100", "most_places"), row.Text("source"), TextOf(row, "note"), TextOf(row, "evidence")};
-    if (!row.IsNull("upto_nm")) l.sizes.upto = Length{row.Int("upto_nm")};
-    limits.push_back(std::move(l));
-  }
+  for (const auto& row : connection.Execute("select * from api.grade_limits where grade = $1 order by element, over_nm", {grade}))
+    limits.push_back({row.Text("grade"), SizesOf(row), row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"), BoundOf(row, "most_ppm_x100", "most_places"),
+                      row.Text("source"), TextOf(row, "note"), TextOf(row, "evidence")});
   return limits;
+}
+
+std::vector<MechanicalLimit> ReadMechanicalLimits(Connection& connection, const std::string& grade) {
+  std::vector<MechanicalLimit> limits;
+  for (const auto& row : connection.Execute("select * from api.mechanical_limits where grade = $1 order by property desc, condition, over_nm", {grade}))
+    limits.push_back({row.Text("grade"), row.Text("condition"), SizesOf(row), row.Text("property"), BoundOf(row, "least_millionths", "least_places"),
+                      BoundOf(row, "most_millionths", "most_places"), row.Text("source"), TextOf(row, "note"), TextOf(row, "evidence")});
+  return limits;
+}
+
+std::vector<ProductDeviation> ReadDeviations(Connection& connection) {
+  std::vector<ProductDeviation> deviations;
+  for (const auto& row : connection.Execute("select * from api.product_deviations order by product_deviation_id"))
+    deviations.push_back({row.Text("standard"), TextOf(row, "grade"), row.Text("element"), Bound{row.Int("over_ppm_x100"), 6}, BoundOf(row, "upto_ppm_x100", "above_places"),
+                          BoundOf(row, "above_ppm_x100", "above_places"), BoundOf(row, "below_ppm_x100", "below_places"), row.Text("source"), TextOf(row, "note"), TextOf(row, "evidence")});
+  return deviations;
 }
 
 }  // namespace heatkeep
