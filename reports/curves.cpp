@@ -103,7 +103,10 @@ std::string ChartSvg(const Chart& chart, Scheme scheme) {
 }
 
 void PaintChart(QPainter& painter, const Chart& chart, double x, double y, double width, Scheme scheme) {
-  const ChartDrawing drawing = DrawChart(chart);
+  PaintDrawing(painter, DrawChart(chart), x, y, width, scheme);
+}
+
+void PaintDrawing(QPainter& painter, const ChartDrawing& drawing, double x, double y, double width, Scheme scheme) {
   painter.save();
   painter.translate(x, y);
   painter.scale(width / kChartWidth, width / kChartWidth);
