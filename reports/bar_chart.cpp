@@ -5,7 +5,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kHead = 72, kFoot = 8, kLeft = 190, kRight = 250;  // around the bars
+constexpr double kHead = 56, kFoot = 8, kLeft = 170, kRight = 250;  // around the bars
 constexpr double kBar = 16, kStep = 20, kBetween = 8;
 constexpr std::size_t kName = 22;  // letters
 
@@ -22,7 +22,6 @@ double BarChartHeight(const BarChart& chart) {
 ChartDrawing DrawBars(const BarChart& chart) {
   ChartDrawing drawing;
   drawing.texts.push_back({24, 34, chart.title, 18, Use::Text, true, ChartAnchor::Start});
-  drawing.texts.push_back({24, 54, chart.subtitle, 12, Use::Quiet, false, ChartAnchor::Start});
   double most = 0;
   for (const BarGroup& group : chart.groups)
     for (const double value : group.values) most = std::max(most, value);

@@ -16,7 +16,7 @@ struct BarGroup {
 };
 
 struct BarChart {
-  std::string title, subtitle;
+  std::string title;
   std::vector<BarGroup> groups;
 };
 

@@ -22,6 +22,7 @@ PaperColumn ColumnOf(const ListColumn& c, const std::string& currency) {
   column.height = 2.9;
   column.mono = c.kind == ListKind::Mono;
   column.whole = c.kind != ListKind::Text;
+  column.shrinks = true;
   if (c.kind != ListKind::Text && c.kind != ListKind::Mono && c.kind != ListKind::Bar) column.align = Align::Right;
   return column;
 }
@@ -43,13 +44,14 @@ auto BarIn(const ListReport& list, std::size_t at) {
     BarView view = TagView(x * d, (y + 0.9) * d, width * d, full, d);
     view.bar_height = 2.6 * d;
     view.symbol = false;
+    view.text = view.bar_height * 1.1;  // too high for it: the length stands in its own column
     PaintPieceBar(pen.painter(), PieceBarOf(piece), view);
   };
 }
 
 PaperTable TableOf(const ListReport& list, double width) {
   PaperTable table;
-  table.gap = 2;
+  table.gap = 2.2;
   table.least_row = list.least_row;
   double shares = 0;
   for (const ListColumn& c : list.columns) shares += c.share;
@@ -66,16 +68,18 @@ std::vector<std::string> TextsOf(const ListReport& list, std::size_t row) {
   std::vector<std::string> texts;
   for (std::size_t i = 0; i < list.columns.size(); ++i) {
     const ListColumn& c = list.columns[i];
-    const Cell cell = row < list.rows.size() ? list.rows[row][i] : Cell(std::string());
-    const auto* text = std::get_if<std::string>(&cell);
-    if (c.kind == ListKind::Bar) texts.emplace_back();
-    else texts.push_back(text && text->empty() && !c.blank.empty() ? c.blank : ShownCell(cell, c.kind));
+    if (c.kind == ListKind::Bar || row >= list.rows.size()) {
+      texts.push_back(c.blank);
+      continue;
+    }
+    const auto* text = std::get_if<std::string>(&list.rows[row][i]);
+    texts.push_back(text && text->empty() && !c.blank.empty() ? c.blank : ShownCell(list.rows[row][i], c.kind));
   }
   return texts;
 }
 
 ChartDrawing Lines(const ListReport& list, const ListChart& drawn, double& height) {
-  Chart chart{drawn.title, list.subject, "", drawn.columns[0].head, 1, {}, false};
+  Chart chart{drawn.title, "", "", drawn.columns[0].head, 1, {}, false};
   for (const ListRow& row : drawn.rows) chart.labels.push_back(ShownCell(row[0], drawn.columns[0].kind));
   for (const std::size_t i : drawn.drawn) {
     const ListColumn& column = drawn.columns[i];
@@ -90,7 +94,7 @@ ChartDrawing Lines(const ListReport& list, const ListChart& drawn, double& heigh
 }
 
 ChartDrawing Bars(const ListReport& list, const ListChart& drawn, double& height) {
-  BarChart chart{drawn.title, list.subject, {}};
+  BarChart chart{drawn.title, {}};
   for (const ListRow& row : drawn.rows) {
     BarGroup group{ShownCell(row[0], drawn.columns[0].kind), {}, {}};
     for (const std::size_t i : drawn.drawn) {
@@ -117,7 +121,7 @@ FlowItem ChartItem(const ListReport& list, double width) {
 void WriteListPdf(const std::string& path, const ListReport& list, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  SetRecordHead(flow, {list.what, list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
+  SetRecordHead(flow, {list.what, list.subject == "all" ? "" : list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
   if (HasChart(list)) flow.items.push_back(ChartItem(list, width));
   const std::size_t rows = list.rows.size() + list.blank_rows;
   if (rows == 0) flow.items.push_back(TextRow(kMargin, width, "Nothing to list.", {3.3}));

@@ -7,6 +7,8 @@
 namespace heatkeep {
 namespace {
 
+constexpr double kLeastShrunk = 0.76;  // of its size, a little above what a Pen shrinks to
+
 struct Spot {
   double x = 0, width = 0;
   TextStyle head, cell;
@@ -41,7 +43,7 @@ class Laid {
     pen.line(kMargin, y + height - 0.2, kMargin + width_, y + height - 0.2, 0.3);
   }
 
-  double RowHeight(std::size_t row) {
+  double RowHeight(std::size_t row) const {
     double height = table_.least_row - 1.8;
     const std::vector<std::string> texts = texts_(row);
     for (std::size_t i = 0; i < spots_.size(); ++i) height = std::max(height, Broken(i) ? HeightOf(i, texts.at(i)) : LineHeight(spots_[i].cell));
@@ -53,7 +55,7 @@ class Laid {
     for (std::size_t i = 0; i < spots_.size(); ++i) {
       const Spot& s = spots_[i];
       if (table_.columns[i].draw) table_.columns[i].draw(pen, s.x, y, s.width, row);
-      else if (Broken(i)) pen.paragraph(s.x, y + 0.7, s.width, texts[i], s.cell);
+      else if (Broken(i) && HeightOf(i, texts[i]) > LineHeight(s.cell)) pen.paragraph(s.x, y + 0.7, s.width, texts[i], s.cell);
       else pen.text(s.x, y + 0.7, s.width, texts[i], s.cell);
     }
     pen.line(kMargin, y + height - 0.2, kMargin + width_, y + height - 0.2, 0.1);
@@ -63,19 +65,21 @@ class Laid {
   bool Broken(std::size_t column) const { return !table_.columns[column].whole && !table_.columns[column].draw; }
 
   // The same few words stand in a column again and again.
-  double HeightOf(std::size_t column, const std::string& text) {
+  double HeightOf(std::size_t column, const std::string& text) const {
     std::map<std::string, double>& known = heights_[column];
     const auto found = known.find(text);
     if (found != known.end()) return found->second;
     if (known.size() > 1000) known.clear();
-    return known[text] = ParagraphHeight(text, spots_[column].width, spots_[column].cell);
+    const Spot& s = spots_[column];
+    const bool one_line = table_.columns[column].shrinks && TextWidthMm(text, s.cell) <= s.width / kLeastShrunk;
+    return known[text] = one_line ? LineHeight(s.cell) : ParagraphHeight(text, s.width, s.cell);
   }
 
   double width_;
   PaperTable table_;
   RowTexts texts_;
   std::vector<Spot> spots_;
-  std::vector<std::map<std::string, double>> heights_;
+  mutable std::vector<std::map<std::string, double>> heights_;
 };
 
 }  // namespace

@@ -37,7 +37,7 @@ std::vector<Json> RowsOf(Connection& connection, const ListSpec& spec, const Lis
   const auto about = watch.Shown() ? static_cast<std::size_t>(AboutHowMany(connection, spec.view)) : 0;
   const auto tell = [&] { watch.Count("rows read", read, about, true); };
   tell();
-  EachRowOf(connection, spec.view, spec.order, [&](Json&& row) {
+  EachRowOf(connection, spec.view, spec.order, choice.pieces ? std::string() : spec.reads, [&](Json&& row) {
     if (Asked(row, choice)) rows.push_back(std::move(row));
     ++read;
     tell();

@@ -30,6 +30,7 @@ struct ListSpec {
   std::vector<ListColumn> columns;
   std::vector<std::string> options;  // of "grade", "section", "place", "days", "from", "by-section", "pieces"
   ListShape shape = {};
+  std::string reads = {};  // the view's columns that are read, where the others cost much; empty, or each piece: all
 };
 
 // What of a row these columns show; what is null or not there is not known.

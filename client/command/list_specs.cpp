@@ -11,7 +11,7 @@ namespace {
 using Json = nlohmann::json;
 using K = ListKind;
 
-const ListColumn kTag{"tag", "tag", K::Mono, 1.4}, kGrade{"grade", "grade", K::Text, 1.75}, kSection{"section", "section", K::Text, 1.3}, kHeat{"heat", "heat", K::Mono, 1.3},
+const ListColumn kTag{"tag", "tag", K::Mono, 1.4}, kGrade{"grade", "grade", K::Text, 1.75}, kSection{"section", "section", K::Text, 1.35}, kHeat{"heat", "heat", K::Mono, 1.3},
     kPlace{"place", "place", K::Text, 0.9}, kLength{"length_nm", "length", K::Length, 1, true}, kMass{"mass_g", "mass", K::Mass, 1.1, true}, kPapers{"papers", "papers", K::Text, 0.9},
     kDays{"days", "days still", K::Count, 0.7};
 const ListColumn kScrapWorth{"scrap_cents", "as scrap", K::Money, 1.1, true}, kNewWorth{"replacement_cents", "as new", K::Money, 1.2, true};
@@ -19,6 +19,8 @@ const ListColumn kScrapWorth{"scrap_cents", "as scrap", K::Money, 1.1, true}, kN
 const ListColumn kForm{"kind", "form", K::Text, 0.7}, kOwner{"owner", "owner", K::Text, 1.1}, kStopped{"blocked", "stopped", K::Text, 1.3}, kPieces{"pieces", "pieces", K::Count, 0.85, true};
 
 ListColumn Summed(const char* key, const char* head, K kind, double share = 1) { return {key, head, kind, share, true}; }
+
+std::string TextIn(const Json& row, const char* key) { return row[key].is_null() ? std::string() : row[key].get<std::string>(); }
 
 // Adds what is known of these figures in `row` to those of `sum`.
 void AddUp(Json& sum, const Json& row, std::initializer_list<const char*> keys) {
@@ -29,8 +31,7 @@ void AddUp(Json& sum, const Json& row, std::initializer_list<const char*> keys) 
 // By section (as it is, not as it is written), grade and form, and whose it is; or each piece.
 std::vector<Json> Stock(Connection&, std::vector<Json> rows, const ListChoice& choice, ListReport& list) {
   std::map<std::tuple<Section, std::string, std::string, std::string>, std::vector<Json>> groups;
-  const auto text = [](const Json& row, const char* key) { return row[key].is_null() ? std::string() : row[key].get<std::string>(); };
-  for (Json& row : rows) groups[{ReadSection(text(row, "section")), text(row, "grade"), text(row, "kind"), text(row, "owner")}].push_back(std::move(row));
+  for (Json& row : rows) groups[{ReadSection(TextIn(row, "section")), TextIn(row, "grade"), TextIn(row, "kind"), TextIn(row, "owner")}].push_back(std::move(row));
   rows.clear();
   for (auto& [key, pieces] : groups) {
     if (choice.pieces) {
@@ -45,7 +46,7 @@ std::vector<Json> Stock(Connection&, std::vector<Json> rows, const ListChoice& c
   if (!choice.pieces) return rows;
   list.what = "Stock, piece by piece";
   list.count_of = "pieces";
-  list.columns = {kTag, kForm, kSection, kGrade, kHeat, kPapers, kPlace, kOwner, {"length_nm", "to scale", K::Bar, 1.8}, kLength, kMass, kNewWorth, kStopped};
+  list.columns = {kTag, kForm, kSection, kGrade, kHeat, kPapers, kPlace, kOwner, {"length_nm", "to scale", K::Bar, 1.5}, kLength, kMass, kNewWorth, kStopped};
   return rows;
 }
 
@@ -76,7 +77,7 @@ std::vector<Json> Drops(Connection& connection, std::vector<Json> rows, const Li
 
 std::vector<Json> Unused(Connection&, std::vector<Json> rows, const ListChoice& choice, ListReport& list) {
   std::erase_if(rows, [&](const Json& row) { return row["days"].get<std::int64_t>() < choice.days; });
-  list.subject += ", for " + std::to_string(choice.days) + " days or more";
+  list.subject = (list.subject == "all" ? "" : list.subject + ", ") + "for " + std::to_string(choice.days) + " days or more";
   return rows;
 }
 
@@ -89,10 +90,10 @@ std::vector<Json> CountSheet(Connection&, std::vector<Json> rows, const ListChoi
 
 // Months, or months of each section: masses added up, and good over used in tenths of a per cent.
 std::vector<Json> Yield(Connection&, std::vector<Json> rows, const ListChoice& choice, ListReport& list) {
-  std::map<std::vector<std::string>, Json> months;
+  std::map<std::tuple<Section, std::string, std::string>, Json> months;
   for (const Json& row : rows) {
-    std::vector<std::string> key{row["month"].get<std::string>()};
-    if (choice.by_section) key = {row["section"].get<std::string>(), row["grade"].is_null() ? "" : row["grade"].get<std::string>(), key[0]};
+    std::tuple<Section, std::string, std::string> key{{}, "", TextIn(row, "month")};
+    if (choice.by_section) key = {ReadSection(TextIn(row, "section")), TextIn(row, "grade"), TextIn(row, "month")};
     Json& month = months.try_emplace(key, Json::object()).first->second;
     for (const auto& [name, value] : row.items()) {
       if (name.ends_with("_g")) month[name] = month.value(name, std::int64_t{0}) + value.get<std::int64_t>();
@@ -105,8 +106,10 @@ std::vector<Json> Yield(Connection&, std::vector<Json> rows, const ListChoice& c
     if (used > 0) month["yield_tenths"] = (month["good_g"].get<std::int64_t>() * 1000 + used / 2) / used;
     put_together.push_back(std::move(month));
   }
-  if (choice.by_section) list.columns.insert(list.columns.begin() + 1, {kSection, kGrade});
-  else {
+  if (choice.by_section) {
+    list.count_of = "lines";
+    list.columns.insert(list.columns.begin() + 1, {kSection, kGrade});
+  } else {
     list.chart = ListChart{"Yield by month", {list.columns.front(), list.columns.back()}, {}, {1}, false};
     for (const Json& month : put_together) list.chart->rows.push_back(CellsOf(month, list.chart->columns));
   }
@@ -138,7 +141,8 @@ const std::vector<ListSpec>& AllLists() {
   static const std::vector<ListSpec> lists{
       {"stock", "what lies here by section, grade and form, with pieces, length, mass and worth; or piece by piece", "--to stock.xlsx --to stock.pdf\n         heatkeep report stock --pieces --section \"round 80\" --to pieces.pdf", "Stock",
        "stock_worth", "section grade length_nm tag", "sections, grades and forms", "What is missing is not in it. As scrap and as new: today's prices; a customer's metal has its owner and no worth.",
-       {kSection, kGrade, kForm, kOwner, kPieces, Summed("length_nm", "length", K::Metres), kMass, kScrapWorth, kNewWorth}, {"grade", "section", "pieces"}, Stock},
+       {kSection, kGrade, kForm, kOwner, kPieces, Summed("length_nm", "length", K::Metres), kMass, kScrapWorth, kNewWorth}, {"grade", "section", "pieces"}, Stock,
+       "section grade kind owner length_nm mass_g scrap_cents replacement_cents"},
       {"drops", "our drops by age, worth as scrap, by expected use and as new, side by side", "--to drops.xlsx --to drops.pdf", "Drops by age and worth", "own_pieces", "days tag", "drops",
        "Days still: since it was sawn last, or made. As scrap and as new: today's prices. The accountant chooses one column and keeps to it.",
        {kTag, kGrade, kSection, kHeat, kPlace, kLength, kMass, kDays, kScrapWorth, {"expected_cents", "by use", K::Money, 1.1, true}, kNewWorth}, {"grade", "section"}, Drops},
@@ -148,7 +152,7 @@ const std::vector<ListSpec>& AllLists() {
       {"yield", "what the metal of each month became", "--from 2026-01 --to yield.xlsx", "Yield by month", "yield_by_month", "month section grade", "months",
        "Yield: good pieces of all that was used up, by mass. Our own metal only; what went back to the rack is not used up.",
        {{"month", "month", K::Text, 0.9}, Summed("used_g", "used up", K::Mass, 1.2), Summed("good_g", "good", K::Mass, 1.2), Summed("kerf_g", "chips", K::Mass), Summed("trim_g", "trim", K::Mass),
-        Summed("spoilt_g", "reject, crop, slice", K::Mass), Summed("scrap_g", "scrap", K::Mass), Summed("unexplained_g", "unexplained", K::Mass), {"yield_tenths", "yield", K::Percent, 0.8}},
+        Summed("spoilt_g", "reject, crop, slice", K::Mass), Summed("scrap_g", "scrap", K::Mass), Summed("unexplained_g", "unexplained", K::Mass, 1.15), {"yield_tenths", "yield", K::Percent, 0.8}},
        {"grade", "section", "from", "by-section"}, Yield},
       {"count", "a sheet to count a place with: what should lie there, without its lengths and heats", "B3-1 --to count.pdf", "Count sheet", "stock_on_hand", "tag", "lines",
        "Write what is read and measured, not what should be there. Secure bars against rolling; two people for long ones.",

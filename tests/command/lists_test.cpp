@@ -116,10 +116,13 @@ TEST_F(Lists, ALongReportSaysHowFarItIsWhereItIsAskedTo) {
 TEST_F(Lists, RowsComeOneAfterTheOtherAndTheSessionGoesOnAfterAStop) {
   TakeIn("T1,bar,Vandrek,K1,42CrMo4,round 80,6000,0,3.1,,\nT2,bar,Vandrek,K1,42CrMo4,round 80,3000,0,3.1,,\n");
   std::vector<std::string> tags;
-  EachRowOf(admin, "stock_worth", "length_nm", [&](Json&& row) { tags.push_back(row["tag"]); });
+  EachRowOf(admin, "stock_worth", "length_nm", "tag", [&](Json&& row) {
+    EXPECT_EQ(row.size(), 1U) << "only what is asked for";
+    tags.push_back(row["tag"]);
+  });
   EXPECT_EQ(tags, (std::vector<std::string>{TagOf("T2"), TagOf("T1")}));
   EXPECT_GE(AboutHowMany(admin, "stock_worth"), 1);
-  EXPECT_THROW(EachRowOf(admin, "stock_worth", "tag", [](Json&&) { throw Stopped(); }), Stopped);
+  EXPECT_THROW(EachRowOf(admin, "stock_worth", "tag", {}, [](Json&&) { throw Stopped(); }), Stopped);
   EXPECT_THROW(admin.EachRow("select pg_sleep(600)", {}, [](const Row&) {}, [] { throw Stopped(); }), Stopped) << "also while the server is still at it";
   EXPECT_THROW(admin.EachRow("select 1 / (3 - g) from generate_series(1, 5) g", {}, [](const Row&) {}), DbError);
   EXPECT_EQ(Number("select 7 as n"), 7);
@@ -218,8 +221,8 @@ TEST_F(Lists, ScrapIsSummedByTheGroupOfItsBin) {
   EXPECT_EQ(other, 41000 - 39458);
   EXPECT_EQ(paid, 1025);  // 41 kg x 0.25
   TakeIn("T2,drop,Vandrek,K2,X2CrNiMo17-12-2,round 80,1000,2,3.1,,\n");
-  const std::string other = Word("select family as w from api.grades where designation = 'X2CrNiMo17-12-2'");
-  Done("owner", {"saw", "bins", "--bin", "BIN-2=stainless", "--family", other + "=stainless"});
+  const std::string stainless = Word("select family as w from api.grades where designation = 'X2CrNiMo17-12-2'");
+  Done("owner", {"saw", "bins", "--bin", "BIN-2=stainless", "--family", stainless + "=stainless"});
   Done("saw", {"saw", "scrap", TagOf("T2"), "--bin", "BIN-2", "--reason", "bent"});
   const Json list = List("planner", {"scrap"});
   ASSERT_EQ(list["chart"]["rows"].size(), 2U) << list;
