@@ -39,7 +39,7 @@ qsizetype LettersThatFit(const QString& word, const QFontMetricsF& metrics, doub
 
 }  // namespace
 
-// Greedy words; a word wider than the line, more than shrinking can mend, is broken between letters.
+// Greedy words; a word wider than the line is broken between letters.
 std::vector<std::string> ParagraphLines(const std::string& text, double width, const TextStyle& style) {
   const QFontMetricsF metrics(FontOf(style, kMeasure), Measure());
   const double room = width * kMeasure;
@@ -53,8 +53,6 @@ std::vector<std::string> ParagraphLines(const std::string& text, double width, c
       continue;
     }
     if (!line.isEmpty()) lines.push_back(line.toStdString());
-    line = word;
-    if (metrics.horizontalAdvance(word) <= room / kLeast * 0.99) continue;
     for (qsizetype fit; (fit = LettersThatFit(word, metrics, room)) < word.size();) {
       lines.push_back(word.left(fit).toStdString());
       word = word.mid(fit);

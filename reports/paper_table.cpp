@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <memory>
+#include <sstream>
 
 namespace heatkeep {
 namespace {
@@ -27,7 +28,7 @@ class Laid {
     double x = kMargin;
     for (const PaperColumn& c : table.columns) {
       const double wide = c.width > 0 ? c.width : left / open;
-      spots_.push_back({x, wide, {2.6, true, false, false, c.align}, {c.height, false, c.mono, false, c.align, c.mono}});
+      spots_.push_back({x, wide, HeadStyle(c, wide), {c.height, false, c.mono, false, c.align, c.mono}});
       x += wide + table.gap;
     }
   }
@@ -62,6 +63,16 @@ class Laid {
   }
 
  private:
+  // Small enough for the longest word of the head to stand whole, if that is enough.
+  static TextStyle HeadStyle(const PaperColumn& column, double width) {
+    TextStyle style{2.6, true, false, false, column.align};
+    std::istringstream words(column.head);
+    double widest = 0;
+    for (std::string word; words >> word;) widest = std::max(widest, TextWidthMm(word, style));
+    if (widest > width) style.height *= std::max(kLeastShrunk, width / widest * 0.99);
+    return style;
+  }
+
   bool Broken(std::size_t column) const { return !table_.columns[column].whole && !table_.columns[column].draw; }
 
   // The same few words stand in a column again and again.

@@ -47,6 +47,7 @@ std::vector<Json> Stock(Connection&, std::vector<Json> rows, const ListChoice& c
   list.what = "Stock, piece by piece";
   list.count_of = "pieces";
   list.columns = {kTag, kForm, kSection, kGrade, kHeat, kPapers, kPlace, kOwner, {"length_nm", "to scale", K::Bar, 1.5}, kLength, kMass, kNewWorth, kStopped};
+  list.columns[3].share = 2.25;  // beside so many others
   return rows;
 }
 

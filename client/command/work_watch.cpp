@@ -62,8 +62,9 @@ void WorkWatch::Count(const std::string& done_to, std::size_t done, std::size_t 
     const bool known = all > 0 && done <= all;
     return std::to_string(seconds) + " s: " + number(done) + (known ? (about ? " of about " : " of ") + number(all) : "") + " " + done_to + "; Ctrl-C stops";
   };
-  if (done <= 1 || (done == all && !about)) Put(words(std::chrono::duration_cast<std::chrono::seconds>(std::chrono::steady_clock::now() - begin_).count()));
-  else Say(words);
+  if (counted_ != done_to || (done == all && !about)) last_ = {};
+  counted_ = done_to;
+  Say(words);
 }
 
 }  // namespace heatkeep::command

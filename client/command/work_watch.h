@@ -29,7 +29,7 @@ class WorkWatch {
 
   // Says `words` of so many seconds, at most ten times a second on a terminal, once a second elsewhere.
   void Say(const std::function<std::string(std::int64_t seconds)>& words);
-  // Check, and "12 000 of about 30 000 rows read"; all 0: nobody knows. The first and the last are always said.
+  // Check, and "12 000 of about 30 000 rows read"; all 0: nobody knows. The first, and the last of a known number, are always said.
   void Count(const std::string& done_to, std::size_t done, std::size_t all, bool about = false);
 
  private:
@@ -37,6 +37,7 @@ class WorkWatch {
 
   std::ostream& err_;
   bool terminal_, always_;
+  std::string counted_;  // what was counted last
   std::size_t widest_ = 0;
   std::chrono::steady_clock::time_point begin_, last_;
 };
