@@ -336,16 +336,12 @@ void AddSawing(CLI::App& root, Words& words) {
 void AddReports(CLI::App& root, Words& words) {
   CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX, JSON or CSV")->require_subcommand(1);
   auto o = Kept<PaperOptions>();
-  const auto paper = [&](CLI::App& app) {
-    app.add_option("--to", o->files, "file.pdf, file.xlsx, file.json or (of a trace or balance) file.csv; may be given several times; none: JSON here")
-        ->allow_extra_args(false);
-    app.add_flag("--letter", o->letter, "Letter instead of A4");
-  };
+  const auto paper = [&](CLI::App& app, const char* forms = "file.pdf, file.xlsx, file.csv or file.json") { AddPaperOptions(app, *o, forms); };
   auto plan = Kept<std::int64_t>();
   CLI::App* sheet = report->add_subcommand("sheet", "pick list and saw sheet of a plan");
   sheet->add_option("plan", *plan, "its number")->required();
   sheet->add_flag("--inch", o->inch, "the saw reads inches");
-  paper(*sheet);
+  paper(*sheet, "file.pdf, file.xlsx or file.json");
   sheet->callback([&words, plan, o] { words.work = [&words, plan, o] { return RunReportSheet(words.Call(), *plan, *o); }; });
 
   auto kind = Kept<std::string>(), name = Kept<std::string>(), mill = Kept<std::string>(), section = Kept<std::string>();

@@ -26,11 +26,18 @@ std::string EndingsOf(const PaperWriters& writers) {
 
 }  // namespace
 
-PrintOptions PrintFor(Connection& connection, const PaperOptions& options) {
+void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& forms) {
+  app.add_option("--to", options.files, forms + "; may be given several times; none: JSON here")->allow_extra_args(false);
+  app.add_flag("--letter", options.letter, "Letter instead of A4");
+  app.add_flag("--progress", options.progress, "say how far it is (as it does on a terminal)");
+}
+
+PrintOptions PrintFor(Connection& connection, const PaperOptions& options, WorkWatch* watch) {
   PrintOptions print;
   print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
   print.printed_at = ReadServerTime(connection);
   print.author = connection.User();
+  if (watch) print.progress = [watch](const char* what, std::size_t done, std::size_t all) { watch->Count(what, done, all); };
   return print;
 }
 

@@ -3,18 +3,12 @@
 #include <algorithm>
 
 namespace heatkeep {
-namespace {
-
-std::string TextOr(const Row& row, std::string_view column) { return row.OptionalText(column).value_or(""); }
-
-}  // namespace
-
 std::vector<PlaceLoad> ReadPlaceLoads(Connection& connection) {
   std::vector<PlaceLoad> places;
   for (const Row row : connection.Execute(
            "select w.*, coalesce(s.pieces, 0) as pieces, coalesce(s.mass_g, 0) as load_g from api.places w"
            " left join (select place, count(*) as pieces, sum(mass_g)::bigint as mass_g from api.stock_on_hand group by place) s using (place) order by w.walk, w.place"))
-    places.push_back({row.Text("place"), row.Text("site"), row.Text("kind"), TextOr(row, "bay"), TextOr(row, "level"), row.OptionalInt("walk").value_or(0), row.Int("pieces"),
+    places.push_back({row.Text("place"), row.Text("site"), row.Text("kind"), row.TextOrNone("bay"), row.TextOrNone("level"), row.OptionalInt("walk").value_or(0), row.Int("pieces"),
                       Mass{row.Int("load_g")}, Mass{row.OptionalInt("max_mass_g").value_or(0)}, Length{row.OptionalInt("max_length_nm").value_or(0)}});
   return places;
 }
