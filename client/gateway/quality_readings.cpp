@@ -1,6 +1,7 @@
 #include "client/gateway/quality_readings.h"
 
 namespace heatkeep {
+
 std::vector<Found> LookUp(Connection& connection, const std::string& text) {
   std::vector<Found> all;
   for (const Row row : connection.Execute("select * from api.look_up($1)", {text}))

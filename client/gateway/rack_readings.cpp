@@ -3,6 +3,7 @@
 #include <algorithm>
 
 namespace heatkeep {
+
 std::vector<PlaceLoad> ReadPlaceLoads(Connection& connection) {
   std::vector<PlaceLoad> places;
   for (const Row row : connection.Execute(

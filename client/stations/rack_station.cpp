@@ -70,7 +70,7 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   right->addWidget(yield_ = new YieldView);
   LayOut(groups_, pane, why);
   why->setMinimumWidth(300);
-  connect(groups_, &WaitingList::Chosen, this, [this](const QString& key) { work_.Choose({key.section('\n', 0, 0).toStdString(), key.section('\n', 1, 1).toStdString()}); });
+  connect(groups_, &WaitingList::Chosen, this, [this](const QString& key) { ChooseGroup({key.section('\n', 0, 0).toStdString(), key.section('\n', 1, 1).toStdString()}); });
   connect(map_, &RackMapView::Chosen, this, [this](const QString& place) { rows_->filter()->setText(place); });
   connect(rows_, &RowView::Opened, this, &RackStation::LookUp);
   connect(&work_, &RackWork::Shown, this, &RackStation::Show);
@@ -79,25 +79,26 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
 }
 
 std::vector<TableColumn> RackStation::Columns() const {
-  return {{.head = tr("Tag"), .width = 11},
-          {.head = tr("Grade"), .width = 16},
-          {.head = tr("Section"), .width = 12},
-          {.head = tr("Length %1").arg(units().LengthUnitWord()), .number = true, .width = 10},
-          {.head = QString(), .width = 18, .bar = true},
-          {.head = tr("Mass %1").arg(units().MassUnitWord()), .number = true, .width = 9},
-          {.head = tr("Place"), .width = 9},
-          {.head = tr("Days still"), .number = true, .width = 9},
-          {.head = tr("As scrap"), .number = true, .width = 9},
-          {.head = tr("By use"), .number = true, .width = 9},
-          {.head = tr("As new"), .number = true, .width = 9}};
+  std::vector<TableColumn> columns{{.head = tr("Tag"), .width = 9},
+                                   {.head = tr("Length %1").arg(units().LengthUnitWord()), .number = true, .width = 10},
+                                   {.head = tr("Mass %1").arg(units().MassUnitWord()), .number = true, .width = 8},
+                                   {.head = tr("Place"), .width = 7},
+                                   {.head = tr("Days still"), .number = true, .width = 9},
+                                   {.head = tr("As scrap"), .number = true, .width = 8},
+                                   {.head = tr("By use"), .number = true, .width = 8},
+                                   {.head = tr("As new"), .number = true, .width = 8}};
+  if (work_.group().grade.empty()) columns.insert(columns.begin() + 1, {{.head = tr("Grade"), .width = 16}, {.head = tr("Section"), .width = 10}});
+  else columns.push_back({.head = tr("To scale"), .bar = true});
+  return columns;
 }
 
 TableRow RackStation::RowOf(const RackPiece& p) const {
   const auto money = [](std::optional<std::int64_t> cents) { return cents ? TableCell{QString::number(static_cast<double>(*cents) / 100, 'f', 2), *cents} : TableCell{}; };
-  return {Q(p.tag),
-          {{Q(p.tag)}, {Q(p.grade)}, {Q(p.section)}, {units().Number(p.length, Rounding::Down), p.length.nm}, {}, {units().Number(p.mass), p.mass.g}, {Q(p.place)}, {QString::number(p.days), p.days},
-           money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)},
-          BarOf(p)};
+  std::vector<TableCell> cells{{Q(p.tag)}, {units().Number(p.length, Rounding::Down), p.length.nm}, {units().Number(p.mass), p.mass.g}, {Q(p.place)}, {QString::number(p.days), p.days},
+                               money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)};
+  if (work_.group().grade.empty()) cells.insert(cells.begin() + 1, {{Q(p.grade)}, {Q(p.section)}});
+  else cells.push_back({});
+  return {Q(p.tag), std::move(cells), BarOf(p)};
 }
 
 void RackStation::Changed(const QStringList& deeds) {
@@ -111,10 +112,19 @@ void RackStation::Redress() {
   Show();
 }
 
+void RackStation::ChooseGroup(const RackGroup& group) {
+  const bool other_columns = group.grade.empty() != work_.group().grade.empty();
+  work_.Choose(group);
+  if (!other_columns) return;
+  table_.SetColumns(Columns());
+  rows_->FitColumns();
+  ShowRows();
+}
+
 bool RackStation::Take(const QString& scan) {
   for (const RackPiece& p : work_.pieces())
     if (Q(p.tag) == scan || Q(p.place) == scan) {
-      work_.Choose({});
+      ChooseGroup({});
       rows_->filter()->setText(scan);
       return true;
     }
@@ -156,7 +166,7 @@ void RackStation::ShowGroups() {
         length += p.length;
         ++drops;
       }
-    entries.push_back({.key = KeyOf(group), .title = Q(group.section), .below = Q(group.grade), .right = tr("%1 drops, %2").arg(drops).arg(units().Total(length))});
+    entries.push_back({.key = KeyOf(group), .title = Q(group.section), .below = Q(group.grade), .right = tr("%n drop(s), %1", nullptr, drops).arg(units().Total(length))});
   }
   groups_->Show(entries, tr("Nothing of ours is in the rack."));
   const QSignalBlocker quiet(groups_);
@@ -180,7 +190,7 @@ void RackStation::ShowRows() {
 void RackStation::ShowWorth() {
   const std::vector<const RackPiece*> drops = work_.Drops();
   const RackSums sums = SumsOf(drops);
-  QStringList words{tr("DROPS ARE WORTH, %1").arg(work_.currency().empty() ? tr("hundredths left out") : Q(work_.currency()))};
+  QStringList words{work_.currency().empty() ? tr("DROPS ARE WORTH") : tr("DROPS ARE WORTH, %1").arg(Q(work_.currency()))};
   words << tr("as scrap %1").arg(MoneyWords(sums.scrap_cents)) << tr("by expected use %1").arg(sums.expected == 0 ? tr("not known yet") : MoneyWords(sums.expected_cents))
         << tr("as new %1").arg(MoneyWords(sums.replacement_cents));
   if (sums.priced < sums.pieces) words << tr("%n piece(s) have no price", nullptr, static_cast<int>(sums.pieces - sums.priced));

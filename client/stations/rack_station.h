@@ -31,6 +31,7 @@ class RackStation : public Station {
 
  private:
   void Show();
+  void ChooseGroup(const RackGroup& group);
   void ShowGroups();
   void ShowRows();
   void ShowWorth();

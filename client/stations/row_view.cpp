@@ -52,7 +52,7 @@ RowView::RowView(RowTable* table, const QString& empty_words, QWidget* parent)
   filter_->setPlaceholderText(tr("show only rows with these words"));
   filter_->setAccessibleName(tr("filter"));
   filter_->setClearButtonEnabled(true);
-  filter_->setMaximumWidth(320);
+  filter_->setFixedWidth(260);
   top->addWidget(filter_);
   top->addWidget(count_, 1);
   down->addLayout(top);

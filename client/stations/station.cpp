@@ -18,7 +18,7 @@ void Station::LayOut(QWidget* waiting, QWidget* work, QWidget* why) {
   waiting->setMinimumWidth(240);
   const int middle = panes->indexOf(work);
   panes->setStretchFactor(middle, 1);
-  QList<int> widths{300, 800};
+  QList<int> widths{260, 840};
   if (why) {
     why->setMinimumWidth(220);
     widths.append(280);

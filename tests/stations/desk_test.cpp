@@ -7,6 +7,15 @@
 #include "reports/paint_session.h"
 
 namespace heatkeep {
+namespace {
+
+// For pictures: HEATKEEP_LOOK=dark, HEATKEEP_LENGTHS=inch.
+void Dressed(DeskSettings& settings) {
+  if (qEnvironmentVariable("HEATKEEP_LOOK") == "dark") settings.look = DeskSettings::Look::Dark;
+  if (qEnvironmentVariable("HEATKEEP_LENGTHS") == "inch") settings.units = {ReadingUnits::LengthAs::InchFraction, ReadingUnits::MassAs::Lb};
+}
+
+}  // namespace
 
 DeskTest::DeskTest() = default;
 
@@ -22,6 +31,7 @@ DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeS
   settings.look = DeskSettings::Look::Light;
   settings.scan_gap_ms = 300;  // so slow is the scanner of a test on a busy machine
   if (set) set(settings);
+  Dressed(settings);
   settings.Save(*kept);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), settings.look);
   link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login)] {
