@@ -74,10 +74,10 @@ Remark LineJudge::WeighedRemark(Mass theory, Mass weighed, const std::string& to
   return {Kind::Stops, tr("%1: %2 - length or section is not what the note says").arg(both, by)};
 }
 
-void LineJudge::CountRemarks(JudgedLine& line, std::int64_t counted_before, std::optional<std::int64_t> on_note) {
+void LineJudge::CountRemarks(JudgedLine& line, std::optional<std::int64_t> on_note) {
   if (!on_note || line.count == 0) return;
-  const std::int64_t all = counted_before + line.count;
-  const QString counted = counted_before > 0 ? tr("counted %1 + %2").arg(counted_before).arg(line.count) : tr("counted %1").arg(line.count);
+  const std::int64_t all = line.counted_before + line.count;
+  const QString counted = line.counted_before > 0 ? tr("counted %1 + %2").arg(line.counted_before).arg(line.count) : tr("counted %1").arg(line.count);
   if (all < *on_note) line.remarks.push_back({Kind::Warning, tr("%1, the note says %2: %3 short").arg(counted).arg(*on_note).arg(*on_note - all)});
   if (all > *on_note)
     line.remarks.push_back({Kind::Stops, tr("%1, the note says %2: %3 more wait until the planner decides").arg(counted).arg(*on_note).arg(std::min(line.count, all - *on_note))});
@@ -123,12 +123,13 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
   };
   const auto count = whole(LineField::Count, typed.count, tr("how many bars are there? Count them; the note's number stands beside it"));
   line.count = count.value_or(0);
+  line.counted_before = counted_before;
   if (typed.read_from != "none" && typed.heat.trimmed().isEmpty())
     complain.Add(LineField::Heat, tr("which heat is on the metal? Where nothing can be read, say \"cannot be read\": it waits in quarantine"));
   const auto on_note = whole(LineField::SlipCount, typed.slip_count, {});
   const auto weighed = typed.weighed.trimmed().isEmpty() ? std::nullopt : complain.Try(LineField::Weighed, [&] { return units.ReadWeighed(typed.weighed); });
   if (typed.grade.trimmed().isEmpty()) complain.Add(LineField::Grade, tr("which grade is marked?"));
-  const auto section = complain.Try(LineField::Section, [&] { return ReadSection(S(typed.section), {units.length == ReadingUnits::LengthAs::Mm ? LengthUnit::Mm : LengthUnit::Inch, '.'}); });
+  const auto section = complain.Try(LineField::Section, [&] { return ReadSection(S(typed.section)); });
   const auto length = complain.Try(LineField::Length, [&] {
     const Length read = units.Read(typed.length);
     if (read.nm <= 0) throw BadText("the length is nothing", "the length of one bar as measured");
@@ -140,7 +141,7 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
     if (weighed) line.remarks.push_back(WeighedRemark(*line.theory, *weighed, facts.tolerance_percent, units));
     else line.remarks.push_back({Kind::Fine, tr("theory %1").arg(units.Words(*line.theory))});
   }
-  CountRemarks(line, counted_before, on_note);
+  CountRemarks(line, on_note);
   HeatRemarks(line, typed, facts);
   if (section && length) OrderRemarks(line, typed, facts, SectionText(*section), *length, units);
   if (line.field != LineField::None) return line;

@@ -27,7 +27,7 @@ struct DoorFacts {
   const ExpectedRow* Expected(const QString& order, const QString& line) const;
 };
 
-// As typed; lengths and masses in the reader's units.
+// As typed; lengths and masses in the reader's units, sections as the book writes them (millimetres where no unit is said).
 struct TypedLine {
   QString order, order_line;  // of the line that was picked; empty: not ordered
   QString count, slip_count, heat, slip_heat, weighed, grade, section, length, condition, mill, owner, owner_ref, place, bundle;
@@ -52,7 +52,7 @@ struct JudgedLine {
   QString wrong;
   LineField field = LineField::None;  // where
   std::vector<Remark> remarks;
-  std::int64_t count = 0;
+  std::int64_t count = 0, counted_before = 0;  // counted before: of the same line of the note
   std::optional<Mass> theory;
 
   bool Stops() const;
@@ -70,7 +70,7 @@ class LineJudge {
   static Remark WeighedRemark(Mass theory, Mass weighed, const std::string& tolerance_percent, const ReadingUnits& units);
 
  private:
-  static void CountRemarks(JudgedLine& line, std::int64_t counted_before, std::optional<std::int64_t> on_note);
+  static void CountRemarks(JudgedLine& line, std::optional<std::int64_t> on_note);
   static void HeatRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts);
   static void OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length, const ReadingUnits& units);
 };

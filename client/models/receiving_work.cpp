@@ -7,6 +7,7 @@
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/stock_deeds.h"
+#include "schema/terms/length_text.h"
 
 namespace heatkeep {
 namespace {
@@ -31,6 +32,12 @@ std::vector<GateGroup> GroupsOf(const std::vector<AtGateRow>& rows) {
     at->mass += row.mass;
   }
   return groups;
+}
+
+// In the reader's units where they say it exactly; else in millimetres: an order's length is not rounded.
+QString ExactText(Length length, const ReadingUnits& units) {
+  const QString text = units.Number(length);
+  return units.Read(text) == length ? text : Q(WriteMmExact(length)) + " mm";
 }
 
 // The error with what to do next.
@@ -67,7 +74,7 @@ TypedLine ReceivingWork::Pick(const ExpectedRow& expected) const {
   line.order_line = Q(expected.line);
   line.grade = Q(expected.grade);
   line.section = Q(expected.section);
-  line.length = settings_.units.Number(expected.length);
+  line.length = ExactText(expected.length, settings_.units);
   line.condition = Q(expected.condition);
   line.papers_awaited = expected.papers != "none";
   for (const bool same_grade : {true, false}) {

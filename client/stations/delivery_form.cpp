@@ -51,15 +51,16 @@ DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStr
   grid->setHorizontalSpacing(kInside);
   grid->setVerticalSpacing(kInside);
   grade_ = Field(grid, 0, 0, tr("Grade"), tr("as marked"));
-  section_ = Field(grid, 0, 1, tr("Section"), tr("round 80, flat 100x20"));
+  section_ = Field(grid, 0, 1, tr("Section"), tr("round 80, round 2 in"));
   length_ = Field(grid, 1, 0, tr("Length mm"), tr("of one bar, measured"));
   length_words_ = qobject_cast<QLabel*>(grid->itemAtPosition(1, 0)->widget());
   condition_ = Field(grid, 1, 1, tr("Condition"), tr("as rolled, +QT"));
   mill_ = Field(grid, 2, 0, tr("Mill"), tr("who made it"));
   papers_ = new QComboBox;
   papers_->setAccessibleName(tr("Papers"));
-  papers_->addItem(tr("awaited: a certificate belongs to it"), true);
-  papers_->addItem(tr("none belong to it"), false);
+  papers_->addItem(tr("awaited"), true);
+  papers_->addItem(tr("none come with it"), false);
+  papers_->setMinimumHeight(32);
   papers_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   grid->addWidget(new QLabel(tr("Papers")), 2, 2);
   grid->addWidget(papers_, 2, 3);
@@ -68,7 +69,7 @@ DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStr
   place_ = Field(grid, 3, 1, tr("Laid at"), tr("the gate"));
   owner_ = Field(grid, 4, 0, tr("Owner"), tr("ours"));
   owner_ref_ = Field(grid, 4, 1, tr("Owner's ref."), tr("of a customer's metal"));
-  bundle_ = Field(grid, 5, 0, tr("Bundle"), tr("name on the strap; empty: loose"));
+  bundle_ = Field(grid, 5, 0, tr("Bundle"), tr("name on the strap"));
   grid->setColumnStretch(1, 1);
   grid->setColumnStretch(3, 1);
   down->addLayout(grid);

@@ -101,7 +101,7 @@ QWidget* ReceivingStation::BuildPutAway() {
   place_->setPlaceholderText(tr("scan or type the place"));
   place_->setAccessibleName(tr("place"));
   row->addWidget(put_ = new DeedButton(desk().link, "put_away", tr("Put away"), Qt::Key_F1, DeedButton::Weight::Primary));
-  put_->setMinimumHeight(44);
+  put_->setMinimumSize(160, 44);
   down->addLayout(row);
   down->addWidget(put_sign_ = new SignLine(Size::SectionHead));
   down->addSpacing(kInside);
@@ -109,6 +109,7 @@ QWidget* ReceivingStation::BuildPutAway() {
   down->addStretch(1);
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(labels_ = new DeedButton(desk().link, "label_printed", tr("Labels that wait"), Qt::Key_F4));
+  labels_->setMinimumWidth(200);
   buttons->addStretch(1);
   down->addLayout(buttons);
   const auto put = [this] { if (!place_->text().trimmed().isEmpty()) TakePlace(place_->text().trimmed()); };
@@ -166,7 +167,7 @@ void ReceivingStation::Show() {
           just_booked_.clear();
           chosen_ = KeyOf(group);
           one_tag_.clear();
-          place_->clear();
+          place_->setText({});
         }
   if (chosen_.startsWith("gate/")) {
     const bool there = std::any_of(work_.gate().begin(), work_.gate().end(), [this](const GateGroup& g) { return KeyOf(g) == chosen_; });
@@ -174,7 +175,7 @@ void ReceivingStation::Show() {
       const bool emptied = one_tag_.empty() || work_.gate().empty();
       chosen_ = emptied && work_.gate().empty() ? QString() : work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
       one_tag_.clear();
-      place_->clear();
+      place_->setText({});
     }
   }
   if (chosen_.isEmpty() && !work_.facts().expected.empty()) {
@@ -226,7 +227,7 @@ void ReceivingStation::Choose(const QString& key) {
   chosen_ = key;
   one_tag_.clear();
   if (key.startsWith("gate/")) {
-    place_->clear();
+    place_->setText({});
     put_sign_->Clear();
     Show();
     return;
@@ -291,7 +292,7 @@ void ReceivingStation::ShowWhy(const JudgedLine& judged) {
   if (!line.photos.isEmpty() && !putting_away()) words << tr("%n photo(s) with this line", nullptr, static_cast<int>(line.photos.size()));
   if (!line.slip_count.trimmed().isEmpty() || !line.slip_heat.trimmed().isEmpty()) {
     head(tr("THE NOTE AGAINST THE METAL"));
-    words << tr("bars: note %1, metal %2").arg(line.slip_count.isEmpty() ? "-" : line.slip_count, line.count.isEmpty() ? "-" : line.count)
+    words << tr("bars: note %1, metal %2").arg(line.slip_count.isEmpty() ? "-" : line.slip_count, line.count.isEmpty() ? "-" : QString::number(judged.counted_before + judged.count))
           << tr("heat: note %1, metal %2").arg(line.slip_heat.isEmpty() ? "-" : line.slip_heat, line.heat.isEmpty() ? "-" : line.heat);
   }
   if (const ExpectedRow* row = work_.facts().Expected(line.order, line.order_line); row && !putting_away()) {
