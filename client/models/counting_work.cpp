@@ -115,7 +115,7 @@ void CountingWork::Seen(const QString& place, const QString& tag, std::optional<
     one.what = QString::fromStdString(answer["piece"]["what"].get<std::string>());
     const QString at = QString::fromStdString(answer["piece"]["place"].get<std::string>());
     if (at.isEmpty()) one.words = tr("in the book it is %1: leave it here, it is noted").arg(QString::fromStdString(answer["piece"]["state"].get<std::string>()));
-    else if (at != place) one.words = tr("the book has it at %1: leave it here, it is noted").arg(at);
+    else if (at != place) one.words = tr("the book has it at %1; leave it here, it is noted").arg(at);
   }
   here_[place].push_back(one);
   const auto lines = answer["lines"].get<std::int64_t>();

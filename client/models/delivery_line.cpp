@@ -98,7 +98,7 @@ void LineJudge::HeatRemarks(JudgedLine& line, const TypedLine& typed, const Door
   for (const KnownHeatRow& known : facts.heats)
     if (Q(known.heat) == heat && Q(known.mill) == typed.mill.trimmed() && !typed.grade.isEmpty() && !known.grade.empty() && Q(known.grade) != typed.grade.trimmed() &&
         Q(known.section) == typed.section.trimmed()) {
-      line.remarks.push_back({Kind::Warning, tr("heat %1 of %2 is %3 in the book").arg(heat, Q(known.mill), Q(known.grade))});
+      line.remarks.push_back({Kind::Warning, tr("heat %1 of %2 is %3 in the book: read both again; where they stay so, say \"cannot be read\" and quality looks at it").arg(heat, Q(known.mill), Q(known.grade))});
       break;
     }
 }

@@ -102,7 +102,7 @@ std::int64_t ReceivingWork::CountedBefore(const TypedLine& typed) const {
 JudgedLine ReceivingWork::Judge(const TypedLine& typed) const { return LineJudge::Judge(typed, facts_, CountedBefore(typed), settings_.units); }
 
 QString ReceivingWork::NotOfThisNote(const ExpectedRow& expected) const {
-  if (lines_.empty() || (note.order == Q(expected.order) && note.supplier == Q(expected.supplier))) return {};
+  if (lines_.empty() || ((note.order.isEmpty() || note.order == Q(expected.order)) && note.supplier == Q(expected.supplier))) return {};
   return tr("the note under way is of %1, order %2: receive it first, then read order %3").arg(note.supplier, note.order.isEmpty() ? tr("none") : note.order, Q(expected.order));
 }
 

@@ -12,6 +12,11 @@
 namespace heatkeep {
 namespace {
 
+const QStringList& Touching() {
+  static const QStringList deeds{"freeze_place", "unfreeze_place", "count_seen", "approve_count", "define_shop", "set_rules"};
+  return deeds;
+}
+
 QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 QVBoxLayout* Down(QWidget* pane) {
@@ -116,9 +121,11 @@ QWidget* CountingStation::BuildApprove() {
   down->addWidget(approve_what_ = new PlainWords(FontOf(Size::SectionHead)));
   down->addWidget(approve_sign_ = new SignLine(Size::SectionHead));
   down->addWidget(differences_view_ = new RowView(differences_, tr("Nothing differs: what was counted is what the book says.")), 1);
+  auto* signing = new QWidget;
+  auto* below = Down(signing);
   auto* row = new QHBoxLayout;
   words_ = Field(row, tr("What the differences come from, or what was looked for"), tr("looked under the rack; asked saw 2"), 1);
-  down->addLayout(row);
+  below->addLayout(row);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(kInside);
   buttons->addWidget(approve_ = new DeedButton(desk().link, "approve_count", tr("Approve the count"), Qt::Key_F1, DeedButton::Weight::Primary));
@@ -126,7 +133,9 @@ QWidget* CountingStation::BuildApprove() {
   approve_->setMinimumWidth(240);
   give_up_->setMinimumWidth(240);
   buttons->addStretch(1);
-  down->addLayout(buttons);
+  below->addLayout(buttons);
+  down->addWidget(signing_ = signing);
+  down->addStretch();
   connect(approve_, &QPushButton::clicked, this, [this] { work_.Approve(place_, words_->text()); });
   connect(words_, &QLineEdit::returnPressed, this, [this] { if (approve_->isEnabled()) work_.Approve(place_, words_->text()); });
   connect(give_up_, &QPushButton::clicked, this, [this] { work_.GiveUp(place_, words_->text()); });
@@ -135,7 +144,7 @@ QWidget* CountingStation::BuildApprove() {
 
 void CountingStation::Changed(const QStringList& deeds) {
   if (deeds.isEmpty()) Show();
-  else if (!work_.busy()) work_.Read();
+  else if (!work_.busy() && std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return Touching().contains(deed); })) work_.Read();
 }
 
 void CountingStation::Redress() {
@@ -146,9 +155,8 @@ void CountingStation::Redress() {
 
 void CountingStation::SetColumns() {
   const QString unit = units().LengthUnitWord();
-  here_->SetColumns({{tr("Tag")}, {tr("What"), false, 30}, {tr("Measured %1").arg(unit), true}, {tr("To be heeded"), false, 44}});
-  differences_->SetColumns({{tr("What"), false, 20}, {tr("Tag"), false, 14}, {tr("Book %1").arg(unit), true, 10}, {tr("Counted %1").arg(unit), true, 12}, {tr("Difference %1").arg(unit), true, 14},
-                            {tr("Worth"), true, 12}});
+  here_->SetColumns({{tr("Tag"), false, 10}, {tr("What"), false, 23}, {tr("Measured %1").arg(unit), true, 12}, {tr("To be heeded"), false, 24}});
+  differences_->SetColumns({{tr("What"), false, 15}, {tr("Tag"), false, 19}, {tr("Book %1").arg(unit), true, 8}, {tr("Counted %1").arg(unit), true, 10}, {tr("Off %1").arg(unit), true, 8}, {tr("Worth"), true, 8}});
   here_view_->FitColumns();
   differences_view_->FitColumns();
 }
@@ -213,13 +221,13 @@ void CountingStation::ShowCount(const CountRow& count) {
     rows.insert(rows.begin(), {QString::number(rows.size()), {{one.tag.isEmpty() ? tr("no tag") : one.tag}, {one.what},
                 {one.measured ? units().Number(*one.measured, Rounding::Down) : QString(), one.measured ? std::optional<qint64>(one.measured->nm) : std::nullopt}, {one.words}}});
   here_->SetRows(std::move(rows));
-  finish_->SetWanted(!work_.busy());
 }
 
 void CountingStation::ShowApprove(const CountRow& count) {
   pages_->setCurrentIndex(kApprove);
-  approve_head_->setText(tr("%1 is counted: look at what differs").arg(place_));
   const bool may_look = desk().link.May("approve_count");
+  approve_head_->setText(may_look ? tr("%1 is counted: look at what differs").arg(place_) : tr("%1 is counted").arg(place_));
+  signing_->setVisible(may_look);
   differences_view_->setVisible(may_look);
   if (!may_look) {
     approve_what_->setText(tr("%n tag(s) were counted by %1. The differences are looked at by the planner or the owner; until then nothing moves here.", nullptr, static_cast<int>(count.tags)).arg(Q(count.counted_by)));

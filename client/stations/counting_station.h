@@ -57,6 +57,7 @@ class CountingStation : public Station {
   CountingWork work_;
   WaitingList* waiting_;
   QStackedWidget* pages_;
+  QWidget* signing_;  // for who may approve
   PlainWords *freeze_head_, *freeze_what_, *count_head_, *counted_, *approve_head_, *approve_what_, *why_;
   SignLine *ticked_, *approve_sign_;
   QLineEdit *measured_, *section_, *length_, *marks_, *words_;

@@ -17,6 +17,12 @@ namespace {
 constexpr int kMostRemarks = 5, kPhotoHeight = 104;
 const QString kNotOrdered = "not ordered";
 
+const QStringList& Touching() {
+  static const QStringList deeds{"receive_delivery", "reverse_receipt", "expect_delivery", "promise_expected", "decide_over", "put_away", "move_bundle", "quarantine", "release", "accept_document",
+                                 "file_document", "receive_transfer", "customer_return", "back_from_outside", "define_shop", "define_grade", "set_rules"};
+  return deeds;
+}
+
 QString Q(const std::string& text) { return QString::fromStdString(text); }
 QString KeyOf(const ExpectedRow& row) { return "order/" + Q(row.order) + '/' + Q(row.line); }
 QString KeyOf(const GateGroup& group) { return "gate/" + Q(group.tags[0]); }
@@ -149,7 +155,7 @@ QWidget* ReceivingStation::BuildWhy() {
 
 void ReceivingStation::Changed(const QStringList& deeds) {
   if (deeds.isEmpty()) Show();
-  else if (!work_.busy()) work_.Read();
+  else if (!work_.busy() && std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return Touching().contains(deed); })) work_.Read();
 }
 
 void ReceivingStation::Redress() {
@@ -172,12 +178,12 @@ void ReceivingStation::Show() {
   if (chosen_.startsWith("gate/")) {
     const bool there = std::any_of(work_.gate().begin(), work_.gate().end(), [this](const GateGroup& g) { return KeyOf(g) == chosen_; });
     if (!there) {  // put away: the next of them
-      const bool emptied = one_tag_.empty() || work_.gate().empty();
-      chosen_ = emptied && work_.gate().empty() ? QString() : work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
+      chosen_ = work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
       one_tag_.clear();
       place_->setText({});
     }
   }
+  if (chosen_.startsWith("order/") && !form_->line().Begun() && !work_.facts().Expected(form_->line().order, form_->line().order_line)) chosen_.clear();  // all of it came
   if (chosen_.isEmpty() && !work_.facts().expected.empty()) {
     chosen_ = KeyOf(work_.facts().expected[0]);
     Choose(chosen_);
@@ -225,6 +231,7 @@ void ReceivingStation::KeepDraft() {
 void ReceivingStation::Choose(const QString& key) {
   if (key != chosen_) KeepDraft();
   chosen_ = key;
+  just_booked_.clear();
   one_tag_.clear();
   if (key.startsWith("gate/")) {
     place_->setText({});
