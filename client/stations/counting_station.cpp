@@ -156,7 +156,7 @@ void CountingStation::Redress() {
 void CountingStation::SetColumns() {
   const QString unit = units().LengthUnitWord();
   here_->SetColumns({{tr("Tag"), false, 10}, {tr("What"), false, 23}, {tr("Measured %1").arg(unit), true, 12}, {tr("To be heeded"), false, 24}});
-  differences_->SetColumns({{tr("What"), false, 15}, {tr("Tag"), false, 19}, {tr("Book %1").arg(unit), true, 8}, {tr("Counted %1").arg(unit), true, 10}, {tr("Off %1").arg(unit), true, 8}, {tr("Worth"), true, 8}});
+  differences_->SetColumns({{tr("What"), false, 13}, {tr("Tag"), false, 18}, {tr("Book %1").arg(unit), true, 8}, {tr("Counted %1").arg(unit), true, 10}, {tr("Off %1").arg(unit), true, 8}, {tr("Worth"), true, 8}});
   here_view_->FitColumns();
   differences_view_->FitColumns();
 }

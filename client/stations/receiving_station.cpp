@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "client/models/label_output.h"
+#include "client/stations/gate_words.h"
 #include "reports/sheet_words.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/scan.h"
@@ -289,47 +290,8 @@ void ReceivingStation::ShowLine() {
   next_->SetWanted(!read && line.Begun());
   out_->SetWanted(read && !work_.busy());
   photo_->SetWanted(putting_away() || !read);
-  ShowWhy(judged);
-}
-
-void ReceivingStation::ShowWhy(const JudgedLine& judged) {
-  const TypedLine line = form_->line();
-  QStringList words;
-  const auto head = [&](const QString& text) { words << (words.isEmpty() ? QStringList{text} : QStringList{QString(), text}); };
-  if (!line.photos.isEmpty() && !putting_away()) words << tr("%n photo(s) with this line", nullptr, static_cast<int>(line.photos.size()));
-  if (!line.slip_count.trimmed().isEmpty() || !line.slip_heat.trimmed().isEmpty()) {
-    head(tr("THE NOTE AGAINST THE METAL"));
-    words << tr("bars: note %1, metal %2").arg(line.slip_count.isEmpty() ? "-" : line.slip_count, line.count.isEmpty() ? "-" : QString::number(judged.counted_before + judged.count))
-          << tr("heat: note %1, metal %2").arg(line.slip_heat.isEmpty() ? "-" : line.slip_heat, line.heat.isEmpty() ? "-" : line.heat);
-  }
-  if (const ExpectedRow* row = work_.facts().Expected(line.order, line.order_line); row && !putting_away()) {
-    head(tr("ORDERED"));
-    words << tr("%1 x %2 %3 %4, %5").arg(row->ordered).arg(Q(row->section), Q(row->grade), Q(row->condition), units().Words(row->length))
-          << tr("%1 came before; due %2").arg(row->delivered).arg(Q(row->due)) << (row->papers == "none" ? tr("no papers ordered") : tr("papers ordered: %1").arg(Q(row->papers)));
-    if (!row->promised.empty()) words << tr("kept for: %1").arg(Q(row->promised));
-  }
-  if (!line.heat.trimmed().isEmpty() && !putting_away()) {
-    head(tr("HEAT %1").arg(line.heat.trimmed()));
-    int found = 0;
-    for (const KnownHeatRow& known : work_.facts().heats)
-      if (Q(known.heat) == line.heat.trimmed() && ++found <= 3)
-        words << tr("in the book: %n bar(s) of %1 %2, %3, note %4 of %5", nullptr, static_cast<int>(known.bars)).arg(Q(known.section), Q(known.grade), Q(known.mill), Q(known.note), Q(known.received_on));
-    if (found == 0) words << tr("came never before");
-  }
-  if (!owed_of_.isEmpty() && !putting_away()) {
-    head(tr("PAPERS AWAITED FROM %1").arg(owed_of_));
-    if (owed_.empty()) words << tr("none");
-    for (std::size_t i = 0; i < owed_.size() && i < 6; ++i)
-      words << tr("%1  %2, %n piece(s)%3", nullptr, static_cast<int>(owed_[i].pieces)).arg(Q(owed_[i].heat), Q(owed_[i].section), owed_[i].days_late > 0 ? tr(", %n day(s) late", nullptr, static_cast<int>(owed_[i].days_late)) : QString());
-    if (owed_.size() > 6) words << tr("and %n more", nullptr, static_cast<int>(owed_.size()) - 6);
-  }
-  if (judged.Stops()) {
-    head(tr("WHAT WAITS IN QUARANTINE"));
-    words << tr("It is received and tagged, kept apart, and cannot be promised or cut until quality looks at it.");
-  }
-  head(tr("A WRONG RECEIPT"));
-  words << (desk().link.May("reverse_receipt") ? tr("Ctrl+Z right after it reverses it, while nothing of it has gone on.") : tr("is reversed by quality, with the reason; nothing is erased."));
-  why_->setText(words.join('\n'));
+  const GateWords words{work_.facts(), units(), desk().link.May("reverse_receipt")};
+  why_->setText(putting_away() ? words.Reversing() : words.OfLine(line, judged, owed_of_, owed_));
 }
 
 void ReceivingStation::ShowPutAway() {
@@ -486,6 +448,7 @@ bool ReceivingStation::Take(const QString& scan) {
     line.read_from = "tag";
     form_->Show(line);
     form_->Focus(LineField::Weighed);
+    emit Happened({Sign::Warning, tr("heat %1 is from the mill's tag: does the metal say the same?").arg(line.heat), {}, {}});
     return true;
   } catch (const BadText& error) {
     Refuse(Q(error.what()));

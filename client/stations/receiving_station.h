@@ -45,7 +45,6 @@ class ReceivingStation : public Station {
   void Show();
   void ShowWaiting();
   void ShowLine();
-  void ShowWhy(const JudgedLine& judged);
   void ShowPutAway();
   void Choose(const QString& key);
   void Turn(const QString& key);  // Choose, and to its first empty field

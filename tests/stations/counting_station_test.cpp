@@ -125,6 +125,22 @@ TEST_F(CountingStationTest, TagsScannedFasterThanTheBookAnswersAreAllCounted) {
   WaitFor([&] { return shop.Number("select coalesce(sum(tags), 0)::bigint as n from api.counts where state = 'counted'") == 6; }, "six tags");
 }
 
+TEST_F(CountingStationTest, ATagWhoseAnswerGotLostIsToldAgainAndCountedOnce) {
+  const auto tags = Drops(640, 2, "M2208");
+  Freeze();
+  OpenAs("clerk");
+  WaitFor([&] { return station->work().count("B1-1") != nullptr; }, "the open count");
+  shop.admin.ExecuteScript("begin; lock table book.count_line in access exclusive mode");
+  Scan(tags[0]);
+  QTest::qWait(160);
+  shop.admin.ExecuteScript("select pg_terminate_backend(pid) from pg_stat_activity where pid <> pg_backend_pid() and application_name <> '' and query like '%count_seen%'");
+  WaitFor([&] { return Said().contains("it is asked again when the book is back") || !link->ready(); }, "the loss to be noticed");
+  shop.admin.ExecuteScript("commit");
+  WaitFor([&] { return station->work().here("B1-1").size() == 1; }, "the tag to be counted after all");
+  ScanAndTick(tags[1]);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.count_line"), 2);
+}
+
 TEST_F(CountingStationTest, ALengthMeasuredAndAPieceWithoutATagAreDifferencesInWords) {
   const auto tags = Drops(640, 1, "M2208");
   Freeze();

@@ -189,6 +189,32 @@ TEST_F(ReceivingStationTest, APhotoTakenWithTheLineIsKeptWithItsFirstBar) {
   WaitFor([&] { return shop.Number("select count(*) as n from api.photos f join api.stock_on_hand s using (tag) where f.kind = 'mark' and s.heat = 'K3317'") == 1; }, "the photo in the book");
 }
 
+TEST_F(ReceivingStationTest, AHeatScannedFromTheMillsTagIsSaidToBeFromThereAndTheMetalAskedFor) {
+  OpenGate();
+  TypeNote("LS-908");
+  ScanIn("PO-17/20");
+  TypeIn("2");
+  ScanIn("K3317");
+  EXPECT_EQ(station->form().line().heat, "K3317");
+  EXPECT_TRUE(Said().contains("does the metal say the same?"));
+  Press(Qt::Key_F1);
+  WaitFor([&] { return BarsOf("K3317") == 2; }, "the bars");
+  EXPECT_EQ(shop.Word("select read_from::text as w from book.heat_reading where read_as = 'K3317'"), "tag");
+}
+
+TEST_F(ReceivingStationTest, MetalWhoseHeatCannotBeReadIsTakenInAndWaits) {
+  OpenGate();
+  TypeNote("LS-909");
+  ScanIn("PO-17/20");
+  TypeIn("1");
+  for (QComboBox* choice : station->findChildren<QComboBox*>())
+    if (choice->accessibleName() == "read from") choice->setFocus();
+  Press(Qt::Key_End);  // cannot be read
+  EXPECT_TRUE(Remarked("its heat could not be read"));
+  Press(Qt::Key_F1);
+  WaitFor([&] { return shop.Number("select count(*) as n from api.stock_on_hand where heat is null and blocked like '%its heat could not be read%'") == 1; }, "the bar in quarantine");
+}
+
 TEST_F(ReceivingStationTest, InInchesAndInTheDark) {
   OpenGate("clerk", [](DeskSettings& settings) {
     settings.look = DeskSettings::Look::Dark;
