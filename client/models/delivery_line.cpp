@@ -94,7 +94,7 @@ void LineJudge::HeatRemarks(JudgedLine& line, const TypedLine& typed, const Door
   QStringList alike;
   for (const KnownHeatRow& known : facts.heats)
     if (LookAlike(known.heat, heat.toStdString()) && !alike.contains(Q(known.heat))) alike.append(Q(known.heat));
-  if (!alike.isEmpty()) line.remarks.push_back({Kind::Warning, tr("looks like heat %1, which is in the book: read it again").arg(alike.join(", "))});
+  if (!alike.isEmpty()) line.remarks.push_back({Kind::Warning, tr("looks like heat %1, which is in the book: O or 0, I or 1, S or 5, B or 8? Read it again").arg(alike.join(", "))});
   for (const KnownHeatRow& known : facts.heats)
     if (Q(known.heat) == heat && Q(known.mill) == typed.mill.trimmed() && !typed.grade.isEmpty() && !known.grade.empty() && Q(known.grade) != typed.grade.trimmed() &&
         Q(known.section) == typed.section.trimmed()) {

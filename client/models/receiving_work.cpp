@@ -2,6 +2,7 @@
 
 #include <QFile>
 #include <algorithm>
+#include <set>
 #include <tuple>
 
 #include "client/gateway/deeds.h"
@@ -77,12 +78,10 @@ TypedLine ReceivingWork::Pick(const ExpectedRow& expected) const {
   line.length = ExactText(expected.length, settings_.units);
   line.condition = Q(expected.condition);
   line.papers_awaited = expected.papers != "none";
-  for (const bool same_grade : {true, false}) {
-    const auto last = std::find_if(facts_.heats.begin(), facts_.heats.end(), [&](const KnownHeatRow& k) { return k.supplier == expected.supplier && !k.mill.empty() && (!same_grade || k.grade == expected.grade); });
-    if (last == facts_.heats.end()) continue;
-    line.mill = Q(last->mill);
-    break;
-  }
+  std::set<std::string> mills;
+  for (const KnownHeatRow& known : facts_.heats)
+    if (known.supplier == expected.supplier && !known.mill.empty()) mills.insert(known.mill);
+  if (mills.size() == 1) line.mill = Q(*mills.begin());
   for (const ReadLine& before : lines_)
     if (before.typed.order_line == line.order_line) {
       for (QString TypedLine::* same : {&TypedLine::slip_count, &TypedLine::slip_heat, &TypedLine::mill, &TypedLine::owner, &TypedLine::owner_ref, &TypedLine::place, &TypedLine::length})

@@ -42,8 +42,8 @@ class ReceivingWork : public QObject {
 
   DeliveryNote note;
   const std::vector<ReadLine>& lines() const { return lines_; }
-  // The line of an order to be read: grade, size, condition as ordered, the mill of that supplier's last such bars; nothing counted, no
-  // heat. A second heat of the same line keeps what was said of the note.
+  // The line of an order to be read: grade, size, condition as ordered, the mill where this supplier only ever brought one mill's metal;
+  // nothing counted, no heat. A second heat of the same line keeps what was said of the note.
   TypedLine Pick(const ExpectedRow& expected) const;
   JudgedLine Judge(const TypedLine& typed) const;
   // Why this line cannot be of this note; empty: it can.

@@ -166,7 +166,8 @@ TEST_F(ReceivingStationTest, NothingIsReceivedThatWasNotCountedAndReadAndALookAl
   WaitFor([&] { return Said().contains("which heat is on the metal?"); }, "the question for the heat");
   EXPECT_EQ(shop.Number("select count(*) as n from api.receipts where note = 'LS-905'"), 0);
   TypeIn("O7715");
-  EXPECT_TRUE(Remarked("looks like heat 07715, which is in the book: read it again"));
+  EXPECT_TRUE(Remarked("looks like heat 07715, which is in the book: O or 0, I or 1, S or 5, B or 8? Read it again"));
+  EXPECT_EQ(station->form().line().mill, "");  // two mills came from this supplier: which one is not guessed
   Picture("recv_look_alike");
   // what was typed stays while another line is looked at
   ScanIn("PO-17/20");
