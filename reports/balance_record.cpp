@@ -6,7 +6,6 @@
 #include "reports/quantity_text.h"
 #include "reports/record_says.h"
 #include "reports/table_csv.h"
-#include "reports/whole_file.h"
 
 namespace heatkeep {
 
@@ -88,13 +87,12 @@ void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const
 
 void WriteBalanceCsv(const std::string& path, const HeatBalance& balance) { WriteTableCsv(path, BalanceTable(balance, "Balance")); }
 
-void WriteBalanceJson(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof) {
+std::string BalanceRecordJson(const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof) {
   nlohmann::ordered_json out = AloneJson(balance);
   out["printed_at"] = options.printed_at;
   out["author"] = options.author;
   out["proof"] = ProofJson(proof);
-  const std::string text = out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
-  WriteWholeBytes(path, text.data(), text.size());
+  return out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace);
 }
 
 }  // namespace heatkeep

@@ -1,17 +1,17 @@
 #include "reports/bound_pdf.h"
 
-#include <cctype>
 #include <memory>
-#include <qpdf/Buffer.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFEFStreamObjectHelper.hh>
 #include <qpdf/QPDFEmbeddedFileDocumentHelper.hh>
 #include <qpdf/QPDFExc.hh>
 #include <qpdf/QPDFFileSpecObjectHelper.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
 #include <set>
 #include <stdexcept>
+
+#include "reports/told_time.h"
+#include "reports/written_pdf.h"
 
 namespace heatkeep {
 namespace {
@@ -73,14 +73,6 @@ std::string WrongOf(QPDF& pdf, int& pages) {
 
 QPDFObjectHandle Text(const std::string& words) { return QPDFObjectHandle::newUnicodeString(words); }
 
-std::string PdfDate(const std::string& iso) {
-  std::string digits;
-  for (const char c : iso)
-    if (std::isdigit(static_cast<unsigned char>(c)) != 0 && digits.size() < 14) digits += c;
-  digits.resize(14, '0');
-  return "D:" + digits + "Z";
-}
-
 // ISO 32000-1, 12.3.3: a flat list of bookmarks, each to the first page of its part.
 void AddBookmarks(QPDF& out, const std::vector<std::pair<std::string, QPDFObjectHandle>>& firsts) {
   QPDFObjectHandle root = out.makeIndirectObject(QPDFObjectHandle::newDictionary());
@@ -116,20 +108,6 @@ void AddAttachments(QPDF& out, const std::vector<Attachment>& attachments) {
     spec.setDescription(a.words);
     files.replaceEmbeddedFile(a.name, spec);
   }
-}
-
-std::string Written(QPDF& out) {
-  QPDFWriter writer(out);
-  writer.setOutputMemory();
-  writer.setDeterministicID(true);
-  writer.setStreamDataMode(qpdf_s_preserve);  // every stream as it was
-  writer.setDecodeLevel(qpdf_dl_none);
-  writer.setCompressStreams(false);
-  writer.setObjectStreamMode(qpdf_o_disable);
-  writer.setMinimumPDFVersion("1.7");
-  writer.write();
-  const std::shared_ptr<Buffer> buffer = writer.getBufferSharedPointer();
-  return {reinterpret_cast<const char*>(buffer->getBuffer()), buffer->getSize()};
 }
 
 }  // namespace
@@ -178,9 +156,9 @@ std::string BindPdf(const Binding& binding) {
   QPDFObjectHandle info = QPDFObjectHandle::newDictionary();
   info.replaceKey("/Title", Text(binding.title));
   info.replaceKey("/Creator", Text("Heatkeep"));
-  info.replaceKey("/CreationDate", QPDFObjectHandle::newString(PdfDate(binding.made_at)));
+  info.replaceKey("/CreationDate", QPDFObjectHandle::newString("D:" + DigitsOfTime(binding.made_at) + "Z"));
   out.getTrailer().replaceKey("/Info", out.makeIndirectObject(info));
-  return Written(out);
+  return WrittenPdf(out);
 }
 
 }  // namespace heatkeep

@@ -88,12 +88,23 @@ class Layout {
   }
 
   void LevelAxis() {
+    if (!chart_.labels.empty()) return NamedSteps();
     const auto step = static_cast<std::size_t>(std::max(1.0, NiceStep(static_cast<double>(steps_))));
     for (std::size_t at = step; at <= steps_; at += step) {
       drawing_.strokes.push_back({{{X(at - 1), Bottom()}, {X(at - 1), Bottom() + 5}}, Use::Quiet, 1, {}});
       drawing_.texts.push_back({X(at - 1), Bottom() + 20, std::to_string(at), 12, Use::Quiet, false, ChartAnchor::Middle});
     }
     drawing_.texts.push_back({kChartWidth - kRight, Bottom() + 38, chart_.step, 12, Use::Quiet, false, ChartAnchor::End});
+  }
+
+  // At most eight names, the last one among them.
+  void NamedSteps() {
+    const std::size_t step = (steps_ + 7) / 8;
+    for (std::size_t i = 0; i < steps_; ++i) {
+      if ((steps_ - 1 - i) % step != 0) continue;
+      drawing_.strokes.push_back({{{X(i), Bottom()}, {X(i), Bottom() + 5}}, Use::Quiet, 1, {}});
+      drawing_.texts.push_back({X(i), Bottom() + 20, chart_.labels.at(i), 12, Use::Quiet, false, ChartAnchor::Middle});
+    }
   }
 
   void Curves() {

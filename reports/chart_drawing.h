@@ -7,6 +7,8 @@
 
 #include "reports/curves.h"
 
+class QPainter;
+
 namespace heatkeep {
 
 inline constexpr int kChartWidth = 880, kChartHeight = 440;
@@ -35,6 +37,9 @@ struct ChartDrawing {
 };
 
 ChartDrawing DrawChart(const Chart& chart);
+
+// From (x, y), `width` wide, whatever its height.
+void PaintDrawing(QPainter& painter, const ChartDrawing& drawing, double x, double y, double width, Scheme scheme = Scheme::Light);
 
 // "12 345.6"; a minus sign where needed.
 std::string ChartNumber(double value, int decimals);

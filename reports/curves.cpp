@@ -64,8 +64,9 @@ std::string TextSvg(const ChartText& text, Scheme scheme) {
          (text.bold ? " font-weight=\"bold\"" : "") + ">" + Escaped(text.text) + "</text>\n";
 }
 
-void Paint(QPainter& painter, const ChartStroke& stroke, Scheme scheme) {
-  QPen pen(ColorOf(stroke.tone, scheme), stroke.width);
+// Texts are set at their own size, not scaled: a small font's letters stand too far apart. So all is painted at `dots` a pixel.
+void Paint(QPainter& painter, const ChartStroke& stroke, double dots, Scheme scheme) {
+  QPen pen(ColorOf(stroke.tone, scheme), stroke.width * dots);
   pen.setCapStyle(Qt::FlatCap);
   pen.setJoinStyle(Qt::RoundJoin);
   if (!stroke.dash.empty()) {
@@ -75,17 +76,17 @@ void Paint(QPainter& painter, const ChartStroke& stroke, Scheme scheme) {
   }
   painter.setPen(pen);
   QPainterPath path;
-  for (const auto& [x, y] : stroke.points) path.elementCount() == 0 ? path.moveTo(x, y) : path.lineTo(x, y);
+  for (const auto& [x, y] : stroke.points) path.elementCount() == 0 ? path.moveTo(x * dots, y * dots) : path.lineTo(x * dots, y * dots);
   painter.drawPath(path);
 }
 
-void Paint(QPainter& painter, const ChartText& text, Scheme scheme) {
+void Paint(QPainter& painter, const ChartText& text, double dots, Scheme scheme) {
   const QString words = QString::fromStdString(text.text);
-  painter.setFont(PaintFont(Face::Sans, text.size, text.bold));
+  painter.setFont(PaintFont(Face::Sans, text.size * dots, text.bold));
   painter.setPen(ColorOf(text.tone, scheme));
-  const double width = QFontMetricsF(painter.font()).horizontalAdvance(words);
+  const double width = QFontMetricsF(painter.font(), painter.device()).horizontalAdvance(words);
   const double back = text.anchor == ChartAnchor::Start ? 0 : text.anchor == ChartAnchor::Middle ? width / 2 : width;
-  painter.drawText(QPointF(text.x - back, text.y), words);
+  painter.drawText(QPointF(text.x * dots - back, text.y * dots), words);
 }
 
 }  // namespace
@@ -103,12 +104,15 @@ std::string ChartSvg(const Chart& chart, Scheme scheme) {
 }
 
 void PaintChart(QPainter& painter, const Chart& chart, double x, double y, double width, Scheme scheme) {
-  const ChartDrawing drawing = DrawChart(chart);
+  PaintDrawing(painter, DrawChart(chart), x, y, width, scheme);
+}
+
+void PaintDrawing(QPainter& painter, const ChartDrawing& drawing, double x, double y, double width, Scheme scheme) {
   painter.save();
   painter.translate(x, y);
-  painter.scale(width / kChartWidth, width / kChartWidth);
-  for (const ChartStroke& stroke : drawing.strokes) Paint(painter, stroke, scheme);
-  for (const ChartText& text : drawing.texts) Paint(painter, text, scheme);
+  const double dots = width / kChartWidth;
+  for (const ChartStroke& stroke : drawing.strokes) Paint(painter, stroke, dots, scheme);
+  for (const ChartText& text : drawing.texts) Paint(painter, text, dots, scheme);
   painter.restore();
 }
 

@@ -26,6 +26,7 @@ struct Chart {
   int decimals = 0;  // of the values named at the ends
   std::vector<Curve> curves;
   bool from_zero = true;  // the upright axis begins at 0
+  std::vector<std::string> labels = {};  // of the steps; none: they are counted
 };
 
 // Throw std::invalid_argument when the chart has no curve, or a curve no value or one that is not finite.

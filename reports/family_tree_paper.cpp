@@ -15,6 +15,7 @@ constexpr double kStep = 5;    // indentation of one depth
 constexpr int kDeepest = 8;    // deeper pieces are not indented further; each says what it came from
 constexpr double kHead = 5.2;  // the line with the tag
 constexpr double kSpace = 2.2;
+constexpr double kFine = 100;  // dots a mm when measuring: fonts have whole dots, and the print has so many
 constexpr TextStyle kSmall{2.7};
 
 struct Measures {
@@ -56,7 +57,7 @@ FlowItem PieceItem(const TreePiece& piece, const std::vector<bool>& follows, con
   const double indent = std::min(depth, kDeepest) * kStep, width = m.width - indent;
   const PieceBar bar = TreeBar(piece, *m.letters);
   const std::vector<std::string> words = TreeWords(piece, *m.letters);
-  const double bar_height = PieceBarHeight(bar, ViewOf(0, depth, m, 1));
+  const double bar_height = PieceBarHeight(bar, ViewOf(0, depth, m, kFine)) / kFine;
   double height = kHead + bar_height + 0.8 + kSpace;
   for (const std::string& line : words) height += ParagraphHeight(line, width, kSmall);
   const bool held = piece.piece.held;

@@ -19,7 +19,7 @@ FlowItem SectionHead(double x, double width, const std::string& words) {
 }
 
 void SetRecordHead(Flow& flow, const RecordHead& head, double width) {
-  flow.title = head.what + " " + head.subject;
+  flow.title = head.what + (head.subject.empty() ? "" : " " + head.subject);
   flow.head_height = 21;
   flow.next_head_height = 7;
   flow.head = [head, width](Pen& pen, int page, int pages) {
@@ -29,8 +29,8 @@ void SetRecordHead(Flow& flow, const RecordHead& head, double width) {
       pen.text(kMargin, kMargin - 0.6, width - 34, head.what + "  " + head.subject, {3.8, true});
       return;
     }
-    pen.text(kMargin, kMargin - 0.6, width - 34, head.what, {3.8, true});
-    pen.text(kMargin, kMargin + 4.6, width, head.subject, {8, true});
+    if (!head.subject.empty()) pen.text(kMargin, kMargin - 0.6, width - 34, head.what, {3.8, true});
+    pen.text(kMargin, kMargin + 4.6, width, head.subject.empty() ? head.what : head.subject, {8, true});
     pen.text(kMargin, kMargin + 15, width, head.asked, {3.3});
   };
   flow.record = head.proof.digest;

@@ -12,7 +12,7 @@ FlowItem TextRow(double x, double width, const std::string& words, const TextSty
                  double space = 0.6);
 FlowItem SectionHead(double x, double width, const std::string& words);
 
-// Head of a record: what it is, of what, when and for whom; on the other pages one line. Sets flow.head and
+// Head of a record: what it is, of what (empty: of all), when and for whom; on the other pages one line. Sets flow.head and
 // its heights. The foot says the record's digest and the book's and how many happenings each covers, where there is one.
 struct RecordHead {
   std::string what, subject, asked;

@@ -1,106 +1,133 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "reports/bar_chart.h"
 #include "reports/curves.h"
 #include "reports/flow_parts.h"
 #include "reports/list_report.h"
+#include "reports/paper_table.h"
+#include "reports/piece_bar.h"
 #include "reports/sheet_words.h"
 
 namespace heatkeep {
 namespace {
 
-constexpr double kGap = 2;  // between columns
+double ValueOf(const Cell& cell, ListKind kind) {
+  const auto* value = std::get_if<std::int64_t>(&cell);
+  return value ? InUnit(*value, kind) : 0;
+}
 
-struct Spot {
-  double x, width;
-};
+PaperColumn ColumnOf(const ListColumn& c, const std::string& currency) {
+  PaperColumn column{HeadOf(c, currency)};
+  column.height = 2.9;
+  column.mono = c.kind == ListKind::Mono;
+  column.whole = c.kind != ListKind::Text;
+  column.shrinks = true;
+  if (c.kind != ListKind::Text && c.kind != ListKind::Mono && c.kind != ListKind::Bar) column.align = Align::Right;
+  return column;
+}
 
-std::vector<Spot> SpotsOf(const ListReport& list, double width) {
+// Drawn as a piece that nobody cuts, all of the list to one scale; a drop (column "kind") has its saw mark.
+auto BarIn(const ListReport& list, std::size_t at) {
+  const auto kind = static_cast<std::size_t>(std::find_if(list.columns.begin(), list.columns.end(), [](const ListColumn& c) { return c.key == "kind"; }) - list.columns.begin());
+  Length full;
+  for (const ListRow& row : list.rows)
+    if (const auto* nm = std::get_if<std::int64_t>(&row[at])) full = std::max(full, Length{*nm});
+  return [&list, at, kind, full](Pen& pen, double x, double y, double width, std::size_t row) {
+    if (row >= list.rows.size()) return;
+    const auto* nm = std::get_if<std::int64_t>(&list.rows[row][at]);
+    if (!nm || *nm <= 0) return;
+    StockRow piece;
+    piece.length = {*nm};
+    if (kind < list.columns.size()) piece.kind = ShownCell(list.rows[row][kind], ListKind::Text);
+    const double d = pen.dots();
+    BarView view = TagView(x * d, (y + 0.9) * d, width * d, full, d);
+    view.bar_height = 2.6 * d;
+    view.symbol = false;
+    view.text = view.bar_height * 1.1;  // too high for it: the length stands in its own column
+    PaintPieceBar(pen.painter(), PieceBarOf(piece), view);
+  };
+}
+
+PaperTable TableOf(const ListReport& list, double width) {
+  PaperTable table;
+  table.gap = 2.2;
+  table.least_row = list.least_row;
   double shares = 0;
   for (const ListColumn& c : list.columns) shares += c.share;
-  std::vector<Spot> spots;
-  double x = kMargin;
-  for (const ListColumn& c : list.columns) {
-    const double wide = width * c.share / shares;
-    spots.push_back({x, wide - kGap});
-    x += wide;
+  const double room = width - table.gap * static_cast<double>(list.columns.size() - 1);
+  for (std::size_t i = 0; i < list.columns.size(); ++i) {
+    table.columns.push_back(ColumnOf(list.columns[i], list.currency));
+    table.columns.back().width = room * list.columns[i].share / shares;
+    if (list.columns[i].kind == ListKind::Bar) table.columns.back().draw = BarIn(list, i);
   }
-  return spots;
+  return table;
 }
 
-TextStyle StyleOf(ListKind kind) {
-  TextStyle style{2.9};
-  if (kind == ListKind::Mono) style = {2.9, false, true, false, Align::Left, true};
-  else if (kind != ListKind::Text) style.align = Align::Right;
-  return style;
+std::vector<std::string> TextsOf(const ListReport& list, std::size_t row) {
+  std::vector<std::string> texts;
+  for (std::size_t i = 0; i < list.columns.size(); ++i) {
+    const ListColumn& c = list.columns[i];
+    if (c.kind == ListKind::Bar || row >= list.rows.size()) {
+      texts.push_back(c.blank);
+      continue;
+    }
+    const auto* text = std::get_if<std::string>(&list.rows[row][i]);
+    texts.push_back(text && text->empty() && !c.blank.empty() ? c.blank : ShownCell(list.rows[row][i], c.kind));
+  }
+  return texts;
 }
 
-FlowItem Head(const ListReport& list, const std::vector<Spot>& spots, double width) {
-  double height = 0;
-  const auto style = [](const ListColumn& c) { return TextStyle{2.6, true, false, false, StyleOf(c.kind).align}; };
-  for (std::size_t i = 0; i < list.columns.size(); ++i)
-    height = std::max(height, ParagraphHeight(HeadOf(list.columns[i], list.currency), spots[i].width, style(list.columns[i])));
-  return {height + 2, [=, &list](Pen& pen, double y) {
-            for (std::size_t i = 0; i < list.columns.size(); ++i)
-              pen.paragraph(spots[i].x, y + 0.6, spots[i].width, HeadOf(list.columns[i], list.currency), style(list.columns[i]));
-            pen.line(kMargin, y + height + 1.2, kMargin + width, y + height + 1.2, 0.3);
-          }};
+ChartDrawing Lines(const ListReport& list, const ListChart& drawn, double& height) {
+  Chart chart{drawn.title, "", "", drawn.columns[0].head, 1, {}, false};
+  for (const ListRow& row : drawn.rows) chart.labels.push_back(ShownCell(row[0], drawn.columns[0].kind));
+  for (const std::size_t i : drawn.drawn) {
+    const ListColumn& column = drawn.columns[i];
+    Curve curve{column.head, {}, chart.curves.empty(), -1};
+    for (const ListRow& row : drawn.rows) curve.values.push_back(ValueOf(row[i], column.kind));
+    const std::string unit = HeadOf(column, list.currency).substr(column.head.size());
+    chart.unit = unit.substr(unit.starts_with(' ') ? 1 : 0);
+    chart.curves.push_back(std::move(curve));
+  }
+  height = kChartHeight;
+  return DrawChart(chart);
 }
 
-// Texts break into lines, numbers stand on the first.
-FlowItem Row(const ListReport& list, const ListRow& row, const std::vector<Spot>& spots, double width) {
-  double height = std::max(LineHeight({2.9}), list.least_row - 1.9);
-  for (std::size_t i = 0; i < row.size(); ++i)
-    if (list.columns[i].kind == ListKind::Text) height = std::max(height, ParagraphHeight(ShownCell(row[i], ListKind::Text), spots[i].width, StyleOf(ListKind::Text)));
-  FlowItem item{height + 1.9, [=, &list, &row](Pen& pen, double y) {
-                  for (std::size_t i = 0; i < row.size(); ++i) {
-                    const ListKind kind = list.columns[i].kind;
-                    const std::string shown = ShownCell(row[i], kind);
-                    if (kind == ListKind::Text) pen.paragraph(spots[i].x, y + 0.8, spots[i].width, shown, StyleOf(kind));
-                    else pen.text(spots[i].x, y + 0.8, spots[i].width, shown, StyleOf(kind));
-                  }
-                  pen.line(kMargin, y + height + 1.7, kMargin + width, y + height + 1.7, 0.1);
-                }};
-  item.head = 0;
-  return item;
-}
-
-double ChartValue(const Cell& cell, ListKind kind) {
-  const auto* value = std::get_if<std::int64_t>(&cell);
-  if (!value) return 0;
-  const double v = static_cast<double>(*value);
-  return kind == ListKind::Percent ? v / 10 : kind == ListKind::Mass ? v / 1000 : kind == ListKind::Money ? v / 100 : kind == ListKind::Count ? v : v / 1e9;
+ChartDrawing Bars(const ListReport& list, const ListChart& drawn, double& height) {
+  BarChart chart{drawn.title, {}};
+  for (const ListRow& row : drawn.rows) {
+    BarGroup group{ShownCell(row[0], drawn.columns[0].kind), {}, {}};
+    for (const std::size_t i : drawn.drawn) {
+      const ListColumn& column = drawn.columns[i];
+      group.values.push_back(ValueOf(row[i], column.kind));
+      const std::string unit = HeadOf(column, list.currency).substr(column.head.size());
+      group.words.push_back((drawn.drawn.size() > 1 ? column.head + " " : "") + ShownCell(row[i], column.kind) + unit);
+    }
+    chart.groups.push_back(std::move(group));
+  }
+  height = BarChartHeight(chart);
+  return DrawBars(chart);
 }
 
 FlowItem ChartItem(const ListReport& list, double width) {
-  Chart chart{list.what, list.subject, "", list.columns[list.chart_labels].head, 1, {}, true};
-  for (const std::size_t i : list.charted) {
-    Curve curve{list.columns[i].head, {}, chart.curves.empty(), -1};
-    for (const ListRow& row : list.rows) curve.values.push_back(ChartValue(row[i], list.columns[i].kind));
-    chart.unit = HeadOf(list.columns[i], list.currency).substr(list.columns[i].head.size());
-    if (chart.unit.starts_with(' ')) chart.unit.erase(0, 1);
-    chart.curves.push_back(std::move(curve));
-  }
-  const double height = width * kChartShape;
-  return {height + 4, [=](Pen& pen, double y) { PaintChart(pen.painter(), chart, kMargin * pen.dots(), (y + 2) * pen.dots(), width * pen.dots()); }};
+  double height = 0;
+  const ChartDrawing drawing = list.chart->bars ? Bars(list, *list.chart, height) : Lines(list, *list.chart, height);
+  return {height * width / kChartWidth + 4,
+          [=](Pen& pen, double y) { PaintDrawing(pen.painter(), drawing, kMargin * pen.dots(), (y + 2) * pen.dots(), width * pen.dots()); }};
 }
 
 }  // namespace
 
 void WriteListPdf(const std::string& path, const ListReport& list, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
-  const std::vector<Spot> spots = SpotsOf(list, width);
   Flow flow;
-  SetRecordHead(flow, {list.what, list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
-  flow.repeated.push_back(Head(list, spots, width));
-  if (!list.charted.empty() && list.rows.size() > 1) flow.items.push_back(ChartItem(list, width));
-  if (list.rows.empty()) {
-    flow.items.push_back(TextRow(kMargin, width, "Nothing to list.", {3.3}));
-  } else {
-    flow.items.push_back(flow.repeated[0]);
-    flow.items.back().with_next = true;
-  }
-  for (const ListRow& row : list.rows) flow.items.push_back(Row(list, row, spots, width));
+  SetRecordHead(flow, {list.what, list.subject == "all" ? "" : list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
+  if (HasChart(list)) flow.items.push_back(ChartItem(list, width));
+  const std::size_t rows = list.rows.size() + list.blank_rows;
+  if (rows == 0) flow.items.push_back(TextRow(kMargin, width, "Nothing to list.", {3.3}));
+  else
+    AddTable(flow, width, TableOf(list, width), rows, [&list](std::size_t row) { return TextsOf(list, row); },
+             [&](std::size_t row) { if (options.progress) options.progress("rows laid out", row + 1, rows); });
   flow.items.push_back({2, [](Pen&, double) {}});
   flow.items.push_back(TextRow(kMargin, width, CountLine(list), {3.4, true}, 1.5));
   if (!list.note.empty()) flow.items.push_back(TextRow(kMargin, width, list.note, {3.0}));

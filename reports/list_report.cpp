@@ -5,12 +5,13 @@
 
 #include "reports/quantity_text.h"
 #include "reports/table_csv.h"
+#include "reports/whole_file.h"
 #include "schema/terms/number_text.h"
 
 namespace heatkeep {
 namespace {
 
-bool IsNumber(ListKind kind) { return kind != ListKind::Text && kind != ListKind::Mono; }
+bool IsNumber(ListKind kind) { return kind != ListKind::Text && kind != ListKind::Mono && kind != ListKind::Bar; }
 
 int DecimalsOf(ListKind kind) {
   switch (kind) {
@@ -32,18 +33,6 @@ std::string Fixed(std::int64_t value, int places) {
   return text + std::string(static_cast<std::size_t>(places) - decimals, '0');
 }
 
-// The number a spreadsheet takes, in the unit of the head.
-double InUnit(std::int64_t value, ListKind kind) {
-  switch (kind) {
-    case ListKind::Length: return MmCell({value});
-    case ListKind::Metres: return MmCell({value}) / 1000;
-    case ListKind::Mass: return KgCell({value});
-    case ListKind::Money: return static_cast<double>(value) / 100;
-    case ListKind::Percent: return static_cast<double>(value) / 10;
-    default: return static_cast<double>(value);
-  }
-}
-
 // Of what is known; nothing where no row says it.
 std::optional<std::int64_t> SumOf(const ListReport& list, std::size_t column) {
   std::optional<std::int64_t> sum;
@@ -52,19 +41,41 @@ std::optional<std::int64_t> SumOf(const ListReport& list, std::size_t column) {
   return sum;
 }
 
-Table TableOf(const ListReport& list) {
-  Table table{"List", {}, {}, {}};
-  for (const ListColumn& c : list.columns) table.columns.push_back({HeadOf(c, list.currency), std::max(8.0, 12 * c.share), DecimalsOf(c.kind)});
-  for (const ListRow& row : list.rows) {
+// What is for paper only is left out. `rows` must live as long as the table is written.
+Table TableOf(const std::string& name, const std::vector<ListColumn>& columns, const std::vector<ListRow>& rows, const std::string& currency) {
+  Table table{name, {}, {}};
+  std::vector<std::size_t> shown;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    if (columns[i].kind == ListKind::Bar) continue;
+    table.columns.push_back({HeadOf(columns[i], currency), std::max(8.0, 12 * columns[i].share), DecimalsOf(columns[i].kind)});
+    shown.push_back(i);
+  }
+  for (const ListRow& row : rows) {
     std::vector<Cell> cells;
-    for (std::size_t i = 0; i < row.size(); ++i) {
+    cells.reserve(shown.size());
+    for (const std::size_t i : shown) {
       const auto* value = std::get_if<std::int64_t>(&row[i]);
-      cells.push_back(value && list.columns[i].kind != ListKind::Count ? Cell(InUnit(*value, list.columns[i].kind)) : row[i]);
+      cells.push_back(value && columns[i].kind != ListKind::Count ? Cell(InUnit(*value, columns[i].kind)) : row[i]);
     }
     table.rows.push_back(std::move(cells));
   }
-  if (!list.charted.empty() && list.rows.size() > 1) table.chart = {list.what, list.chart_labels, list.charted};
   return table;
+}
+
+Table TableOf(const ListReport& list) { return TableOf("List", list.columns, list.rows, list.currency); }
+
+nlohmann::ordered_json RowsJson(const std::vector<ListColumn>& columns, const std::vector<ListRow>& rows) {
+  nlohmann::ordered_json all = nlohmann::ordered_json::array();
+  for (const ListRow& row : rows) {
+    nlohmann::ordered_json one = nlohmann::ordered_json::object();
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      if (columns[i].kind == ListKind::Bar) continue;
+      if (const auto* text = std::get_if<std::string>(&row[i])) one[columns[i].key] = text->empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(*text);
+      else one[columns[i].key] = std::get<std::int64_t>(row[i]);
+    }
+    all.push_back(std::move(one));
+  }
+  return all;
 }
 
 }  // namespace
@@ -114,27 +125,45 @@ std::string CountLine(const ListReport& list) {
   return words;
 }
 
-nlohmann::ordered_json ListJson(const ListReport& list) {
-  nlohmann::ordered_json rows = nlohmann::ordered_json::array(), sums = nlohmann::ordered_json::object();
-  for (const ListRow& row : list.rows) {
-    nlohmann::ordered_json one = nlohmann::ordered_json::object();
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      const ListColumn& c = list.columns[i];
-      if (const auto* text = std::get_if<std::string>(&row[i])) one[c.key] = text->empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(*text);
-      else one[c.key] = std::get<std::int64_t>(row[i]);
-    }
-    rows.push_back(std::move(one));
+double InUnit(std::int64_t value, ListKind kind) {
+  switch (kind) {
+    case ListKind::Length: return MmCell({value});
+    case ListKind::Metres: return MmCell({value}) / 1000;
+    case ListKind::Mass: return KgCell({value});
+    case ListKind::Money: return static_cast<double>(value) / 100;
+    case ListKind::Percent: return static_cast<double>(value) / 10;
+    default: return static_cast<double>(value);
   }
+}
+
+bool HasChart(const ListReport& list) { return list.chart && list.chart->rows.size() > 1; }
+
+nlohmann::ordered_json ListJson(const ListReport& list) {
+  nlohmann::ordered_json sums = nlohmann::ordered_json::object();
   for (std::size_t i = 0; i < list.columns.size(); ++i)
     if (list.columns[i].summed) {
       const std::optional<std::int64_t> sum = SumOf(list, i);
       sums[list.columns[i].key] = sum ? nlohmann::ordered_json(*sum) : nlohmann::ordered_json(nullptr);
     }
-  return {{"list", list.what}, {"subject", list.subject}, {"note", list.note}, {"currency", list.currency}, {"rows", rows}, {"sums", sums}};
+  nlohmann::ordered_json json{{"list", list.what}, {"subject", list.subject}, {"note", list.note}, {"currency", list.currency}, {"rows", RowsJson(list.columns, list.rows)}, {"sums", sums}};
+  if (HasChart(list)) json["chart"] = {{"title", list.chart->title}, {"rows", RowsJson(list.chart->columns, list.chart->rows)}};
+  return json;
 }
 
-void WriteListXlsx(const std::string& path, const ListReport& list, const PrintOptions& options) { WriteWorkbook(path, list.what, {TableOf(list)}, options); }
+void WriteListXlsx(const std::string& path, const ListReport& list, const PrintOptions& options) {
+  std::vector<Table> tables{TableOf(list)};
+  if (HasChart(list)) {
+    tables.push_back(TableOf("Chart", list.chart->columns, list.chart->rows, list.currency));
+    tables.back().chart = {list.chart->title, 0, list.chart->drawn, list.chart->bars};
+  }
+  WriteWorkbook(path, list.what, tables, options);
+}
 
 void WriteListCsv(const std::string& path, const ListReport& list) { WriteTableCsv(path, TableOf(list)); }
+
+void WriteListJson(const std::string& path, const ListReport& list) {
+  const std::string text = ListJson(list).dump(2) + "\n";
+  WriteWholeBytes(path, text.data(), text.size());
+}
 
 }  // namespace heatkeep

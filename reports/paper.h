@@ -19,6 +19,8 @@ struct PrintOptions {
   PaperSize size = PaperSize::A4;
   std::string printed_at;  // ISO 8601; its digits become the PDF's creation date
   std::string author;
+  // Told how far a print is; what it throws stops it, and no file is left.
+  std::function<void(const char* what, std::size_t done, std::size_t all)> progress = {};
 };
 
 inline constexpr double kMargin = 12;

@@ -80,6 +80,7 @@ QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
         flow.repeated[static_cast<std::size_t>(place.repeated)].paint(pen, place.head_y);
       flow.items[place.item].paint(pen, place.y);
     }
+    if (options.progress) options.progress("pages painted", static_cast<std::size_t>(page), pages.size());
     if (flow.foot) flow.foot(pen, PageHeight(options.size) - kMargin - kFoot + 1);
   });
   if (!flow.record.empty()) pdf += "%record " + QByteArray::fromStdString(flow.record) + "\n";  // a comment

@@ -6,12 +6,12 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <cctype>
 #include <cmath>
 #include <cstdio>
 #include <stdexcept>
 
 #include "reports/paint_session.h"
+#include "reports/told_time.h"
 
 namespace heatkeep {
 namespace {
@@ -28,17 +28,13 @@ void PutInPlace(QByteArray& pdf, qsizetype from, qsizetype size, QByteArray text
 
 // Qt writes the present time; the told one takes its place.
 void SetCreationDate(QByteArray& pdf, const std::string& told) {
-  std::string digits;
-  for (const char c : told)
-    if (std::isdigit(static_cast<unsigned char>(c)) != 0 && digits.size() < 14) digits += c;
-  digits.resize(14, '0');
   const QByteArray key("/CreationDate (D:");
   const qsizetype at = pdf.indexOf(key);
   if (at < 0) return;
   const qsizetype from = at + key.size();
   const qsizetype end = pdf.indexOf(')', from);
   if (end < 0 || end - from < 14) return;
-  PutInPlace(pdf, from, end - from, QByteArray::fromStdString(digits) + "+00'00'");
+  PutInPlace(pdf, from, end - from, QByteArray::fromStdString(DigitsOfTime(told)) + "+00'00'");
 }
 
 // Qt rounds a page to whole points, up to 0.18 mm off. Its page boxes have room for the decimals.

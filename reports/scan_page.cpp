@@ -4,11 +4,11 @@
 #include <QImageReader>
 #include <algorithm>
 #include <cstdint>
-#include <qpdf/Buffer.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
 #include <sstream>
+
+#include "reports/written_pdf.h"
 
 namespace heatkeep {
 namespace {
@@ -183,14 +183,7 @@ std::string OnePage(const Picture& p, bool jpeg) {
   page.replaceKey("/Contents", QPDFObjectHandle::newStream(
                                    &pdf, "q " + width + " 0 0 " + height + " 0 0 cm /Scan Do Q\n"));
   QPDFPageDocumentHelper(pdf).addPage(page, true);
-  QPDFWriter writer(pdf);
-  writer.setOutputMemory();
-  writer.setDeterministicID(true);
-  writer.setStreamDataMode(qpdf_s_preserve);
-  writer.setObjectStreamMode(qpdf_o_disable);
-  writer.write();
-  const std::shared_ptr<Buffer> buffer = writer.getBufferSharedPointer();
-  return {reinterpret_cast<const char*>(buffer->getBuffer()), buffer->getSize()};
+  return WrittenPdf(pdf);
 }
 
 }  // namespace

@@ -2,22 +2,19 @@
 
 #include <xlsxwriter.h>
 
-#include <cctype>
 #include <ctime>
 #include <memory>
 #include <stdexcept>
 
+#include "reports/told_time.h"
 #include "reports/whole_file.h"
 
 namespace heatkeep {
 namespace {
 
 std::time_t TimeOf(const std::string& iso) {
-  std::string digits;
-  for (const char c : iso)
-    if (std::isdigit(static_cast<unsigned char>(c)) != 0 && digits.size() < 14) digits += c;
-  if (digits.size() < 8) return 86400 * 365 * 30;  // no date told: one that never changes
-  digits.resize(14, '0');
+  const std::string digits = DigitsOfTime(iso);
+  if (digits.starts_with("0000") || digits.substr(6, 2) == "00") return 86400 * 365 * 30;  // no date told: one that never changes
   const auto part = [&](std::size_t from, std::size_t size) { return std::stoi(digits.substr(from, size)); };
   std::tm when{};
   when.tm_year = part(0, 4) - 1900;
@@ -58,7 +55,7 @@ class Book {
     Check(workbook_set_properties(book_, &about), path_ + ": properties");
   }
 
-  void add(const Table& table) {
+  void add(const Table& table, const PrintOptions& options) {
     lxw_worksheet* sheet = workbook_add_worksheet(book_, table.name.c_str());
     if (sheet == nullptr) throw std::runtime_error(path_ + ": not written: bad sheet name " + table.name);
     for (std::size_t c = 0; c < table.columns.size(); ++c) {
@@ -74,6 +71,7 @@ class Book {
     lxw_row_t row = 1;
     for (const auto& cells : table.rows) {
       for (std::size_t c = 0; c < cells.size(); ++c) put(sheet, row, static_cast<lxw_col_t>(c), cells[c]);
+      if (options.progress) options.progress("rows of a workbook written", row, table.rows.size());
       ++row;
     }
     worksheet_freeze_panes(sheet, 1, 0);
@@ -91,7 +89,7 @@ class Book {
 
  private:
   void draw(lxw_worksheet* sheet, const Table& table, const TableChart& wanted) {
-    lxw_chart* chart = workbook_add_chart(book_, LXW_CHART_LINE);
+    lxw_chart* chart = workbook_add_chart(book_, wanted.bars ? LXW_CHART_COLUMN : LXW_CHART_LINE);
     const auto last = static_cast<lxw_row_t>(table.rows.size());
     const auto column = [](std::size_t c) { return static_cast<lxw_col_t>(c); };
     for (const std::size_t c : wanted.values) {
@@ -133,7 +131,7 @@ void WriteWorkbook(const std::string& path, const std::string& title, const std:
   WriteWholeFile(path, [&](const std::string& temporary) {
     Book book(path, temporary);
     book.describe(title, options);
-    for (const Table& table : tables) book.add(table);
+    for (const Table& table : tables) book.add(table, options);
     book.close();
   });
 }

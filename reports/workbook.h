@@ -23,11 +23,12 @@ struct Column {
 
 using Cell = std::variant<std::string, double, std::int64_t>;
 
-// Lines over the rows, beside the table: the values of some columns, with the words of another below.
+// Beside the table, over its rows: the values of some columns, with the words of another below.
 struct TableChart {
   std::string title;
   std::size_t labels = 0;
   std::vector<std::size_t> values;
+  bool bars = false;  // else lines
 };
 
 struct Table {

@@ -100,7 +100,7 @@ grant execute on function api.decide_over(uuid, jsonb), api.sign_opening(uuid, j
   api.sell(uuid, jsonb), api.return_to_owner(uuid, jsonb), api.buy_over(uuid, jsonb), api.send_outside(uuid, jsonb), api.freeze_place(uuid, jsonb),
   api.unfreeze_place(uuid, jsonb), api.approve_count(uuid, jsonb) to heatkeep_planner;
 -- Quality: papers accepted and replaced, limits, identity, downgrades, condemned metal, the register of devices.
-grant execute on function api.sign_opening(uuid, jsonb), api.accept_document(uuid, jsonb), api.replace_document(uuid, jsonb), api.define_limits(uuid, jsonb),
+grant execute on function api.sign_opening(uuid, jsonb), api.accept_document(uuid, jsonb), api.replace_document(uuid, jsonb), api.define_limits(uuid, jsonb), api.correct_limits(uuid, jsonb),
   api.chase_papers(uuid, jsonb), api.condemn_hold(uuid, jsonb), api.downgrade(uuid, jsonb), api.reestablish_identity(uuid, jsonb),
   api.send_outside(uuid, jsonb), api.back_from_outside(uuid, jsonb), api.return_to_supplier(uuid, jsonb), api.add_device(uuid, jsonb),
   api.calibrate_device(uuid, jsonb), api.reverse_receipt(uuid, jsonb) to heatkeep_quality;
@@ -108,8 +108,15 @@ grant execute on function api.sign_opening(uuid, jsonb), api.accept_document(uui
 grant execute on function api.approve_count(uuid, jsonb), api.write_off(uuid, jsonb), api.define_limits(uuid, jsonb), api.add_device(uuid, jsonb) to heatkeep_owner;
 -- Papers passed on, and the values they say.
 grant execute on function api.pass_on_document(uuid, jsonb) to heatkeep_quality, heatkeep_planner;
-grant select on api.documents_passed, api.document_values, api.grade_limits to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant select on api.documents_passed, api.document_values, api.document_verdicts, api.grade_limits, api.mechanical_limits, api.product_deviations
+  to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant execute on function guard.verdicts(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+grant select on api.limit_changes, api.accepted_before to heatkeep_quality, heatkeep_owner;
+grant execute on function guard.wrong_words(bigint), guard.range_words(text, bigint, smallint, bigint, smallint, text), guard.ranges_meet(bigint, bigint, bigint, bigint)
+  to heatkeep_quality, heatkeep_owner;
 grant execute on function guard.size_nm(bigint), guard.stands(bigint) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
+-- What a word that was scanned or typed could be.
+grant execute on function api.look_up(text) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Records that are printed and asked about again; a recall's list, and what a hold would stop.
 grant execute on function api.record_of(text, text, text, text), api.keep_record(uuid, jsonb), api.check_record(text, text, jsonb), api.order_heats(text)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
@@ -120,5 +127,5 @@ grant select on api.certificate_packages to heatkeep_quality, heatkeep_owner;
 grant select on api.document_versions to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.document_media(bytea) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Month end: lists with worths, yield, what to buy, scrap.
-grant select on api.own_pieces, api.yield_by_month, api.to_buy, api.scrap_by_group to heatkeep_planner, heatkeep_owner;
+grant select on api.stock_worth, api.own_pieces, api.yield_by_month, api.to_buy, api.scrap_by_group to heatkeep_planner, heatkeep_owner;
 grant execute on function guard.worked_at(bigint), guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_owner;

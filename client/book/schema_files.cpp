@@ -7,7 +7,7 @@
 #include <sstream>
 
 #include "client/book/migrate_error.h"
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 
 namespace heatkeep {
 namespace {

@@ -147,7 +147,7 @@ SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection
       if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
       return {at_least, asked.widest};
     }
-    const std::string learned = planning::planning::LearnWorth(ReadPastDemand(connection), asked.problem);
+    const std::string learned = planning::LearnWorth(ReadPastDemand(connection), asked.problem);
     allocator::Plan plan = Searched(asked.problem, call.err);
     const PlanExtras extras = ExtrasOf(asked.problem, plan, WishesOf(options, asked));
     const std::string proof = allocator::ProofWords(asked.problem, plan);

@@ -1,10 +1,9 @@
 #include "client/command/certificate_check.h"
 
+#include <optional>
 #include <ostream>
-#include <stdexcept>
 
 #include "client/command/heat_lines.h"
-#include "client/command/reference_files.h"
 #include "client/gateway/deeds.h"
 #include "client/papers/check_heat.h"
 #include "client/papers/mechanical.h"
@@ -53,24 +52,68 @@ std::string LotName(const DocumentLot& lot) {
 }
 
 struct LotCheck {
-  papers::Answer answer;
+  std::optional<papers::Answer> heat, product;  // none: the document has no such analysis; without either, of an empty heat analysis
   std::vector<papers::Line> tests;
-  Overall overall = Overall::Incomplete;
+  Overall overall = Overall::Conforms;
 };
 
-LotCheck CheckLot(const DocumentLot& lot, const papers::Known& known, const Reference& reference, papers::Method method) {
-  const bool product = lot.heat_analysis.empty() && !lot.product_analysis.empty();
+LotCheck CheckLot(Connection& connection, const DocumentLot& lot, const std::vector<ProductDeviation>& deviations, papers::Method method) {
+  const papers::Known known{ReadLimits(connection, lot.grade), deviations};
   LotCheck check;
-  check.answer = papers::CheckHeat({lot.grade, product ? lot.product_analysis : lot.heat_analysis, product, lot.size, method}, known);
+  const auto judged = [&](const papers::Analysis& analysis, bool product) {
+    const papers::Answer answer = papers::CheckHeat({lot.grade, analysis, product, lot.size, method}, known);
+    check.overall = papers::Worse(check.overall, answer.overall);
+    return answer;
+  };
+  if (!lot.product_analysis.empty()) check.product = judged(lot.product_analysis, true);
+  if (!lot.heat_analysis.empty() || !check.product) check.heat = judged(lot.heat_analysis, false);
   papers::TestQuestion q{lot.grade, lot.condition, lot.size, {}, method};
   for (const DocumentLot::Test& t : lot.tests) q.values.push_back({t.property, t.value_milli * 1000});
-  if (!q.values.empty()) check.tests = papers::CheckTests(q, reference.mechanical);
-  check.overall = check.answer.overall;
-  const Overall tests = check.tests.empty() ? Overall::Conforms : papers::OverallOf(check.tests);
-  bool limited = false;
-  for (const papers::Line& line : check.tests) limited = limited || line.verdict != papers::Verdict::NotLimited;
-  if (limited && (tests == Overall::Violates || check.overall == Overall::Conforms)) check.overall = tests;
+  if (q.values.empty()) return check;
+  check.tests = papers::CheckTests(q, ReadMechanicalLimits(connection, lot.grade));
+  check.overall = papers::Worse(check.overall, papers::OverallOfTests(check.tests));
   return check;
+}
+
+Json AnswerJson(const std::optional<papers::Answer>& answer) {
+  if (!answer) return {{"elements", Json::array()}, {"sums", Json::array()}};
+  Json j{{"elements", LinesJson(answer->elements, "element")}, {"sums", LinesJson(answer->sums, "what")}};
+  if (!answer->open.empty()) j["open"] = answer->open;
+  return j;
+}
+
+Json CheckJson(const DocumentLot& lot, const LotCheck& check) {
+  Json one{{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"condition", lot.condition}, {"overall", papers::OverallText(check.overall)}, {"tests", LinesJson(check.tests, "property")}};
+  one.update(AnswerJson(check.heat));
+  if (check.product) one["product"] = AnswerJson(check.product);
+  return one;
+}
+
+void SayAnswer(std::ostream& out, const papers::Answer& answer) {
+  ShowLines(out, answer.elements);
+  ShowLines(out, answer.sums);
+  if (!answer.open.empty()) out << answer.open << "\n";
+}
+
+void SayCheck(std::ostream& out, const DocumentLot& lot, const LotCheck& check) {
+  out << LotName(lot) << ": " << papers::OverallText(check.overall) << "\n";
+  if (check.heat) SayAnswer(out, *check.heat);
+  if (check.product) out << "product analysis\n";
+  if (check.product) SayAnswer(out, *check.product);
+  ShowLines(out, check.tests);
+  if (check.heat) SayWrong(out, check.heat->elements, check.heat->sums);
+  if (check.product) SayWrong(out, check.product->elements, check.product->sums);
+  SayWrong(out, check.tests, {});
+}
+
+Json ContentsJson(const papers::Analysis& analysis) {
+  Json values = Json::object();
+  for (const ElementContent& e : analysis) values[e.element] = NumberJson({e.millionths, 1});
+  return values;
+}
+
+void SayContents(std::ostream& out, const papers::Analysis& analysis) {
+  for (const ElementContent& e : analysis) out << " " << e.element << " " << papers::ValueText({e.millionths, 1}) << "%";
 }
 
 }  // namespace
@@ -93,13 +136,15 @@ int RunCertificateShow(const BookCall& call, const CertificateChoice& choice) {
     if (!choice.json) SayHead(call.out, d);
     if (!choice.json) SayVersions(call.out, versions);
     for (const DocumentLot& lot : d.lots) {
-      Json values = Json::object(), tests = Json::object();
-      for (const ElementContent& e : lot.heat_analysis) values[e.element] = NumberJson({e.millionths, 1});
+      Json tests = Json::object();
       for (const DocumentLot::Test& t : lot.tests) tests[t.property] = NumberJson({t.value_milli * 1000, 1});
-      j["lots"].push_back({{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"condition", lot.condition}, {"heat_analysis", values}, {"tests", tests}});
+      j["lots"].push_back({{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"condition", lot.condition}, {"heat_analysis", ContentsJson(lot.heat_analysis)},
+                           {"product_analysis", ContentsJson(lot.product_analysis)}, {"tests", tests}});
       if (choice.json) continue;
       call.out << LotName(lot) << "\n ";
-      for (const ElementContent& e : lot.heat_analysis) call.out << " " << e.element << " " << papers::ValueText({e.millionths, 1}) << "%";
+      SayContents(call.out, lot.heat_analysis);
+      if (!lot.product_analysis.empty()) call.out << " product analysis";
+      SayContents(call.out, lot.product_analysis);
       for (const DocumentLot::Test& t : lot.tests) call.out << " " << t.property << " " << papers::ValueText({t.value_milli * 1000, 1}) << " " << t.unit;
       call.out << "\n";
     }
@@ -112,27 +157,17 @@ int RunCertificateCheck(const BookCall& call, const CertificateChoice& choice) {
   return WithBook(call, [&](Connection& connection) {
     const papers::Method method = papers::ReadMethod(choice.method);
     const DocumentRecord d = MeantDocument(connection, choice);
-    const Reference reference = ReadReference();
+    const std::vector<ProductDeviation> deviations = ReadDeviations(connection);
     Json j = HeadJson(d);
     j["lots"] = Json::array();
     j["states"] = kComparison;
     if (!choice.json) SayHead(call.out, d);
     bool all = true;
     for (const DocumentLot& lot : d.lots) {
-      const LotCheck check = CheckLot(lot, {ReadLimits(connection, lot.grade), reference.known.deviations}, reference, method);
+      const LotCheck check = CheckLot(connection, lot, deviations, method);
       all = all && check.overall == Overall::Conforms;
-      Json one{{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"overall", papers::OverallText(check.overall)},
-               {"elements", LinesJson(check.answer.elements, "element")}, {"sums", LinesJson(check.answer.sums, "what")}, {"tests", LinesJson(check.tests, "property")}};
-      if (!check.answer.open.empty()) one["open"] = check.answer.open;
-      j["lots"].push_back(std::move(one));
-      if (choice.json) continue;
-      call.out << LotName(lot) << ": " << papers::OverallText(check.overall) << "\n";
-      ShowLines(call.out, check.answer.elements);
-      ShowLines(call.out, check.answer.sums);
-      ShowLines(call.out, check.tests);
-      if (!check.answer.open.empty()) call.out << check.answer.open << "\n";
-      SayWrong(call.out, check.answer.elements, check.answer.sums);
-      SayWrong(call.out, check.tests, {});
+      if (choice.json) j["lots"].push_back(CheckJson(lot, check));
+      else SayCheck(call.out, lot, check);
     }
     if (choice.json) call.out << j.dump(2) << "\n";
     else call.out << kComparison << "\n";

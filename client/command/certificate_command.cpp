@@ -16,14 +16,18 @@ Json Test(const char* property, std::int64_t milli, const char* unit) {
   return {{"property", property}, {"value_milli", milli}, {"unit", unit}};
 }
 
-Json LotJson(const intake::CertificatesFileRow& row) {
-  Json lot = {{"heat", row.heat}, {"section", SectionJson(row.section)}, {"condition", row.condition}, {"grade", row.grade},
-              {"heat_analysis", Json::object()}, {"tests", Json::array()}};
-  for (const ElementContent& e : row.chemistry) lot["heat_analysis"][e.element] = e.millionths;
-  if (row.rm_kpa) lot["tests"].push_back(Test("Rm", *row.rm_kpa, "MPa"));
-  if (row.re_kpa) lot["tests"].push_back(Test("Re", *row.re_kpa, "MPa"));
-  if (row.a_millipercent) lot["tests"].push_back(Test("A", *row.a_millipercent, "%"));
-  return lot;
+// What a row says of its lot, added to what another row said.
+void AddRow(const intake::CertificatesFileRow& row, Json& lots) {
+  const Json section = SectionJson(row.section);
+  auto lot = std::find_if(lots.begin(), lots.end(), [&](const Json& l) { return l["heat"] == row.heat && l["section"] == section; });
+  if (lot == lots.end()) {
+    lots.push_back({{"heat", row.heat}, {"section", section}, {"condition", row.condition}, {"grade", row.grade}, {"heat_analysis", Json::object()}, {"tests", Json::array()}});
+    lot = std::prev(lots.end());
+  }
+  for (const ElementContent& e : row.chemistry) (*lot)[row.product ? "product_analysis" : "heat_analysis"][e.element] = e.millionths;
+  if (row.rm_kpa) (*lot)["tests"].push_back(Test("Rm", *row.rm_kpa, "MPa"));
+  if (row.re_kpa) (*lot)["tests"].push_back(Test("Re", *row.re_kpa, "MPa"));
+  if (row.a_millipercent) (*lot)["tests"].push_back(Test("A", *row.a_millipercent, "%"));
 }
 
 Json ValidatorsJson(const std::vector<Validator>& validators) {
@@ -45,7 +49,7 @@ std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& ro
       if (!row.validated_by.empty()) document["validated_by"] = ValidatorsJson(row.validated_by);
       at = documents.insert(documents.end(), std::move(document));
     }
-    (*at)["lots"].push_back(LotJson(row));
+    AddRow(row, (*at)["lots"]);
   }
   return documents;
 }
@@ -92,7 +96,7 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
     Deeds deeds(connection);
     StockDeeds stock(connection);
     const std::string word = deed == CertificateDeed::FileAndAccept ? "certificate" : deed == CertificateDeed::File ? "papers" : "replaced";
-    std::size_t lots = 0, filed = 0, again = 0;
+    std::size_t lots = 0, filed = 0, again = 0, unjudged = 0;
     std::vector<Json> documents = DocumentsOf(read.rows);
     AddTold(connection, filing, documents);
     Transaction whole(connection);
@@ -107,9 +111,11 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
         call.out << part << ", version " << answer["version"] << ": went with " << answer["pieces"].size() << " pieces, " << answer["shipments"].size() + answer["sold"].size()
                  << " shipments\n";
       (answer.contains("again") ? again : filed) += 1;
+      unjudged += answer.contains("warning") && !answer["warning"].is_null() ? 1 : 0;
       lots += document["lots"].size();
     }
     whole.Commit();
+    if (unjudged > 0) call.err << "heatkeep: " << unjudged << " documents have tests that no limit is known of; `heatkeep certificate check` says which\n";
     if (again > 0) call.out << again << " documents were filed before from this file: nothing was added\n";
     else call.out << filed << " documents filed for " << lots << " lots" << (deed == CertificateDeed::File ? "; they wait until quality accepts them" : "") << '\n';
     return 0;

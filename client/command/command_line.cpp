@@ -16,6 +16,7 @@
 #include "client/command/heat_command.h"
 #include "client/command/label_command.h"
 #include "client/command/list_command.h"
+#include "client/command/limit_words.h"
 #include "client/command/look_command.h"
 #include "client/command/plan_command.h"
 #include "client/command/recall_command.h"
@@ -179,8 +180,6 @@ void AddFiles(CLI::App& root, Words& words) {
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
   AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
-  CLI::App* limits = grades->add_subcommand("limits", "put in the limits that come with the program; known ones stay");
-  limits->callback([&words] { words.work = [&words] { return RunGradesLimits(words.Call()); }; });
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });
@@ -337,16 +336,12 @@ void AddSawing(CLI::App& root, Words& words) {
 void AddReports(CLI::App& root, Words& words) {
   CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX, JSON or CSV")->require_subcommand(1);
   auto o = Kept<PaperOptions>();
-  const auto paper = [&](CLI::App& app) {
-    app.add_option("--to", o->files, "file.pdf, file.xlsx, file.json or (of a trace or balance) file.csv; may be given several times; none: JSON here")
-        ->allow_extra_args(false);
-    app.add_flag("--letter", o->letter, "Letter instead of A4");
-  };
+  const auto paper = [&](CLI::App& app, const char* forms = "file.pdf, file.xlsx, file.csv or file.json") { AddPaperOptions(app, *o, forms); };
   auto plan = Kept<std::int64_t>();
   CLI::App* sheet = report->add_subcommand("sheet", "pick list and saw sheet of a plan");
   sheet->add_option("plan", *plan, "its number")->required();
   sheet->add_flag("--inch", o->inch, "the saw reads inches");
-  paper(*sheet);
+  paper(*sheet, "file.pdf, file.xlsx or file.json");
   sheet->callback([&words, plan, o] { words.work = [&words, plan, o] { return RunReportSheet(words.Call(), *plan, *o); }; });
 
   auto kind = Kept<std::string>(), name = Kept<std::string>(), mill = Kept<std::string>(), section = Kept<std::string>();
@@ -424,6 +419,7 @@ void AddStockSide(CLI::App& root, Words& words) {
   const Later later = words.Registers();
   AddCertificateWords(root, later);
   AddDoorDeeds(root, later);
+  AddLimitWords(root, later);
   AddStopDeeds(root, later);
   AddMendingDeeds(root, later);
   AddRackDeeds(root, later);

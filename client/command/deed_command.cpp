@@ -70,7 +70,7 @@ std::string Filled(const std::string& says, const Json& answer) {
 // What an example says where a list is of one thing: what the demo has of that name.
 std::string SampleOf(const std::string& column) {
   static const std::map<std::string, std::string> samples{{"place", "B3-1"}, {"note", "\"V 20418\""}, {"bundle", "S-12"}, {"number", "M26/2201"}, {"customer", "\"Drewe Conveyors\""},
-                                                         {"owner", "\"Ister Marine\""}, {"heat", "47-0783"}, {"order_no", "P26-104"}};
+                                                         {"owner", "\"Ister Marine\""}, {"heat", "47-0783"}, {"order_no", "P26-104"}, {"grade", "42CrMo4"}};
   const auto at = samples.find(column);
   return at == samples.end() ? "A000001D" : at->second;
 }
@@ -138,8 +138,13 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
         if (body.is_object() && !said->device.empty()) body["device"] = said->device;
         StockDeeds deeds(connection);
         const Json answer = (deeds.*deed.method)(NewRequest(), body);
+        const bool refused = answer.is_object() && answer.contains("refused");  // the book remembers it
         if (said->json) call.out << answer.dump(2) << '\n';
-        else call.out << Filled(deed.says, answer) << '\n';
+        else if (!refused) call.out << Filled(deed.says, answer) << '\n';
+        if (refused) {
+          call.err << "heatkeep: " << answer["words"].get<std::string>() << '\n';
+          return 1;
+        }
         if (answer.contains("warning") && !answer["warning"].is_null()) call.err << "heatkeep: " << answer["warning"].get<std::string>() << '\n';
         return 0;
       });

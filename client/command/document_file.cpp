@@ -3,11 +3,11 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/book/sha256.h"
 #include "client/command/base64.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/stock_deeds.h"
 #include "client/intake/file_bytes.h"
+#include "client/records/document_bytes.h"
 #include "reports/whole_file.h"
 
 namespace heatkeep::command {
@@ -17,13 +17,6 @@ std::string DocumentFileBase64(Connection& connection, const std::string& path) 
   const std::string bytes = intake::FileBytes(path, most < 1 ? 1 : static_cast<std::size_t>(most));
   if (bytes.empty()) throw std::runtime_error(path + ": the file is empty; expected a whole PDF, PNG, JPEG or TIFF file");
   return Base64(bytes);
-}
-
-std::string CheckedFile(Connection& connection, const std::string& document, const std::string& sha256) {
-  std::string bytes = ReadFileBytes(connection, sha256);
-  if (bytes.empty() || Sha256Hex(bytes) != sha256)
-    throw std::runtime_error("document " + document + ": the file in the book is not the one that was filed (SHA-256 " + sha256 + "); expected `heatkeep book verify`, and a copy from its issuer");
-  return bytes;
 }
 
 int RunCertificateAttach(const BookCall& call, const CertificateChoice& choice, const std::string& scan) {

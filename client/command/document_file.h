@@ -17,7 +17,4 @@ int RunCertificateAttach(const BookCall& call, const CertificateChoice& choice, 
 // The file of a version, as it was filed; its SHA-256 is reckoned anew and must be the book's.
 int RunCertificateExport(const BookCall& call, const CertificateChoice& choice, const std::string& to);
 
-// The bytes of a document's file. Throws std::runtime_error when they are not those of this SHA-256.
-std::string CheckedFile(Connection& connection, const std::string& document, const std::string& sha256);
-
 }  // namespace heatkeep::command

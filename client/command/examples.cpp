@@ -31,7 +31,6 @@ constexpr std::array kExamples{
     Example{"certificate show", "M26/2201 --issuer Vandrek"},
     Example{"certificate check", "M26/2201 --method rounding"},
     Example{"grades add", "grades.csv"},
-    Example{"grades limits", ""},
     Example{"shop set", "shop.json"},
     Example{"shop sign", "standins.json"},
     Example{"cutlist add", "monday.csv --name monday"},

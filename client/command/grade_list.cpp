@@ -2,6 +2,7 @@
 
 #include <ostream>
 
+#include "client/command/limit_rows.h"
 #include "client/command/receive_command.h"
 #include "client/command/reference_files.h"
 #include "client/gateway/deeds.h"
@@ -28,20 +29,7 @@ int AddGrades(Connection& connection, const TableFile& file) {
 }
 
 int AddLimits(Connection& connection) {
-  Json limits = Json::array();
-  for (const GradeLimit& l : ReadReference().known.limits) {
-    Json j{{"grade", l.grade}, {"element", l.what}, {"over_nm", l.sizes.over.nm}, {"source", l.source}, {"note", l.note}, {"evidence", l.evidence}};
-    if (l.sizes.upto) j["upto_nm"] = l.sizes.upto->nm;
-    if (l.least) {
-      j["least"] = l.least->millionths;
-      j["least_places"] = l.least->places;
-    }
-    if (l.most) {
-      j["most"] = l.most->millionths;
-      j["most_places"] = l.most->places;
-    }
-    limits.push_back(std::move(j));
-  }
+  const Json limits = LimitRows(ReadReference());
   const Json answer = Deeds(connection).DefineLimits(RequestOfFile(connection, "limits", "", limits.dump()), limits);
   return answer.contains("again") ? 0 : answer["added"].get<int>();
 }

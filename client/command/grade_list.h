@@ -24,7 +24,7 @@ struct BadGradeList : std::runtime_error {
 // Adds the grades that the book does not know; answers how many. Throws BadGradeList, DbError.
 int AddGrades(Connection& connection, const TableFile& file);
 
-// Adds the limits that come with the program, of the grades that do; those the book has stay. Throws DbError.
+// Adds the limits and deviations that come with the program, of the grades that do; those the book has stay. Throws DbError.
 int AddLimits(Connection& connection);
 
 }  // namespace heatkeep::command

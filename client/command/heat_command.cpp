@@ -47,11 +47,6 @@ papers::TestQuestion Tests(const HeatCheckOptions& o, const papers::Question& q)
   return tests;
 }
 
-Overall Worse(Overall a, Overall b) {
-  if (a == Overall::Violates || b == Overall::Violates) return Overall::Violates;
-  return a == Overall::Conforms ? b : a;
-}
-
 Checked Check(const HeatCheckOptions& o, const Reference& reference) {
   papers::Question q;
   q.grade = GradeCalled(reference.grades, o.grade).designation;
@@ -71,11 +66,11 @@ Checked Check(const HeatCheckOptions& o, const Reference& reference) {
     c.analyses.push_back(q.analysis);
     c.answers.push_back(papers::CheckHeat(q, reference.known));
     if (c.answers.back().elements.empty()) throw BadText(c.answers.back().open, "a grade and a size whose limits are in the program's table");
-    c.overall = c.answers.size() == 1 ? c.answers[0].overall : Worse(c.overall, c.answers.back().overall);
+    c.overall = c.answers.size() == 1 ? c.answers[0].overall : papers::Worse(c.overall, c.answers.back().overall);
   }
   c.both_sides = papers::BothSides(c.answers);
   if (!c.both_sides.empty()) c.overall = Overall::Violates;
-  if (!c.tests.empty() && papers::OverallOf(c.tests) != Overall::Conforms) c.overall = Worse(c.overall, papers::OverallOf(c.tests));
+  if (!c.tests.empty()) c.overall = papers::Worse(c.overall, papers::OverallOfTests(c.tests));
   if (c.analyses.size() == 1) c.met = papers::GradesMet(q, reference.known);
   return c;
 }

@@ -57,7 +57,7 @@ void ShowLines(std::ostream& out, const std::vector<Line>& lines) {
 void SayWrong(std::ostream& out, const std::vector<Line>& lines, const std::vector<Line>& more) {
   for (const auto* list : {&lines, &more}) {
     for (const Line& line : *list) {
-      if (line.verdict == Verdict::Ok || line.verdict == Verdict::NotLimited) continue;
+      if (line.verdict == Verdict::Ok || (line.verdict == Verdict::NotLimited && line.words.empty())) continue;
       out << papers::LineWords(line, IsTest(line) ? papers::UnitOf(line.what) : "%") << "\n";
     }
   }

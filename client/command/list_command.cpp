@@ -4,6 +4,7 @@
 
 #include "client/command/list_specs.h"
 #include "client/command/paper_files.h"
+#include "client/command/work_watch.h"
 #include "client/gateway/read_rows.h"
 #include "client/gateway/readings.h"
 #include "schema/terms/section.h"
@@ -30,18 +31,23 @@ bool Asked(const Json& row, const ListChoice& c) {
          (c.section.empty() || !row.contains("section") || ReadSection(row["section"].get<std::string>()) == ReadSection(c.section));
 }
 
-Cell CellOf(const Json& row, const std::string& key) {
-  const auto at = row.find(key);
-  if (at == row.end() || at->is_null()) return std::string();
-  if (at->is_number_integer()) return at->get<std::int64_t>();
-  return at->is_string() ? at->get<std::string>() : at->dump();
+std::vector<Json> RowsOf(Connection& connection, const ListSpec& spec, const ListChoice& choice, WorkWatch& watch) {
+  std::vector<Json> rows;
+  std::size_t read = 0;
+  const auto about = watch.Shown() ? static_cast<std::size_t>(AboutHowMany(connection, spec.view)) : 0;
+  const auto tell = [&] { watch.Count("rows read", read, about, true); };
+  tell();
+  EachRowOf(connection, spec.view, spec.order, choice.pieces ? std::string() : spec.reads, [&](Json&& row) {
+    if (Asked(row, choice)) rows.push_back(std::move(row));
+    ++read;
+    tell();
+  }, tell);
+  return rows;
 }
 
 int RunList(const BookCall& call, const ListSpec& spec, const ListChoice& choice) {
   return WithBook(call, [&](Connection& connection) {
-    std::vector<Json> rows;
-    for (Json& row : ReadRows(connection, spec.view, spec.order))
-      if (Asked(row, choice)) rows.push_back(std::move(row));
+    WorkWatch watch(call.err, choice.progress);
     ListReport list;
     list.what = spec.what;
     list.subject = SubjectOf(choice);
@@ -49,32 +55,42 @@ int RunList(const BookCall& call, const ListSpec& spec, const ListChoice& choice
     list.note = spec.note;
     list.count_of = spec.count_of;
     list.columns = spec.columns;
+    std::vector<Json> rows = RowsOf(connection, spec, choice, watch);
     if (spec.shape) rows = spec.shape(connection, std::move(rows), choice, list);
-    for (const Json& row : rows) {
-      ListRow cells;
-      for (const ListColumn& column : list.columns) cells.push_back(CellOf(row, column.key));
-      list.rows.push_back(std::move(cells));
+    for (Json& row : rows) {
+      list.rows.push_back(CellsOf(row, list.columns));
+      row = nullptr;  // of a long list both would not be little
     }
-    const PrintOptions print = PrintFor(connection, choice);
-    const auto json = [&] { return ListJson(list).dump(2); };
+    const PrintOptions print = PrintFor(connection, choice, &watch);
     return WritePapers(call, choice,
                        {{".pdf", [&](const std::string& p) { WriteListPdf(p, list, print); }},
                         {".xlsx", [&](const std::string& p) { WriteListXlsx(p, list, print); }},
                         {".csv", [&](const std::string& p) { WriteListCsv(p, list); }},
-                        {".json", TextWriter(json)}},
-                       json);
+                        {".json", [&](const std::string& p) { WriteListJson(p, list); }}},
+                       [&] { return ListJson(list).dump(2); });
   });
 }
 
 }  // namespace
+
+ListRow CellsOf(const Json& row, const std::vector<ListColumn>& columns) {
+  ListRow cells;
+  cells.reserve(columns.size());
+  for (const ListColumn& column : columns) {
+    const auto at = row.find(column.key);
+    if (at == row.end() || at->is_null()) cells.emplace_back(std::string());
+    else if (at->is_number_integer()) cells.emplace_back(at->get<std::int64_t>());
+    else cells.emplace_back(at->is_string() ? at->get<std::string>() : at->dump());
+  }
+  return cells;
+}
 
 void AddLists(CLI::App& report, const Later& later) {
   for (const ListSpec& spec : AllLists()) {
     CLI::App* app = report.add_subcommand(spec.verb, spec.help);
     app->footer("example: heatkeep report " + spec.verb + " " + spec.example);
     auto choice = std::make_shared<ListChoice>();
-    app->add_option("--to", choice->files, "file.pdf, file.xlsx, file.csv or file.json; may be given several times; none: JSON here")->allow_extra_args(false);
-    app->add_flag("--letter", choice->letter, "Letter instead of A4");
+    AddPaperOptions(*app, *choice, "file.pdf, file.xlsx, file.csv or file.json");
     for (const std::string& option : spec.options) {
       if (option == "grade") app->add_option("--grade", choice->grade, "only this grade");
       if (option == "section") app->add_option("--section", choice->section, "only this section: round 80");
@@ -82,6 +98,7 @@ void AddLists(CLI::App& report, const Later& later) {
       if (option == "days") app->add_option("--days", choice->days, "for how long nobody worked on it")->capture_default_str()->check(CLI::Range(1, 100'000));
       if (option == "from") app->add_option("--from", choice->from, "the first month: 2026-01");
       if (option == "by-section") app->add_flag("--by-section", choice->by_section, "each section and grade by itself");
+      if (option == "pieces") app->add_flag("--pieces", choice->pieces, "each piece by itself, drawn to scale");
     }
     app->callback([later, &spec, choice] { later([&spec, choice](const BookCall& call) { return RunList(call, spec, *choice); }); });
   }

@@ -1,5 +1,5 @@
-// heatkeep report drops|yield|unused|count|buy|scrap: the lists that the owner, the planner and the clerk print, each a view
-// of the book shown as PDF, XLSX, CSV or JSON. Exit as the other commands on a book.
+// heatkeep report stock|drops|yield|unused|count|buy|scrap: the lists that the owner, the planner and the clerk print, each a view
+// of the book, read row by row and shown as PDF, XLSX, CSV or JSON. Exit as the other commands on a book; 130 where a person stopped it.
 #pragma once
 
 #include <CLI/CLI.hpp>
@@ -18,7 +18,7 @@ namespace heatkeep::command {
 struct ListChoice : PaperOptions {
   std::string grade, section, place, from;
   std::int64_t days = 365;
-  bool by_section = false;
+  bool by_section = false, pieces = false;
 };
 
 // The view's rows as they were read, made into those of the list: figures worked out, rows left out or put together.
@@ -28,14 +28,14 @@ struct ListSpec {
   std::string verb, help, example;  // what follows "heatkeep report"
   std::string what, view, order, count_of, note;
   std::vector<ListColumn> columns;
-  std::vector<std::string> options;  // of "grade", "section", "place", "days", "from", "by-section"
+  std::vector<std::string> options;  // of "grade", "section", "place", "days", "from", "by-section", "pieces"
   ListShape shape = {};
+  std::string reads = {};  // the view's columns that are read, where the others cost much; empty, or each piece: all
 };
 
-void AddLists(CLI::App& report, const Later& later);
+// What of a row these columns show; what is null or not there is not known.
+ListRow CellsOf(const nlohmann::json& row, const std::vector<ListColumn>& columns);
 
-// Adds to every row of drops "expected_cents", what the drop is worth by its expected use: year/drop_worth.h over the shop's
-// own past; null where there are fewer than 90 days or five lines of it. Answers how many were worked out.
-std::size_t AddExpectedWorth(Connection& connection, std::vector<nlohmann::json>& drops);
+void AddLists(CLI::App& report, const Later& later);
 
 }  // namespace heatkeep::command

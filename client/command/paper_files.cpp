@@ -5,7 +5,6 @@
 #include <stdexcept>
 #include <utility>
 
-#include "client/book/sha256.h"
 #include "client/gateway/readings.h"
 #include "reports/paint_session.h"
 #include "reports/whole_file.h"
@@ -27,11 +26,18 @@ std::string EndingsOf(const PaperWriters& writers) {
 
 }  // namespace
 
-PrintOptions PrintFor(Connection& connection, const PaperOptions& options) {
+void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& forms) {
+  app.add_option("--to", options.files, forms + "; may be given several times; none: JSON here")->allow_extra_args(false);
+  app.add_flag("--letter", options.letter, "Letter instead of A4");
+  app.add_flag("--progress", options.progress, "say how far it is (as it does on a terminal)");
+}
+
+PrintOptions PrintFor(Connection& connection, const PaperOptions& options, WorkWatch* watch) {
   PrintOptions print;
   print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
   print.printed_at = ReadServerTime(connection);
   print.author = connection.User();
+  if (watch) print.progress = [watch](const char* what, std::size_t done, std::size_t all) { watch->Count(what, done, all); };
   return print;
 }
 
@@ -56,10 +62,6 @@ int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWr
   }
   if (options.files.empty()) call.out << text() << '\n';
   return 0;
-}
-
-RecordProof ProofOf(Connection& connection, const RecordSubject& subject, const std::string& says) {
-  return ProveRecord(connection, subject, Sha256Hex(says));
 }
 
 }  // namespace heatkeep::command

@@ -1,13 +1,14 @@
 // Where a paper goes: files by their endings, or text on the output; and what every print is told.
 #pragma once
 
+#include <CLI/CLI.hpp>
 #include <functional>
 #include <map>
 #include <string>
 #include <vector>
 
 #include "client/command/with_book.h"
-#include "client/gateway/records.h"
+#include "client/command/work_watch.h"
 #include "reports/paper.h"
 
 namespace heatkeep::command {
@@ -16,9 +17,14 @@ struct PaperOptions {
   std::vector<std::string> files;  // where to; none: on the output
   bool letter = false;             // Letter instead of A4
   bool inch = false;               // the saw reads inches
+  bool progress = false;           // say how far it is, also where nobody sits at a terminal
 };
 
-PrintOptions PrintFor(Connection& connection, const PaperOptions& options);
+// --to, --letter, --progress; `forms` names the files it writes.
+void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& forms);
+
+// `watch` is told how far a print is, and lives as long; null: nobody is.
+PrintOptions PrintFor(Connection& connection, const PaperOptions& options, WorkWatch* watch = nullptr);
 
 using PaperWriters = std::map<std::string, std::function<void(const std::string& path)>>;  // by ending, ".pdf"
 
@@ -30,8 +36,5 @@ void CheckEndings(const std::vector<std::string>& files, const PaperWriters& wri
 
 // Writes every file by its ending; with none, what `text` says goes to the output. Answers 0.
 int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWriters& writers, const std::function<std::string()>& text);
-
-// The proof of a record that says `says`, read in the present Snapshot.
-RecordProof ProofOf(Connection& connection, const RecordSubject& subject, const std::string& says);
 
 }  // namespace heatkeep::command

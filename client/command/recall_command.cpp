@@ -6,6 +6,7 @@
 #include <stdexcept>
 
 #include "client/gateway/snapshot.h"
+#include "client/records/proved_record.h"
 #include "reports/paint_session.h"
 
 namespace heatkeep::command {
@@ -45,8 +46,9 @@ std::size_t WriteLetters(const BookCall& call, const RecallOptions& options, con
 int RunRecall(const BookCall& call, const RecallOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     RecallRecord record;
-    const PaperWriters writers{{".pdf", [&](const std::string& p) { WriteRecallPdf(p, record, PrintFor(connection, options.paper)); }},
-                               {".xlsx", [&](const std::string& p) { WriteRecallXlsx(p, record, PrintFor(connection, options.paper)); }},
+    WorkWatch seen(call.err);
+    const PaperWriters writers{{".pdf", [&](const std::string& p) { WriteRecallPdf(p, record, PrintFor(connection, options.paper, &seen)); }},
+                               {".xlsx", [&](const std::string& p) { WriteRecallXlsx(p, record, PrintFor(connection, options.paper, &seen)); }},
                                {".json", [&](const std::string& p) { WriteRecallJson(p, record); }},
                                {".csv", [&](const std::string& p) { WriteRecallCsv(p, record); }}};
     CheckEndings(options.paper.files, writers);
@@ -60,7 +62,7 @@ int RunRecall(const BookCall& call, const RecallOptions& options) {
     if (!options.drill) record.proof = ProofOf(connection, subject, RecallSays(record));
     snapshot.End();
     if (!options.drill) KeepRecord(connection, subject, record.proof);
-    const std::size_t letters = WriteLetters(call, options, record, PrintFor(connection, options.paper));
+    const std::size_t letters = WriteLetters(call, options, record, PrintFor(connection, options.paper, &seen));
     if (letters > 0) watch.Lap(std::to_string(letters) + (letters == 1 ? " letter" : " letters"));
     if (options.drill) {
       // the papers are written once to be timed, and once more with the stopwatch on them

@@ -32,7 +32,7 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing);
 // heatkeep grades add FILE: the grade list; known ones stay as they are.
 int RunGradesAdd(const BookCall& call, const TableFile& file);
 
-// heatkeep grades limits: the limits that come with the program, into the book.
+// heatkeep grades limits: the limits and deviations that come with the program, into the book.
 int RunGradesLimits(const BookCall& call);
 
 }  // namespace heatkeep::command

@@ -9,7 +9,7 @@
 #include <stdexcept>
 #include <vector>
 
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 #include "client/gateway/records.h"
 #include "client/intake/file_bytes.h"
 #include "reports/record_says.h"

@@ -6,6 +6,7 @@
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/snapshot.h"
+#include "client/records/proved_record.h"
 #include "reports/balance_record.h"
 #include "reports/measured_list.h"
 #include "reports/pick_list.h"
@@ -20,7 +21,8 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
   return WithBook(call, [&](Connection& connection) {
     const std::optional<Sheet> sheet = ReadSheet(connection, plan);
     if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(plan) + "; `heatkeep plan list` names them");
-    const PrintOptions print = PrintFor(connection, options);
+    WorkWatch watch(call.err, options.progress);
+    const PrintOptions print = PrintFor(connection, options, &watch);
     const Units units = options.inch ? Units::Inch : Units::Metric;
     const auto json = [&] { return SheetJson(*sheet).dump(2); };
     return WritePapers(call, options,
@@ -34,15 +36,11 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
 int RunReportTrace(const BookCall& call, const std::string& kind, const std::string& name, const std::string& mill,
                    const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    const RecordSubject subject{kind, name, mill};
-    Snapshot snapshot(connection);
-    std::optional<TraceRecord> record = ReadTrace(connection, kind, name, mill);
+    const std::optional<TraceRecord> record = ReadProvedTrace(connection, {kind, name, mill});
     if (!record) throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
                                              (kind == "order" ? " that anything was cut for" : ""));
-    record->proof = ProofOf(connection, subject, TraceSays(*record));
-    snapshot.End();
-    KeepRecord(connection, subject, record->proof);
-    const PrintOptions print = PrintFor(connection, options);
+    WorkWatch watch(call.err, options.progress);
+    const PrintOptions print = PrintFor(connection, options, &watch);
     return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WriteTracePdf(p, *record, print); }},
                   {".xlsx", [&](const std::string& p) { WriteTraceXlsx(p, *record, print); }},
@@ -68,17 +66,19 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
       throw std::invalid_argument("heat \"" + heat + "\" is " + std::to_string(lots.size()) + " lots here" +
                                   (names.empty() ? "" : " (" + names + ")") + "; expected --mill and --section of one");
     }
-    const PrintOptions print = PrintFor(connection, options);
+    WorkWatch watch(call.err, options.progress);
+    const PrintOptions print = PrintFor(connection, options, &watch);
     const HeatBalance& lot = lots.front();
     const RecordProof proof = ProofOf(connection, subject, BalanceSays(lot));
     snapshot.End();
     KeepRecord(connection, subject, proof);
+    const auto json = [&] { return BalanceRecordJson(lot, print, proof); };
     return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WriteBalancePdf(p, lot, print, proof); }},
                   {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print, proof); }},
-                  {".json", [&](const std::string& p) { WriteBalanceJson(p, lot, print, proof); }},
+                  {".json", TextWriter(json)},
                   {".csv", [&](const std::string& p) { WriteBalanceCsv(p, lot); }}},
-                 [&] { return BalanceJson(lot).dump(2); });
+                 json);
   });
 }
 
@@ -90,7 +90,8 @@ int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const
     std::string title = asked.heat.empty() ? "all heats" : "heat " + asked.heat;
     if (!asked.from.empty()) title += ", from " + asked.from;
     if (!asked.to.empty()) title += ", to " + asked.to;
-    const PrintOptions print = PrintFor(connection, options);
+    WorkWatch watch(call.err, options.progress);
+    const PrintOptions print = PrintFor(connection, options, &watch);
     const auto json = [&] { return MeasuredJson(rows).dump(2); };
     return WritePapers(call, options,
                  {{".pdf", [&](const std::string& p) { WriteMeasuredPdf(p, title, rows, print); }},

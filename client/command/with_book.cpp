@@ -3,10 +3,11 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 #include "client/book/own_book.h"
 #include "client/command/book_command.h"
 #include "client/command/grade_list.h"
+#include "client/command/work_watch.h"
 #include "client/gateway/readings.h"
 #include "schema/terms/bad_text.h"
 
@@ -38,6 +39,9 @@ int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) 
       if (error.kind != DbError::Kind::Forbidden) throw;
       return ExplainForbidden(error, RolesThatMay(connection, DoorOf(error)), call.err);
     }
+  } catch (const Stopped& stopped) {
+    call.err << "heatkeep: " << stopped.what() << '\n';
+    return 130;
   } catch (const BadText& error) {
     call.err << "heatkeep: " << error.what() << '\n';
     return 2;

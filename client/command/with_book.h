@@ -18,7 +18,8 @@ struct BookCall {
   std::ostream& err;
 };
 
-// 0..4 as `work` says or as ExplainBookFailure does; 2 for text that could not be read (BadText, invalid_argument).
+// 0..4 as `work` says or as ExplainBookFailure does; 2 for text that could not be read (BadText, invalid_argument);
+// 130 where a person stopped it (Stopped), as shells say it.
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work);
 
 // The request number of a file given to a deed by this login: the same file again is the same deed.

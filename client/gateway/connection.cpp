@@ -1,5 +1,7 @@
 #include "client/gateway/connection.h"
 
+#include <poll.h>
+
 #include <array>
 #include <cstdlib>
 
@@ -24,6 +26,37 @@ Result Checked(PGconn* connection, PGresult* raw) {
     default:
       throw MakeDbError(connection, raw);
   }
+}
+
+// Null for none; as long as `params`.
+std::vector<const char*> ValuesOf(const std::vector<Param>& params) {
+  std::vector<const char*> values;
+  values.reserve(params.size());
+  for (const Param& param : params) {
+    if (param.text()) RequireNoZero(*param.text());
+    values.push_back(param.text() ? param.text()->c_str() : nullptr);
+  }
+  return values;
+}
+
+// The next answer of what was sent; null when there is no more.
+PGresult* Next(PGconn* connection, const std::function<void()>& pause) {
+  while (PQisBusy(connection) == 1) {
+    pollfd socket{PQsocket(connection), POLLIN, 0};
+    if (poll(&socket, 1, 100) <= 0 && pause) pause();
+    if (PQconsumeInput(connection) == 0) throw MakeDbError(connection, nullptr);
+  }
+  return PQgetResult(connection);
+}
+
+// Ends what runs, so that the connection can be used again.
+void GiveUp(PGconn* connection) {
+  char words[256];
+  if (PGcancel* cancel = PQgetCancel(connection)) {
+    PQcancel(cancel, words, sizeof words);
+    PQfreeCancel(cancel);
+  }
+  while (PGresult* rest = PQgetResult(connection)) PQclear(rest);
 }
 
 std::string Taken(const PGconn* connection, char* quoted) {
@@ -53,14 +86,29 @@ Connection Connection::Open(const std::string& conninfo) {
 
 Result Connection::Execute(const std::string& sql, const std::vector<Param>& params) {
   RequireNoZero(sql);
-  std::vector<const char*> values;
-  values.reserve(params.size());
-  for (const Param& param : params) {
-    if (param.text()) RequireNoZero(*param.text());
-    values.push_back(param.text() ? param.text()->c_str() : nullptr);
-  }
+  const std::vector<const char*> values = ValuesOf(params);
   return Checked(handle(), PQexecParams(handle(), sql.c_str(), static_cast<int>(values.size()), nullptr,
                                         values.data(), nullptr, nullptr, 0));
+}
+
+void Connection::EachRow(const std::string& sql, const std::vector<Param>& params, const std::function<void(const Row&)>& visit,
+                         const std::function<void()>& pause) {
+  RequireNoZero(sql);
+  const std::vector<const char*> values = ValuesOf(params);
+  if (PQsendQueryParams(handle(), sql.c_str(), static_cast<int>(values.size()), nullptr, values.data(), nullptr, nullptr, 0) == 0)
+    throw MakeDbError(handle(), nullptr);
+  try {
+    PQsetSingleRowMode(handle());
+    while (PGresult* raw = Next(handle(), pause)) {
+      Result one(raw);
+      const ExecStatusType status = PQresultStatus(raw);
+      if (status != PGRES_SINGLE_TUPLE && status != PGRES_TUPLES_OK) throw MakeDbError(handle(), raw);
+      for (const Row row : one) visit(row);
+    }
+  } catch (...) {
+    GiveUp(handle());
+    throw;
+  }
 }
 
 Result Connection::ExecuteScript(const std::string& sql) {

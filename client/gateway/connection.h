@@ -9,6 +9,7 @@
 #include <libpq-fe.h>
 
 #include <concepts>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -50,6 +51,11 @@ class Connection {
 
   // One statement. A text with a zero byte in it is refused (Bug): the protocol would cut it short.
   Result Execute(const std::string& sql, const std::vector<Param>& params = {});
+
+  // One statement whose rows are shown one after the other, as they come: none is kept. `pause` is called about ten times a
+  // second while nothing comes. What either throws ends the statement, and comes out here.
+  void EachRow(const std::string& sql, const std::vector<Param>& params, const std::function<void(const Row&)>& visit,
+               const std::function<void()>& pause = {});
 
   // Several statements in one text, no values; the answer of the last. Without a Transaction they are one of
   // their own.

@@ -15,14 +15,14 @@ using DoneCounts = std::map<std::string, int>;
 
 // What a person says of the cut; as it stands, all went as planned.
 struct CutTold {
-  DoneCounts done;
-  std::optional<Length> measured;  // start length as measured at the saw
-  std::string measured_with;       // the tape or readout; empty: not said
-  std::optional<Length> rest;      // as measured; else by arithmetic
+  DoneCounts done = {};
+  std::optional<Length> measured = {};  // start length as measured at the saw
+  std::string measured_with = {};       // the tape or readout; empty: not said
+  std::optional<Length> rest = {};      // as measured; else by arithmetic
   bool last_uncut = false;         // the last piece is left as it is: the sheet's offer is taken
   bool scrap = false;              // the rest is scrapped whatever the plan says
-  std::string place;               // where the drop is put; empty: where the piece came from
-  std::string reason;              // why it differs
+  std::string place = {};               // where the drop is put; empty: where the piece came from
+  std::string reason = {};              // why it differs
 };
 
 struct CutBody {

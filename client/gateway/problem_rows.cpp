@@ -73,7 +73,7 @@ allocator::Line LineOf(const Row& row) {
   line.tolerance_plus = {row.Int("tolerance_plus_nm")};
   line.quantity = static_cast<int>(row.Int("open"));
   line.priority = static_cast<int>(row.Int("priority"));
-  line.due = row.OptionalText("due").value_or("");
+  line.due = row.TextOrNone("due");
   if (const auto wish = row.OptionalText("one_heat")) line.one_heat = OneHeatName(row.Text("cut_list"), *wish);
   line.max_heats = static_cast<int>(row.OptionalInt("max_heats").value_or(0));
   line.papers = PaperOf(row.Text("papers"));
@@ -89,7 +89,7 @@ allocator::Piece PieceOf(const Row& row, const ShopRules& shop) {
   piece.condition = row.Text("condition");
   if (!row.IsNull("heat")) piece.heat = HeatName(row.Text("heat"), row.Text("mill"));
   piece.owner = OwnerOf(row.Text("owner"));
-  piece.place = row.OptionalText("place").value_or("");
+  piece.place = row.TextOrNone("place");
   piece.length = {row.Int("length_nm")};
   piece.doubt = {row.Int("doubt_nm")};
   piece.square_ends = static_cast<int>(row.Int("ends"));

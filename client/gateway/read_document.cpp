@@ -8,7 +8,11 @@ std::optional<Bound> BoundOf(const Row& row, const char* value, const char* plac
   return Bound{row.Int(value), row.IsNull(places) ? 6 : static_cast<int>(row.Int(places))};
 }
 
-std::string TextOf(const Row& row, const char* column) { return row.IsNull(column) ? std::string() : row.Text(column); }
+SizeRange SizesOf(const Row& row) {
+  SizeRange sizes{Length{row.Int("over_nm")}, {}};
+  if (!row.IsNull("upto_nm")) sizes.upto = Length{row.Int("upto_nm")};
+  return sizes;
+}
 
 }  // namespace
 
@@ -21,11 +25,11 @@ std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::stri
   std::vector<DocumentRecord> documents;
   for (const auto& row : result) {
     if (documents.empty() || documents.back().issuer != row.Text("issuer")) {
-      documents.push_back({row.Text("issuer"), row.Text("number"), row.Text("type"), TextOf(row, "accepted_by"), TextOf(row, "file_sha256"),
-                           TextOf(row, "validated_by"), row.Int("version"), {}});
+      documents.push_back({row.Text("issuer"), row.Text("number"), row.Text("type"), row.TextOrNone("accepted_by"), row.TextOrNone("file_sha256"),
+                           row.TextOrNone("validated_by"), row.Int("version"), {}});
     }
     auto& lots = documents.back().lots;
-    DocumentLot lot{TextOf(row, "heat"), TextOf(row, "grade"), row.Text("section"), row.Text("condition"), {}, {}, {}, {}};
+    DocumentLot lot{row.TextOrNone("heat"), row.TextOrNone("grade"), row.Text("section"), row.Text("condition"), {}, {}, {}, {}};
     if (lots.empty() || lots.back().heat != lot.heat || lots.back().section != lot.section || lots.back().condition != lot.condition) {
       if (!row.IsNull("size_nm")) lot.size = Length{row.Int("size_nm")};
       lots.push_back(std::move(lot));
@@ -44,7 +48,7 @@ std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::stri
 std::vector<DocumentVersion> ReadVersions(Connection& connection, const std::string& number, const std::string& issuer) {
   std::vector<DocumentVersion> versions;
   for (const auto& row : connection.Execute("select * from api.document_versions where number = $1 and issuer = $2 order by version", {number, issuer}))
-    versions.push_back({row.Text("type"), row.Text("issued_on"), TextOf(row, "filed_by"), TextOf(row, "accepted_by"), TextOf(row, "reason"), TextOf(row, "file_sha256"), TextOf(row, "media"),
+    versions.push_back({row.Text("type"), row.Text("issued_on"), row.TextOrNone("filed_by"), row.TextOrNone("accepted_by"), row.TextOrNone("reason"), row.TextOrNone("file_sha256"), row.TextOrNone("media"),
                         row.Int("version"), row.OptionalInt("bytes").value_or(0), row.OptionalInt("replaced_by").value_or(0)});
   return versions;
 }
@@ -59,13 +63,26 @@ std::string ReadFileBytes(Connection& connection, const std::string& sha256) {
 
 std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade) {
   std::vector<GradeLimit> limits;
-  for (const auto& row : connection.Execute("select * from api.grade_limits where grade = $1 order by element, over_nm", {grade})) {
-    GradeLimit l{row.Text("grade"), {Length{row.Int("over_nm")}, {}}, row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"),
-                 BoundOf(row, "most_ppm_x100", "most_places"), row.Text("source"), TextOf(row, "note"), TextOf(row, "evidence")};
-    if (!row.IsNull("upto_nm")) l.sizes.upto = Length{row.Int("upto_nm")};
-    limits.push_back(std::move(l));
-  }
+  for (const auto& row : connection.Execute("select * from api.grade_limits where grade = $1 order by element, over_nm", {grade}))
+    limits.push_back({row.Text("grade"), SizesOf(row), row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"), BoundOf(row, "most_ppm_x100", "most_places"),
+                      row.Text("source"), row.TextOrNone("note"), row.TextOrNone("evidence")});
   return limits;
+}
+
+std::vector<MechanicalLimit> ReadMechanicalLimits(Connection& connection, const std::string& grade) {
+  std::vector<MechanicalLimit> limits;
+  for (const auto& row : connection.Execute("select * from api.mechanical_limits where grade = $1 order by property desc, condition, over_nm", {grade}))
+    limits.push_back({row.Text("grade"), row.Text("condition"), SizesOf(row), row.Text("property"), BoundOf(row, "least_millionths", "least_places"),
+                      BoundOf(row, "most_millionths", "most_places"), row.Text("source"), row.TextOrNone("note"), row.TextOrNone("evidence")});
+  return limits;
+}
+
+std::vector<ProductDeviation> ReadDeviations(Connection& connection) {
+  std::vector<ProductDeviation> deviations;
+  for (const auto& row : connection.Execute("select * from api.product_deviations order by product_deviation_id"))
+    deviations.push_back({row.Text("standard"), row.TextOrNone("grade"), row.Text("element"), Bound{row.Int("over_ppm_x100"), 6}, BoundOf(row, "upto_ppm_x100", "above_places"),
+                          BoundOf(row, "above_ppm_x100", "above_places"), BoundOf(row, "below_ppm_x100", "below_places"), row.Text("source"), row.TextOrNone("note"), row.TextOrNone("evidence")});
+  return deviations;
 }
 
 }  // namespace heatkeep

@@ -43,7 +43,9 @@ std::vector<DocumentVersion> ReadVersions(Connection& connection, const std::str
 // The bytes of a document's file; empty where the book has none of this SHA-256. Throws DbError.
 std::string ReadFileBytes(Connection& connection, const std::string& sha256);
 
-// All limits of a grade in the book. Throws DbError.
+// What a grade is judged by in the book now, and every deviation of product analyses. Throw DbError.
 std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade);
+std::vector<MechanicalLimit> ReadMechanicalLimits(Connection& connection, const std::string& grade);
+std::vector<ProductDeviation> ReadDeviations(Connection& connection);
 
 }  // namespace heatkeep

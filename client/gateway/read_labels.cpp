@@ -3,13 +3,8 @@
 #include "client/gateway/json_values.h"
 
 namespace heatkeep {
-namespace {
 
 using Json = nlohmann::json;
-
-std::string TextOr(const Row& row, const char* column) { return row.OptionalText(column).value_or(""); }
-
-}  // namespace
 
 std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags) {
   std::vector<PieceLabel> labels;
@@ -36,7 +31,7 @@ std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vec
     l.parent = JsonText(said, "parent");
     l.place = JsonText(said, "place");
     l.reprint = static_cast<int>(row.Int("reprint"));
-    if (l.reprint > 0) l.reprint_on = TextOr(row, "asked_on");
+    if (l.reprint > 0) l.reprint_on = row.TextOrNone("asked_on");
     l.length = {JsonInt(said, "length_nm")};
     l.mass = {JsonInt(said, "mass_g")};
     labels.push_back(std::move(l));
@@ -59,15 +54,15 @@ std::vector<BatchLabel> ReadBatchLabels(Connection& connection, const std::strin
     BatchLabel l;
     l.order = row.Text("order");
     l.line = row.Text("line");
-    l.customer = TextOr(row, "customer");
-    l.mill = TextOr(row, "mill");
+    l.customer = row.TextOrNone("customer");
+    l.mill = row.TextOrNone("mill");
     l.heat = row.Text("heat");
-    l.grade = TextOr(row, "grade");
+    l.grade = row.TextOrNone("grade");
     l.section = row.Text("section");
     l.condition = row.Text("condition");
-    l.document = TextOr(row, "document");
-    l.owner = TextOr(row, "owner");
-    l.blocked = TextOr(row, "blocked");
+    l.document = row.TextOrNone("document");
+    l.owner = row.TextOrNone("owner");
+    l.blocked = row.TextOrNone("blocked");
     l.count = static_cast<int>(row.Int("count"));
     l.length = {row.Int("length_nm")};
     labels.push_back(std::move(l));

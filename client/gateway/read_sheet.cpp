@@ -13,20 +13,20 @@ LeftFate FateOf(const std::string& word) {
 
 SheetBlock BlockOf(const Row& row, Length kerf, Length grip) {
   SheetBlock b;
-  b.place = row.OptionalText("place").value_or("");
+  b.place = row.TextOrNone("place");
   b.tag = row.Text("tag");
   b.kind = row.Text("kind");
   b.section = row.Text("section");
-  b.grade = row.OptionalText("grade").value_or("");
+  b.grade = row.TextOrNone("grade");
   b.condition = row.Text("condition");
-  b.mill = row.OptionalText("mill").value_or("");
-  b.heat = row.OptionalText("heat").value_or("");
+  b.mill = row.TextOrNone("mill");
+  b.heat = row.TextOrNone("heat");
   b.papers = row.Text("papers");
   if (row.Text("owner") != "ours") b.owner = row.Text("owner");
   b.mark_end = row.Text("mark_end");
-  b.otherwise = row.OptionalText("otherwise").value_or("");
+  b.otherwise = row.TextOrNone("otherwise");
   b.state = row.Text("state");
-  b.stop = row.OptionalText("stop").value_or("");
+  b.stop = row.TextOrNone("stop");
   b.length = {row.Int("length_nm")};
   b.doubt = {row.Int("doubt_nm")};
   b.mass = {row.Int("mass_g")};
@@ -49,7 +49,7 @@ SheetCut CutOf(const Row& row) {
   SheetCut c;
   c.order = row.Text("order_no");
   c.line = row.Text("line_no");
-  c.customer = row.OptionalText("customer").value_or("");
+  c.customer = row.TextOrNone("customer");
   c.count = static_cast<int>(row.Int("count"));
   c.set = {row.Int("set_nm")};
   c.nominal = {row.Int("nominal_nm")};
@@ -70,8 +70,8 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
   Sheet sheet;
   sheet.number = std::to_string(plan);
   sheet.saw = p.Text("saw");
-  sheet.due = p.OptionalText("due").value_or("");
-  sheet.made_at = p.OptionalText("made_at").value_or("");
+  sheet.due = p.TextOrNone("due");
+  sheet.made_at = p.TextOrNone("made_at");
   sheet.made_by = p.Text("made_by");
   sheet.proof = p.Text("proof");
   sheet.bundled = p.Bool("bundled");

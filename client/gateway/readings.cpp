@@ -4,7 +4,6 @@ namespace heatkeep {
 namespace {
 
 Length Nm(const Row& row, const char* column) { return {row.Int(column)}; }
-std::string TextOr(const Row& row, const char* column) { return row.OptionalText(column).value_or(""); }
 
 std::string OwnerWord(const Row& row) {
   const std::string owner = row.Text("owner");
@@ -22,14 +21,14 @@ std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade
     StockRow r;
     r.tag = row.Text("tag");
     r.kind = row.Text("kind");
-    r.grade = TextOr(row, "grade");
+    r.grade = row.TextOrNone("grade");
     r.section = row.Text("section");
     r.condition = row.Text("condition");
-    r.mill = TextOr(row, "mill");
-    r.heat = TextOr(row, "heat");
+    r.mill = row.TextOrNone("mill");
+    r.heat = row.TextOrNone("heat");
     r.papers = row.Text("papers");
     r.owner = OwnerWord(row);
-    r.place = TextOr(row, "place");
+    r.place = row.TextOrNone("place");
     r.state = row.OptionalText("blocked").value_or(row.Text("state"));
     r.length = Nm(row, "length_nm");
     r.doubt = Nm(row, "doubt_nm");
@@ -45,8 +44,8 @@ std::vector<MeasuredRow> ReadMeasured(Connection& connection, const std::string&
       "select *, to_char(at, 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at_text from api.measured_lengths where ($1 = '' or at >= nullif($1, '')::date)"
       " and ($2 = '' or at < nullif($2, '')::date + 1) and ($3 = '' or heat = $3) order by at, tag", {from, to, heat});
   for (const Row row : result)
-    rows.push_back({row.Text("at_text"), row.Text("who"), row.Text("measured_with"), TextOr(row, "told_by"), row.Text("tag"), row.Text("kind"), TextOr(row, "mill"),
-                    TextOr(row, "heat"), row.Text("section"), TextOr(row, "grade"), TextOr(row, "reason"), Nm(row, "book_nm"), Nm(row, "measured_nm"),
+    rows.push_back({row.Text("at_text"), row.Text("who"), row.Text("measured_with"), row.TextOrNone("told_by"), row.Text("tag"), row.Text("kind"), row.TextOrNone("mill"),
+                    row.TextOrNone("heat"), row.Text("section"), row.TextOrNone("grade"), row.TextOrNone("reason"), Nm(row, "book_nm"), Nm(row, "measured_nm"),
                     Nm(row, "difference_nm")});
   return rows;
 }
@@ -56,7 +55,7 @@ std::vector<PlanRow> ReadPlans(Connection& connection, Plans which) {
   const Result result = connection.Execute("select * from api.plans where $1::text is null or state = $1 order by plan_id", {which == Plans::Live ? Param("live") : Param(std::nullopt)});
   for (const Row row : result) {
     rows.push_back({row.Int("plan_id"), row.Text("state"), row.Text("aim"), row.Text("saw"), row.Text("proof"),
-                    row.Text("made_by"), TextOr(row, "made_at"), TextOr(row, "due")});
+                    row.Text("made_by"), row.TextOrNone("made_at"), row.TextOrNone("due")});
   }
   return rows;
 }
@@ -64,7 +63,7 @@ std::vector<PlanRow> ReadPlans(Connection& connection, Plans which) {
 std::vector<CheckRow> VerifyBook(Connection& connection) {
   std::vector<CheckRow> checks;
   const Result rows = connection.Execute("select * from api.verify_book()");
-  for (const Row row : rows) checks.push_back({row.Text("check"), TextOr(row, "detail"), row.Bool("ok")});
+  for (const Row row : rows) checks.push_back({row.Text("check"), row.TextOrNone("detail"), row.Bool("ok")});
   if (checks.empty()) throw DbError(DbError::Kind::Bug, "", "the book's verification checked nothing");
   return checks;
 }
@@ -87,8 +86,8 @@ std::vector<ConflictRow> ReadConflicts(Connection& connection) {
   std::vector<ConflictRow> rows;
   const Result result = connection.Execute("select * from api.conflicts order by closed_by is not null, conflict_id");
   for (const Row row : result) {
-    rows.push_back({row.Int("conflict_id"), row.Text("kind"), TextOr(row, "tag"), row.Text("words"), TextOr(row, "closed_by"),
-                    TextOr(row, "closing_words")});
+    rows.push_back({row.Int("conflict_id"), row.Text("kind"), row.TextOrNone("tag"), row.Text("words"), row.TextOrNone("closed_by"),
+                    row.TextOrNone("closing_words")});
   }
   return rows;
 }
@@ -100,7 +99,7 @@ std::vector<CutListRow> ReadCutLists(Connection& connection) {
       " sum(open) as open, min(due) as due from api.cut_lines group by cut_list order by cut_list");
   for (const Row row : result) {
     rows.push_back({row.Text("cut_list"), static_cast<int>(row.Int("lines")), row.Int("pieces"), row.Int("cut"),
-                    row.Int("planned"), row.Int("open"), TextOr(row, "due")});
+                    row.Int("planned"), row.Int("open"), row.TextOrNone("due")});
   }
   return rows;
 }

@@ -6,7 +6,7 @@ namespace heatkeep {
 namespace {
 
 RecallLine LineOf(const Row& row) {
-  const auto text = [&row](const char* column) { return row.OptionalText(column).value_or(""); };
+  const auto text = [&row](const char* column) { return row.TextOrNone(column); };
   RecallLine l;
   l.whereabouts = row.Text("whereabouts");
   l.what = row.Text("what");

@@ -68,6 +68,8 @@ std::optional<double> Row::OptionalReal(std::string_view column) const {
   return IsNull(column) ? std::nullopt : std::optional(Real(column));
 }
 
+std::string Row::TextOrNone(std::string_view column) const { return std::string(Raw(column).value_or("")); }
+
 Row Result::operator[](int index) const {
   if (index < 0 || index >= size())
     throw Misread("row " + std::to_string(index) + " asked for, the answer has " + std::to_string(size()));

@@ -29,6 +29,7 @@ class Row {
   std::optional<bool> OptionalBool(std::string_view column) const;
   std::optional<std::string> OptionalText(std::string_view column) const;
   std::optional<double> OptionalReal(std::string_view column) const;
+  std::string TextOrNone(std::string_view column) const;  // "" where the value is null
 
  private:
   friend class Result;

@@ -45,12 +45,12 @@ std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan) {
     s.state = r.Text("state");
     s.saw = r.Text("saw");
     s.what = r.Text("what");
-    s.order = r.OptionalText("order_no").value_or("");
-    s.line = r.OptionalText("line_no").value_or("");
-    s.due = r.OptionalText("due").value_or("");
+    s.order = r.TextOrNone("order_no");
+    s.line = r.TextOrNone("line_no");
+    s.due = r.TextOrNone("due");
     s.section = r.Text("section");
-    s.family = r.OptionalText("family").value_or("");
-    s.rate_source = r.OptionalText("rate_source").value_or("");
+    s.family = r.TextOrNone("family");
+    s.rate_source = r.TextOrNone("rate_source");
     s.open = r.Text("layout_state") == "promised" || r.Text("layout_state") == "at saw";
     s.count = r.Int("count");
     s.bars = static_cast<int>(r.Int("bars"));
@@ -72,7 +72,7 @@ std::vector<RateRow> ReadRates(Connection& connection) {
   for (const Row r : connection.Execute(
            "select saw, family, mm2_per_min, source, 0 as low, 0 as high from api.cutting_rates union all "
            "select null, family, middle_cm2 * 100, source, low_cm2, high_cm2 from api.shipped_rates order by family, saw nulls last, low"))
-    rows.push_back({r.OptionalText("saw").value_or(""), r.Text("family"), r.Text("source"), {r.Int("mm2_per_min")}, r.Int("low"), r.Int("high")});
+    rows.push_back({r.TextOrNone("saw"), r.Text("family"), r.Text("source"), {r.Int("mm2_per_min")}, r.Int("low"), r.Int("high")});
   return rows;
 }
 

@@ -38,6 +38,7 @@ Json StockDeeds::AcceptDocument(const RequestNumber& request, const Json& body) 
 Json StockDeeds::ReplaceDocument(const RequestNumber& request, const Json& body) { return Call("replace_document", request, body); }
 Json StockDeeds::ChasePapers(const RequestNumber& request, const Json& body) { return Call("chase_papers", request, body); }
 Json StockDeeds::DefineLimits(const RequestNumber& request, const Json& body) { return Call("define_limits", request, body); }
+Json StockDeeds::CorrectLimits(const RequestNumber& request, const Json& body) { return Call("correct_limits", request, body); }
 Json StockDeeds::AttachFile(const RequestNumber& request, const Json& body) { return Call("attach_file", request, body); }
 Json StockDeeds::KeepPackage(const RequestNumber& request, const Json& body) { return Call("keep_package", request, body); }
 Json StockDeeds::MakeBundle(const RequestNumber& request, const Json& body) { return Call("make_bundle", request, body); }

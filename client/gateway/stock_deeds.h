@@ -34,6 +34,7 @@ class StockDeeds {
   Json ReplaceDocument(const RequestNumber& request, const Json& body);
   Json ChasePapers(const RequestNumber& request, const Json& body);
   Json DefineLimits(const RequestNumber& request, const Json& body);
+  Json CorrectLimits(const RequestNumber& request, const Json& body);
   Json AttachFile(const RequestNumber& request, const Json& body);
   Json KeepPackage(const RequestNumber& request, const Json& body);
 

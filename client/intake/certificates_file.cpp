@@ -1,5 +1,7 @@
 #include "client/intake/certificates_file.h"
 
+#include <map>
+
 #include "client/intake/piece_cells.h"
 #include "schema/terms/condition_text.h"
 #include "schema/terms/date_text.h"
@@ -32,6 +34,8 @@ std::optional<std::int64_t> ThousandthsCell(CheckedRows& file, std::string_view 
   });
 }
 
+std::string LotKey(const CertificatesFileRow& row) { return row.issuer + " " + row.number + " " + row.heat + " " + SectionText(row.section); }
+
 CertificatesFileRow ReadRow(CheckedRows& file) {
   CertificatesFileRow row;
   row.line_in_file = file.Line();
@@ -48,7 +52,9 @@ CertificatesFileRow ReadRow(CheckedRows& file) {
   row.section = SectionCell(file);
   row.condition = NormalCondition(file.Text("condition"));
   row.grade = file.Needed("grade", "a grade like 42CrMo4");
+  row.product = file.Word("analysis", {"heat", "product"}) == "product";
   row.chemistry = ChemistryCells(file);
+  if (row.product && row.chemistry.empty() && file.LineGood()) file.Problem("a product analysis without values", "mass % of an element at least", "analysis");
   row.rm_kpa = ThousandthsCell(file, "Rm", 10'000'000);
   row.re_kpa = ThousandthsCell(file, "Re", 10'000'000);
   row.a_millipercent = ThousandthsCell(file, "A", 100'000);
@@ -57,10 +63,23 @@ CertificatesFileRow ReadRow(CheckedRows& file) {
     file.Problem("Re is higher than Rm", "a yield strength below the tensile strength");
   }
   if (has_heat && file.LineGood()) {
-    file.Once("document, heat and section",
-              row.issuer + " " + row.number + " " + row.heat + " " + SectionText(row.section));
+    const std::string lot = LotKey(row);
+    file.Once(row.product ? "product analysis of document, heat and section" : "document, heat and section", lot);
+    if (row.rm_kpa || row.re_kpa || row.a_millipercent) file.Once("row with tests of document, heat and section", lot);
   }
   return row;
+}
+
+// A row of the product says the same of its lot as that of the heat.
+void CheckPairs(FileRows<CertificatesFileRow>& file, const std::string& name) {
+  std::map<std::string, const CertificatesFileRow*> first;
+  for (const CertificatesFileRow& row : file.rows) {
+    const CertificatesFileRow& other = *first.emplace(LotKey(row), &row).first->second;
+    if (other.grade != row.grade || other.condition != row.condition || other.type != row.type || other.issued != row.issued || other.validated_by != row.validated_by) {
+      file.problems.push_back({name, row.line_in_file, "another grade, condition, type, date or validator than line " + std::to_string(other.line_in_file) + " has of this document and heat",
+                               "the same in both rows", {}});
+    }
+  }
 }
 
 }  // namespace
@@ -70,9 +89,12 @@ FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const
   std::vector<Column> columns{{"number", true, false, {}, "A03"}, {"type", true, false, {}, "A02"}, {"issuer", true, false, {}, "A01"},
                               {"issued", false, false, {}, "Z02"}, {"heat", true, false, {}, "B07"}, {"section", true, true, kLengthUnit, "B09"},
                               {"condition", false, false, {}, "B04"}, {"grade", true, false, {}, "B02"}, {"Rm", false, true, "MPa", "C12"},
-                              {"Re", false, true, "MPa", "C11"}, {"A", false, true, "%", "C13"}, {"validated_by"}};
+                              {"Re", false, true, "MPa", "C11"}, {"A", false, true, "%", "C13"}, {"validated_by"}, {"analysis"}};
   for (std::string_view element : kElements) columns.push_back({element, false, true, "mass %"});
-  return ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
+  auto file = ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
+  CheckPairs(file, name);
+  if (!file.problems.empty() && how.bad_lines == BadLines::RefuseFile) file.rows.clear();
+  return file;
 }
 
 }  // namespace heatkeep::intake

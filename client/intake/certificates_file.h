@@ -1,8 +1,11 @@
-// Certificates typed from paper: one row a document and heat and section.
+// Certificates typed from paper: one row a document and heat and section, and one more where an analysis of the product is given
+// beside that of the heat.
 // Header: number,type,issuer,heat,section,grade and perhaps issued,condition, a column for any chemical element by
-// its symbol (C, Si, Mn ... in mass %), Rm and Re (MPa) and A (%), validated_by (papers.h). An empty cell is not reported, never zero.
+// its symbol (C, Si, Mn ... in mass %), analysis (heat or product; empty: heat), Rm and Re (MPa) and A (%), validated_by (papers.h).
+// An empty cell is not reported, never zero.
 // A column may be called by its field of EN 10168:2004 instead: A01 issuer, A02 type, A03 number, B02 grade, B04 condition, B07
-// heat, B09 section, C11 Re, C12 Rm, C13 A, Z02 issued, and C71 to C92 with the element behind it: "C71 C", "C72 Si".
+// heat, B09 section, C11 Re, C12 Rm, C13 A, Z02 issued, and C71 to C92 with the element behind it: "C71 C", "C72 Si". The fields
+// do not say whose analysis it is: the column analysis does, under that name.
 #pragma once
 
 #include <cstdint>
@@ -25,13 +28,15 @@ struct CertificatesFileRow {
   std::string issuer, issued, heat;
   Section section;
   std::string condition, grade;  // condition in its normal form
+  bool product = false;                        // the chemistry is of the product, not of the heat
   std::vector<ElementContent> chemistry;       // in the file's order of columns of the list of elements
   std::optional<std::int64_t> rm_kpa, re_kpa;  // tensile and yield strength, whole kPa: 1 MPa is 1000
   std::optional<std::int64_t> a_millipercent;  // elongation: 12.5 % is 12 500
   std::vector<Validator> validated_by;
 };
 
-// A document, heat and section stand once. Elements that add up to more than 101 % are refused.
+// A document, heat, section and kind of analysis stand once; the two rows of one lot agree in grade and condition, and one of them
+// has the tests. A row of the product has an analysis. Elements that add up to more than 101 % are refused.
 FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
                                                    ReadingOptions how = {});
 

@@ -54,7 +54,8 @@ std::vector<ReadValue> ValuesOf(const CertificatesFileRow& row) {
   std::vector<ReadValue> values{{"number", row.number}, {"type", std::string(PapersText(row.type))}, {"issuer", row.issuer},
                                 {"issued", row.issued}, {"heat", row.heat}, {"section", SectionText(row.section)},
                                 {"condition", row.condition}, {"grade", row.grade}, {"Rm", Thousandths(row.rm_kpa, " MPa")},
-                                {"Re", Thousandths(row.re_kpa, " MPa")}, {"A", Thousandths(row.a_millipercent, " %")}, {"validated_by", ValidatorsText(row.validated_by)}};
+                                {"Re", Thousandths(row.re_kpa, " MPa")}, {"A", Thousandths(row.a_millipercent, " %")}, {"validated_by", ValidatorsText(row.validated_by)},
+                                {"analysis", row.product ? "product" : "heat"}};
   for (const ElementContent& e : row.chemistry) values.push_back({e.element, WriteScaled(e.millionths, 6) + " %"});
   return values;
 }

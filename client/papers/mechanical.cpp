@@ -5,27 +5,27 @@
 namespace heatkeep::papers {
 namespace {
 
-const TestValue* ValueOf(const TestQuestion& q, const std::string& property) {
-  const auto at = std::find_if(q.values.begin(), q.values.end(), [&](const TestValue& v) { return v.property == property; });
-  return at == q.values.end() ? nullptr : &*at;
-}
+using Rows = std::vector<const MechanicalLimit*>;
 
-// What the rows of one property say of its value.
-Line LineFor(const std::string& property, const std::vector<const MechanicalLimit*>& rows, const TestQuestion& q) {
+// What the rows of one property say of a value; none: it is not reported.
+Line LineFor(const std::string& property, const Rows& rows, const TestValue* value, const TestQuestion& q) {
   Line line;
   line.what = property;
-  const TestValue* value = ValueOf(q, property);
   if (value != nullptr) line.value = Fraction{value->millionths, 1};
+  if (rows.empty()) {
+    line.words = "no limit known";
+    return line;
+  }
   const MechanicalLimit* row = rows.size() == 1 && rows.front()->sizes.All() ? rows.front() : nullptr;
   for (const MechanicalLimit* r : rows) {
     if (q.size && r->sizes.Holds(*q.size)) row = r;
   }
-  if (row == nullptr && !rows.empty()) {
+  if (row == nullptr) {
     line.verdict = Verdict::Missing;
-    line.words = q.size ? "no limits for this size are known" : "depends on the size, which is not said";
+    line.words = q.size ? "no limit known for this size" : "depends on the size, which is not said";
     return line;
   }
-  if (row != nullptr) TakeLimits(line, *row);
+  TakeLimits(line, *row);
   if (line.value) {
     Judge(line, q.method);
   } else {
@@ -33,6 +33,17 @@ Line LineFor(const std::string& property, const std::vector<const MechanicalLimi
     line.words = "not reported";
   }
   return line;
+}
+
+// Those for this condition; where it has none of this property, those for any condition.
+Rows RowsOf(const std::string& property, const TestQuestion& q, const std::vector<MechanicalLimit>& limits) {
+  Rows own, any;
+  for (const MechanicalLimit& l : limits) {
+    if (l.grade != q.grade || l.property != property) continue;
+    if (l.condition == q.condition) own.push_back(&l);
+    else if (l.condition.empty()) any.push_back(&l);
+  }
+  return own.empty() ? any : own;
 }
 
 }  // namespace
@@ -44,20 +55,26 @@ std::vector<Line> CheckTests(const TestQuestion& question, const std::vector<Mec
   const auto add = [&properties](const std::string& p) {
     if (std::find(properties.begin(), properties.end(), p) == properties.end()) properties.push_back(p);
   };
-  const auto ours = [&](const MechanicalLimit& l) { return l.grade == question.grade && (l.condition.empty() || l.condition == question.condition); };
   for (const MechanicalLimit& l : limits) {
-    if (ours(l)) add(l.property);
+    if (l.grade == question.grade && (l.condition.empty() || l.condition == question.condition)) add(l.property);
   }
   for (const TestValue& v : question.values) add(v.property);
   std::vector<Line> lines;
   for (const std::string& property : properties) {
-    std::vector<const MechanicalLimit*> rows;
-    for (const MechanicalLimit& l : limits) {
-      if (ours(l) && l.property == property) rows.push_back(&l);
+    const Rows rows = RowsOf(property, question, limits);
+    const std::size_t before = lines.size();
+    for (const TestValue& v : question.values) {
+      if (v.property == property) lines.push_back(LineFor(property, rows, &v, question));
     }
-    lines.push_back(LineFor(property, rows, question));
+    if (lines.size() == before) lines.push_back(LineFor(property, rows, nullptr, question));
   }
   return lines;
+}
+
+Overall OverallOfTests(const std::vector<Line>& lines) {
+  const Overall overall = OverallOf(lines);
+  const bool unknown = std::any_of(lines.begin(), lines.end(), [](const Line& l) { return l.verdict == Verdict::NotLimited; });
+  return overall == Overall::Conforms && unknown ? Overall::Incomplete : overall;
 }
 
 }  // namespace heatkeep::papers

@@ -26,8 +26,12 @@ struct TestQuestion {
 
 std::string_view UnitOf(std::string_view property);  // "MPa" or "%"
 
-// One line a property: limited ones, then what was tested besides. Nothing when no value is given and nothing is limited.
-// Where limits depend on a size that is not said, they are missing. Rows of another condition do not count.
+// A line a value, and one a limited property that is not reported: limited ones first. Nothing when no value is given and nothing is
+// limited. Where limits depend on a size that is not said, they are missing. Rows of another condition do not count; rows for any
+// condition only where this one has none of that property. A value that no limit is known of is not limited, and says so.
 std::vector<Line> CheckTests(const TestQuestion& question, const std::vector<MechanicalLimit>& limits);
+
+// As OverallOf, but a value that no limit is known of leaves it incomplete.
+Overall OverallOfTests(const std::vector<Line>& lines);
 
 }  // namespace heatkeep::papers

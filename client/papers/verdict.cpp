@@ -63,6 +63,11 @@ Overall OverallOf(const std::vector<Line>& lines) {
   return missing || !limited ? Overall::Incomplete : Overall::Conforms;
 }
 
+Overall Worse(Overall a, Overall b) {
+  if (a == Overall::Violates || b == Overall::Violates) return Overall::Violates;
+  return a == Overall::Conforms ? b : a;
+}
+
 std::string ValueText(const Fraction& value) {
   const bool whole = value.numerator % value.denominator == 0;
   const std::int64_t shown = RoundToPlaces(value, whole ? 6 : 4, Tie::HalfEven);
@@ -70,7 +75,7 @@ std::string ValueText(const Fraction& value) {
 }
 
 std::string LineWords(const Line& line, std::string_view unit) {
-  if (line.verdict == Verdict::Missing) return line.what + ": " + (line.words.empty() ? "not reported" : line.words);
+  if (line.verdict == Verdict::Missing || (line.verdict == Verdict::NotLimited && !line.words.empty())) return line.what + ": " + (line.words.empty() ? "not reported" : line.words);
   std::string text = line.what + " " + ValueText(*line.value) + " " + std::string(unit);
   const bool low = line.verdict == Verdict::Low, high = line.verdict == Verdict::High;
   if (low) text += ", at least " + BoundText(*line.least);

@@ -51,6 +51,8 @@ void Judge(Line& line, Method method);
 // Violates before incomplete before conforms. No line is limited: incomplete.
 Overall OverallOf(const std::vector<Line>& lines);
 
+Overall Worse(Overall a, Overall b);
+
 // "C 0.434 %, at most 0.43"; of a missing one "S is not reported". `unit` is "%" or "MPa".
 std::string LineWords(const Line& line, std::string_view unit);
 

@@ -14,12 +14,12 @@ namespace heatkeep::planning {
 
 // What went wrong; tags as kept. Nothing: the plan is brought up to what the book says now.
 struct Mishaps {
-  std::vector<std::pair<std::string, Length>> measured;  // it is so long
-  std::string measured_with;                             // the tape or readout; empty: not said
-  std::vector<std::string> missing;                      // not in their place
-  std::vector<std::string> bad;                          // not to be cut; quarantined, needs a reason
-  std::vector<std::string> unreadable;                   // their marks cannot be read; quarantined
-  std::string reason;
+  std::vector<std::pair<std::string, Length>> measured = {};  // it is so long
+  std::string measured_with = {};                             // the tape or readout; empty: not said
+  std::vector<std::string> missing = {};                      // not in their place
+  std::vector<std::string> bad = {};                          // not to be cut; quarantined, needs a reason
+  std::vector<std::string> unreadable = {};                   // their marks cannot be read; quarantined
+  std::string reason = {};
 };
 
 struct MendedPlan {

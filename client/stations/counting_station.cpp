@@ -285,6 +285,7 @@ void CountingStation::CountUnmarked() {
 }
 
 bool CountingStation::Take(const QString& scan) {
+  if (!isVisible()) return false;  // what is looked up from another station is not counted
   try {
     const std::string text = scan.toStdString();
     const bool envelope = LooksLikeEnvelope(text);

@@ -23,7 +23,7 @@ DeedButton::DeedButton(const BookLink& link, const QString& deed, const QString&
 }
 
 void DeedButton::SetWords(const QString& words) {
-  setText(key_.isEmpty() ? words : words + "   " + key_.toString(QKeySequence::NativeText));
+  setText(key_.isEmpty() ? words : words + "  " + key_.toString(QKeySequence::NativeText));
   setAccessibleName(words);
 }
 

@@ -435,6 +435,7 @@ bool ReceivingStation::Take(const QString& scan) {
       return true;
     }
     const bool envelope = LooksLikeEnvelope(text);
+    if (!isVisible()) return !envelope && IsValidTag(text) && TakeTag(ReadTag(text));  // looked up from another station: shown, nothing done
     const Scan read = envelope ? ReadScan(text) : Scan{};
     if (const auto place = read.Of("L")) return TakePlace(Q(*place));
     const auto& places = work_.facts().places;

@@ -43,10 +43,12 @@ SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), wor
     emit Happened({Sign::Refusal, words, {}, {}});
   });
   connect(&work_, &SawWork::HeatWanted, this, [this](const QString& tag, const QString& words) {
-    AskFor({words, [this, tag](const QString& heat) {
-              work_.Pull(tag, heat);
-              return true;
-            }});
+    blind_ = true;
+    asking_->Ask(words, [this, tag](const QString& heat) {
+      work_.Pull(tag, heat);
+      return true;
+    });
+    Show();
   });
   connect(&work_, &SawWork::LabelWanted, this, &SawStation::PrintLabel);
   Show();
@@ -70,14 +72,11 @@ QWidget* SawStation::BuildWork() {
   stop_words_->setWordWrap(false);
   down->addLayout(stop);
   down->addWidget(sign_ = new SignLine(Size::SawBody));
-  down->addWidget(question_words_ = new PlainWords(FontOf(Size::SawBody)));
-  down->addWidget(answer_ = new QLineEdit);
-  answer_->setFont(MonoOf(Size::Key));
-  answer_->setMinimumHeight(kGlove);
-  answer_->setAccessibleName(tr("answer"));
-  connect(answer_, &QLineEdit::returnPressed, this, &SawStation::Answer);
-  question_words_->setVisible(false);
-  answer_->setVisible(false);
+  down->addWidget(asking_ = new AskingLine(Size::SawBody));
+  connect(asking_, &AskingLine::Left, this, [this] {
+    blind_ = false;
+    Show();
+  });
   down->addStretch(1);
   auto* buttons = new QGridLayout;
   buttons->setSpacing(kInside);
@@ -142,7 +141,7 @@ bool SawStation::Take(const QString& scan) {
       }
     }
     if (tag) {
-      EndQuestion();
+      asking_->Leave();
       work_.Pull(Q(*tag));
       return true;
     }
@@ -212,8 +211,10 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   const bool cut = work_.step() == SawWork::Step::Cut;
   const Sheet& sheet = *work_.sheet();
   head_->setText(cut ? tr("Cut %1").arg(Q(block.tag)) : tr("Fetch %1 from %2").arg(Q(block.tag), Q(block.place)));
+  // read back blind: what is asked for is not shown beside the question
+  const QString heat = blind_ ? tr("as the metal says") : Q(HeatInGroups(block.heat));
   what_->setText(tr("%1  %2   heat %3   %4   %5, %6")
-                     .arg(Q(block.section), Q(block.grade), Q(HeatInGroups(block.heat)), units().Words(block.length, Rounding::Down), units().Words(block.mass),
+                     .arg(Q(block.section), Q(block.grade), heat, units().Words(block.length, Rounding::Down), units().Words(block.mass),
                           Q(HowToLift(block.mass, block.length, sheet.lift_limit))));
   OrderLetters letters;
   for (const SheetBlock& b : sheet.blocks) PieceBarOf(b, letters);
@@ -226,7 +227,7 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   stop_->setText(units().Stop(next.set));
   QString words = tr("%n piece(s) for %1/%2, %3", nullptr, next.count).arg(Q(next.order), Q(next.line), Q(next.customer));
   if (strokes > 1) words += '\n' + tr("longer than the stop: feed %1 times, one cut").arg(strokes);
-  if (!ToleranceWords(next).empty()) words += '\n' + Q(ToleranceWords(next));
+  if (next.tolerance_minus.nm + next.tolerance_plus.nm > 0) words += '\n' + Q(ToleranceWords(next));
   stop_for_->setText(words);
 }
 
@@ -249,33 +250,6 @@ void SawStation::ShowWhy(const SheetBlock* block) {
   why_->setText(words.join('\n'));
 }
 
-void SawStation::AskFor(const Question& question) {
-  question_ = question;
-  question_words_->setText(question.words);
-  question_words_->setVisible(true);
-  answer_->clear();
-  answer_->setVisible(true);
-  answer_->setFocus();
-}
-
-void SawStation::Answer() {
-  if (!question_) return;
-  const Question asked = *question_;
-  const QString answer = answer_->text().trimmed();
-  if (answer.isEmpty()) {
-    EndQuestion();
-    return;
-  }
-  if (asked.take(answer)) EndQuestion();
-  else answer_->selectAll();
-}
-
-void SawStation::EndQuestion() {
-  question_.reset();
-  question_words_->setVisible(false);
-  answer_->setVisible(false);
-}
-
 std::optional<Length> SawStation::LengthIn(const QString& answer) {
   try {
     const Length length = units().Read(answer);
@@ -289,31 +263,31 @@ std::optional<Length> SawStation::LengthIn(const QString& answer) {
 
 void SawStation::MeasuredShort() {
   const QString tag = Q(work_.block()->tag);
-  AskFor({tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](const QString& answer) {
+  asking_->Ask(tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](const QString& answer) {
             const std::optional<Length> length = LengthIn(answer);
             if (!length) return false;
             planning::Mishaps mishaps;
             mishaps.measured.emplace_back(tag.toStdString(), *length);
             work_.Mend(mishaps);
             return true;
-          }});
+          });
 }
 
 void SawStation::RestMeasured() {
-  AskFor({tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](const QString& answer) {
+  asking_->Ask(tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](const QString& answer) {
             const std::optional<Length> length = LengthIn(answer);
             if (!length) return false;
             told_.rest = *length;
             Confirm();
             return true;
-          }});
+          });
 }
 
 void SawStation::FewerCut() {
   const SheetBlock& block = *work_.block();
   const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::string line = cut.order + "/" + cut.line;
-  AskFor({tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
+  asking_->Ask(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
             bool whole = false;
             const int count = answer.toInt(&whole);
             if (!whole || count < 0 || count >= most) {
@@ -324,18 +298,18 @@ void SawStation::FewerCut() {
             told_.reason = tr("fewer cut than planned").toStdString();
             Confirm();
             return true;
-          }});
+          });
 }
 
 void SawStation::BadMetal() {
   const QString tag = Q(work_.block()->tag);
-  AskFor({tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
+  asking_->Ask(tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
             planning::Mishaps mishaps;
             mishaps.bad.push_back(tag.toStdString());
             mishaps.reason = answer.toStdString();
             work_.Mend(mishaps);
             return true;
-          }});
+          });
 }
 
 void SawStation::Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason) {

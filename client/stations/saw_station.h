@@ -2,10 +2,8 @@
 // when it is cut, the place of what is left). What does not go to plan has a large button and a key each.
 #pragma once
 
-#include <QLineEdit>
-#include <functional>
-
 #include "client/models/saw_work.h"
+#include "client/stations/asking_line.h"
 #include "client/stations/deed_button.h"
 #include "client/stations/piece_bar_view.h"
 #include "client/stations/plain_words.h"
@@ -32,12 +30,6 @@ class SawStation : public Station {
   const SawWork& work() const { return work_; }
 
  private:
-  // What is asked for in words under the bar, and answered by typing: a length, a heat, a reason.
-  struct Question {
-    QString words;
-    std::function<bool(const QString& answer)> take;  // false: not understood, said why
-  };
-
   QWidget* BuildWork();
   QWidget* BuildWhy();
   void BuildButtons(QLayout* into);
@@ -45,9 +37,6 @@ class SawStation : public Station {
   void ShowWaiting();
   void ShowPiece(const SheetBlock& block);
   void ShowWhy(const SheetBlock* block);
-  void AskFor(const Question& question);
-  void Answer();
-  void EndQuestion();
   std::optional<Length> LengthIn(const QString& answer);
 
   void MeasuredShort();
@@ -59,12 +48,12 @@ class SawStation : public Station {
 
   SawWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *what_, *stop_words_, *stop_, *stop_for_, *why_, *question_words_;
+  PlainWords *head_, *what_, *stop_words_, *stop_, *stop_for_, *why_;
   PieceBarView* bar_;
   SignLine* sign_;
-  QLineEdit* answer_;
+  AskingLine* asking_;
   DeedButton *confirm_, *next_run_, *not_there_, *short_, *bad_, *no_mark_, *rest_, *fewer_;
-  std::optional<Question> question_;
+  bool blind_ = false;  // the heat is being read back
   CutTold told_;
 };
 

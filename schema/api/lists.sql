@@ -6,16 +6,22 @@ create function guard.worked_at(p_piece bigint) returns timestamptz
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select coalesce(max(true_at) filter (where tbl = 'stroke'), min(true_at)) from book.happening where chain = 'piece' and chain_id = p_piece);
 
--- Our own pieces on hand, how long nobody has worked on them, and what they would fetch and cost.
-create view api.own_pieces as
+-- The pieces on hand, whose they are (null: ours), how long nobody has worked on them, and what ours would fetch and cost.
+create view api.stock_worth as
   select p.tag, p.kind::text, g.designation as grade, x.label as section, l.condition, l.heat, guard.papers_of(p.piece_id)::text as papers, w.name as place,
-      p.length_nm, guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3) as mass_g, a.at::date as worked_on, current_date - a.at::date as days,
-      round(guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, true))::bigint as scrap_cents,
-      round(guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, false))::bigint as replacement_cents,
+      o.name as owner, p.length_nm, m.mass_g, a.at::date as worked_on, current_date - a.at::date as days,
+      case when p.owner_id = 0 then round(m.mass_g::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, true))::bigint end as scrap_cents,
+      case when p.owner_id = 0 then round(m.mass_g::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, false))::bigint end as replacement_cents,
       guard.blocked_words(p.piece_id) as blocked
     from book.piece p join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id)
-    left join book.place w using (place_id) cross join lateral guard.worked_at(p.piece_id) a (at)
-    where p.length_nm > 0 and p.owner_id = 0 and p.state <> 'missing';
+    left join book.place w using (place_id) left join book.party o on o.party_id = p.owner_id and p.owner_id <> 0
+    cross join lateral (select guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)) m (mass_g)
+    cross join lateral guard.worked_at(p.piece_id) a (at)
+    where p.length_nm > 0 and p.state <> 'missing';
+
+create view api.own_pieces as
+  select tag, kind, grade, section, condition, heat, papers, place, length_nm, mass_g, worked_on, days, scrap_cents, replacement_cents, blocked
+    from api.stock_worth where owner is null;
 
 -- Metal that was used up, by month, grade and section: good pieces and everything else. Good over all of it is the yield.
 create view api.yield_by_month as

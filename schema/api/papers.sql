@@ -1,13 +1,5 @@
 -- Inspection documents (EN 10204:2004). A document belongs to lots: issuer + heat + section + condition.
 
--- What in a heat analysis (units of 0.000 001 %) the grade does not allow at this section's size; null when nothing.
-create function guard.analysis_words(p_grade bigint, p_section bigint, p_analysis jsonb) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select string_agg(format('%s %s %%, %s allows %s %s', j.what, trim_scale(round(j.value / 1000000, 6)), g.designation,
-    case j.verdict when 'high' then 'at most' else 'at least' end,
-    trim_scale(case j.verdict when 'high' then j.at_most else j.at_least end::numeric / 1000000)), '; ' order by j.what)
-  from guard.judged(p_grade, guard.size_nm(p_section), p_analysis) j join book.grade g on g.grade_id = p_grade where j.verdict in ('low', 'high'));
-
 -- Whether this document still stands: accepted, and no corrected version of it is.
 create function guard.stands(p_document bigint) returns boolean
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -94,19 +86,11 @@ begin
   return v_doc;
 end $$;
 
--- What a document's values do not keep to, in words; null when nothing.
-create function guard.wrong_words(p_document bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select string_agg(format('heat %s: %s', l.heat, guard.analysis_words(l.grade_id, l.section_id, a.values)), '; ') from book.document_lot n
-  join book.lot l using (lot_id) cross join lateral (select jsonb_object_agg(element, ppm_x100) as values from book.analysis
-    where document_lot_id = n.document_lot_id and kind = 'heat') a
-  where n.document_id = p_document and a.values is not null and guard.analysis_words(l.grade_id, l.section_id, a.values) is not null);
-
 -- Accepted: its lots are free to be used. Refused where its values are outside the grade's limits.
 create function guard.accept(p_document bigint) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_wrong text := guard.wrong_words(p_document);
+  v_wrong text := guard.judge_document(p_document);
 begin
   if v_wrong is not null then
     raise exception using errcode = 'HK042', message = format('the document is not accepted: %s', v_wrong),
@@ -118,8 +102,9 @@ begin
   return (select count(*) from document_lot where document_id = p_document);
 end $$;
 
--- {"issuer","number","type","issued_on","lots":[{"heat","section":{},"condition","grade","heat_analysis":{element: units
--- of 0.000001 %},"tests":[{"property","value_milli","unit"}]}],"file_base64"?}: filed and accepted by quality in one.
+-- {"issuer","number","type","issued_on","lots":[{"heat","section":{},"condition","grade","heat_analysis":{element: units of
+-- 0.000001 %},"product_analysis"?:{...},"tests":[{"property","value_milli","unit"}]}],"file_base64"?}: filed and accepted by quality
+-- in one. "warning": tests that no limit is known of.
 create function api.file_document(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -129,7 +114,8 @@ begin
   if v_again is not null then return v_again; end if;
   perform guard.not_filed(p);
   v_doc := guard.file_document(p, 1, null);
-  return guard.end_deed(jsonb_build_object('document_id', v_doc.document_id, 'number', v_doc.number, 'lots', guard.accept(v_doc.document_id)));
+  return guard.end_deed(jsonb_build_object('document_id', v_doc.document_id, 'number', v_doc.number, 'lots', guard.accept(v_doc.document_id),
+    'warning', guard.unjudged_words(v_doc.document_id)));
 end $$;
 
 create function guard.not_filed(p jsonb) returns void
@@ -170,7 +156,7 @@ begin
     raise exception using errcode = 'HK043', message = coalesce(format('document %s was accepted by %s already', d.number, d.accepted_by),
       format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'));
   end if;
-  v_wrong := guard.wrong_words(d.document_id);
+  v_wrong := guard.judge_document(d.document_id);
   if v_wrong is not null then
     perform from lot where lot_id in (select lot_id from document_lot where document_id = d.document_id) order by lot_id for update;
     insert into hold (scope, document_id, reason, held_by) values ('certificate', d.document_id, v_wrong, session_user) returning * into h;
@@ -179,7 +165,7 @@ begin
     insert into refusal (who, deed, device, code, words) values (session_user, 'accept_document', guard.note('device'), 'HK042', v_wrong);
     return guard.end_deed(jsonb_build_object('refused', 'HK042', 'words', v_wrong, 'hold_id', h.hold_id));
   end if;
-  return guard.end_deed(jsonb_build_object('number', d.number, 'lots', guard.accept(d.document_id)));
+  return guard.end_deed(jsonb_build_object('number', d.number, 'lots', guard.accept(d.document_id), 'warning', guard.unjudged_words(d.document_id)));
 end $$;
 
 -- Quality allows cutting before the papers are here; nothing of it ships.

@@ -43,30 +43,6 @@ begin
   return guard.end_deed(jsonb_build_object('lots', v_count, 'chase_on', p ->> 'chase_on'));
 end $$;
 
--- [{"grade","element","least"?,"most"?,"over_nm"?,"upto_nm"?,"least_places"?,"most_places"?,"source","note"?,"evidence"?}] in units of
--- 0.000 001 %: what an analysis must keep to. An element, CEV, a sum like Cr+Mo+Ni, "each other but Al", "sum of others but Al".
--- Known ones stay.
-create function api.define_limits(p_request uuid, p jsonb) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
-declare
-  v_again jsonb := guard.begin_deed('define_limits', p_request, p);
-  v_count integer;
-  v_wrong text;
-begin
-  if v_again is not null then return v_again; end if;
-  select n ->> 'element' into v_wrong from jsonb_array_elements(p) n
-    where n ->> 'element' !~ '^(CEV|[A-Z][a-z]?(\+[A-Z][a-z]?)*|(each other|sum of others)( but [A-Z][a-z]?(\+[A-Z][a-z]?)*)?)$' limit 1;
-  if v_wrong is not null then
-    raise exception using errcode = 'HK026', message = format('"%s" is nothing an analysis has', v_wrong), hint = 'expected an element, CEV, a sum like Cr+Mo+Ni, or others';
-  end if;
-  insert into grade_limit (grade_id, element, least_ppm_x100, most_ppm_x100, source, over_nm, upto_nm, least_places, most_places, note, evidence)
-    select guard.grade(n ->> 'grade'), n ->> 'element', (n ->> 'least')::bigint, (n ->> 'most')::bigint, n ->> 'source', coalesce((n ->> 'over_nm')::bigint, 0),
-      (n ->> 'upto_nm')::bigint, (n ->> 'least_places')::smallint, (n ->> 'most_places')::smallint, n ->> 'note', n ->> 'evidence' from jsonb_array_elements(p) n
-    on conflict (grade_id, element, over_nm) do nothing;
-  get diagnostics v_count = row_count;
-  return guard.end_deed(jsonb_build_object('added', v_count));
-end $$;
-
 -- What waits for a lot's papers: pieces here, cut pieces on site, and open order lines it is cut for.
 create view api.waiting_for_papers as
   with waits as (select l.*, m.name as mill from book.lot l left join book.party m on m.party_id = l.mill_id where l.papers_state = 'awaited')

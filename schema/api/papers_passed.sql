@@ -39,6 +39,11 @@ begin
       or coalesce(n -> 'product_analysis', '{}') <> '{}' or coalesce(n -> 'tests', '[]') <> '[]') then
     raise exception using errcode = 'HK042', message = 'a 2.1 states compliance only: it has no results', hint = 'results on other metal of the kind make it a 2.2 (EN 10204:2004 clause 3)';
   end if;
+  if exists (select from jsonb_array_elements(p -> 'lots') n, jsonb_array_elements(coalesce(n -> 'tests', '[]')) t
+      where coalesce(t ->> 'property', '') in ('Rm', 'Re', 'A') and t ->> 'unit' is distinct from case t ->> 'property' when 'A' then '%' else 'MPa' end
+        or coalesce((t ->> 'value_milli')::numeric, -1) not between 0 and 100000000) then
+    raise exception using errcode = 'HK026', message = 'a test value is out of range or in another unit', hint = 'expected Rm and Re in MPa, A in %; value_milli is a thousandth of it, 0 to 100 000 000';
+  end if;
 end $$;
 
 -- The words that go with a document that is passed on with a shipment: what it is, which part of its metal left, by which rule.
@@ -121,6 +126,9 @@ create view api.document_values as
     left join lateral (select a.kind::text, a.element as what, a.ppm_x100 as value, '%' as unit from book.analysis a where a.document_lot_id = n.document_lot_id
       union all select 'test', t.property, t.value_milli, t.unit from book.mechanical_test t where t.document_lot_id = n.document_lot_id) v on true;
 
-create view api.grade_limits as
-  select g.designation as grade, l.element, l.over_nm, l.upto_nm, l.least_ppm_x100, l.most_ppm_x100, l.least_places, l.most_places, l.source, l.note, l.evidence
-    from book.grade_limit l join book.grade g using (grade_id);
+-- A line a limited value of a document, and what it is judged as: limits and figures in millionths of the unit.
+create view api.document_verdicts as
+  select i.name as issuer, d.number, d.version, l.heat, g.designation as grade, x.label as section, l.condition, v.kind, v.what, v.value, v.unit, v.at_least, v.at_most, v.below, v.above,
+      case v.verdict when 'not limited' then 'no limit known' else v.verdict end as verdict, v.source
+    from book.document d join book.party i on i.party_id = d.issuer_id cross join lateral guard.verdicts(d.document_id) v
+    join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id);

@@ -73,6 +73,7 @@ return case p_deed
   when 'write_off' then 'found_again, when it turns up'
   when 'sell' then 'customer_return, when it comes back'
   when 'ship' then 'customer_return, when they come back'
+  when 'define_limits' then 'correct_limits, with the reason'
   when 'attach_file' then 'replace_document, with the file of the new version'
   when 'keep_package' then 'keep_package, made again; both stay'
   when 'freeze_place' then 'unfreeze_place'

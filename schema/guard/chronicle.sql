@@ -153,7 +153,9 @@ begin atomic
     ('count_line', 'count_line_id', 'stock_count', 'stock_count_id'),
     ('label_job', 'label_job_id', 'piece', 'piece_id'),
     ('saw_bundle', 'saw_bundle_id', 'saw', 'saw_id'), ('saw_bundle_bar', 'saw_bundle_bar_id', 'piece', 'piece_id'),
-    ('certificate_package', 'certificate_package_id', 'certificate_package', 'certificate_package_id');
+    ('certificate_package', 'certificate_package_id', 'certificate_package', 'certificate_package_id'),
+    ('limit_correction', 'limit_correction_id', 'limit_correction', 'limit_correction_id'), ('mechanical_limit', 'mechanical_limit_id', 'grade', 'grade_id'),
+    ('product_deviation', 'product_deviation_id', 'product_deviation', 'product_deviation_id');
 end;
 
 do $$

@@ -10,7 +10,7 @@
 #include <thread>
 
 #include "client/book/migrate_error.h"
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 #include "tests/fixture/test_book.h"
 #include "tests/fixture/test_cluster.h"
 

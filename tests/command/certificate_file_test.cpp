@@ -1,7 +1,7 @@
 // Documents with their files and validators by the command line. What makes a 3.1 and a 3.2: EN 10204:2004 clause 4, from memory.
 #include <fstream>
 
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 #include "tests/command/works.h"
 #include "tests/reports/invented_pdf.h"
 

@@ -4,7 +4,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 #include "tests/command/works.h"
 #include "tests/reports/read_back.h"
 #include "tests/reports/invented_pdf.h"

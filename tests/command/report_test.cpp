@@ -72,7 +72,7 @@ TEST_F(Report, BalanceIsOfOneLotAndAsksWhichOne) {
   EXPECT_TRUE(Has(which.err, "heat \"K1\" is 2 lots here (Vandrek round 60 ; Vandrek round 80 )")) << which;
   const Ran ran = As("quality", {"report", "balance", "K1", "--section", "round 80"});
   EXPECT_EQ(ran.code, 0) << ran;
-  const Json balance = Json::parse(ran.out);
+  const Json balance = Json::parse(ran.out)["balance"];
   EXPECT_EQ(balance["in_nm"], 6000 * kMm);
   EXPECT_EQ(balance["out_nm"], 6000 * kMm);
   EXPECT_EQ(balance["balanced"], true);

@@ -122,7 +122,7 @@ std::string Works::Word(const std::string& sql, const std::vector<Param>& params
 std::int64_t Works::Balance(const std::string& heat, const std::string& name) const {
   const Ran ran = As("quality", {"report", "balance", heat});
   EXPECT_EQ(ran.code, 0) << ran;
-  const Json balance = Json::parse(ran.out);
+  const Json balance = Json::parse(ran.out)["balance"];
   EXPECT_EQ(balance["difference_nm"], 0) << ran.out;
   for (const Json& c : balance["classes"])
     if (c["name"] == name) return c["length_nm"];

@@ -142,5 +142,24 @@ TEST(Mechanical, MinimaFollowTheSize) {
   EXPECT_EQ(verdicts(Length{30 * kNmPerMm}, 999, "+A"), "Rm not limited, Re not limited, ");
 }
 
+TEST(Mechanical, AValueThatNoLimitIsKnownOfLeavesItIncompleteAndSaysSo) {
+  const std::vector<MechanicalLimit> limits{{"G", "", {}, "Rm", ReadBound("500"), {}, "invented", "", ""}};
+  const auto lines = CheckTests({"G", "", {}, {{"Rm", 500'000'000}, {"A", 12'000'000}}, Method::Absolute}, limits);
+  ASSERT_EQ(lines.size(), 2u);
+  EXPECT_EQ(lines[1].verdict, Verdict::NotLimited);
+  EXPECT_EQ(LineWords(lines[1], "%"), "A: no limit known");
+  EXPECT_EQ(OverallOfTests(lines), Overall::Incomplete);
+  EXPECT_EQ(OverallOfTests({lines[0]}), Overall::Conforms);
+}
+
+TEST(Mechanical, LimitsOfTheConditionGoBeforeThoseOfAnyAndEveryTestPieceIsJudged) {
+  const std::vector<MechanicalLimit> limits{{"G", "", {}, "Rm", ReadBound("500"), {}, "invented", "", ""}, {"G", "+QT", {}, "Rm", ReadBound("900"), {}, "invented", "", ""}};
+  const auto lines = [&](const char* condition) { return CheckTests({"G", condition, {}, {{"Rm", 950'000'000}, {"Rm", 600'000'000}}, Method::Absolute}, limits); };
+  EXPECT_EQ(OverallOfTests(lines("+N")), Overall::Conforms);
+  EXPECT_EQ(OverallOfTests(lines("+QT")), Overall::Violates);
+  EXPECT_EQ(lines("+QT").at(0).verdict, Verdict::Ok);
+  EXPECT_EQ(lines("+QT").at(1).verdict, Verdict::Low);
+}
+
 }  // namespace
 }  // namespace heatkeep::papers

@@ -70,6 +70,27 @@ TEST(FamilyTree, HundredsOfPiecesStayReadableOnTheirPages) {
   EXPECT_EQ(CrowdingOf(folder / "t.pdf", 210, 297), "");
 }
 
+TEST(FamilyTree, ALabelUnderAShortPieceHasRoomOfItsOwn) {
+  OwnFolder folder;
+  TraceRecord trace = InventedFamily(1, 0);
+  const TraceLine bar = trace.lines[0], cut = trace.lines[2];
+  for (int mm = 260; mm <= 760; mm += 20) {
+    TraceLine drop = bar, piece = cut, scrap = cut;
+    drop.what = "drop";
+    drop.name = piece.parent = scrap.parent = "D" + std::to_string(mm);
+    drop.length = {mm * kNmPerMm};
+    drop.now = piece.kerf = scrap.kerf = {};
+    piece.count = scrap.count = 1;
+    piece.length = {(mm / 2 + 18) * kNmPerMm + kNmPerMm / 2};
+    scrap.what = scrap.name = scrap.where_now = "scrap";
+    scrap.length = drop.length - piece.length;
+    for (const TraceLine& line : {drop, piece, scrap}) trace.lines.push_back(line);
+  }
+  WriteTracePdf(folder / "t.pdf", trace, kTold);
+  EXPECT_NE(TextOf(folder / "t.pdf").find("D500"), std::string::npos);
+  EXPECT_EQ(CrowdingOf(folder / "t.pdf", 210, 297), "");
+}
+
 TEST(FamilyTree, ChainsDeeperThanThePageIsWideSayWhatTheyCameFrom) {
   OwnFolder folder;
   const TraceRecord trace = InventedFamily(1, 30);

@@ -13,7 +13,6 @@
 #include "reports/pick_list.h"
 #include "reports/piece_bar.h"
 #include "reports/recall_report.h"
-#include "reports/stock_list.h"
 #include "reports/tone_color.h"
 #include "reports/trace_report.h"
 #include "tests/reports/invented_labels.h"
@@ -100,7 +99,6 @@ int main(int argc, char** argv) {
     WritePickListPdf(folder + "pick_list_60.pdf", InventedSheet(60), a4);
     WritePickListPdf(folder + "pick_list_bundled.pdf", BundledSheet(), a4);
     WritePickListPdf(folder + "pick_list_hard.pdf", HardSheet(), a4);
-    WriteStockPdf(folder + "stock.pdf", "all pieces", InventedStock(70), a4);
     WritePickListXlsx(folder + "pick_list.xlsx", InventedSheet(8), a4);
     const TraceRecord trace = InventedTrace(5);
     WriteTracePdf(folder + "trace.pdf", trace, a4);
@@ -116,7 +114,6 @@ int main(int argc, char** argv) {
     WriteTraceJson(folder + "trace.json", trace);
     WriteBalancePdf(folder + "balance.pdf", InventedBalance(), a4);
     WriteBalanceXlsx(folder + "balance.xlsx", InventedBalance(), a4);
-    WriteBalanceJson(folder + "balance.json", InventedBalance(), a4);
     PaintLabels(folder, a4);
     PaintSession();
     PaintTagBars(folder + "bars_tag.png");

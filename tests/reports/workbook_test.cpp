@@ -5,7 +5,6 @@
 #include <stdexcept>
 
 #include "reports/pick_list.h"
-#include "reports/stock_list.h"
 #include "tests/reports/invented_sheet.h"
 #include "tests/reports/read_back.h"
 
@@ -49,34 +48,6 @@ TEST(Workbook, TheSheetReadsBackWithNumbersAsNumbers) {
   for (const SheetBlock& block : sheet.blocks)
     for (const SheetCut& cut : block.cuts) EXPECT_NE(cuts.find(cut.order), std::string::npos) << cut.order;
   EXPECT_NE(OutputOf("xlsx2csv -n Short '" + (folder / "s.xlsx") + "'").find("W-3307"), std::string::npos);
-}
-
-TEST(StockList, EveryPieceIsOnThePaperAndInTheWorkbook) {
-  OwnFolder folder;
-  const std::vector<StockRow> rows = InventedStock(70);
-  WriteStockPdf(folder / "s.pdf", "all pieces", rows, kTold);
-  WriteStockXlsx(folder / "s.xlsx", "all pieces", rows, kTold);
-  const std::string text = TextOf(folder / "s.pdf");
-  const std::string csv = OutputOf("xlsx2csv '" + (folder / "s.xlsx") + "'");
-  for (const StockRow& row : rows) {
-    EXPECT_NE(text.find(row.tag), std::string::npos) << row.tag;
-    EXPECT_NE(text.find(row.heat), std::string::npos) << row.heat;
-    EXPECT_NE(csv.find(row.tag), std::string::npos) << row.tag;
-  }
-  EXPECT_NE(text.find(StockCountLine(rows)), std::string::npos);
-  EXPECT_EQ(CrowdingOf(folder / "s.pdf", 210, 297), "");
-}
-
-TEST(StockList, CountsWhatIsThere) {
-  EXPECT_EQ(StockCountLine({}), "nothing on hand");
-  std::vector<StockRow> rows(2);
-  rows[0].kind = "drop";
-  rows[0].length = {1'250'000'000};
-  rows[0].mass = {50'000};
-  rows[1].kind = "bar";
-  rows[1].length = {6'000'000'000};
-  rows[1].mass = {236'700};
-  EXPECT_EQ(StockCountLine(rows), "1 drop, 1 bar, 7.250 m, 287 kg");
 }
 
 TEST(Workbook, TheSameTablesGiveTheSameBytes) {

@@ -31,6 +31,7 @@ void AtTheDoor(SmallShop& shop) {
   DoBody(shop.clerk, "open_balance", opening);
   DoBody(shop.planner, "sign_opening", {{"name", "stock side"}});
   DoBody(shop.quality, "define_limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 460000}, {"source", "invented"}}}));
+  DoBody(shop.quality, "correct_limits", {{"reason", "misread"}, {"limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 450000}, {"source", "invented"}}})}});
   shop.Receive({.heat = "S2"});
   DoBody(shop.clerk, "chase_papers", {{"mill", "Vandrek"}, {"heat", "S2"}, {"chase_on", "2030-01-01"}, {"words", "asked by letter"}});
   DoBody(shop.clerk, "file_papers", DocumentOf("S2/1", "S2"));

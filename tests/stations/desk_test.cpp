@@ -24,7 +24,10 @@ DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeS
   if (set) set(settings);
   settings.Save(*kept);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), settings.look);
-  link = std::make_unique<BookLink>([conninfo = shop.book.Conninfo(login)] { return Connection::Open(conninfo); });
+  link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login)] {
+    if (wire_cut) throw DbError(DbError::Kind::Unreachable, "", "no route to the book");
+    return Connection::Open(conninfo);
+  });
   window = std::make_unique<DeskWindow>(*link, *kept, stations);
   window->show();
   EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
@@ -55,6 +58,17 @@ void DeskTest::Press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
 
 void DeskTest::WaitFor(const std::function<bool()>& done, const char* what) {
   EXPECT_TRUE(QTest::qWaitFor(done, 10'000)) << "waited in vain for " << what << "; the last line says: " << (window ? window->last()->words().toStdString() : "");
+}
+
+void DeskTest::CutTheWire() {
+  wire_cut = true;
+  shop.admin.Execute("select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and usename = $1", {link->who().toStdString()});
+  WaitFor([&] { return !link->ready(); }, "the book to be away");
+}
+
+void DeskTest::MendTheWire() {
+  wire_cut = false;
+  WaitFor([&] { return link->ready(); }, "the book to be back");
 }
 
 void DeskTest::Picture(const QString& name) {

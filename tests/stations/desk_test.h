@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <atomic>
 #include <functional>
 #include <memory>
 
@@ -32,6 +33,10 @@ class DeskTest : public testing::Test {
   // Runs the event loop until `done`, at most 10 s; fails the test where it never is.
   void WaitFor(const std::function<bool()>& done, const char* what);
 
+  // The book cannot be reached any more: its sessions end, new ones are refused. And back.
+  void CutTheWire();
+  void MendTheWire();
+
   // Saves the window as NAME.png where HEATKEEP_PICTURES names a folder: to be looked at.
   void Picture(const QString& name);
 
@@ -40,6 +45,7 @@ class DeskTest : public testing::Test {
   std::unique_ptr<QSettings> kept;
   std::unique_ptr<BookLink> link;
   std::unique_ptr<DeskWindow> window;
+  std::atomic<bool> wire_cut = false;
   int keys = 0;  // pressed by hand since it was set to 0
   int scans = 0;
 };

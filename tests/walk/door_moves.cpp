@@ -51,6 +51,9 @@ select a.asked || jsonb_build_object('read', encode(sha256(convert_to(api.packag
       {"allow_at_risk", 4, R"(select mill, heat, 'cut at risk' from w_piece where awaited order by random() limit 1)"},
       {"define_limits", 2, R"(
 select jsonb_build_array(jsonb_build_object('grade', '42CrMo4', 'element', pg_temp.one('{C,Mn,Cr}'), 'most', 800000, 'source', 'invented')))"},
+      {"correct_limits", 2, R"(
+select jsonb_build_object('reason', 'misread', 'limits', jsonb_build_array(jsonb_build_object('grade', '42CrMo4', 'element', element, 'most', 700000 + pg_temp.upto(300000), 'source', 'invented')))
+  from book.grade_limit where replaced_in is null order by random() limit 1)"},
       {"add_photo", 3, R"(select jsonb_build_object('tag', tag, 'kind', 'mark', 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==') from w_piece order by random() limit 1)"},
       {"reprint_label", 3, R"(select jsonb_build_object('tag', tag, 'why', 'torn', 'old_destroyed', true, 'scanned', tag) from w_piece order by random() limit 1)"},
       {"label_printed", 6, R"(select jsonb_build_object('jobs', jsonb_agg(job), 'printer', 'gate') from (select job from (select job from api.label_queue where not printed limit 40) w order by random() limit 3) q)"},

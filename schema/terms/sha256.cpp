@@ -1,4 +1,4 @@
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 
 #include <array>
 #include <bit>

@@ -1,7 +1,7 @@
 // Vectors: NIST, "Examples with Intermediate Values", SHA256.pdf (one block: "abc"; two blocks: the 448-bit
 // message); the million a's: FIPS 180-2, appendix B.3; the empty message: NIST CAVP SHA256ShortMsg.rsp, Len =
 // 0.
-#include "client/book/sha256.h"
+#include "schema/terms/sha256.h"
 
 #include <gtest/gtest.h>
 

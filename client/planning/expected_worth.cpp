@@ -1,13 +1,14 @@
+#include "client/planning/expected_worth.h"
+
 #include <algorithm>
 #include <map>
 
-#include "client/planning/learned_worth.h"
-#include "client/command/list_command.h"
 #include "client/gateway/read_rows.h"
+#include "client/planning/learned_worth.h"
 #include "client/year/worth_curve.h"
 #include "schema/terms/wide.h"
 
-namespace heatkeep::command {
+namespace heatkeep::planning {
 namespace {
 
 using Json = nlohmann::json;
@@ -32,7 +33,7 @@ std::size_t AddExpectedWorth(Connection& connection, std::vector<Json>& drops) {
   }
   std::size_t worked_out = 0;
   for (auto& [group, rack] : groups) {
-    std::optional<year::Past> known = planning::PastOf(past, group.first, group.second);
+    std::optional<year::Past> known = PastOf(past, group.first, group.second);
     if (!known || saws.empty()) continue;
     year::WorthRules rules;
     Length longest;
@@ -59,4 +60,4 @@ std::size_t AddExpectedWorth(Connection& connection, std::vector<Json>& drops) {
   return worked_out;
 }
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::planning

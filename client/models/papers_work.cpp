@@ -1,0 +1,163 @@
+#include "client/models/papers_work.h"
+
+#include <algorithm>
+
+#include "client/gateway/snapshot.h"
+#include "client/gateway/stock_deeds.h"
+#include "client/records/proved_record.h"
+#include "reports/trace_report.h"
+
+namespace heatkeep {
+namespace {
+
+using Json = nlohmann::json;
+
+QString Q(const std::string& text) { return QString::fromStdString(text); }
+
+RecordSubject SubjectOf(const Found& what) { return {what.kind, what.name, what.mill}; }
+
+PapersAnswer ReadAnswer(Connection& book, const Found& what) {
+  PapersAnswer answer{.what = what, .record = {}, .documents = {}, .history = {}, .holds = {}};
+  Snapshot snapshot(book);
+  if (what.kind == "piece" || what.kind == "heat" || what.kind == "order") answer.record = ReadTrace(book, what.kind, what.name, what.mill);
+  std::string heat = what.kind == "heat" ? what.name : "";
+  if (heat.empty() && answer.record)
+    for (const TraceLine& line : answer.record->lines)
+      if (heat.empty()) heat = line.heat;
+  if (!heat.empty()) answer.documents = ReadDocumentsOf(book, heat);
+  if (what.kind == "piece") answer.history = ReadHistory(book, what.name);
+  for (const HoldRow& hold : ReadLiveHolds(book))
+    if (hold.ref == what.name || hold.ref == heat) answer.holds.push_back(hold);
+  snapshot.End();
+  return answer;
+}
+
+}  // namespace
+
+PapersWork::PapersWork(BookLink& link, QObject* parent) : QObject(parent), link_(link) {}
+
+void PapersWork::SetBusy(bool busy) {
+  busy_ = busy;
+  emit Shown();
+}
+
+std::function<void(const DbError&)> PapersWork::Refuser() {
+  return [this](const DbError& error) {
+    SetBusy(false);
+    emit Refused(Q(error.message + (error.hint.empty() ? "" : " - " + error.hint)));
+  };
+}
+
+void PapersWork::ReadWaiting() {
+  link_.Ask(this, [](Connection& book) {
+    PapersWaiting waiting;
+    for (ConflictRow& row : ReadConflicts(book))
+      if (row.closed_by.empty()) waiting.conflicts.push_back(std::move(row));
+    waiting.awaited = ReadPapersAwaited(book);
+    waiting.holds = ReadLiveHolds(book);
+    return waiting;
+  }, [this](PapersWaiting waiting) {
+    waiting_ = std::move(waiting);
+    emit WaitingShown();
+  }, Refuser(), BookLink::Pace::Long);
+}
+
+void PapersWork::Ask(const QString& text) {
+  link_.Ask(this, [word = text.toStdString()](Connection& book) { return LookUp(book, word); }, [this, text](const std::vector<Found>& found) {
+    if (found.empty()) {
+      emit Unknown(text);
+      return;
+    }
+    others_.assign(found.begin() + 1, found.end());
+    Show(found.front());
+  }, Refuser());
+}
+
+void PapersWork::Show(const Found& what) {
+  SetBusy(true);
+  link_.Ask(this, [what](Connection& book) { return ReadAnswer(book, what); }, [this](PapersAnswer answer) {
+    answer_ = std::move(answer);
+    SetBusy(false);
+  }, Refuser());
+}
+
+void PapersWork::ReadAgain() {
+  if (answer_ && link_.ready()) Show(answer_->what);
+}
+
+QString PapersWork::hold_scope() const {
+  if (!answer_) return {};
+  const std::string& kind = answer_->what.kind;
+  return kind == "document" ? QString("certificate") : kind == "piece" || kind == "heat" ? Q(kind) : QString();
+}
+
+void PapersWork::Preview() {
+  if (hold_scope().isEmpty()) return;
+  link_.Ask(this, [scope = hold_scope().toStdString(), what = answer_->what](Connection& book) { return PreviewHold(book, scope, what.name, what.mill); },
+            [this](const Json& preview) { emit Previewed(Q(preview.at("words").get<std::string>())); }, Refuser());
+}
+
+void PapersWork::Hold(const QString& reason) {
+  const Found what = answer_->what;
+  Json body{{"scope", hold_scope().toStdString()}, {"ref", what.name}, {"reason", reason.toStdString()}};
+  if (!what.mill.empty()) body["mill"] = what.mill;
+  SetBusy(true);
+  link_.Ask(this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); }, [this, what](const Json& answer) {
+    SetBusy(false);
+    emit Held(answer.at("hold_id").get<std::int64_t>(), tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(what.kind), Q(what.name)));
+    ReadAgain();
+  }, Refuser());
+}
+
+void PapersWork::Lift(std::int64_t hold, const QString& evidence) {
+  SetBusy(true);
+  link_.Ask(this, [body = Json{{"hold", std::to_string(hold)}, {"evidence", evidence.toStdString()}}, request = NewRequest()](Connection& book) { return StockDeeds(book).LiftHold(request, body); },
+            [this](const Json&) {
+              SetBusy(false);
+              emit Done(tr("the hold is lifted"));
+              ReadAgain();
+            }, Refuser());
+}
+
+void PapersWork::CloseConflict(std::int64_t conflict, const QString& words, bool free) {
+  SetBusy(true);
+  link_.Ask(this, [conflict, words = words.toStdString(), free, request = NewRequest()](Connection& book) {
+    Json body;
+    return Deeds(book).CloseConflict(request, conflict, words, free);
+  }, [this](const Json&) {
+    SetBusy(false);
+    emit Done(tr("the conflict is closed"));
+    ReadWaiting();
+  }, Refuser());
+}
+
+void PapersWork::WritePackageTo(const QString& file) {
+  const Found what = answer_->what;
+  SetBusy(true);
+  link_.Ask(this, [what, to = file.toStdString()](Connection& book) { return WritePackage(book, {{"without_files", false}, {what.kind, what.name}}, to); },
+            [this, file](const PackageFile& made) {
+              SetBusy(false);
+              QStringList against;
+              for (const std::string& words : made.against) against.append(Q(words));
+              if (!against.isEmpty()) emit Refused(tr("no package of %1: %2").arg(Q(made.subject), against.join("; ")));
+              else emit Done(tr("the package of %1 is in %2: %n page(s)", nullptr, made.pages).arg(Q(made.subject), file));
+            }, Refuser(), BookLink::Pace::Long);
+}
+
+void PapersWork::WriteTraceTo(const QString& file) {
+  const Found what = answer_->what;
+  SetBusy(true);
+  link_.Ask(this, [what, to = file.toStdString()](Connection& book) {
+    const std::optional<TraceRecord> record = ReadProvedTrace(book, SubjectOf(what));
+    if (!record) throw DbError(DbError::Kind::Refused, "", "nothing was cut for " + what.name + ", so there is no record of it");
+    PrintOptions print;
+    print.printed_at = record->asked_at;
+    print.author = record->asked_by;
+    WriteTracePdf(to, *record, print);
+  }, [this, file] {
+    SetBusy(false);
+    emit Done(tr("the record is in %1").arg(file));
+  }, Refuser(), BookLink::Pace::Long);
+}
+
+}  // namespace heatkeep

@@ -1,0 +1,56 @@
+#include "client/stations/asking_line.h"
+
+#include <QShortcut>
+#include <QVBoxLayout>
+
+namespace heatkeep {
+
+AskingLine::AskingLine(Size size, QWidget* parent) : QWidget(parent), words_(new PlainWords(FontOf(size))), field_(new QLineEdit) {
+  auto* down = new QVBoxLayout(this);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kInside);
+  down->addWidget(words_);
+  down->addWidget(field_);
+  const bool large = size >= Size::SawBody;
+  field_->setObjectName("answer");
+  field_->setFont(MonoOf(large ? Size::Key : Size::SectionHead));
+  field_->setMinimumHeight(large ? kGlove : 32);
+  connect(field_, &QLineEdit::returnPressed, this, &AskingLine::Answer);
+  auto* leave = new QShortcut(Qt::Key_Escape, field_);
+  leave->setContext(Qt::WidgetShortcut);
+  connect(leave, &QShortcut::activated, this, &AskingLine::Leave);
+  setVisible(false);
+}
+
+void AskingLine::Ask(const QString& words, Take take) {
+  take_ = std::move(take);
+  words_->setText(words);
+  field_->setAccessibleName(words);
+  field_->clear();
+  setVisible(true);
+  field_->setFocus();
+}
+
+void AskingLine::Answer() {
+  const QString answer = field_->text().trimmed();
+  const Take take = take_;
+  if (answer.isEmpty() || !take) {
+    Leave();
+    return;
+  }
+  take_ = {};
+  if (!take(answer)) {
+    take_ = take;
+    field_->selectAll();
+  } else if (!take_) {
+    Leave();
+  }
+}
+
+void AskingLine::Leave() {
+  take_ = {};
+  setVisible(false);
+  emit Left();
+}
+
+}  // namespace heatkeep

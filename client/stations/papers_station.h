@@ -1,0 +1,53 @@
+// The papers station: whatever is typed or scanned is traced both ways, with its metal balance, its papers and what stands against it;
+// a heat is held after a look at what that stops; an order's certificate package is one key.
+#pragma once
+
+#include "client/models/papers_work.h"
+#include "client/stations/asking_line.h"
+#include "client/stations/balance_bar_view.h"
+#include "client/stations/deed_button.h"
+#include "client/stations/family_tree_view.h"
+#include "client/stations/sign_line.h"
+#include "client/stations/station.h"
+#include "client/stations/waiting_list.h"
+
+namespace heatkeep {
+
+class PapersStation : public Station {
+  Q_OBJECT
+
+ public:
+  explicit PapersStation(Desk& desk, QWidget* parent = nullptr);
+
+  QString Name() const override { return tr("Papers"); }
+  QStringList Deeds() const override { return {"place_hold", "pass_on_document"}; }
+  void Refresh() override;
+  void Changed(const QStringList& deeds) override;
+  bool Take(const QString& scan) override;
+  void Redress() override;
+
+  const PapersWork& work() const { return work_; }
+  FamilyTreeView* tree() const { return tree_; }
+
+ private:
+  QWidget* BuildWork();
+  QWidget* BuildWhy();
+  void ShowWaiting();
+  void ShowAnswer();
+  void ShowPapers();
+  void ChosenWaiting(const QString& key);
+  void AskHold(const QString& preview);
+  void AskLift();
+  void AskFile(const QString& what, void (PapersWork::*write)(const QString&));
+
+  PapersWork work_;
+  WaitingList* waiting_;
+  PlainWords *head_, *what_, *papers_;
+  SignLine* sign_;
+  AskingLine* asking_;
+  BalanceBarView* balance_;
+  FamilyTreeView* tree_;
+  DeedButton *hold_, *lift_, *package_, *record_;
+};
+
+}  // namespace heatkeep

@@ -1,0 +1,215 @@
+#include "client/stations/rack_station.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QShortcut>
+#include <QVBoxLayout>
+
+#include "client/stations/deed_button.h"
+#include "client/stations/yield_view.h"
+#include "reports/piece_bar.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr std::int64_t kYear = 365;
+constexpr std::size_t kClasses = 24;
+
+QString Q(const std::string& text) { return QString::fromStdString(text); }
+
+QString MoneyWords(std::int64_t cents) {
+  QString whole = QString::number(cents / 100);
+  for (qsizetype at = whole.size() - 3; at > 0; at -= 3) whole.insert(at, ' ');
+  return whole;
+}
+
+PieceBar BarOf(const RackPiece& piece) {
+  StockRow row;
+  row.tag = piece.tag;
+  row.kind = piece.kind;
+  row.section = piece.section;
+  row.length = piece.length;
+  return PieceBarOf(row);
+}
+
+QString KeyOf(const RackGroup& group) { return Q(group.grade + "\n" + group.section); }
+
+}  // namespace
+
+RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), table_(Columns()), groups_(new WaitingList) {
+  auto* pane = new QWidget;
+  auto* down = new QVBoxLayout(pane);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kInside);
+  down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
+  auto* first = new QHBoxLayout;
+  first->addWidget(next_ = new PlainWords(FontOf(Size::Body)), 1);
+  auto* unused = new DeedButton(desk.link, {}, tr("Only what nobody used"), Qt::Key_F1);
+  unused->setCheckable(true);
+  connect(unused, &QPushButton::toggled, this, [this](bool only) {
+    unused_only_ = only;
+    ShowRows();
+  });
+  first->addWidget(unused);
+  auto* print = new DeedButton(desk.link, {}, tr("Print"), Qt::Key_F2);
+  connect(print, &QPushButton::clicked, this, &RackStation::PrintShown);
+  first->addWidget(print);
+  down->addLayout(first);
+  down->addWidget(lengths_ = new LengthBarsView);
+  down->addWidget(rows_ = new RowView(&table_, tr("No drops. What is left of a cut, and is long enough to be kept, shows up here.")), 1);
+  auto* why = new QWidget;
+  auto* right = new QVBoxLayout(why);
+  right->setContentsMargins(0, 0, 0, 0);
+  right->setSpacing(kInside);
+  right->addWidget(worth_ = new PlainWords(FontOf(Size::Body)));
+  right->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, tr("where it lies: load of each place, number of pieces")));
+  right->addWidget(map_ = new RackMapView, 1);
+  right->addWidget(yield_ = new YieldView);
+  LayOut(groups_, pane, why);
+  why->setMinimumWidth(300);
+  connect(groups_, &WaitingList::Chosen, this, [this](const QString& key) { work_.Choose({key.section('\n', 0, 0).toStdString(), key.section('\n', 1, 1).toStdString()}); });
+  connect(map_, &RackMapView::Chosen, this, [this](const QString& place) { rows_->filter()->setText(place); });
+  connect(rows_, &RowView::Opened, this, &RackStation::LookUp);
+  connect(&work_, &RackWork::Shown, this, &RackStation::Show);
+  connect(&work_, &RackWork::Refused, this, [this](const QString& words) { emit Happened({Sign::Refusal, words, {}, {}}); });
+  Show();
+}
+
+std::vector<TableColumn> RackStation::Columns() const {
+  return {{.head = tr("Tag"), .width = 11},
+          {.head = tr("Grade"), .width = 16},
+          {.head = tr("Section"), .width = 12},
+          {.head = tr("Length %1").arg(units().LengthUnitWord()), .number = true, .width = 10},
+          {.head = QString(), .width = 18, .bar = true},
+          {.head = tr("Mass %1").arg(units().MassUnitWord()), .number = true, .width = 9},
+          {.head = tr("Place"), .width = 9},
+          {.head = tr("Days still"), .number = true, .width = 9},
+          {.head = tr("As scrap"), .number = true, .width = 9},
+          {.head = tr("By use"), .number = true, .width = 9},
+          {.head = tr("As new"), .number = true, .width = 9}};
+}
+
+TableRow RackStation::RowOf(const RackPiece& p) const {
+  const auto money = [](std::optional<std::int64_t> cents) { return cents ? TableCell{QString::number(static_cast<double>(*cents) / 100, 'f', 2), *cents} : TableCell{}; };
+  return {Q(p.tag),
+          {{Q(p.tag)}, {Q(p.grade)}, {Q(p.section)}, {units().Number(p.length, Rounding::Down), p.length.nm}, {}, {units().Number(p.mass), p.mass.g}, {Q(p.place)}, {QString::number(p.days), p.days},
+           money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)},
+          BarOf(p)};
+}
+
+void RackStation::Changed(const QStringList& deeds) {
+  static const QSet<QString> touch{"record_cut", "receive_delivery", "put_away", "ship", "scrap_piece", "open_balance", "set_rules"};
+  if (std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return touch.contains(deed); })) work_.Read();
+}
+
+void RackStation::Redress() {
+  table_.SetColumns(Columns());
+  rows_->FitColumns();
+  Show();
+}
+
+bool RackStation::Take(const QString& scan) {
+  for (const RackPiece& p : work_.pieces())
+    if (Q(p.tag) == scan || Q(p.place) == scan) {
+      work_.Choose({});
+      rows_->filter()->setText(scan);
+      return true;
+    }
+  return false;
+}
+
+void RackStation::Show() {
+  ShowGroups();
+  const RackGroup& group = work_.group();
+  const std::vector<const RackPiece*> drops = work_.Drops(), unused = work_.Unused(kYear);
+  head_->setText(!work_.read() ? tr("The rack is being read ...")
+                 : unused.empty() ? tr("Everything was used within a year")
+                                  : tr("%n piece(s) nobody used for a year: sell, use or bin", nullptr, static_cast<int>(unused.size())));
+  const RackSums sums = SumsOf(drops), still = SumsOf(unused);
+  QString words = tr("%1: %n drop(s), %2, %3", nullptr, static_cast<int>(sums.pieces))
+                      .arg(group.grade.empty() ? tr("Whole rack") : Q(group.grade + " " + group.section), units().Total(sums.length), units().Words(sums.mass));
+  if (!unused.empty()) words += tr(". What nobody used: %1, %2").arg(units().Total(still.length), units().Words(still.mass));
+  next_->setText(work_.read() ? words : QString());
+  std::vector<int> counts(kClasses, 0);
+  Length longest{1};
+  for (const RackPiece* p : drops) longest = std::max(longest, p->length);
+  const Length step{std::max<std::int64_t>(kNmPerMm * 50, (longest.nm / static_cast<std::int64_t>(kClasses) / (kNmPerMm * 50) + 1) * kNmPerMm * 50)};
+  for (const RackPiece* p : drops) ++counts[std::min(kClasses - 1, static_cast<std::size_t>((p->length.nm - 1) / step.nm))];
+  lengths_->Show(counts, work_.Wanted(step, kClasses), step, work_.keep(), units());
+  map_->Show(work_.places(), units());
+  yield_->Show(work_.months());
+  ShowRows();
+  ShowWorth();
+}
+
+void RackStation::ShowGroups() {
+  const std::vector<RackPiece>& pieces = work_.pieces();
+  std::vector<WaitingEntry> entries{{.key = KeyOf({}), .title = tr("Whole rack"), .below = tr("%n piece(s) of ours", nullptr, static_cast<int>(pieces.size()))}};
+  for (const RackGroup& group : work_.Groups()) {
+    Length length;
+    int drops = 0;
+    for (const RackPiece& p : pieces)
+      if (p.kind == "drop" && p.grade == group.grade && p.section == group.section) {
+        length += p.length;
+        ++drops;
+      }
+    entries.push_back({.key = KeyOf(group), .title = Q(group.section), .below = Q(group.grade), .right = tr("%1 drops, %2").arg(drops).arg(units().Total(length))});
+  }
+  groups_->Show(entries, tr("Nothing of ours is in the rack."));
+  const QSignalBlocker quiet(groups_);
+  groups_->Choose(KeyOf(work_.group()));
+}
+
+void RackStation::ShowRows() {
+  const std::vector<const RackPiece*> shown = unused_only_ ? work_.Unused(kYear) : work_.Drops();
+  std::vector<TableRow> rows;
+  rows.reserve(shown.size());
+  Length longest;
+  for (const RackPiece* p : shown) {
+    longest = std::max(longest, p->length);
+    rows.push_back(RowOf(*p));
+  }
+  rows_->SetFullLength(longest);
+  table_.SetRows(std::move(rows));
+  rows_->SetCount([this] { return tr("%n piece(s); Enter shows the papers, Ctrl+E keeps the table as CSV", nullptr, table_.rowCount()); });
+}
+
+void RackStation::ShowWorth() {
+  const std::vector<const RackPiece*> drops = work_.Drops();
+  const RackSums sums = SumsOf(drops);
+  QStringList words{tr("DROPS ARE WORTH, %1").arg(work_.currency().empty() ? tr("hundredths left out") : Q(work_.currency()))};
+  words << tr("as scrap %1").arg(MoneyWords(sums.scrap_cents)) << tr("by expected use %1").arg(sums.expected == 0 ? tr("not known yet") : MoneyWords(sums.expected_cents))
+        << tr("as new %1").arg(MoneyWords(sums.replacement_cents));
+  if (sums.priced < sums.pieces) words << tr("%n piece(s) have no price", nullptr, static_cast<int>(sums.pieces - sums.priced));
+  words << QString() << tr("AGE");
+  constexpr std::int64_t kQuarter = 91;
+  int ages[5] = {};
+  for (const RackPiece* p : drops) ++ages[std::min<std::int64_t>(4, p->days / kQuarter)];
+  const QString names[5] = {tr("this quarter"), tr("one quarter"), tr("two quarters"), tr("three quarters"), tr("a year and more")};
+  for (int i = 0; i < 5; ++i) words << QString("%1  %2").arg(names[i]).arg(ages[i]);
+  worth_->setText(words.join('\n'));
+}
+
+void RackStation::PrintShown() {
+  const QString file = QFileDialog::getSaveFileName(this, tr("Print to a file"), {}, "PDF (*.pdf)");
+  if (file.isEmpty()) return;
+  QPdfWriter pdf(file);
+  pdf.setPageSize(QPageSize(QPageSize::A4));
+  pdf.setPageOrientation(QPageLayout::Landscape);
+  pdf.setTitle(head_->text());
+  QPainter painter;
+  if (!painter.begin(&pdf)) {
+    emit Happened({Sign::Refusal, tr("%1 cannot be written").arg(file), {}, {}});
+    return;
+  }
+  const double scale = std::min(static_cast<double>(pdf.width()) / width(), static_cast<double>(pdf.height()) / height());
+  painter.scale(scale, scale);
+  render(&painter);
+  painter.end();
+  emit Happened({Sign::Done, tr("printed to %1").arg(file), {}, {}});
+}
+
+}  // namespace heatkeep
