@@ -4,7 +4,7 @@
 #include "client/command/book_names.h"
 #include "client/command/document_file.h"
 #include "client/command/receive_command.h"
-#include "client/command/section_json.h"
+#include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"
 #include "client/intake/certificates_file.h"
 #include "client/intake/file_bytes.h"

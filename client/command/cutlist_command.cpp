@@ -4,9 +4,9 @@
 #include <ostream>
 
 #include "client/command/book_names.h"
-#include "client/command/section_json.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "client/gateway/section_json.h"
 #include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
 

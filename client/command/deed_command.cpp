@@ -6,9 +6,9 @@
 #include <ostream>
 
 #include "client/command/base64.h"
-#include "client/command/section_json.h"
 #include "client/gateway/read_rows.h"
 #include "client/gateway/readings.h"
+#include "client/gateway/section_json.h"
 #include "client/intake/file_bytes.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"

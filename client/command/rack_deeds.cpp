@@ -1,6 +1,6 @@
 // Places: bundles, other sites, counts, and what is measured with.
 #include "client/command/deed_command.h"
-#include "client/command/section_json.h"
+#include "client/gateway/section_json.h"
 #include "schema/terms/length_text.h"
 
 namespace heatkeep::command {

@@ -5,8 +5,8 @@
 #include <ostream>
 
 #include "client/command/book_names.h"
-#include "client/command/section_json.h"
 #include "client/gateway/deeds.h"
+#include "client/gateway/section_json.h"
 #include "client/intake/delivery_file.h"
 #include "client/intake/file_bytes.h"
 #include "client/intake/opening_file.h"

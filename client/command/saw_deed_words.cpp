@@ -4,7 +4,7 @@
 
 #include "client/command/bundle_body.h"
 #include "client/command/saw_strokes.h"
-#include "client/command/section_json.h"
+#include "client/gateway/section_json.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"

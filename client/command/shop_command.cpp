@@ -7,9 +7,9 @@
 #include <stdexcept>
 #include <vector>
 
-#include "client/command/section_json.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "client/gateway/section_json.h"
 #include "client/intake/file_bytes.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"

@@ -54,6 +54,7 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
     });
   }
   BuildKeys();
+  QCoreApplication::instance()->installEventFilter(this);
   scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
   connect(&scans_, &ScanFilter::Scanned, this, &DeskWindow::Take);
   connect(&link, &BookLink::Ready, this, &DeskWindow::BookIsBack);
@@ -178,6 +179,14 @@ void DeskWindow::OpenSettings() {
   scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), desk_.settings.look);
   for (Station* station : stations_) station->Redress();
+}
+
+bool DeskWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::ShortcutOverride || !said_.undo || !static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo)) return false;
+  const auto* field = qobject_cast<QLineEdit*>(watched);
+  if (!field || (field->isUndoAvailable() && field != scan_)) return false;
+  event->ignore();
+  return true;
 }
 
 void DeskWindow::changeEvent(QEvent* event) {

@@ -42,6 +42,7 @@ class DeskWindow : public QMainWindow {
 
  protected:
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;  // Ctrl+Z is a field's own only while there is typing to undo
 
  private:
   void BuildTop(QHBoxLayout* top);

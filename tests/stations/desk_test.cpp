@@ -84,6 +84,7 @@ void DeskTest::MendTheWire() {
 void DeskTest::Picture(const QString& name) {
   const QString into = qEnvironmentVariable("HEATKEEP_PICTURES");
   if (into.isEmpty()) return;
+  QTest::qWait(60);  // words that wrap are laid out a turn later
   EXPECT_TRUE(window->grab().save(into + "/" + name + ".png"));
 }
 

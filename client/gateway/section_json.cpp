@@ -1,6 +1,6 @@
-#include "client/command/section_json.h"
+#include "client/gateway/section_json.h"
 
-namespace heatkeep::command {
+namespace heatkeep {
 
 nlohmann::json SectionJson(const Section& section) {
   const bool tube = section.shape == Shape::Tube;
@@ -20,4 +20,4 @@ nlohmann::json SectionJson(const Section& section) {
   return json;
 }
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep

@@ -1,0 +1,206 @@
+#include "client/stations/delivery_form.h"
+
+#include <QCompleter>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStringListModel>
+#include <QVBoxLayout>
+
+#include "client/stations/desk_look.h"
+
+namespace heatkeep {
+namespace {
+
+QStringList Strings(const std::vector<std::string>& names) {
+  QStringList all;
+  for (const std::string& name : names) all.append(QString::fromStdString(name));
+  return all;
+}
+
+}  // namespace
+
+DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStringListModel(this)), grades_(new QStringListModel(this)), places_(new QStringListModel(this)) {
+  auto* down = new QVBoxLayout(this);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kInside);
+  auto* head = new QGridLayout;
+  head->setSpacing(kInside);
+  note_ = Field(head, 0, 0, tr("Delivery note"));
+  supplier_ = Field(head, 0, 1, tr("Supplier"));
+  down->addLayout(head);
+  down->addSpacing(kInside);
+  auto* read = new QHBoxLayout;
+  read->setSpacing(kInside);
+  Under(tr("Bars counted"), count_ = new QLineEdit, 2, read);
+  Under(tr("note says"), slip_count_ = new QLineEdit, 2, read);
+  Under(tr("Heat as read"), heat_ = new QLineEdit, 5, read);
+  Under(tr("read from"), read_from_ = new QComboBox, 3, read);
+  weighed_words_ = Under(tr("Weighed kg"), weighed_ = new QLineEdit, 3, read);
+  down->addLayout(read);
+  for (QLineEdit* big : {count_, heat_, weighed_}) big->setFont(MonoOf(Size::SawBody, true));
+  slip_count_->setFont(MonoOf(Size::SawBody));
+  for (QWidget* big : std::initializer_list<QWidget*>{count_, slip_count_, heat_, weighed_, read_from_}) big->setFixedHeight(44);
+  slip_count_->setFocusPolicy(Qt::StrongFocus);
+  read_from_->addItem(tr("metal"), "metal");
+  read_from_->addItem(tr("mill's tag"), "tag");
+  read_from_->addItem(tr("cannot be read"), "none");
+  read_from_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  down->addSpacing(kInside);
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(kInside);
+  grid->setVerticalSpacing(kInside);
+  grade_ = Field(grid, 0, 0, tr("Grade"), tr("as marked"));
+  section_ = Field(grid, 0, 1, tr("Section"), tr("round 80, round 2 in"));
+  length_ = Field(grid, 1, 0, tr("Length mm"), tr("of one bar, measured"));
+  length_words_ = qobject_cast<QLabel*>(grid->itemAtPosition(1, 0)->widget());
+  condition_ = Field(grid, 1, 1, tr("Condition"), tr("as rolled, +QT"));
+  mill_ = Field(grid, 2, 0, tr("Mill"), tr("who made it"));
+  papers_ = new QComboBox;
+  papers_->setAccessibleName(tr("Papers"));
+  papers_->addItem(tr("awaited"), true);
+  papers_->addItem(tr("none come with it"), false);
+  papers_->setMinimumHeight(32);
+  papers_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  grid->addWidget(new QLabel(tr("Papers")), 2, 2);
+  grid->addWidget(papers_, 2, 3);
+  slip_heat_ = Field(grid, 3, 0, tr("Heat on note"), tr("where it says one"));
+  slip_heat_->setObjectName("heat on note");
+  place_ = Field(grid, 3, 1, tr("Laid at"), tr("the gate"));
+  owner_ = Field(grid, 4, 0, tr("Owner"), tr("ours"));
+  owner_ref_ = Field(grid, 4, 1, tr("Owner's ref."), tr("of a customer's metal"));
+  bundle_ = Field(grid, 5, 0, tr("Bundle"), tr("name on the strap"));
+  grid->setColumnStretch(1, 1);
+  grid->setColumnStretch(3, 1);
+  down->addLayout(grid);
+  Offer(supplier_, parties_);
+  Offer(mill_, parties_);
+  Offer(owner_, parties_);
+  Offer(grade_, grades_);
+  Offer(place_, places_);
+  connect(read_from_, &QComboBox::currentIndexChanged, this, [this] {
+    heat_->setEnabled(read_from_->currentData() != "none");
+    emit Edited();
+  });
+  connect(papers_, &QComboBox::currentIndexChanged, this, &DeliveryForm::Edited);
+  for (QLineEdit* field : {count_, slip_count_, heat_, weighed_}) connect(field, &QLineEdit::textEdited, this, &DeliveryForm::Edited);
+  connect(note_, &QLineEdit::returnPressed, this, [this] { supplier_->text().isEmpty() ? supplier_->setFocus() : count_->setFocus(); });
+  connect(supplier_, &QLineEdit::returnPressed, this, [this] { count_->setFocus(); });
+  connect(count_, &QLineEdit::returnPressed, this, [this] { heat_->isEnabled() ? heat_->setFocus() : weighed_->setFocus(); });
+  connect(heat_, &QLineEdit::returnPressed, this, [this] { weighed_->setFocus(); });
+  connect(weighed_, &QLineEdit::returnPressed, this, &DeliveryForm::LineRead);
+  // by Tab as the hands go
+  QWidget* before = supplier_;
+  for (QWidget* next : std::initializer_list<QWidget*>{count_, heat_, weighed_, slip_count_, read_from_, grade_, section_, length_, condition_, mill_, papers_, slip_heat_, place_, owner_, owner_ref_, bundle_}) {
+    setTabOrder(before, next);
+    before = next;
+  }
+}
+
+QLineEdit* DeliveryForm::Field(QGridLayout* grid, int row, int column, const QString& words, const QString& example) {
+  auto* label = new QLabel(words);
+  auto* field = new QLineEdit;
+  label->setBuddy(field);
+  field->setAccessibleName(words);
+  field->setPlaceholderText(example);
+  field->setMinimumHeight(32);
+  grid->addWidget(label, row, 2 * column);
+  grid->addWidget(field, row, 2 * column + 1);
+  connect(field, &QLineEdit::textEdited, this, &DeliveryForm::Edited);
+  return field;
+}
+
+QLabel* DeliveryForm::Under(const QString& words, QWidget* field, int stretch, QHBoxLayout* row) {
+  auto* down = new QVBoxLayout;
+  down->setSpacing(2);
+  auto* label = new QLabel(words);
+  label->setFont(FontOf(Size::Table));
+  field->setAccessibleName(words);
+  field->setMinimumWidth(64);
+  down->addWidget(label);
+  down->addWidget(field);
+  row->addLayout(down, stretch);
+  return label;
+}
+
+void DeliveryForm::Offer(QLineEdit* field, QStringListModel* names) {
+  auto* completer = new QCompleter(names, field);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  completer->setFilterMode(Qt::MatchContains);
+  field->setCompleter(completer);
+  connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &DeliveryForm::Edited);
+}
+
+void DeliveryForm::Show(const TypedLine& line) {
+  shown_ = line;
+  count_->setText(line.count);
+  slip_count_->setText(line.slip_count);
+  heat_->setText(line.heat);
+  slip_heat_->setText(line.slip_heat);
+  weighed_->setText(line.weighed);
+  grade_->setText(line.grade);
+  section_->setText(line.section);
+  length_->setText(line.length);
+  condition_->setText(line.condition);
+  mill_->setText(line.mill);
+  owner_->setText(line.owner);
+  owner_ref_->setText(line.owner_ref);
+  place_->setText(line.place);
+  bundle_->setText(line.bundle);
+  read_from_->setCurrentIndex(std::max(0, read_from_->findData(line.read_from)));
+  papers_->setCurrentIndex(line.papers_awaited ? 0 : 1);
+  emit Edited();
+}
+
+TypedLine DeliveryForm::line() const {
+  TypedLine line = shown_;
+  line.count = count_->text();
+  line.slip_count = slip_count_->text();
+  line.heat = heat_->isEnabled() ? heat_->text() : QString();
+  line.slip_heat = slip_heat_->text();
+  line.weighed = weighed_->text();
+  line.grade = grade_->text();
+  line.section = section_->text();
+  line.length = length_->text();
+  line.condition = condition_->text();
+  line.mill = mill_->text();
+  line.owner = owner_->text();
+  line.owner_ref = owner_ref_->text();
+  line.place = place_->text();
+  line.bundle = bundle_->text();
+  line.read_from = read_from_->currentData().toString();
+  line.papers_awaited = papers_->currentData().toBool();
+  return line;
+}
+
+void DeliveryForm::SetUnits(const ReadingUnits& units) {
+  weighed_words_->setText(tr("Weighed %1").arg(units.MassUnitWord()));
+  length_words_->setText(tr("Length %1").arg(units.LengthUnitWord()));
+}
+
+void DeliveryForm::SetNames(const DoorFacts& facts) {
+  parties_->setStringList(Strings(facts.parties));
+  places_->setStringList(Strings(facts.places));
+  QStringList grades;
+  for (const GradeDensityRow& row : facts.grades) grades.append(QString::fromStdString(row.designation));
+  grades_->setStringList(grades);
+}
+
+void DeliveryForm::Focus(LineField field) {
+  QLineEdit* to = nullptr;
+  switch (field) {
+    case LineField::None: return;
+    case LineField::Count: to = count_; break;
+    case LineField::SlipCount: to = slip_count_; break;
+    case LineField::Heat: to = heat_; break;
+    case LineField::Weighed: to = weighed_; break;
+    case LineField::Grade: to = grade_; break;
+    case LineField::Section: to = section_; break;
+    case LineField::Length: to = length_; break;
+    case LineField::Mill: to = mill_; break;
+  }
+  to->setFocus();
+  to->selectAll();
+}
+
+}  // namespace heatkeep

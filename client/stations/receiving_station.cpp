@@ -1,0 +1,476 @@
+#include "client/stations/receiving_station.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "client/models/label_output.h"
+#include "client/stations/gate_words.h"
+#include "reports/sheet_words.h"
+#include "schema/terms/bad_text.h"
+#include "schema/terms/scan.h"
+#include "schema/terms/tag.h"
+
+namespace heatkeep {
+namespace {
+
+constexpr int kMostRemarks = 5, kPhotoHeight = 104;
+const QString kNotOrdered = "not ordered";
+
+const QStringList& Touching() {
+  static const QStringList deeds{"receive_delivery", "reverse_receipt", "expect_delivery", "promise_expected", "decide_over", "put_away", "move_bundle", "quarantine", "release", "accept_document",
+                                 "file_document", "receive_transfer", "customer_return", "back_from_outside", "define_shop", "define_grade", "set_rules"};
+  return deeds;
+}
+
+QString Q(const std::string& text) { return QString::fromStdString(text); }
+QString KeyOf(const ExpectedRow& row) { return "order/" + Q(row.order) + '/' + Q(row.line); }
+QString KeyOf(const GateGroup& group) { return "gate/" + Q(group.tags[0]); }
+QString KeyOfLine(std::size_t line) { return "line/" + QString::number(line); }
+
+Sign SignOf(Remark::Kind kind) { return kind == Remark::Kind::Stops ? Sign::Refusal : kind == Remark::Kind::Warning ? Sign::Warning : Sign::Done; }
+
+}  // namespace
+
+ReceivingStation::ReceivingStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList), pages_(new QStackedWidget) {
+  choose_photo = [this] { return QFileDialog::getOpenFileName(this, tr("Photo of the mark"), {}, tr("Photos (*.jpg *.jpeg *.png)")); };
+  pages_->addWidget(BuildRead());
+  pages_->addWidget(BuildPutAway());
+  LayOut(waiting_, pages_, BuildWhy());
+  connect(waiting_, &WaitingList::Chosen, this, &ReceivingStation::Choose);
+  for (const auto turned : {&QListWidget::itemActivated, &QListWidget::itemClicked})
+    connect(waiting_, turned, this, [this] { Turn(waiting_->chosen()); });
+  connect(&work_, &ReceivingWork::Shown, this, &ReceivingStation::Show);
+  connect(&work_, &ReceivingWork::Refused, this, &ReceivingStation::Refuse);
+  connect(&work_, &ReceivingWork::Done, this, [this](const QString& words, bool fully, const QString& undo_words, const std::function<void()>& undo) {
+    put_sign_->Say(fully ? Sign::Done : Sign::Warning, words);
+    emit Happened({fully ? Sign::Done : Sign::Warning, words, undo_words, undo});
+  });
+  connect(&work_, &ReceivingWork::LabelsWanted, this, &ReceivingStation::PrintLabelsOf);
+  connect(&work_, &ReceivingWork::NoteBooked, this, [this](const QStringList& tags) {
+    drafts_.clear();
+    form_->note()->clear();
+    form_->supplier()->clear();
+    just_booked_ = tags.value(0);
+    chosen_.clear();
+    form_->Show({});
+  });
+  connect(&work_, &ReceivingWork::OwedPapers, this, [this](const std::vector<OwedPapersRow>& rows) {
+    owed_ = rows;
+    ShowLine();
+  });
+  Redress();
+}
+
+QWidget* ReceivingStation::BuildRead() {
+  auto* pane = new QWidget;
+  auto* down = new QVBoxLayout(pane);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kInside);
+  down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
+  down->addWidget(form_ = new DeliveryForm);
+  down->addSpacing(kInside);
+  for (int i = 0; i < kMostRemarks; ++i) {
+    remarks_.push_back(new SignLine(Size::SectionHead));
+    down->addWidget(remarks_.back());
+  }
+  down->addStretch(1);
+  auto* buttons = new QHBoxLayout;
+  buttons->setSpacing(kInside);
+  using Weight = DeedButton::Weight;
+  buttons->addWidget(receive_ = new DeedButton(desk().link, "receive_delivery", tr("Receive the note"), Qt::Key_F1, Weight::Primary), 2);
+  buttons->addWidget(next_ = new DeedButton(desk().link, {}, tr("Next line"), Qt::Key_F2), 1);
+  buttons->addWidget(out_ = new DeedButton(desk().link, {}, tr("Change this line"), Qt::Key_F3), 1);
+  connect(receive_, &QPushButton::clicked, this, &ReceivingStation::ReceiveNote);
+  connect(next_, &QPushButton::clicked, this, [this] { ReadIt(); });
+  connect(out_, &QPushButton::clicked, this, &ReceivingStation::TakeLineOut);
+  down->addLayout(buttons);
+  connect(form_, &DeliveryForm::Edited, this, &ReceivingStation::ShowLine);
+  connect(form_, &DeliveryForm::LineRead, this, [this] { ReadIt(); });
+  connect(form_->supplier(), &QLineEdit::editingFinished, this, [this] { SetNote(); });
+  return pane;
+}
+
+QWidget* ReceivingStation::BuildPutAway() {
+  auto* pane = new QWidget;
+  auto* down = new QVBoxLayout(pane);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kInside);
+  down->addWidget(put_head_ = new PlainWords(FontOf(Size::StationHead, true)));
+  down->addWidget(put_what_ = new PlainWords(FontOf(Size::SectionHead)));
+  down->addSpacing(kInside);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(kInside);
+  row->addWidget(place_ = new QLineEdit, 1);
+  place_->setFont(MonoOf(Size::SawBody, true));
+  place_->setFixedHeight(44);
+  place_->setPlaceholderText(tr("scan or type the place"));
+  place_->setAccessibleName(tr("place"));
+  row->addWidget(put_ = new DeedButton(desk().link, "put_away", tr("Put away"), Qt::Key_F1, DeedButton::Weight::Primary));
+  put_->setMinimumSize(160, 44);
+  down->addLayout(row);
+  down->addWidget(put_sign_ = new SignLine(Size::SectionHead));
+  down->addSpacing(kInside);
+  down->addWidget(put_tags_ = new PlainWords(MonoOf(Size::SectionHead)));
+  down->addStretch(1);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(labels_ = new DeedButton(desk().link, "label_printed", tr("Labels that wait"), Qt::Key_F4));
+  labels_->setMinimumWidth(200);
+  buttons->addStretch(1);
+  down->addLayout(buttons);
+  const auto put = [this] { if (!place_->text().trimmed().isEmpty()) TakePlace(place_->text().trimmed()); };
+  connect(place_, &QLineEdit::returnPressed, this, put);
+  connect(put_, &QPushButton::clicked, this, put);
+  connect(labels_, &QPushButton::clicked, this, [this] {
+    for (const GateGroup& group : work_.gate())
+      if (KeyOf(group) == chosen_) {
+        QStringList tags;
+        for (const std::string& tag : group.tags) tags.append(Q(tag));
+        PrintLabelsOf(tags);
+      }
+  });
+  return pane;
+}
+
+QWidget* ReceivingStation::BuildWhy() {
+  auto* pane = new QWidget;
+  auto* down = new QVBoxLayout(pane);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(kBetween);
+  photo_ = new DeedButton(desk().link, "add_photo", tr("PHOTO"), Qt::Key_F5, DeedButton::Weight::Glove);
+  photo_->setMinimumHeight(kPhotoHeight);
+  connect(photo_, &QPushButton::clicked, this, &ReceivingStation::Photo);
+  down->addWidget(photo_);
+  auto* area = new QScrollArea;
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  why_ = new PlainWords(FontOf(Size::Body));
+  why_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  area->setWidget(why_);
+  down->addWidget(area, 1);
+  return pane;
+}
+
+void ReceivingStation::Changed(const QStringList& deeds) {
+  if (deeds.isEmpty()) Show();
+  else if (!work_.busy() && std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return Touching().contains(deed); })) work_.Read();
+}
+
+void ReceivingStation::Redress() {
+  form_->SetUnits(units());
+  Show();
+  work_.Read();
+}
+
+void ReceivingStation::Show() {
+  form_->SetNames(work_.facts());
+  if (!just_booked_.isEmpty())
+    for (const GateGroup& group : work_.gate())
+      for (const std::string& tag : group.tags)
+        if (Q(tag) == just_booked_) {
+          just_booked_.clear();
+          chosen_ = KeyOf(group);
+          one_tag_.clear();
+          place_->setText({});
+        }
+  if (chosen_.startsWith("gate/")) {
+    const bool there = std::any_of(work_.gate().begin(), work_.gate().end(), [this](const GateGroup& g) { return KeyOf(g) == chosen_; });
+    if (!there) {  // put away: the next of them
+      chosen_ = work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
+      one_tag_.clear();
+      place_->setText({});
+    }
+  }
+  if (chosen_.startsWith("order/") && !form_->line().Begun() && !work_.facts().Expected(form_->line().order, form_->line().order_line)) chosen_.clear();  // all of it came
+  if (chosen_.isEmpty() && !work_.facts().expected.empty()) {
+    chosen_ = KeyOf(work_.facts().expected[0]);
+    Choose(chosen_);
+  }
+  ShowWaiting();
+  pages_->setCurrentIndex(chosen_.startsWith("gate/") ? 1 : 0);
+  if (putting_away()) ShowPutAway();
+  ShowLine();
+}
+
+void ReceivingStation::ShowWaiting() {
+  std::vector<WaitingEntry> entries;
+  if (!work_.lines().empty()) {
+    entries.push_back({.key = {}, .title = tr("This note"), .below = {}, .right = tr("%n line(s) read", nullptr, static_cast<int>(work_.lines().size())), .section = true});
+    for (std::size_t i = 0; i < work_.lines().size(); ++i) {
+      const ReadLine& line = work_.lines()[i];
+      entries.push_back({.key = KeyOfLine(i), .title = line.typed.heat.isEmpty() ? tr("no heat") : line.typed.heat.trimmed(),
+                         .below = tr("%1 x %2 %3").arg(line.judged.count).arg(line.typed.section.trimmed(), line.typed.grade.trimmed()),
+                         .right = line.judged.theory ? units().Words(*line.judged.theory) : QString(),
+                         .sign = line.judged.Stops() ? Sign::Refusal : line.judged.Agrees() ? Sign::Done : Sign::Warning, .mono = true});
+    }
+  }
+  if (!work_.gate().empty()) {
+    entries.push_back({.key = {}, .title = tr("To put away"), .below = {}, .right = {}, .section = true});
+    for (const GateGroup& group : work_.gate())
+      entries.push_back({.key = KeyOf(group), .title = group.first.heat.empty() ? tr("no heat") : Q(group.first.heat),
+                         .below = tr("%1 x %2 %3").arg(group.tags.size()).arg(Q(group.first.section), Q(group.first.grade)), .right = units().Words(group.mass),
+                         .sign = group.first.blocked.find("quarantine") != std::string::npos ? Sign::Refusal : Sign::Waiting, .mono = true});
+  }
+  entries.push_back({.key = {}, .title = tr("Expected"), .below = {}, .right = {}, .section = true});
+  for (const ExpectedRow& row : work_.facts().expected)
+    entries.push_back({.key = KeyOf(row), .title = tr("%1 / %2  %3").arg(Q(row.order), Q(row.line), Q(row.supplier)),
+                       .below = tr("%1 x %2 %3, %4").arg(row.ordered - row.delivered).arg(Q(row.section), Q(row.grade), units().Words(row.length)), .right = tr("due %1").arg(Q(row.due).mid(5)),
+                       .sign = Sign::None});
+  entries.push_back({.key = kNotOrdered, .title = tr("Something not ordered"), .below = tr("read it as it is"), .right = {}, .sign = Sign::None});
+  waiting_->Show(entries, {});
+  const QSignalBlocker quiet(waiting_);
+  waiting_->Choose(chosen_);
+}
+
+void ReceivingStation::KeepDraft() {
+  if (chosen_.startsWith("order/") || chosen_ == kNotOrdered) drafts_[chosen_] = form_->line();
+}
+
+void ReceivingStation::Choose(const QString& key) {
+  if (key != chosen_) KeepDraft();
+  chosen_ = key;
+  just_booked_.clear();
+  one_tag_.clear();
+  if (key.startsWith("gate/")) {
+    place_->setText({});
+    put_sign_->Clear();
+    Show();
+    return;
+  }
+  pages_->setCurrentIndex(0);
+  if (key.startsWith("line/")) {
+    form_->Show(work_.lines()[key.mid(5).toUInt()].typed);
+    return;
+  }
+  TypedLine line;
+  if (const auto draft = drafts_.find(key); draft != drafts_.end()) {
+    line = draft->second;
+  } else {
+    for (const ExpectedRow& row : work_.facts().expected)
+      if (KeyOf(row) == key) line = work_.Pick(row);
+  }
+  for (const ExpectedRow& row : work_.facts().expected)
+    if (KeyOf(row) == key && work_.lines().empty() && (form_->supplier()->text().isEmpty() || form_->supplier()->text() != Q(row.supplier))) {
+      form_->supplier()->setText(Q(row.supplier));
+      SetNote();
+    }
+  form_->Show(line);
+}
+
+void ReceivingStation::Turn(const QString& key) {
+  if (key != chosen_) Choose(key);
+  ShowWaiting();
+  if (key.startsWith("gate/")) place_->setFocus();
+  else if (form_->note()->text().trimmed().isEmpty()) form_->note()->setFocus();
+  else form_->Focus(LineField::Count);
+}
+
+void ReceivingStation::SetNote() {
+  work_.note.number = form_->note()->text().trimmed();
+  work_.note.supplier = form_->supplier()->text().trimmed();
+  if (owed_of_ == work_.note.supplier) return;
+  owed_of_ = work_.note.supplier;
+  owed_.clear();
+  if (!owed_of_.isEmpty()) work_.AskOwedPapers(owed_of_);
+}
+
+void ReceivingStation::ShowLine() {
+  const TypedLine line = form_->line();
+  const bool read = chosen_.startsWith("line/");
+  const JudgedLine judged = read && chosen_.mid(5).toUInt() < work_.lines().size() ? work_.lines()[chosen_.mid(5).toUInt()].judged : work_.Judge(line);
+  head_->setText(read ? tr("Read for this note") : chosen_ == kNotOrdered || line.order.isEmpty() ? tr("What is it? Read it from the metal") : tr("Order %1, line %2: count it, read its heat").arg(line.order, line.order_line));
+  for (std::size_t i = 0; i < remarks_.size(); ++i) {
+    if (i < judged.remarks.size()) remarks_[i]->Say(SignOf(judged.remarks[i].kind), judged.remarks[i].words);
+    else remarks_[i]->Clear();
+  }
+  receive_->SetWanted(!work_.busy() && (!work_.lines().empty() || line.Begun()));
+  next_->SetWanted(!read && line.Begun());
+  out_->SetWanted(read && !work_.busy());
+  photo_->SetWanted(putting_away() || !read);
+  const GateWords words{work_.facts(), units(), desk().link.May("reverse_receipt")};
+  why_->setText(putting_away() ? words.Reversing() : words.OfLine(line, judged, owed_of_, owed_));
+}
+
+void ReceivingStation::ShowPutAway() {
+  for (const GateGroup& group : work_.gate()) {
+    if (KeyOf(group) != chosen_) continue;
+    const AtGateRow& row = group.first;
+    put_head_->setText(!one_tag_.empty() ? tr("Where does %1 lie?").arg(Q(one_tag_)) : group.tags.size() == 1 ? tr("Where does %1 lie?").arg(Q(group.tags[0])) : tr("Where do these %1 bars lie?").arg(group.tags.size()));
+    QStringList words{tr("%1 x %2 %3 %4   heat %5   %6, %7").arg(group.tags.size()).arg(Q(row.section), Q(row.grade), Q(row.condition), row.heat.empty() ? tr("not known") : Q(HeatInGroups(row.heat)),
+                                                                   units().Words(row.length, Rounding::Down), units().Words(group.mass))};
+    if (!row.blocked.empty()) words << Q(row.blocked);
+    if (!row.bundle.empty()) words << tr("strapped as %1: it goes as one").arg(Q(row.bundle));
+    else if (group.tags.size() > 1) words << tr("The place alone: all of them. A tag, then the place: that one.");
+    put_what_->setText(words.join('\n'));
+    QStringList tags;
+    for (const std::string& tag : group.tags) tags.append(one_tag_ == tag ? "> " + Q(tag) : Q(tag));
+    put_tags_->setText(tags.join("   "));
+    put_->SetWanted(!work_.busy());
+    return;
+  }
+}
+
+bool ReceivingStation::ReadIt() {
+  const TypedLine line = form_->line();
+  const JudgedLine judged = work_.Judge(line);
+  if (!judged.body) {
+    Refuse(judged.wrong);
+    form_->Focus(judged.field);
+    return false;
+  }
+  if (const ExpectedRow* row = work_.facts().Expected(line.order, line.order_line)) {
+    if (const QString other = work_.NotOfThisNote(*row); !other.isEmpty()) {
+      Refuse(other);
+      return false;
+    }
+    work_.note.order = Q(row->order);
+  }
+  SetNote();
+  drafts_.erase(chosen_);
+  const QString line_of = chosen_;
+  form_->Show({});
+  work_.AddLine(line);
+  emit Happened({judged.Agrees() ? Sign::Done : Sign::Warning, tr("line %1 is read; F1 receives the whole note").arg(work_.lines().size()), {}, {}});
+  chosen_ = line_of;
+  drafts_.erase(chosen_);
+  Choose(chosen_ == kNotOrdered ? kNotOrdered : line_of);
+  ShowWaiting();
+  form_->Focus(LineField::Count);
+  return true;
+}
+
+void ReceivingStation::ReceiveNote() {
+  if (work_.busy()) return;
+  SetNote();
+  if (!chosen_.startsWith("line/") && form_->line().Begun()) {
+    if (form_->note()->text().trimmed().isEmpty()) {
+      Refuse(tr("which delivery note is it? Type its number"));
+      form_->note()->setFocus();
+      return;
+    }
+    if (!ReadIt()) return;
+  }
+  work_.Receive();
+}
+
+void ReceivingStation::Confirm() {
+  if (putting_away()) put_->click();
+  else if (receive_->isEnabled()) ReceiveNote();
+}
+
+void ReceivingStation::TakeLineOut() {
+  const std::size_t at = chosen_.mid(5).toUInt();
+  if (!chosen_.startsWith("line/") || at >= work_.lines().size()) return;
+  const TypedLine line = work_.lines()[at].typed;
+  chosen_ = line.order.isEmpty() ? kNotOrdered : "order/" + line.order + '/' + line.order_line;
+  drafts_[chosen_] = line;
+  work_.TakeOut(at);
+  Choose(chosen_);
+  Turn(chosen_);
+}
+
+void ReceivingStation::Photo() {
+  const QString file = choose_photo();
+  if (file.isEmpty()) return;
+  if (putting_away()) {
+    for (const GateGroup& group : work_.gate())
+      if (KeyOf(group) == chosen_) work_.AddPhoto(one_tag_.empty() ? group.tags[0] : one_tag_, file);
+    return;
+  }
+  TypedLine line = form_->line();
+  line.photos.append(file);
+  form_->Show(line);
+  emit Happened({Sign::Done, tr("the photo is kept with this line, and with its first bar when the note is received"), {}, {}});
+}
+
+const ExpectedRow* ReceivingStation::Scanned(const QString& scan) const {
+  const ExpectedRow* first = nullptr;
+  for (const ExpectedRow& row : work_.facts().expected) {
+    if (scan == Q(row.order) + '/' + Q(row.line)) return &row;
+    const bool read = std::any_of(work_.lines().begin(), work_.lines().end(), [&](const ReadLine& l) { return l.typed.order == Q(row.order) && l.typed.order_line == Q(row.line); });
+    if (scan == Q(row.order) && (!first || !read)) {
+      if (!read) return &row;
+      first = &row;
+    }
+  }
+  return first;
+}
+
+bool ReceivingStation::TakeTag(const std::string& tag) {
+  for (const GateGroup& group : work_.gate())
+    for (const std::string& one : group.tags)
+      if (one == tag) {
+        if (KeyOf(group) != chosen_) Choose(KeyOf(group));
+        one_tag_ = tag;
+        ShowWaiting();
+        ShowPutAway();
+        put_sign_->Say(Sign::Waiting, tr("%1: now its place").arg(Q(tag)));
+        return true;
+      }
+  return false;
+}
+
+bool ReceivingStation::TakePlace(const QString& place) {
+  if (!putting_away()) {
+    Refuse(tr("%1 is a place: choose first what is put there, or scan its tag").arg(place));
+    return true;
+  }
+  for (const GateGroup& group : work_.gate())
+    if (KeyOf(group) == chosen_) {
+      work_.PutAway(one_tag_.empty() || !group.first.bundle.empty() ? group.tags : std::vector<std::string>{one_tag_}, place.toStdString());
+      break;
+    }
+  return true;
+}
+
+bool ReceivingStation::Take(const QString& scan) {
+  try {
+    const std::string text = scan.toStdString();
+    if (const ExpectedRow* row = Scanned(scan)) {
+      if (KeyOf(*row) != chosen_) Choose(KeyOf(*row));
+      Turn(KeyOf(*row));
+      return true;
+    }
+    const bool envelope = LooksLikeEnvelope(text);
+    if (!isVisible()) return !envelope && IsValidTag(text) && TakeTag(ReadTag(text));  // looked up from another station: shown, nothing done
+    const Scan read = envelope ? ReadScan(text) : Scan{};
+    if (const auto place = read.Of("L")) return TakePlace(Q(*place));
+    const auto& places = work_.facts().places;
+    if (std::find(places.begin(), places.end(), text) != places.end()) return TakePlace(scan);
+    if (envelope ? read.Of("S").has_value() : IsValidTag(text)) return TakeTag(ReadTag(TagOfScan(text)));
+    // a mill's tag: the heat as it is on it, for the line in hand
+    const auto heat = envelope ? read.Of("1T") : std::optional(text);
+    if (putting_away() || !heat || chosen_.isEmpty() || chosen_.startsWith("line/") || !form_->line().heat.trimmed().isEmpty() || !form_->line().Begun()) return false;
+    TypedLine line = form_->line();
+    line.heat = Q(*heat);
+    line.read_from = "tag";
+    form_->Show(line);
+    form_->Focus(LineField::Weighed);
+    emit Happened({Sign::Warning, tr("heat %1 is from the mill's tag: does the metal say the same?").arg(line.heat), {}, {}});
+    return true;
+  } catch (const BadText& error) {
+    Refuse(Q(error.what()));
+    return true;
+  }
+}
+
+void ReceivingStation::PrintLabelsOf(const QStringList& tags) {
+  std::vector<std::string> all;
+  for (const QString& tag : tags) all.push_back(tag.toStdString());
+  desk().link.Ask(this, [all, settings = desk().settings](Connection& book) { return PrintLabels(book, all, settings); },
+                  [this](const LabelsOut& out) {
+                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the labels are not out: %1. They stay in the queue; F4 prints them again").arg(Q(out.failed)), {}, {}});
+                    else put_sign_->Say(Sign::Done, out.labels == 0 ? tr("no label of these waits") : tr("%n label(s) out: %1", nullptr, out.labels).arg(Q(out.where)));
+                  },
+                  [this](const DbError& error) { Refuse(WordsOf(error)); }, BookLink::Pace::Long);
+}
+
+void ReceivingStation::Refuse(const QString& words) {
+  put_sign_->Say(Sign::Refusal, words);
+  emit Happened({Sign::Refusal, words, {}, {}});
+}
+
+}  // namespace heatkeep
