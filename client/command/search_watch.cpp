@@ -6,12 +6,10 @@
 #include <csignal>
 #include <iostream>
 
-#include "client/allocator/compare.h"
+#include "client/planning/watched_search.h"
 
 namespace heatkeep::command {
 namespace {
-
-using allocator::Key;
 
 volatile std::sig_atomic_t interrupted = 0;
 
@@ -20,32 +18,7 @@ extern "C" void HeatkeepInterrupted(int) {
   std::signal(SIGINT, SIG_DFL);  // the second one ends the program
 }
 
-std::string FigureText(Key key, std::int64_t figure) {
-  switch (key) {
-    case Key::Money: return allocator::MoneyText({figure});
-    case Key::NewLength:
-    case Key::ConsumedLength:
-    case Key::LostWorth: return allocator::MetresText({figure});
-    case Key::BarsOpened: return std::to_string(figure) + (figure == 1 ? " bar" : " bars");
-    case Key::Unmet:
-    case Key::PiecesPulled:
-    case Key::Layouts: break;
-  }
-  return std::to_string(figure);
-}
-
 }  // namespace
-
-std::string ProgressWords(allocator::Aim aim, const allocator::Value& value, const allocator::Bound& bound) {
-  const Key lead = allocator::KeysOf(aim).at(1);
-  std::string words;
-  if (value.unmet_pieces > 0) words = std::to_string(value.unmet_pieces) + " short, ";
-  words += lead == Key::Money ? "costs " : lead == Key::ConsumedLength ? "takes " : "opens ";
-  words += FigureText(lead, allocator::FigureOf(value, lead));
-  if (const auto at_least = bound.figures.find(lead); at_least != bound.figures.end())
-    words += ", at least " + FigureText(lead, at_least->second) + " is needed";
-  return words;
-}
 
 allocator::Plan Searched(const allocator::Problem& problem, std::ostream& err) {
   SearchWatch watch(err, problem.aim);
@@ -79,7 +52,7 @@ allocator::Progress SearchWatch::Shown() {
     if (now - last_ < std::chrono::milliseconds(100)) return;
     last_ = now;
     std::string line = std::to_string(std::chrono::duration_cast<std::chrono::seconds>(now - begin_).count()) + " s: " +
-                       ProgressWords(aim_, value, bound) + "; Ctrl-C takes this";
+                       planning::ProgressWords(aim_, value, bound) + "; Ctrl-C takes this";
     widest_ = std::max(widest_, line.size());
     line.resize(widest_, ' ');
     err_ << '\r' << line << std::flush;
