@@ -267,6 +267,7 @@ void PlanWork::Searched(std::vector<PlanProposal> found, std::size_t in_hand) {
   for (const planning::Draft& d : proposal()->drafts)
     if (const std::string ended = planning::EndedWords(d.plan); !ended.empty() && !words.contains(Q(ended))) words.append(Q(ended));
   emit Shown();
+  emit Proposed();
   if (!words.isEmpty()) emit Warned(words.join("; "));
 }
 

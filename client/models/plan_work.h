@@ -88,6 +88,7 @@ class PlanWork : public QObject {
 
  signals:
   void Shown();
+  void Proposed();  // a search is over, and its plans are shown
   void Progress(const QString& words);
   void Done(const QString& words, const QList<qint64>& promised);  // promised: plans that cancelling takes back
   void Warned(const QString& words);

@@ -149,6 +149,8 @@ void PlanBars::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_PageDown: Move(5); break;
     case Qt::Key_Home: Move(-count()); break;
     case Qt::Key_End: Move(count()); break;
+    case Qt::Key_Return:
+    case Qt::Key_Enter: emit Confirmed(); break;
     default: QAbstractScrollArea::keyPressEvent(event);
   }
 }

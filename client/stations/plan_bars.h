@@ -1,5 +1,5 @@
 // The pieces of a plan as bars of one scale, in groups, each group with a ruler; one bar is chosen. Scrolls. Keys: up and down, page up
-// and down, home and end.
+// and down, home and end; Enter confirms.
 #pragma once
 
 #include <QAbstractScrollArea>
@@ -38,6 +38,7 @@ class PlanBars : public QAbstractScrollArea {
 
  signals:
   void Chosen(const QString& key);
+  void Confirmed();
 
  protected:
   void paintEvent(QPaintEvent* event) override;

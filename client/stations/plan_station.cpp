@@ -37,7 +37,11 @@ PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   connect(&work_, &PlanWork::Warned, this, [this](const QString& words) { emit Happened({Sign::Warning, words, {}, {}}); });
   connect(&work_, &PlanWork::Refused, this, [this](const DbError& error) { emit Happened({Sign::Refusal, WordsOf(error), {}, {}}); });
   connect(&work_, &PlanWork::NotFound, this, [this](const QString& name) { emit LookUp(name); });
-  for (PlanPane* pane : panes_) connect(pane->bars(), &PlanBars::Chosen, this, &PlanStation::ShowWhy);
+  for (PlanPane* pane : panes_) {
+    connect(pane->bars(), &PlanBars::Chosen, this, &PlanStation::ShowWhy);
+    connect(pane->bars(), &PlanBars::Confirmed, this, &PlanStation::Confirm);
+  }
+  connect(&work_, &PlanWork::Proposed, this, &PlanStation::FocusBars);
   connect(lines_view_, &RowView::Chosen, this, &PlanStation::ShowWhy);
   connect(saw_, &QComboBox::activated, this, [this] { work_.SetSaw(saw_->currentData().toString()); });
   Show();
@@ -94,7 +98,10 @@ void PlanStation::BuildButtons(QLayout* into) {
   again_ = add(0, 0, {}, tr("Plan again"), Qt::Key_F1, [this] { work_.Plan(); });
   promise_ = add(0, 1, "commit_plan", tr("Promise it"), Qt::Key_F2, [this] { work_.Promise(); }, Weight::Primary);
   beside_ = add(0, 2, {}, tr("Another aim beside"), Qt::Key_F3, [this] { work_.PlanBeside(); });
-  other_ = add(0, 3, {}, tr("The other in hand"), Qt::Key_F4, [this] { work_.TakeOther(); });
+  other_ = add(0, 3, {}, tr("The other in hand"), Qt::Key_F4, [this] {
+    work_.TakeOther();
+    FocusBars();
+  });
   not_this_ = add(1, 0, "commit_plan", tr("Not this piece"), Qt::Key_F5, [this] { LeaveOut(); });
   instead_ = add(1, 1, "commit_plan", tr("Another instead"), Qt::Key_F6, [this] { TakeInstead(); });
   print_ = add(1, 2, {}, tr("Pick list"), Qt::Key_F7, [this] { PrintList(); });
@@ -300,6 +307,10 @@ void PlanStation::ShowButtons() {
   not_this_->SetWanted(idle && PieceInHand());
   instead_->SetWanted(idle && PieceInHand() && !PieceInHand()->next.empty());
   for (DeedButton* button : {print_, cancel_}) button->SetWanted(idle && work_.sheet().has_value());
+}
+
+void PlanStation::FocusBars() {
+  if (isVisible() && !ask_->asking()) panes_[work_.in_hand()]->bars()->setFocus();
 }
 
 void PlanStation::AskReason(const QString& words, std::function<void(const QString& reason)> then, const QString& typed) {

@@ -36,7 +36,7 @@ class PlanStation : public Station {
   void Redress() override;
 
   PlanWork& work() { return work_; }
-  PlanBars* bars() const { return panes_[0]->bars(); }  // of the first plan
+  PlanPane* pane(std::size_t i) const { return panes_[i]; }  // two of them, side by side
   const SignLine* shortage() const { return short_; }
   const SignLine* progress() const { return progress_; }
   const SignLine* difference() const { return difference_; }
@@ -55,6 +55,7 @@ class PlanStation : public Station {
   void ShowWhy();
   void ShowButtons();
   const planning::DraftPiece* PieceInHand() const;
+  void FocusBars();
   void AskReason(const QString& words, std::function<void(const QString& reason)> then, const QString& typed = {});
   void LeaveOut();
   void TakeInstead();
