@@ -10,6 +10,7 @@
 namespace heatkeep {
 namespace {
 
+constexpr int kAsLongAsItTakes = 1'000'000;  // rounds: the clock ends the search, not they
 constexpr int kLookEvery = 150;  // ms between two looks at a search
 const std::vector<std::string> kAims{"drops-first", "least-money", "fewest-bars", "least-metres"};
 
@@ -61,6 +62,7 @@ PlanProposal Propose(Connection& book, const Asked& asked, const std::string& ai
   question.aim = AimNamed(aim);
   question.limits.threads = 2;
   question.limits.seconds = asked.seconds > 0 ? asked.seconds : SecondsFor(ReadOpenLines(book, asked.cut_lists).size());
+  if (asked.seconds > 0) question.limits.iterations = kAsLongAsItTakes;
   planning::DraftWishes wishes;
   wishes.overruled = asked.overruled;
   std::vector<planning::NotHeeded> not_heeded;
@@ -293,7 +295,7 @@ void PlanWork::Promise() {
       for (const std::string& words : promised.meanwhile) outcome.meanwhile.append(Q(words));
       if (!promised.plan) continue;
       outcome.plans.append(*promised.plan);
-      outcome.words.append(tr("plan %1 is promised: saw %2 %3").arg(*promised.plan).arg(Q(drafts[i].question.saw), Q(drafts[i].proof)));
+      outcome.words.append(tr("plan %1 is promised: saw %2: %3").arg(*promised.plan).arg(Q(drafts[i].question.saw), Q(drafts[i].proof)));
     }
     return outcome;
   }, [this](const Outcome& outcome) {

@@ -64,7 +64,8 @@ class PlanWork : public QObject {
   // Plans for this saw only; empty: each line for the narrowest saw that takes it.
   void SetSaw(const QString& saw);
   const QString& saw() const { return saw_; }
-  // Seconds a search may take; 0: by the number of open lines, 2 s up to 60 of them, then a second every 30 lines, at most 45.
+  // Seconds a search may take; 0: by the number of open lines, 2 s up to 60 of them, then a second every 30 lines, at most 45, and
+  // only as many rounds as make the plan repeatable.
   void SetSeconds(double seconds) { seconds_ = seconds; }
 
   void Plan();

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QSettings>
 #include <QShortcut>
@@ -81,6 +82,7 @@ void DeskWindow::BuildTop(QHBoxLayout* top) {
     if (!typed.isEmpty()) Take(typed);
     else if (current()) current()->Confirm();
   });
+  scan_->installEventFilter(this);
   top->addWidget(scan_, 1);
   for (std::size_t i = 0; i < stations_.size(); ++i) {
     auto* name = new QPushButton(stations_[i]->Name());
@@ -182,6 +184,15 @@ void DeskWindow::OpenSettings() {
   scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), desk_.settings.look);
   for (Station* station : stations_) station->Redress();
+}
+
+// Ctrl+Z in an empty scan field undoes what happened last, not the typing of what was scanned.
+bool DeskWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == scan_ && event->type() == QEvent::ShortcutOverride && scan_->text().isEmpty() && static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo)) {
+    event->ignore();
+    return true;
+  }
+  return QMainWindow::eventFilter(watched, event);
 }
 
 void DeskWindow::changeEvent(QEvent* event) {

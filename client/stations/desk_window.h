@@ -41,6 +41,7 @@ class DeskWindow : public QMainWindow {
   Desk& desk() { return desk_; }
 
  protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:

@@ -14,14 +14,11 @@
 namespace heatkeep {
 namespace {
 
-constexpr int kShortLines = 4;  // of the shortage strip; the rest is counted
-
 QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 std::vector<TableColumn> LineColumns(const ReadingUnits& units) {
-  return {{PlanStation::tr("Line"), false, 12}, {PlanStation::tr("Section"), false, 11}, {PlanStation::tr("Grade"), false, 11},
-          {PlanStation::tr("Length %1").arg(units.LengthUnitWord()), true, 10}, {PlanStation::tr("Open"), true, 6}, {PlanStation::tr("Of"), true, 6},
-          {PlanStation::tr("Due"), false, 10}, {PlanStation::tr("Papers"), false, 7}, {PlanStation::tr("For"), false, 12}};
+  return {{PlanStation::tr("Line"), false, 10}, {PlanStation::tr("Section"), false, 10}, {PlanStation::tr("Grade"), false, 12},
+          {PlanStation::tr("Length %1").arg(units.LengthUnitWord()), true, 10}, {PlanStation::tr("Open"), true, 6}, {PlanStation::tr("Due"), false, 10}, {PlanStation::tr("Papers"), false, 6}};
 }
 
 }  // namespace
@@ -59,9 +56,7 @@ QWidget* PlanStation::BuildWork() {
   saw_->addItem(tr("each line where it fits"), QString());
   top->addWidget(saw_, 0, Qt::AlignTop);
   down->addLayout(top);
-  down->addWidget(below_ = new PlainWords(FontOf(Size::Table), Use::Quiet));
   down->addWidget(difference_ = new SignLine(Size::Body));
-  down->addWidget(short_ = new SignLine(Size::Body));
   down->addWidget(progress_ = new SignLine(Size::Body));
   stack_ = new QStackedWidget;
   stack_->addWidget(lines_view_ = new RowView(&lines_, tr("Nothing is open here. A cut list that comes in shows up at the left by itself.")));
@@ -97,16 +92,17 @@ void PlanStation::BuildButtons(QLayout* into) {
   plan_ = add(0, 0, {}, tr("Plan"), Qt::Key_F1, [this] { work_.Plan(); }, Weight::Primary);
   again_ = add(0, 0, {}, tr("Plan again"), Qt::Key_F1, [this] { work_.Plan(); });
   promise_ = add(0, 1, "commit_plan", tr("Promise it"), Qt::Key_F2, [this] { work_.Promise(); }, Weight::Primary);
-  beside_ = add(0, 2, {}, tr("Another aim beside"), Qt::Key_F3, [this] { work_.PlanBeside(); });
-  other_ = add(0, 3, {}, tr("The other in hand"), Qt::Key_F4, [this] {
+  beside_ = add(0, 2, {}, tr("Second aim"), Qt::Key_F3, [this] { work_.PlanBeside(); });
+  other_ = add(0, 3, {}, tr("The other"), Qt::Key_F4, [this] {
     work_.TakeOther();
     FocusBars();
   });
   not_this_ = add(1, 0, "commit_plan", tr("Not this piece"), Qt::Key_F5, [this] { LeaveOut(); });
   instead_ = add(1, 1, "commit_plan", tr("Another instead"), Qt::Key_F6, [this] { TakeInstead(); });
   print_ = add(1, 2, {}, tr("Pick list"), Qt::Key_F7, [this] { PrintList(); });
-  cancel_ = add(1, 3, "cancel_plan", tr("Cancel the plan"), Qt::Key_F8, [this] { Cancel(); });
+  cancel_ = add(1, 3, "cancel_plan", tr("Cancel plan"), Qt::Key_F8, [this] { Cancel(); });
   discard_ = add(1, 3, {}, tr("Forget it"), Qt::Key_F8, [this] { work_.Discard(); });
+  for (int column = 0; column < 4; ++column) grid->setColumnStretch(column, 1);
   stop_ = add(0, 1, {}, tr("Best so far"), 0, [this] { work_.StopSearch(); });
 }
 
@@ -206,17 +202,15 @@ void PlanStation::ShowHead() {
   if (const auto plan = work_.chosen_plan()) head_->setText(tr("Plan %1").arg(*plan));
   else if (lists.isEmpty()) head_->setText(tr("Nothing waits to be planned"));
   else head_->setText(work_.chosen() == "all" ? tr("All that is open") : tr("Cut list %1").arg(lists.front()));
-  below_->setVisible(false);
 }
 
 void PlanStation::ShowLines() {
   difference_->Clear();
-  short_->Clear();
   std::vector<TableRow> rows;
   for (const CutLineRow& l : work_.lines()) {
     TableRow row{.key = Q(l.order + "/" + l.line), .cells = {}, .bar = {}};
     row.cells = {{Q(l.order + "/" + l.line)}, {Q(l.section)}, {Q(l.grade)}, {units().Number(l.length), l.length.nm}, {QString::number(l.open), l.open},
-                 {QString::number(l.quantity), l.quantity}, {Q(l.due)}, {l.papers == "none" ? QString() : Q(l.papers)}, {Q(l.customer)}};
+                 {Q(l.due)}, {l.papers == "none" ? QString() : Q(l.papers)}};
     rows.push_back(std::move(row));
   }
   lines_.SetRows(std::move(rows));
@@ -230,15 +224,11 @@ void PlanStation::ShowProposals() {
   for (std::size_t i = 0; i < 2; ++i) {
     panes_[i]->setVisible(i < all.size());
     if (i >= all.size()) continue;
-    panes_[i]->Show(all.size() > 1 ? AimWords(all[i].aim) : QString(), i == work_.in_hand(), ProofWords(all[i]), FiguresWords(all[i].figures, units()));
+    panes_[i]->Show(all.size() > 1 ? AimWords(all[i].aim) : QString(), i == work_.in_hand(), ProofWords(all[i]), FiguresWords(all[i].figures, units()), ShortWords(all[i]));
     panes_[i]->bars()->Show(GroupsOf(all[i], units(), letters), units(), longest);
   }
   const QString difference = work_.difference();
   difference_->Say(Sign::None, difference.isEmpty() ? QString() : tr("%1 against %2: %3").arg(AimWords(work_.proposal()->aim), AimWords(all[1 - work_.in_hand()].aim), difference));
-  QStringList lacks = ShortWords(*work_.proposal()).split('\n', Qt::SkipEmptyParts);
-  const auto more = static_cast<int>(lacks.size()) - kShortLines;
-  if (more > 0) lacks = lacks.mid(0, kShortLines) << tr("and %n more line(s)", nullptr, more);
-  short_->Say(Sign::Warning, lacks.join('\n'));
 }
 
 void PlanStation::ShowSheet() {
@@ -246,14 +236,12 @@ void PlanStation::ShowSheet() {
   panes_[1]->setVisible(false);
   panes_[0]->setVisible(work_.sheet().has_value());
   if (!work_.sheet()) {
-    short_->Clear();
-    return;
+      return;
   }
   const Sheet& sheet = *work_.sheet();
   OrderLetters letters;
-  panes_[0]->Show({}, true, tr("saw %1 %2").arg(Q(sheet.saw), Q(sheet.proof)), sheet.due.empty() ? tr("made by %1").arg(Q(sheet.made_by)) : tr("made by %1, due %2").arg(Q(sheet.made_by), Q(sheet.due)));
+  panes_[0]->Show({}, true, tr("saw %1: %2").arg(Q(sheet.saw), Q(sheet.proof)), sheet.due.empty() ? tr("made by %1").arg(Q(sheet.made_by)) : tr("made by %1, due %2").arg(Q(sheet.made_by), Q(sheet.due)), ShortWords(sheet));
   panes_[0]->bars()->Show(GroupsOf(sheet, units(), letters), units(), LongestOf(sheet));
-  short_->Say(Sign::Warning, ShortWords(sheet));
 }
 
 const planning::DraftPiece* PlanStation::PieceInHand() const {

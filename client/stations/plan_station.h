@@ -37,7 +37,6 @@ class PlanStation : public Station {
 
   PlanWork& work() { return work_; }
   PlanPane* pane(std::size_t i) const { return panes_[i]; }  // two of them, side by side
-  const SignLine* shortage() const { return short_; }
   const SignLine* progress() const { return progress_; }
   const SignLine* difference() const { return difference_; }
   QString why() const { return why_->text(); }
@@ -65,9 +64,9 @@ class PlanStation : public Station {
 
   PlanWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *below_, *why_;
+  PlainWords *head_, *why_;
   QComboBox* saw_;
-  SignLine *short_, *progress_, *difference_;
+  SignLine *progress_, *difference_;
   QScrollArea* why_area_;
   QStackedWidget* stack_;
   RowTable lines_;

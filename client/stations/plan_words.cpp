@@ -71,7 +71,7 @@ QString AimWords(const std::string& aim) {
 QString ProofWords(const PlanProposal& proposal) {
   QStringList words;
   for (const planning::Draft& draft : proposal.drafts)
-    words << (draft.plan.layouts.empty() ? Words::tr("saw %1: nothing of it can be cut").arg(Q(draft.question.saw)) : Words::tr("saw %1 %2").arg(Q(draft.question.saw), Q(draft.proof)));
+    words << (draft.plan.layouts.empty() ? Words::tr("saw %1: nothing of it can be cut").arg(Q(draft.question.saw)) : Words::tr("saw %1: %2").arg(Q(draft.question.saw), Q(draft.proof)));
   return words.isEmpty() ? Words::tr("nothing is open that a saw here takes") : words.join('\n');
 }
 

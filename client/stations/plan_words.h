@@ -13,7 +13,7 @@ namespace heatkeep {
 // "drops first, then the least new bar".
 QString AimWords(const std::string& aim);
 
-// "saw 1 takes 2 drops, opens no full bar; no plan opens less (proved)": a sentence a saw.
+// "saw 1: takes 2 drops, opens no full bar; no plan opens less (proved)": a sentence a saw.
 QString ProofWords(const PlanProposal& proposal);
 // "5 pieces, 2 of them drops; opens 18.3 m; 3 rests kept, 1.2 m; scrap 0.1 m; 4 set-ups".
 QString FiguresWords(const planning::DraftFigures& figures, ReadingUnits units);

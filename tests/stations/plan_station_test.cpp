@@ -84,16 +84,16 @@ TEST_F(PlanStationTest, WhatLacksSaysTheShortestBarAndWhatToBuy) {
   shop.AddLine({.quantity = 25});
   OpenPlanning();
   PlanByKey();
-  const QString lacks = station->shortage()->words();
+  const QString lacks = station->pane(0)->shortage()->words();
   EXPECT_TRUE(lacks.contains("O1/10") && lacks.contains("5 missing")) << lacks.toStdString();
   EXPECT_TRUE(lacks.contains("the shortest bar to buy for 5 is 1532 mm")) << lacks.toStdString();
   EXPECT_TRUE(lacks.contains("buy")) << lacks.toStdString();
-  EXPECT_EQ(station->shortage()->sign(), Sign::Warning);
+  EXPECT_EQ(station->pane(0)->shortage()->sign(), Sign::Warning);
   Picture("plan_short");
   Press(Qt::Key_F2);
   WaitFor([&] { return station->work().sheet().has_value(); }, "the promised plan");
   EXPECT_EQ(shop.Number("select missing as n from book.plan_short"), 5);
-  EXPECT_TRUE(station->shortage()->words().contains("5 missing"));
+  EXPECT_TRUE(station->pane(0)->shortage()->words().contains("5 missing"));
 }
 
 TEST_F(PlanStationTest, TwoAimsLieSideBySideWithTheirDifferenceInWordsAndTheOneInHandIsPromised) {
@@ -220,21 +220,25 @@ TEST_F(PlanStationTest, AnOrderOrACutListScannedIsChosenAndAnythingElseIsLookedU
 }
 
 TEST_F(PlanStationTest, ALivePlanPrintsItsPickListAndIsCancelledWithAReasonWhileWhatIsAtTheSawStays) {
-  ABarAndTwoDrops();
-  shop.Fetch(long_drop, {{.count = 2}});
-  const std::int64_t plan = shop.Number("select plan_id as n from book.plan");
+  for (int i = 0; i < 2; ++i) shop.ReceiveCertified({.length = 1000, .kind = "drop", .ends = 2});
+  shop.AddLine({.quantity = 6});
   OpenPlanning();
-  station->work().Choose("plan:" + QString::number(plan));
+  PlanByKey();
+  const std::vector<std::string> tags = TagsOf();
+  ASSERT_EQ(tags.size(), 2u);
+  Press(Qt::Key_F2);
   WaitFor([&] { return station->work().sheet().has_value(); }, "the plan");
   Press(Qt::Key_F7);
   WaitFor([&] { return LastSays("is out"); }, "the pick list");
   EXPECT_EQ(QDir(folder.filePath("papers")).entryList({"plan-*.pdf"}).size(), 1);
+  shop.Pull(tags[0]);
   Press(Qt::Key_F8);
   TypeIn("wrong day");
   Press(Qt::Key_Return);
-  WaitFor([&] { return LastSays("is cancelled"); }, "the plan to be cancelled");
-  EXPECT_EQ(shop.Word("select state::text as w from book.piece where tag = $1", {long_drop}), "at saw");
-  EXPECT_EQ(shop.Word("select state::text as w from book.layout"), "at saw");
+  WaitFor([&] { return LastSays("is cancelled: 1 piece"); }, "the plan to be cancelled");
+  EXPECT_EQ(shop.Word("select state::text as w from book.piece where tag = $1", {tags[0]}), "at saw");
+  EXPECT_EQ(shop.Word("select f.state::text as w from book.layout f join book.piece p using (piece_id) where p.tag = $1", {tags[0]}), "at saw");
+  EXPECT_EQ(Promises(tags[1]), 0);
   EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'cancel_plan' limit 1"), "wrong day");
 }
 
