@@ -10,6 +10,7 @@
 namespace heatkeep {
 namespace {
 
+constexpr double kLonger = 60;               // seconds
 constexpr int kAsLongAsItTakes = 1'000'000;  // rounds: the clock ends the search, not they
 constexpr int kLookEvery = 150;  // ms between two looks at a search
 const std::vector<std::string> kAims{"drops-first", "least-money", "fewest-bars", "least-metres"};
@@ -19,7 +20,7 @@ QString Q(const std::string& text) { return QString::fromStdString(text); }
 struct Asked {
   std::vector<std::string> cut_lists;
   std::string saw;
-  double seconds = 0;
+  double seconds = 0;  // 0: by the number of lines
   std::vector<planning::Overrule> overruled;
 };
 
@@ -197,6 +198,8 @@ std::vector<std::string> PlanWork::AimsShown() const {
 
 void PlanWork::Plan() { Search(AimsShown(), in_hand_); }
 
+void PlanWork::PlanLonger() { Search(AimsShown(), in_hand_, kLonger); }
+
 void PlanWork::PlanBeside() {
   std::vector<std::string> aims{proposals_.empty() ? kAims.front() : proposals_.front().aim};
   std::string second = proposals_.size() > 1 ? proposals_.back().aim : aims.front();
@@ -234,9 +237,9 @@ void PlanWork::StopSearch() {
   if (watch_) watch_->stop.request_stop();
 }
 
-void PlanWork::Search(std::vector<std::string> aims, std::size_t in_hand) {
+void PlanWork::Search(std::vector<std::string> aims, std::size_t in_hand, double seconds) {
   if (busy() || !link_.ready() || chosen_lists().isEmpty()) return;
-  Asked asked{{}, saw_.toStdString(), seconds_, overruled_};
+  Asked asked{{}, saw_.toStdString(), seconds, overruled_};
   for (const QString& list : chosen_lists()) asked.cut_lists.push_back(list.toStdString());
   searching_ = true;
   watch_ = std::make_shared<Watch>();

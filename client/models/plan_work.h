@@ -64,11 +64,9 @@ class PlanWork : public QObject {
   // Plans for this saw only; empty: each line for the narrowest saw that takes it.
   void SetSaw(const QString& saw);
   const QString& saw() const { return saw_; }
-  // Seconds a search may take; 0: by the number of open lines, 2 s up to 60 of them, then a second every 30 lines, at most 45, and
-  // only as many rounds as make the plan repeatable.
-  void SetSeconds(double seconds) { seconds_ = seconds; }
-
+  // A search takes 2 s up to 60 open lines, then a second every 30 lines, at most 45, and only so many rounds as keep it repeatable.
   void Plan();
+  void PlanLonger();                               // a minute, as many rounds as fit into it
   void PlanBeside();                               // a second plan of the next aim
   void TakeOther();                                // of two plans the other is the one in hand
   void LeaveOut(const QString& tag, const QString& reason);
@@ -99,7 +97,7 @@ class PlanWork : public QObject {
  private:
   struct Watch;  // what a search says of itself, and its stop
 
-  void Search(std::vector<std::string> aims, std::size_t in_hand);
+  void Search(std::vector<std::string> aims, std::size_t in_hand, double seconds = 0);
   void Searched(std::vector<PlanProposal> found, std::size_t in_hand);
   void Replan(const std::string& words);
   std::vector<std::string> AimsShown() const;
@@ -112,7 +110,6 @@ class PlanWork : public QObject {
   std::vector<CutLineRow> lines_;
   std::optional<Sheet> sheet_;
   QString chosen_, saw_;
-  double seconds_ = 0;
   std::vector<PlanProposal> proposals_;
   std::size_t in_hand_ = 0;
   std::vector<planning::Overrule> overruled_;

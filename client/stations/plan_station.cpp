@@ -17,8 +17,8 @@ namespace {
 QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 std::vector<TableColumn> LineColumns(const ReadingUnits& units) {
-  return {{PlanStation::tr("Line"), false, 10}, {PlanStation::tr("Section"), false, 10}, {PlanStation::tr("Grade"), false, 12},
-          {PlanStation::tr("Length %1").arg(units.LengthUnitWord()), true, 10}, {PlanStation::tr("Open"), true, 6}, {PlanStation::tr("Due"), false, 10}, {PlanStation::tr("Papers"), false, 6}};
+  return {{PlanStation::tr("Line"), false, 9}, {PlanStation::tr("Section"), false, 9}, {PlanStation::tr("Grade"), false, 10},
+          {PlanStation::tr("Length %1").arg(units.LengthUnitWord()), true, 9}, {PlanStation::tr("Open"), true, 5}, {PlanStation::tr("Due"), false, 10}, {PlanStation::tr("Papers"), false, 5}};
 }
 
 }  // namespace
@@ -99,6 +99,7 @@ void PlanStation::BuildButtons(QLayout* into) {
   });
   not_this_ = add(1, 0, "commit_plan", tr("Not this piece"), Qt::Key_F5, [this] { LeaveOut(); });
   instead_ = add(1, 1, "commit_plan", tr("Another instead"), Qt::Key_F6, [this] { TakeInstead(); });
+  longer_ = add(1, 2, {}, tr("Search a minute"), Qt::Key_F9, [this] { work_.PlanLonger(); });
   print_ = add(1, 2, {}, tr("Pick list"), Qt::Key_F7, [this] { PrintList(); });
   cancel_ = add(1, 3, "cancel_plan", tr("Cancel plan"), Qt::Key_F8, [this] { Cancel(); });
   discard_ = add(1, 3, {}, tr("Forget it"), Qt::Key_F8, [this] { work_.Discard(); });
@@ -214,6 +215,7 @@ void PlanStation::ShowLines() {
     rows.push_back(std::move(row));
   }
   lines_.SetRows(std::move(rows));
+  if (lines_view_->chosen().isEmpty() && lines_.rowCount() > 0) lines_view_->Choose(lines_.At(0).key);
 }
 
 void PlanStation::ShowProposals() {
@@ -285,12 +287,12 @@ void PlanStation::ShowButtons() {
   again_->setVisible(proposed);
   promise_->setVisible(proposed && !work_.searching());
   stop_->setVisible(work_.searching());
-  beside_->setVisible(!plan);
+  for (DeedButton* button : {beside_, longer_}) button->setVisible(!plan);
   other_->setVisible(work_.proposals().size() > 1);
   for (DeedButton* button : {not_this_, instead_, discard_}) button->setVisible(proposed);
   for (DeedButton* button : {print_, cancel_}) button->setVisible(plan);
-  plan_->SetWanted(idle && lists && !work_.lines().empty());
-  for (DeedButton* button : {again_, beside_, discard_}) button->SetWanted(idle && lists);
+  for (DeedButton* button : {plan_, again_, beside_, longer_}) button->SetWanted(idle && lists && !work_.lines().empty());
+  discard_->SetWanted(idle);
   promise_->SetWanted(idle && proposed && !work_.proposal()->nothing_to_cut());
   not_this_->SetWanted(idle && PieceInHand());
   instead_->SetWanted(idle && PieceInHand() && !PieceInHand()->next.empty());

@@ -73,7 +73,7 @@ class PlanStation : public Station {
   RowView* lines_view_;
   PlanPane* panes_[2];
   AskLine* ask_;
-  DeedButton *plan_, *again_, *promise_, *beside_, *other_, *not_this_, *instead_, *print_, *cancel_, *discard_, *stop_;
+  DeedButton *plan_, *again_, *promise_, *beside_, *other_, *not_this_, *instead_, *longer_, *print_, *cancel_, *discard_, *stop_;
 };
 
 }  // namespace heatkeep

@@ -109,6 +109,7 @@ TEST_F(PlanStationTest, TwoAimsLieSideBySideWithTheirDifferenceInWordsAndTheOneI
   EXPECT_EQ(station->work().in_hand(), 0u);
   EXPECT_TRUE(station->difference()->words().startsWith("drops first against least money: ")) << station->difference()->words().toStdString();
   EXPECT_TRUE(station->pane(0)->isVisible() && station->pane(1)->isVisible());
+  QTest::qWait(50);
   Picture("plan_beside");
   Press(Qt::Key_F4);
   WaitFor([&] { return station->work().in_hand() == 1; }, "the other in hand");
@@ -181,14 +182,16 @@ TEST_F(PlanStationTest, ALongSearchIsWatchedAndStoppedWithTheBestSoFar) {
   std::vector<Bars> rack;
   for (int i = 0; i < 120; ++i) rack.push_back({.length = 400 + (i * 7919) % 1900, .kind = "drop", .ends = 2});
   rack.push_back({.length = 6000, .count = 30});
+  rack.push_back({.heat = "K3317", .round = 60});
   shop.Deliver("N1", rack);
   shop.Certify("M2208");
+  shop.Certify("K3317", {.round = 60});
   std::vector<Wanted> wanted;
   for (int i = 0; i < 30; ++i) wanted.push_back({.line = std::to_string(i), .length = 150 + (i * 6101) % 900, .quantity = 6 + i % 7, .max_heats = i % 5 == 0 ? std::optional(2) : std::nullopt});
+  wanted.push_back({.line = "60", .quantity = 2, .round = 60});
   shop.AddLines(wanted);
   OpenPlanning();
-  station->work().SetSeconds(120);
-  Press(Qt::Key_F1);
+  Press(Qt::Key_F9);
   WaitFor([&] { return station->progress()->words().contains("opens"); }, "word of the search");
   EXPECT_TRUE(station->work().searching());
   Picture("plan_searching");
