@@ -4,31 +4,17 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/allocator/proof_words.h"
-#include "client/planning/learned_worth.h"
-#include "client/command/plan_extras.h"
+#include "client/command/extras_words.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
-#include "client/gateway/plan_door.h"
 #include "client/gateway/readings.h"
+#include "client/planning/make_plan.h"
 #include "reports/sheet_json.h"
 #include "reports/sheet_words.h"
 #include "schema/terms/length_text.h"
 
 namespace heatkeep::command {
 namespace {
-
-constexpr int kTries = 5;
-
-allocator::Aim AimOf(const std::string& word) {
-  for (const auto aim : {allocator::Aim::DropsFirst, allocator::Aim::LeastMoney, allocator::Aim::FewestBars, allocator::Aim::LeastMetres})
-    if (AimWord(aim) == word) return aim;
-  throw std::invalid_argument("aim \"" + word + "\" is not known; expected drops-first, least-money, fewest-bars or least-metres");
-}
-
-void SayTaken(std::ostream& out, const std::vector<TakenPiece>& taken) {
-  for (const TakenPiece& t : taken) out << "taken meanwhile: " << t.tag << ", " << t.why << '\n';
-}
 
 void SayTooLarge(std::ostream& err, const std::string& saw, const std::vector<std::string>& lines) {
   if (lines.empty()) return;
@@ -71,12 +57,12 @@ void SayLayouts(std::ostream& out, const allocator::Problem& problem, const allo
 }
 
 // Says one saw's plan, or adds it to `answers` when JSON is asked for.
-int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, const std::string& saw, const BookProblem& asked,
-           const allocator::Plan& plan, const PlanExtras& extras, const std::string& proof, const std::string& learned, std::optional<std::int64_t> number) {
+int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, const planning::MadePlan& made) {
+  const auto& [question, asked, plan, extras, proof, learned, overruled, not_heeded] = made.draft;
   if (answers) {
-    Json answer = {{"saw", saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
+    Json answer = {{"saw", question.saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
                    {"bars_opened", plan.value.bars_opened}, {"new_length_nm", plan.value.new_length.nm}};
-    answer["plan"] = number ? Json(*number) : Json();
+    answer["plan"] = made.plan ? Json(*made.plan) : Json();
     answer["ended_by"] = NameOf(plan.ended_by);
     answer["worth"] = learned.empty() ? "by length" : learned;
     const std::pair<const char*, nlohmann::ordered_json> figures[] = {{"value", FiguresJson(plan.value, asked.problem.aim)}, {"bound", FiguresJson(plan.bound)}};
@@ -91,10 +77,10 @@ int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, 
     }
     answers->push_back(std::move(answer));
   } else {
-    call.out << (number ? "plan " + std::to_string(*number) : "not promised") << ": saw " << saw << " " << proof << '\n';
+    call.out << (made.plan ? "plan " + std::to_string(*made.plan) : "not promised") << ": saw " << question.saw << " " << proof << '\n';
     if (options.dry) SayLayouts(call.out, asked.problem, plan);
     SayShorts(call.out, asked.problem, plan);
-    SayExtras(extras, call.out);
+    SayExtras(asked.problem, plan, extras, call.out);
     if (!learned.empty()) call.out << learned << '\n';
     SayEnd(plan, call.out);
     if (options.why) SayWhy(call.out, asked.problem, plan, extras);
@@ -115,51 +101,27 @@ void RequireSaws(Connection& connection, const std::vector<std::string>& saws) {
   }
 }
 
-// Nothing where the lines or the saw changed since they were read: read again and plan again.
-std::optional<CommitAnswer> Promise(const BookCall& call, Connection& connection, const PlanQuestion& question, const BookProblem& asked,
-                                    const allocator::Plan& plan, const std::string& proof) {
-  try {
-    return CommitPlan(connection, NewRequest(), question, asked, plan, proof);
-  } catch (const DbError& error) {
-    if (error.sqlstate != "HK409") throw;
-    call.err << "changed meanwhile: " << error.what() << '\n';
-    return std::nullopt;
-  }
-}
-
-ExtraWishes WishesOf(const AllocateOptions& options, const BookProblem& asked) {
-  ExtraWishes wishes;
-  wishes.plain_below = asked.plain_below;
+planning::DraftWishes WishesOf(const AllocateOptions& options) {
+  planning::DraftWishes wishes;
   if (!options.buy.empty()) wishes.offers = ReadOffers(options.buy);
   wishes.price_of_one_heat = options.price_of_one_heat;
-  wishes.bars_at_a_time = asked.bars_at_a_time;
   return wishes;
 }
 
-// One saw's plan, promised; made again while others take its pieces.
+// One saw's plan, promised; `last`: of the saws asked for.
 SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question,
                 bool last, Json* answers) {
-  for (int attempt = 0; attempt < kTries; ++attempt) {
-    BookProblem asked = ReadProblem(connection, question);
-    if (attempt == 0 && last) SayTooLarge(call.err, question.saw, asked.too_large);
-    const int at_least = last && !asked.too_large.empty() ? 3 : 0;
-    if (asked.problem.lines.empty()) {
-      if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
-      return {at_least, asked.widest};
-    }
-    const std::string learned = planning::LearnWorth(ReadPastDemand(connection), asked.problem);
-    allocator::Plan plan = Searched(asked.problem, call.err);
-    const PlanExtras extras = ExtrasOf(asked.problem, plan, WishesOf(options, asked));
-    const std::string proof = allocator::ProofWords(asked.problem, plan);
-    const auto answer = [&](std::optional<std::int64_t> number) -> SawPlan {
-      return {std::max(at_least, Answer(call, options, answers, question.saw, asked, plan, extras, proof, learned, number)), asked.widest};
-    };
-    if (options.dry || plan.layouts.empty()) return answer(std::nullopt);
-    const std::optional<CommitAnswer> committed = Promise(call, connection, question, asked, plan, proof);
-    if (committed && committed->plan) return answer(committed->plan);
-    if (committed) SayTaken(call.err, committed->taken);
+  const auto searched = [&](const allocator::Problem& problem) { return Searched(problem, call.err); };
+  const auto told = [&](const std::string& words) { call.err << words << '\n'; };
+  const planning::MadePlan made = planning::MakePlan(connection, question, WishesOf(options), searched, options.dry, told);
+  const BookProblem& asked = made.draft.asked;
+  if (last) SayTooLarge(call.err, question.saw, asked.too_large);
+  const int at_least = last && !asked.too_large.empty() ? 3 : 0;
+  if (asked.problem.lines.empty()) {
+    if (last && !answers) call.out << "nothing for saw " << question.saw << " is open in these cut lists\n";
+    return {at_least, asked.widest};
   }
-  throw DbError(DbError::Kind::Stale, "HK409", "others keep taking the pieces: no plan was promised; try again in a moment");
+  return {std::max(at_least, Answer(call, options, answers, made)), asked.widest};
 }
 
 }  // namespace
@@ -169,7 +131,7 @@ int RunAllocate(const BookCall& call, const AllocateOptions& options) {
     PlanQuestion question;
     question.cut_lists = options.cut_lists;
     question.bundled = options.bundled;
-    question.aim = AimOf(options.aim);
+    question.aim = AimNamed(options.aim);
     question.limits.seconds = options.seconds;
     question.limits.threads = options.threads;
     question.limits.seed = options.seed;

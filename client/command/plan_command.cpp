@@ -8,7 +8,7 @@
 #include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
 #include "client/command/file_problem.h"
-#include "client/command/plan_extras.h"
+#include "client/command/extras_words.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
 #include "client/command/table_file.h"
@@ -75,7 +75,7 @@ void Summary(const Problem& problem, const allocator::Plan& plan, const PlanExtr
     const auto& line = problem.lines[static_cast<std::size_t>(s.line)];
     out << "short: order " << line.order << " line " << line.line << ", " << s.missing << " missing: " << s.why << '\n';
   }
-  SayExtras(extras, out);
+  SayExtras(problem, plan, extras, out);
   SayEnd(plan, out);
 }
 

@@ -24,7 +24,7 @@ struct PlanOptions {
   std::uint64_t seed = 1;
   std::string rules;                 // rules_file.h, or empty
   std::string json;                  // where the plan goes, or empty: only the summary
-  std::string buy;                   // lengths a supplier sells (plan_extras.h); empty: the usual mill lengths
+  std::string buy;                   // lengths a supplier sells (extras_words.h); empty: the usual mill lengths
   std::string plain_below = "0";     // take the plan by hand when the search gains less money than this
   bool price_of_one_heat = false;    // plan without the wishes for few heats too, and say the difference
 };

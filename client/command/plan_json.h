@@ -8,7 +8,7 @@
 
 #include "client/allocator/plan.h"
 #include "client/allocator/problem.h"
-#include "client/command/plan_extras.h"
+#include "client/command/extras_words.h"
 
 namespace heatkeep::command {
 

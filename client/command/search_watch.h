@@ -29,7 +29,4 @@ class SearchWatch {
 // Allocate, watched.
 allocator::Plan Searched(const allocator::Problem& problem, std::ostream& err);
 
-// "opens 18.30 m, at least 17.90 m is needed", "costs 1240.00, ..."; what is short in front.
-std::string ProgressWords(allocator::Aim aim, const allocator::Value& value, const allocator::Bound& bound);
-
 }  // namespace heatkeep::command

@@ -93,13 +93,14 @@ std::vector<TakenPiece> TakenOf(const Json& answer) {
 }
 
 CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
-                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof) {
+                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof, const std::string& reason) {
   std::vector<std::size_t> all(plan.layouts.size());
   std::iota(all.begin(), all.end(), std::size_t{0});
   Json body = PlanBody(asked, plan, proof, all);
   body["aim"] = AimWord(question.aim);
   body["saw"] = question.saw;
   body["bundled"] = question.bundled;
+  if (!reason.empty()) body["reason"] = reason;
   const Json answer = Deeds(connection).CommitPlan(request, body);
   CommitAnswer committed;
   committed.taken = TakenOf(answer);

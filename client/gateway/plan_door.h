@@ -64,6 +64,7 @@ struct TakenPiece {
 };
 
 // `otherwise` of a layout is its next-best pieces, at most three, best first (allocator/explain.h), in words.
+// `reason`: why the plan is not as the search would have it; kept with the deed.
 // Either the number of the promised plan, or the pieces that somebody took or changed meanwhile (then nothing is
 // promised: read again and plan again).
 struct CommitAnswer {
@@ -72,9 +73,11 @@ struct CommitAnswer {
 };
 
 CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
-                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof);
+                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof, const std::string& reason = {});
 
 // "drops-first", "least-money", "fewest-bars", "least-metres".
 std::string AimWord(allocator::Aim aim);
+// Throws std::invalid_argument for any other word.
+allocator::Aim AimNamed(const std::string& word);
 
 }  // namespace heatkeep

@@ -49,4 +49,10 @@ std::string AimWord(allocator::Aim aim) {
   return "drops-first";
 }
 
+allocator::Aim AimNamed(const std::string& word) {
+  for (const auto aim : {allocator::Aim::DropsFirst, allocator::Aim::LeastMoney, allocator::Aim::FewestBars, allocator::Aim::LeastMetres})
+    if (AimWord(aim) == word) return aim;
+  throw std::invalid_argument("aim \"" + word + "\" is not known; expected drops-first, least-money, fewest-bars or least-metres");
+}
+
 }  // namespace heatkeep

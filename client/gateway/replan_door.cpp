@@ -16,12 +16,6 @@ using allocator::Mishap;
 constexpr const char* kMetal = "select m.*, l.length_nm as planned_nm, l.trim_nm, l.kerf_nm, l.left_nm, l.left_fate from api.plan_metal m"
     " join api.plan_layouts l using (plan_id, layout_no) where m.plan_id = $1 order by m.layout_no";
 
-allocator::Aim AimNamed(const std::string& word) {
-  for (const auto aim : {allocator::Aim::LeastMoney, allocator::Aim::FewestBars, allocator::Aim::LeastMetres})
-    if (AimWord(aim) == word) return aim;
-  return allocator::Aim::DropsFirst;
-}
-
 std::optional<int> LineCalled(const allocator::Problem& problem, const std::string& order, const std::string& line) {
   for (std::size_t i = 0; i < problem.lines.size(); ++i)
     if (problem.lines[i].order == order && problem.lines[i].line == line) return static_cast<int>(i);

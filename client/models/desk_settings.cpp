@@ -40,6 +40,8 @@ DeskSettings DeskSettings::Load(const QSettings& from) {
   s.queue_file = from.value("queue_file").toString();
   s.label_printer = from.value("label_printer").toString();
   s.label_folder = from.value("label_folder").toString();
+  s.paper_printer = from.value("paper_printer").toString();
+  s.paper_folder = from.value("paper_folder").toString();
   s.scan_prefix = from.value("scan_prefix").toString();
   s.scan_gap_ms = std::clamp(from.value("scan_gap_ms", s.scan_gap_ms).toInt(), 5, 500);
   return s;
@@ -54,6 +56,8 @@ void DeskSettings::Save(QSettings& to) const {
   to.setValue("queue_file", queue_file);
   to.setValue("label_printer", label_printer);
   to.setValue("label_folder", label_folder);
+  to.setValue("paper_printer", paper_printer);
+  to.setValue("paper_folder", paper_folder);
   to.setValue("scan_prefix", scan_prefix);
   to.setValue("scan_gap_ms", scan_gap_ms);
   to.sync();

@@ -19,6 +19,8 @@ struct DeskSettings {
   QString queue_file;      // where deeds are kept while the book is away; empty: they are not done then
   QString label_printer;   // a printer of the system; empty: labels are written to label_folder
   QString label_folder;    // PDF files of labels
+  QString paper_printer;   // a printer of the system for sheets; empty: they are written to paper_folder
+  QString paper_folder;    // PDF files of sheets
   QString scan_prefix;     // what the scanner sends first; empty: a scan is known by its speed
   int scan_gap_ms = 35;    // the longest pause between two characters of a scan
 

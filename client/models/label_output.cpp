@@ -1,20 +1,17 @@
 #include "client/models/label_output.h"
 
-#include <QDateTime>
 #include <QDir>
-#include <QProcess>
-#include <QStandardPaths>
+#include <QFile>
 #include <stdexcept>
 
 #include "client/gateway/read_labels.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/stock_deeds.h"
+#include "client/models/paper_sender.h"
 #include "reports/label_sheet.h"
 
 namespace heatkeep {
 namespace {
-
-constexpr int kPrinterPatience = 20'000;  // ms
 
 struct Waiting {
   std::vector<LabelFace> faces;
@@ -34,24 +31,6 @@ Waiting WaitingFor(Connection& book, const std::vector<std::string>& tags, Label
   return waiting;
 }
 
-QString FileFor(const DeskSettings& settings) {
-  const bool printer = !settings.label_printer.isEmpty();
-  const QString folder = printer                          ? QDir::tempPath()
-                         : !settings.label_folder.isEmpty() ? settings.label_folder
-                                                            : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + "/labels";
-  if (!QDir().mkpath(folder)) throw std::runtime_error("the folder " + folder.toStdString() + " cannot be made");
-  return folder + "/labels-" + QDateTime::currentDateTimeUtc().toString("yyyyMMdd-hhmmss-zzz") + ".pdf";
-}
-
-void SendTo(const QString& printer, const QString& file) {
-  QProcess lp;
-  lp.start("lp", {"-d", printer, file});
-  if (!lp.waitForFinished(kPrinterPatience) || lp.exitStatus() != QProcess::NormalExit || lp.exitCode() != 0) {
-    const QString said = QString::fromLocal8Bit(lp.readAllStandardError()).simplified();
-    throw std::runtime_error("printer " + printer.toStdString() + ": " + (said.isEmpty() ? lp.errorString() : said).toStdString());
-  }
-}
-
 }  // namespace
 
 LabelsOut PrintLabels(Connection& book, const std::vector<std::string>& tags, const DeskSettings& settings) {
@@ -68,11 +47,11 @@ LabelsOut PrintLabels(Connection& book, const std::vector<std::string>& tags, co
     out.labels = static_cast<int>(waiting.faces.size());
     jobs = waiting.jobs;
     if (waiting.faces.empty()) return out;
-    const QString file = FileFor(settings);
+    const QString file = PaperFile("labels", printer ? QDir::tempPath() : settings.label_folder);
     out.where = (printer ? settings.label_printer : file).toStdString();
     WriteLabels(file.toStdString(), waiting.faces, paper, look, 1, print);
     if (printer) {
-      SendTo(settings.label_printer, file);
+      SendToPrinter(settings.label_printer, file);
       QFile::remove(file);
     }
     StockDeeds(book).LabelPrinted(NewRequest(), {{"jobs", jobs}, {"printer", out.where}});

@@ -2,6 +2,7 @@
 
 #include "client/stations/counting_station.h"
 #include "client/stations/papers_station.h"
+#include "client/stations/plan_station.h"
 #include "client/stations/rack_station.h"
 #include "client/stations/receiving_station.h"
 #include "client/stations/saw_station.h"
@@ -9,7 +10,7 @@
 namespace heatkeep {
 
 std::vector<Station*> AllStations(Desk& desk) {
-  return {new SawStation(desk), new ReceivingStation(desk), new PapersStation(desk), new RackStation(desk), new CountingStation(desk)};
+  return {new SawStation(desk), new ReceivingStation(desk), new PlanStation(desk), new PapersStation(desk), new CountingStation(desk), new RackStation(desk)};
 }
 
 }  // namespace heatkeep

@@ -22,11 +22,12 @@ AskingLine::AskingLine(Size size, QWidget* parent) : QWidget(parent), words_(new
   setVisible(false);
 }
 
-void AskingLine::Ask(const QString& words, Take take) {
+void AskingLine::Ask(const QString& words, Take take, const QString& typed) {
   take_ = std::move(take);
   words_->setText(words);
   field_->setAccessibleName(words);
-  field_->clear();
+  field_->setText(typed);
+  field_->selectAll();
   setVisible(true);
   field_->setFocus();
 }

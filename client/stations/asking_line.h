@@ -18,9 +18,11 @@ class AskingLine : public QWidget {
 
   explicit AskingLine(Size size = Size::Body, QWidget* parent = nullptr);
 
-  void Ask(const QString& words, Take take);
+  // `typed`: stands there already.
+  void Ask(const QString& words, Take take, const QString& typed = {});
   void Leave();
   bool asking() const { return static_cast<bool>(take_); }
+  QString words() const { return words_->text(); }
   QLineEdit* field() const { return field_; }
 
  signals:

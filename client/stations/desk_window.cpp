@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QSettings>
 #include <QShortcut>
@@ -103,7 +104,11 @@ void DeskWindow::BuildTop(QHBoxLayout* top) {
 
 void DeskWindow::BuildKeys() {
   const auto on = [this](const QKeySequence& key, auto what) { connect(new QShortcut(key, this), &QShortcut::activated, this, what); };
-  on(Qt::Key_Escape, [this] { scan_->setFocus(); scan_->selectAll(); });
+  on(Qt::Key_Escape, [this] {
+    if (current() && current()->Stop()) return;
+    scan_->setFocus();
+    scan_->selectAll();
+  });
   on(QKeySequence::Undo, [this] { Undo(); });
   on(Qt::CTRL | Qt::Key_Comma, [this] { OpenSettings(); });
 }

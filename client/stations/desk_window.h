@@ -1,6 +1,6 @@
 // The desk's one window. Top: the scan field, the stations this login may work at, who is logged in. Under it, when the book is away, a
-// banner that says so. Bottom: what happened last, in words, and how to undo it. Keys: Ctrl+1.. a station, Esc the scan field, Ctrl+Z
-// undoes what happened last, Ctrl+comma the settings.
+// banner that says so. Bottom: what happened last, in words, and how to undo it. Keys: Ctrl+1.. a station, Esc ends what the
+// station has under way, else goes to the scan field, Ctrl+Z undoes what happened last, Ctrl+comma the settings.
 #pragma once
 
 #include <QLineEdit>

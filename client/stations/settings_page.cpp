@@ -40,6 +40,8 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
   queue_file_ = Field(form, tr("Deeds kept while the book is away"), before_.queue_file, tr("a file that `heatkeep saw block` made"));
   label_printer_ = Field(form, tr("Label printer"), before_.label_printer, tr("its name in the system; empty: labels as files"));
   label_folder_ = Field(form, tr("Folder for labels as files"), before_.label_folder, tr("a folder"));
+  paper_printer_ = Field(form, tr("Printer for sheets"), before_.paper_printer, tr("its name in the system; empty: sheets as files"));
+  paper_folder_ = Field(form, tr("Folder for sheets as files"), before_.paper_folder, tr("a folder"));
   scan_prefix_ = Field(form, tr("The scanner sends first"), before_.scan_prefix, tr("nothing: a scan is known by its speed"));
   scan_gap_ = new QSpinBox;
   scan_gap_->setRange(5, 500);
@@ -81,6 +83,8 @@ DeskSettings SettingsPage::settings() const {
   s.queue_file = queue_file_->text().trimmed();
   s.label_printer = label_printer_->text().trimmed();
   s.label_folder = label_folder_->text().trimmed();
+  s.paper_printer = paper_printer_->text().trimmed();
+  s.paper_folder = paper_folder_->text().trimmed();
   s.scan_prefix = scan_prefix_->text();
   s.scan_gap_ms = scan_gap_->value();
   return s;

@@ -25,7 +25,7 @@ class SettingsPage : public QDialog {
   QLineEdit* Field(QFormLayout* form, const QString& label, const QString& now, const QString& example);
 
   QComboBox *lengths_, *masses_, *look_, *language_, *saw_;
-  QLineEdit *queue_file_, *label_printer_, *label_folder_, *scan_prefix_;
+  QLineEdit *queue_file_, *label_printer_, *label_folder_, *paper_printer_, *paper_folder_, *scan_prefix_;
   QSpinBox* scan_gap_;
   DeskSettings before_;
 };

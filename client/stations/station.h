@@ -47,6 +47,8 @@ class Station : public QWidget {
   virtual bool Take(const QString& scan) = 0;
   // Enter on an empty scan field: the station's main deed.
   virtual void Confirm() {}
+  // Esc: ends what is under way here, a long search or a question. False: there is nothing.
+  virtual bool Stop() { return false; }
   // Units, look or language were set anew: everything shown is shown again.
   virtual void Redress() { Refresh(); }
 

@@ -158,12 +158,12 @@ end $$;
 
 -- Promises every piece of a plan, or none: {"aim","saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof",
 -- "value","bound","layouts":[{"tag","version","length_nm","trim_nm","kerf_nm","left_nm","left","otherwise"?,"cuts":[{"order",
--- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}]}. Where pieces were taken or changed meanwhile
+-- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}],"reason"?}: why it is not as the search would have it. Where pieces were taken or changed meanwhile
 -- the answer is {"taken": [...]} with who has them, nothing is promised, and the planner plans again.
 create function api.commit_plan(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('commit_plan', p_request, p);
+  v_again jsonb := guard.begin_body('commit_plan', p_request, p);
   v_saw bigint;
   v_plan bigint;
   v_taken jsonb;

@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "client/allocator/check_plan.h"
+#include "client/planning/watched_search.h"
 
 namespace heatkeep::command {
 namespace {
@@ -58,16 +59,16 @@ TEST(SearchWatch, SaysValueAndBoundInTheAimsUnit) {
   allocator::Value value;
   allocator::Bound bound;
   value.new_length = {18'300 * kNmPerMm};
-  EXPECT_EQ(ProgressWords(allocator::Aim::DropsFirst, value, bound), "opens 18.30 m");
+  EXPECT_EQ(planning::ProgressWords(allocator::Aim::DropsFirst, value, bound), "opens 18.30 m");
   bound.figures[allocator::Key::NewLength] = 17'900 * kNmPerMm;
-  EXPECT_EQ(ProgressWords(allocator::Aim::DropsFirst, value, bound), "opens 18.30 m, at least 17.90 m is needed");
+  EXPECT_EQ(planning::ProgressWords(allocator::Aim::DropsFirst, value, bound), "opens 18.30 m, at least 17.90 m is needed");
   value.unmet_pieces = 2;
   value.money = {124'000'000'000};
   bound.figures[allocator::Key::Money] = 120'000'000'000;
-  EXPECT_EQ(ProgressWords(allocator::Aim::LeastMoney, value, bound), "2 short, costs 1240.00, at least 1200.00 is needed");
+  EXPECT_EQ(planning::ProgressWords(allocator::Aim::LeastMoney, value, bound), "2 short, costs 1240.00, at least 1200.00 is needed");
   value.unmet_pieces = 0;
   value.bars_opened = 1;
-  EXPECT_EQ(ProgressWords(allocator::Aim::FewestBars, value, bound), "opens 1 bar");
+  EXPECT_EQ(planning::ProgressWords(allocator::Aim::FewestBars, value, bound), "opens 1 bar");
 }
 
 }  // namespace

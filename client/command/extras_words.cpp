@@ -1,15 +1,11 @@
-#include "client/command/plan_extras.h"
+#include "client/command/extras_words.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
 #include "client/allocator/eligible.h"
-#include "client/allocator/fewer_layouts.h"
-#include "client/allocator/plain_choice.h"
-#include "client/allocator/plan_of_layouts.h"
-#include "client/allocator/value.h"
+#include "client/planning/watched_search.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/number_text.h"
 
@@ -51,62 +47,6 @@ Json WhyJson(const Problem& problem, const std::vector<Alternative>& why) {
   return list;
 }
 
-// The dearest price a metre of the shop's own metal of this kind; nothing where none is priced.
-std::optional<FineMoney> PriceOf(const Problem& problem, const std::string& section, const std::string& grade) {
-  std::optional<FineMoney> price;
-  for (const Piece& p : problem.pieces)
-    if (p.section == section && p.grade == grade && p.owner.empty() && p.costs.per_metre.micro > 0)
-      price = std::max(price.value_or(FineMoney{}), p.costs.per_metre);
-  return price;
-}
-
-std::string CostWords(const std::optional<FineMoney>& cost) {
-  if (!cost || MoneyText(*cost) == "0.00") return {};
-  return ", " + MoneyText({std::abs(cost->micro)}) + (cost->micro < 0 ? " cheaper" : " dearer");
-}
-
-// One line for all pieces of a line that the same metal stands in for.
-std::vector<std::string> StandInWords(const std::vector<StandIn>& all) {
-  std::vector<StandIn> sums;
-  for (const StandIn& s : all) {
-    const auto at = std::find_if(sums.begin(), sums.end(), [&](const StandIn& sum) { return sum.what == s.what && sum.of == s.of; });
-    if (at == sums.end()) {
-      sums.push_back(s);
-      continue;
-    }
-    at->count += s.count;
-    at->tag += ", " + s.tag;
-    if (at->cost && s.cost) at->cost->micro += s.cost->micro;
-  }
-  std::vector<std::string> words;
-  for (const StandIn& s : sums) words.push_back(s.what + std::to_string(s.count) + s.of + CostWords(s.cost) + " (" + s.tag + ")");
-  return words;
-}
-
-std::vector<StandIn> StandInsOf(const Problem& problem, const Plan& plan) {
-  std::vector<StandIn> all;
-  for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
-    const Piece& piece = problem.pieces.at(static_cast<std::size_t>(plan.layouts[i].piece));
-    for (const Cut& cut : plan.layouts[i].cuts) {
-      const Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
-      if (piece.section == line.section && piece.grade == line.grade) continue;
-      StandIn s{i, cut.line, cut.count * plan.layouts[i].repeat, {}, {}, piece.tag, {}, {}};
-      const std::optional<FineMoney> asked = PriceOf(problem, line.section, line.grade), given = PriceOf(problem, piece.section, piece.grade);
-      FineMoney each = SubstituteExtra(problem, piece, line);
-      const bool known = asked && given;
-      if (known) each.micro += given->micro - asked->micro;
-      if (known || each.micro > 0) s.cost = FineMoney{Priced(each, cut.length).micro * s.count};
-      const std::string is = piece.section == line.section ? piece.grade : piece.section + " " + piece.grade;
-      const std::string wanted = piece.section == line.section ? line.grade : line.section + " " + line.grade;
-      s.what = is + " for " + wanted + ", order " + line.order + " line " + line.line + ": ";
-      s.of = " x " + WriteMm(cut.length) + " mm";
-      s.words = s.what + std::to_string(s.count) + s.of + CostWords(s.cost);
-      all.push_back(std::move(s));
-    }
-  }
-  return all;
-}
-
 Json BuyJson(const Problem& problem, const Purchase& buy) {
   Json j;
   j["bars"] = Json::array();
@@ -132,22 +72,6 @@ Json BuyJson(const Problem& problem, const Purchase& buy) {
   j["proved"] = buy.proved;
   j["words"] = buy.words;
   return j;
-}
-
-// Where a full bar is opened although a drop would hold the same cuts: which, and what it costs more.
-std::vector<std::string> BarWords(const Problem& problem, const Plan& plan, const std::vector<std::vector<Alternative>>& why) {
-  std::vector<std::string> words;
-  for (std::size_t i = 0; i < why.size(); ++i) {
-    const Piece& bar = problem.pieces.at(static_cast<std::size_t>(plan.layouts[i].piece));
-    if (bar.kind != PieceKind::Bar) continue;
-    const auto drop = std::find_if(why[i].begin(), why[i].end(), [&](const Alternative& a) {
-      return problem.pieces.at(static_cast<std::size_t>(a.piece)).kind == PieceKind::Drop;
-    });
-    if (drop == why[i].end()) continue;
-    words.push_back("full bar " + bar.tag + " although drop " + SourceWords(problem.pieces.at(static_cast<std::size_t>(drop->piece))) +
-                    ", would do: the drop " + drop->words + "; what the bar leaves keeps nearly its worth");
-  }
-  return words;
 }
 
 // What the ends offer, alike ones once with all their tags, and no more than people read.
@@ -201,38 +125,11 @@ Json WaysOutJson(const Problem& problem, const Plan& plan, const std::vector<std
 
 }  // namespace
 
-PlanExtras ExtrasOf(const Problem& problem, Plan& plan, const ExtraWishes& wishes) {
-  PlanExtras extras;
-  plan = WithFewerLayouts(problem, plan);
-  Plan by_hand = PlanByHand(problem);
-  extras.by_hand = by_hand.value;
-  extras.less_by_search = DifferenceOf(problem, plan, problem, by_hand);
-  extras.choice = ChooseBetween(problem, plan, by_hand, wishes.plain_below);
-  if (!extras.choice.plain && FiguresOf(problem, by_hand.value) < FiguresOf(problem, plan.value))
-    extras.choice = {true, "the plan by hand is taken: it is better than what was found in the time there was"};
-  if (extras.choice.plain) {
-    TakeBounds(problem, plan, by_hand);
-    by_hand.seconds = plan.seconds;
-    plan = std::move(by_hand);
-  }
-  Explanation explanation(problem, plan);
-  for (std::size_t i = 0; i < plan.layouts.size(); ++i) extras.why.push_back(explanation.Why(i));
-  for (const Layout& layout : plan.layouts) extras.ends.push_back(OffersOf(problem, layout));
-  if (problem.aim == Aim::LeastMoney) extras.bar_words = BarWords(problem, plan, extras.why);
-  extras.end_words = EndWords(problem, plan, extras.ends);
-  for (std::size_t i = 0; i < plan.shorts.size(); ++i) extras.ways_out.push_back(WaysOut(problem, plan, i));
-  extras.bundles = BundlesOf(problem, plan, wishes.bars_at_a_time);
-  extras.stand_ins = StandInsOf(problem, plan);
-  if (!plan.shorts.empty()) extras.buy = WhatToBuy(problem, plan, wishes.offers, std::min(2.0, problem.limits.seconds / 5));
-  if (wishes.price_of_one_heat) extras.one_heat = PriceOfOneHeat(problem, plan);
-  return extras;
-}
-
 void AddExtras(Json& file, const Problem& problem, const Plan& plan, const PlanExtras& extras) {
   Json& layouts = file["layouts"];
   for (std::size_t i = 0; i < extras.why.size(); ++i) layouts.at(i)["why"] = WhyJson(problem, extras.why[i]);
   for (std::size_t i = 0; i < extras.ends.size(); ++i) AddEnds(problem, extras.ends[i], layouts.at(i));
-  for (const StandIn& s : extras.stand_ins) {
+  for (const planning::StandIn& s : extras.stand_ins) {
     const Line& line = problem.lines.at(static_cast<std::size_t>(s.line));
     Json j = {{"order", line.order}, {"line", line.line}, {"count", s.count}};
     if (s.cost) j["money"] = Units(*s.cost);
@@ -265,20 +162,19 @@ Json ExtrasJson(const Problem& problem, const Plan& plan, const PlanExtras& extr
   return told;
 }
 
-void SayExtras(const PlanExtras& extras, std::ostream& out) {
-  for (const std::string& words : StandInWords(extras.stand_ins)) out << "stands in: " << words << '\n';
+void SayExtras(const Problem& problem, const Plan& plan, const PlanExtras& extras, std::ostream& out) {
+  for (const std::string& words : planning::StandInWords(extras.stand_ins)) out << "stands in: " << words << '\n';
   for (const std::vector<WayOut>& ways : extras.ways_out)
     for (const WayOut& way : ways) out << "  way out, " << way.words << '\n';
   for (const std::string& words : extras.bar_words) out << words << '\n';
-  for (const std::string& words : extras.end_words) out << words << '\n';
+  for (const std::string& words : EndWords(problem, plan, extras.ends)) out << words << '\n';
   out << extras.choice.words << '\n';
   if (extras.buy && !extras.buy->words.empty()) out << extras.buy->words << '\n';
   if (extras.one_heat) out << extras.one_heat->words << '\n';
 }
 
 void SayEnd(const Plan& plan, std::ostream& out) {
-  if (plan.ended_by == EndedBy::Stopped) out << "the search was stopped; this is the best it had found\n";
-  if (plan.ended_by == EndedBy::Clock) out << "the search ended by the clock; more seconds may give a better plan\n";
+  if (const std::string words = planning::EndedWords(plan); !words.empty()) out << words << '\n';
 }
 
 FineMoney ReadAmount(const std::string& option, const std::string& text) {

@@ -1,0 +1,249 @@
+// The planning station: one key plans, one promises; what lacks says what to buy; two aims side by side; a person's word with its reason;
+// a long search stopped; what somebody took meanwhile.
+#include "client/stations/plan_station.h"
+
+#include <QDir>
+
+#include "tests/stations/desk_test.h"
+
+namespace heatkeep {
+namespace {
+
+class PlanStationTest : public DeskTest {
+ protected:
+  PlanStation& OpenPlanning(const std::function<void(DeskSettings&)>& set = {}) {
+    OpenDesk("planner", [this](Desk& desk) { return std::vector<Station*>{station = new PlanStation(desk)}; }, [&](DeskSettings& settings) {
+      settings.paper_folder = folder.filePath("papers");
+      if (set) set(settings);
+    });
+    WaitFor([&] { return !station->work().lists().empty() && !station->work().lines().empty(); }, "the cut list");
+    return *station;
+  }
+  // A full bar of 6 m, sawn drops of 1 m and 2 m, all of one heat with 3.1 papers; 3 x 290 are asked for (876 with kerf).
+  void ABarAndTwoDrops() {
+    bar = shop.ReceiveCertified({})[0];
+    short_drop = shop.ReceiveCertified({.length = 1000, .kind = "drop", .ends = 2})[0];
+    long_drop = shop.ReceiveCertified({.length = 2000, .kind = "drop", .ends = 2})[0];
+    shop.AddLine({.quantity = 3});
+  }
+  void PlanByKey() {
+    Press(Qt::Key_F1);
+    WaitFor([&] { return station->work().proposal() != nullptr && !station->work().busy(); }, "a plan");
+  }
+  std::vector<std::string> TagsOf(std::size_t proposal = 0) {
+    std::vector<std::string> tags;
+    for (const auto& pieces : station->work().proposals().at(proposal).pieces)
+      for (const auto& piece : pieces) tags.push_back(piece.block.tag);
+    return tags;
+  }
+  std::int64_t Promises(const std::string& tag) {
+    return shop.Number("select count(*) as n from book.promise r join book.piece p using (piece_id) where p.tag = $1 and r.state = 'live'", {tag});
+  }
+  std::int64_t Live() { return shop.Number("select count(*) as n from book.promise where state = 'live'"); }
+  bool LastSays(const char* words) { return window->last()->words().contains(words); }
+
+  PlanStation* station = nullptr;
+  std::string bar, short_drop, long_drop;
+};
+
+TEST_F(PlanStationTest, OneKeyPlansAndOnePromisesAndUndoTakesItBack) {
+  ABarAndTwoDrops();
+  OpenPlanning();
+  Picture("plan_lines");
+  keys = 0;
+  PlanByKey();
+  Picture("plan_plan");
+  EXPECT_EQ(TagsOf(), std::vector{short_drop});
+  EXPECT_EQ(station->pane(0)->bars()->chosen().toStdString(), short_drop);
+  EXPECT_TRUE(station->pane(0)->proof().contains("takes 1 drop, opens no full bar; no plan opens less (proved)"));
+  EXPECT_TRUE(station->why().contains(QString::fromStdString(long_drop)) && station->why().contains(QString::fromStdString(bar))) << station->why().toStdString();
+  EXPECT_EQ(Live(), 0) << "nothing is promised before it was looked at";
+  Press(Qt::Key_F2);
+  WaitFor([&] { return station->work().sheet().has_value(); }, "the promised plan");
+  EXPECT_EQ(keys, 2);
+  EXPECT_EQ(Promises(short_drop), 1);
+  Picture("plan_promised");
+  Press(Qt::Key_Z, Qt::ControlModifier);
+  WaitFor([&] { return Live() == 0; }, "the promise to be taken back");
+  EXPECT_EQ(shop.Word("select state::text as w from book.plan"), "cancelled");
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'cancel_plan' limit 1"), "taken back after it was promised");
+}
+
+TEST_F(PlanStationTest, EnterOnTheEmptyScanFieldPlansAndEnterAgainPromises) {
+  ABarAndTwoDrops();
+  OpenPlanning();
+  Press(Qt::Key_Return);
+  WaitFor([&] { return station->work().proposal() != nullptr && !station->work().busy(); }, "a plan");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return Promises(short_drop) == 1; }, "the promise");
+}
+
+// 6 000 - 12 - 60 = 5 928 holds 20 x 292; for the other 5 a bar of 12 + 5 x 292 + 60 = 1 532 (common practice of sawing, by hand).
+TEST_F(PlanStationTest, WhatLacksSaysTheShortestBarAndWhatToBuy) {
+  shop.ReceiveCertified({});
+  shop.AddLine({.quantity = 25});
+  OpenPlanning();
+  PlanByKey();
+  const QString lacks = station->pane(0)->shortage()->words();
+  EXPECT_TRUE(lacks.contains("O1/10") && lacks.contains("5 missing")) << lacks.toStdString();
+  EXPECT_TRUE(lacks.contains("the shortest bar to buy for 5 is 1532 mm")) << lacks.toStdString();
+  EXPECT_TRUE(lacks.contains("buy")) << lacks.toStdString();
+  EXPECT_EQ(station->pane(0)->shortage()->sign(), Sign::Warning);
+  Picture("plan_short");
+  Press(Qt::Key_F2);
+  WaitFor([&] { return station->work().sheet().has_value(); }, "the promised plan");
+  EXPECT_EQ(shop.Number("select missing as n from book.plan_short"), 5);
+  EXPECT_TRUE(station->pane(0)->shortage()->words().contains("5 missing"));
+}
+
+TEST_F(PlanStationTest, TwoAimsLieSideBySideWithTheirDifferenceInWordsAndTheOneInHandIsPromised) {
+  bar = shop.ReceiveCertified({})[0];
+  for (int i = 0; i < 4; ++i) shop.ReceiveCertified({.length = 1900, .kind = "drop", .ends = 2});
+  shop.AddLine({.length = 900, .quantity = 4});
+  OpenPlanning();
+  PlanByKey();
+  Press(Qt::Key_F3);
+  WaitFor([&] { return station->work().proposals().size() == 2 && !station->work().busy(); }, "the second plan");
+  EXPECT_EQ(station->work().proposals()[0].aim, "drops-first");
+  EXPECT_EQ(station->work().proposals()[1].aim, "least-money");
+  EXPECT_EQ(station->work().in_hand(), 0u);
+  EXPECT_TRUE(station->difference()->words().startsWith("drops first against least money: ")) << station->difference()->words().toStdString();
+  EXPECT_TRUE(station->pane(0)->isVisible() && station->pane(1)->isVisible());
+  QTest::qWait(50);
+  Picture("plan_beside");
+  Press(Qt::Key_F4);
+  WaitFor([&] { return station->work().in_hand() == 1; }, "the other in hand");
+  EXPECT_TRUE(station->difference()->words().startsWith("least money against drops first: ")) << station->difference()->words().toStdString();
+  Press(Qt::Key_F3);
+  WaitFor([&] { return station->work().proposals().size() == 2 && station->work().proposals()[1].aim == "fewest-bars" && !station->work().busy(); }, "the next aim");
+  Press(Qt::Key_F4);
+  Press(Qt::Key_F2);
+  WaitFor([&] { return station->work().sheet().has_value(); }, "the promised plan");
+  EXPECT_EQ(shop.Word("select aim as w from book.plan"), "fewest-bars");
+}
+
+TEST_F(PlanStationTest, APieceLeftOutWithAReasonIsNotTakenAndTheReasonIsKept) {
+  ABarAndTwoDrops();
+  OpenPlanning();
+  PlanByKey();
+  Press(Qt::Key_F5);
+  TypeIn("for Drewe");
+  Picture("plan_reason");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return !station->work().busy() && TagsOf() == std::vector{long_drop}; }, "a plan without it");
+  EXPECT_FALSE(station->why().contains(QString::fromStdString(short_drop) + "  ")) << "nor is it offered";
+  Picture("plan_overruled");
+  Press(Qt::Key_F2);
+  WaitFor([&] { return Promises(long_drop) == 1; }, "the promise");
+  EXPECT_EQ(Promises(short_drop), 0);
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"), "without " + short_drop + ": for Drewe");
+  EXPECT_TRUE(QString::fromStdString(shop.Word("select proof as w from book.plan")).endsWith("; without " + QString::fromStdString(short_drop) + ": for Drewe"));
+}
+
+TEST_F(PlanStationTest, AnotherPieceInsteadTakesTheSameCuts) {
+  ABarAndTwoDrops();
+  OpenPlanning();
+  PlanByKey();
+  Press(Qt::Key_F6);
+  TypeIn("7");
+  Press(Qt::Key_Return);
+  EXPECT_TRUE(LastSays("expected a number from 1 to 2"));
+  Press(Qt::Key_Backspace);
+  TypeIn("2");
+  Press(Qt::Key_Return);
+  TypeIn("is on top");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return !station->work().busy() && TagsOf() == std::vector{bar}; }, "the bar instead");
+  EXPECT_TRUE(station->pane(0)->proof().contains("at most 6.00 m from the best possible; " + QString::fromStdString(bar) + " instead of")) << station->pane(0)->proof().toStdString();
+  Press(Qt::Key_F2);
+  WaitFor([&] { return Promises(bar) == 1; }, "the promise");
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"), bar + " instead of " + short_drop + ": is on top");
+}
+
+TEST_F(PlanStationTest, WhatSomebodyTookMeanwhileIsSaidAndItIsPlannedAgain) {
+  ABarAndTwoDrops();
+  shop.AddLine({.quantity = 2, .order = "O2"});
+  OpenPlanning();
+  ScanIn("L1");
+  WaitFor([&] { return station->work().chosen() == "list:L1" && !station->work().lines().empty(); }, "the first list");
+  PlanByKey();
+  ASSERT_EQ(TagsOf(), std::vector{short_drop});
+  ASSERT_TRUE(shop.Promise(short_drop, {{.count = 2, .order = "O2"}}).contains("plan"));
+  Press(Qt::Key_F2);
+  WaitFor([&] { return LastSays("taken meanwhile"); }, "the word of it");
+  EXPECT_TRUE(LastSays(short_drop.c_str()) && LastSays("Planned again"));
+  WaitFor([&] { return !station->work().busy() && TagsOf() == std::vector{long_drop}; }, "the new plan");
+  EXPECT_EQ(Promises(long_drop), 0) << "it is to be looked at first";
+  Press(Qt::Key_F2);
+  WaitFor([&] { return Promises(long_drop) == 1; }, "the promise");
+}
+
+TEST_F(PlanStationTest, ALongSearchIsWatchedAndStoppedWithTheBestSoFar) {
+  std::vector<Bars> rack;
+  for (int i = 0; i < 120; ++i) rack.push_back({.length = 400 + (i * 7919) % 1900, .kind = "drop", .ends = 2});
+  rack.push_back({.length = 6000, .count = 30});
+  rack.push_back({.heat = "K3317", .round = 60});
+  shop.Deliver("N1", rack);
+  shop.Certify("M2208");
+  shop.Certify("K3317", {.round = 60});
+  std::vector<Wanted> wanted;
+  for (int i = 0; i < 30; ++i) wanted.push_back({.line = std::to_string(i), .length = 150 + (i * 6101) % 900, .quantity = 6 + i % 7, .max_heats = i % 5 == 0 ? std::optional(2) : std::nullopt});
+  wanted.push_back({.line = "60", .quantity = 2, .round = 60});
+  shop.AddLines(wanted);
+  OpenPlanning();
+  Press(Qt::Key_F9);
+  WaitFor([&] { return station->progress()->words().contains("opens"); }, "word of the search");
+  EXPECT_TRUE(station->work().searching());
+  Picture("plan_searching");
+  Press(Qt::Key_Escape);
+  WaitFor([&] { return station->work().proposal() != nullptr && !station->work().busy(); }, "the best so far");
+  const planning::Draft& draft = station->work().proposal()->drafts.at(0);
+  EXPECT_EQ(draft.plan.ended_by, allocator::EndedBy::Stopped);
+  EXPECT_EQ(draft.plan.value.unmet_pieces, 0);
+  EXPECT_TRUE(LastSays("the search was stopped; this is the best it had found"));
+  Picture("plan_many");
+  Press(Qt::Key_Down);
+  Press(Qt::Key_Down);
+  EXPECT_EQ(station->pane(0)->bars()->chosen().toStdString(), TagsOf().at(2));
+  Press(Qt::Key_F2);
+  WaitFor([&] { return station->work().sheet().has_value(); }, "the promised plan");
+  EXPECT_EQ(Live(), draft.plan.value.pieces_pulled);
+}
+
+TEST_F(PlanStationTest, AnOrderOrACutListScannedIsChosenAndAnythingElseIsLookedUp) {
+  shop.ReceiveCertified({});
+  shop.AddLine({.quantity = 3});
+  shop.AddLine({.quantity = 4, .order = "O2-LONG"});
+  OpenPlanning();
+  ScanIn("O2-LONG");
+  WaitFor([&] { return station->work().chosen() == "list:L2"; }, "the order's list");
+  ScanIn("L1XX");
+  WaitFor([&] { return LastSays("L1XX: nothing here is called that"); }, "the word of it");
+  EXPECT_EQ(station->work().chosen(), "list:L2");
+}
+
+TEST_F(PlanStationTest, ALivePlanPrintsItsPickListAndIsCancelledWithAReasonWhileWhatIsAtTheSawStays) {
+  for (int i = 0; i < 2; ++i) shop.ReceiveCertified({.length = 1000, .kind = "drop", .ends = 2});
+  shop.AddLine({.quantity = 6});
+  OpenPlanning();
+  PlanByKey();
+  const std::vector<std::string> tags = TagsOf();
+  ASSERT_EQ(tags.size(), 2u);
+  Press(Qt::Key_F2);
+  WaitFor([&] { return station->work().sheet().has_value(); }, "the plan");
+  Press(Qt::Key_F7);
+  WaitFor([&] { return LastSays("is out"); }, "the pick list");
+  EXPECT_EQ(QDir(folder.filePath("papers")).entryList({"plan-*.pdf"}).size(), 1);
+  shop.Pull(tags[0]);
+  Press(Qt::Key_F8);
+  TypeIn("wrong day");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return LastSays("is cancelled: 1 piece"); }, "the plan to be cancelled");
+  EXPECT_EQ(shop.Word("select state::text as w from book.piece where tag = $1", {tags[0]}), "at saw");
+  EXPECT_EQ(shop.Word("select f.state::text as w from book.layout f join book.piece p using (piece_id) where p.tag = $1", {tags[0]}), "at saw");
+  EXPECT_EQ(Promises(tags[1]), 0);
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'cancel_plan' limit 1"), "wrong day");
+}
+
+}  // namespace
+}  // namespace heatkeep
