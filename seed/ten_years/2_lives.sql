@@ -33,7 +33,7 @@ begin
       with s as (select extract(epoch from ten_years.at(1) - ten_years.at(0))::integer as seconds, periods from ten_years.size),
       fate as (
         select m.*, s.*, case when dice < cut_by_plan then 'plan' when dice < cut_by_plan + cut_at_once then 'free' when made_um >= 1500000 then 'sold' else 'scrap' end as wanted,
-            floor((extract(epoch from made_at - ten_years.at(0)) + 86400 * (1 + ten_years.dice(life, 3, 185)) * case when ten_years.dice(life, 4, 100) < 3 then 5 else 1 end)
+            floor((extract(epoch from made_at - ten_years.at(0)) + 86400 * (1 + ten_years.dice(life, 3, 180)) * case when ten_years.dice(life, 4, 100) < 3 then 5 else 1 end)
               / seconds)::integer + 1 as period
           from (select made.*, ten_years.dice(life, 2, 1000) as dice, case v_level when 0 then 200 else 110 end as cut_by_plan,
             case v_level when 0 then 450 else 270 end as cut_at_once from made) m cross join s),
