@@ -4,11 +4,11 @@
 -- of the JSON array [chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request]
 -- as PostgreSQL writes jsonb (keys sorted), times in UTC to the microsecond.
 create function guard.utc(p_at timestamptz) returns text
-language sql stable
+language sql stable parallel safe
 return to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.US"Z"');
 
 create function guard.happening_hash(p_previous bytea, p book.happening) returns bytea
-language sql stable
+language sql stable parallel safe
 return sha256(coalesce(p_previous, ''::bytea) || convert_to(jsonb_build_array(
   p.chain, p.chain_id, p.seq, p.deed, p.tbl, p.row_id, p.sets, guard.utc(p.at), guard.utc(p.true_at),
   p.who, p.device, p.reason, p.request_id)::text, 'UTF8'));
