@@ -65,8 +65,10 @@ insert into book.place (place_id, name, site_id, kind, bay, level, walk, max_len
   union all select 246, 'QUARANTINE', 1, 'quarantine', null, null, 310, null union all select 247, 'SCRAP', 1, 'scrap', null, null, 320, null;
 create unlogged table ten_years.saw as select i as saw_id, (array[1300, 1600, 2200, 3000])[i] as kerf_um from generate_series(1, 4) i;
 insert into book.saw (saw_id, name, place_id, max_section_nm) overriding system value select i, i::text, 241 + i, 400000000 from generate_series(1, 4) i;
-insert into book.saw_band (saw_band_id, saw_id, band, kerf_nm, fitted_from) overriding system value
-  select saw_id, saw_id, 'band ' || saw_id, kerf_um * 1000, ten_years.at(0) from ten_years.saw;
+-- a new band every second period
+insert into book.saw_band (saw_band_id, saw_id, band, kerf_nm, fitted_from, reason, named) overriding system value
+  select 4 * i + saw_id, saw_id, format('band %s-%s', saw_id, i + 1), kerf_um * 1000, ten_years.at(2 * i), case when i > 0 then 'worn' end, case when i > 0 then 'piet' end
+    from ten_years.saw, generate_series(0, (select periods - 1 from ten_years.size) / 2) i order by 1;
 insert into book.saw_grip (saw_grip_id, saw_id, bundled, grip_nm, trim_nm) overriding system value
   select 2 * i + b, i, b = 1, 50000000 + 30000000 * b, 8000000 from generate_series(1, 4) i, generate_series(0, 1) b;
 insert into book.cutting_rate (cutting_rate_id, family, mm2_per_min, valid_from) overriding system value

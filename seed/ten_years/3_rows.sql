@@ -32,9 +32,9 @@ insert into book.label_job (label_job_id, piece_id, kind, why, asked_by, state, 
 insert into book.cut_list (cut_list_id, name, added_by) overriding system value
   select distinct cut_list_id, format('W%s-%s', lpad(period::text, 4, '0'), grp % 10), 'jonas' from ten_years.line order by 1;
 insert into book.cut_line (cut_line_id, cut_list_id, order_no, line_no, customer_id, section_id, grade_id, condition, length_nm, tolerance_minus_nm, tolerance_plus_nm,
-    quantity, due, papers) overriding system value
+    quantity, due, papers, max_heats) overriding system value
   select cut_line_id, cut_list_id, format('W%s-%s', lpad(period::text, 4, '0'), grp % 10), line_no::text, customer_id, section_id, grade_no, condition, um * 1000, 0, 1000000,
-      quantity, (ten_years.at(period) + interval '7 days')::date, (case when cut_line_id % 2 = 0 then '3.1' else 'none' end)::book.papers
+      quantity, (ten_years.at(period) + interval '7 days')::date, (case when cut_line_id % 2 = 0 then '3.1' else 'none' end)::book.papers, case when cut_line_id % 20 = 0 then 60 end
     from ten_years.line join ten_years.grp using (grp) join ten_years.metal using (grade_no, condition) order by 1;
 insert into book.plan (plan_id, state, aim, saw_id, kerf_nm, trim_nm, grip_nm, status, ended_by, proof, value, bound, made_by) overriding system value
   select plan_id, (case when period < periods then 'done' else 'live' end)::book.plan_state, 'least new metal', saw_id, kerf_um * 1000, 8000000, 50000000, 'optimal', 'proved', 'bound met',
@@ -54,7 +54,7 @@ insert into book.shipment (shipment_id, note, customer_id, shipped_at, shipped_b
 insert into book.shipment_line (shipment_line_id, shipment_id, cut_line_id) overriding system value
   select row_number() over (order by shipment_id, cut_line_id), shipment_id, cut_line_id from ten_years.shipment s join ten_years.line n using (period, cut_list_id, customer_id) where s.kind = 'order' and n.was_cut order by 1;
 insert into book.stroke (stroke_id, cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, shipment_line_id, saw_band_id) overriding system value
-  select s.stroke_id, s.cut_id, s.piece_id, d.lot_id, 0, s.seq, s.class::book.stroke_class, s.um * 1000, s.kerf_um * 1000, s.cut_line_id, l.shipment_line_id, s.saw_id
+  select s.stroke_id, s.cut_id, s.piece_id, d.lot_id, 0, s.seq, s.class::book.stroke_class, s.um * 1000, s.kerf_um * 1000, s.cut_line_id, l.shipment_line_id, 4 * (s.period / 2) + s.saw_id
     from ten_years.stroke s join ten_years.delivery d using (line_no) left join book.shipment_line l using (cut_line_id) order by 1;
 insert into book.metal_out (metal_out_id, piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named, shipment_id) overriding system value
   select row_number() over (order by used_at, piece_id), piece_id, lot_id, 0, cut_id, class::book.out_class, um * 1000, reason, named, shipment_id from (

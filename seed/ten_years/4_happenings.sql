@@ -24,8 +24,10 @@ declare
   t record;
 begin
   for t in select * from guard.chronicled() where tbl in ('party', 'grade', 'grade_limit', 'section', 'site', 'place', 'saw', 'saw_band', 'saw_grip', 'cutting_rate', 'setting', 'price', 'keep_rule') loop
-    execute format('insert into ten_years.happening select ten_years.at(0) - interval ''1 day'', 0, %L, t.%I, ''define_shop'', %L, t.%I, jsonb_strip_nulls(to_jsonb(t)), ''osk'', ten_years.request(''define_shop'', 0) from book.%I t %s order by t.%I',
-      t.chain, t.chain_column, t.tbl, t.key_column, t.tbl, case t.tbl when 'party' then 'where party_id <> 0' else '' end, t.key_column);
+    execute format('insert into ten_years.happening select %s, 0, %L, t.%I, %L, %L, t.%I, jsonb_strip_nulls(to_jsonb(t)), %L, ten_years.request(%L, %s) from book.%I t %s order by t.%I',
+      case when t.tbl = 'saw_band' then 'fitted_from' when t.tbl = 'price' then 'valid_from' else 'ten_years.at(0) - interval ''1 day''' end, t.chain, t.chain_column, case t.tbl when 'saw_band' then 'fit_band' when 'price' then 'set_rules' else 'define_shop' end, t.tbl, t.key_column,
+      case t.tbl when 'saw_band' then 'piet' else 'osk' end, case t.tbl when 'saw_band' then 'fit_band' when 'price' then 'set_rules' else 'define_shop' end,
+      case t.tbl when 'saw_band' then 'saw_band_id' when 'price' then 'extract(year from valid_from)::bigint' else '0' end, t.tbl, case t.tbl when 'party' then 'where party_id <> 0' else '' end, t.key_column);
   end loop;
 end $$;
 
