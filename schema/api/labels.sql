@@ -20,10 +20,10 @@ return guard.label((select piece_id from book.piece where tag = guard.tag_form(p
 create function guard.new_tag_has_a_label() returns trigger
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  insert into label_job (piece_id, kind, why, asked_by) values (new.piece_id, 'new', 'new tag', session_user);
+  insert into label_job (piece_id, kind, why, asked_by) select piece_id, 'new', 'new tag', session_user from fresh order by piece_id;
   return null;
 end $$;
-create trigger label after insert on book.piece for each row execute function guard.new_tag_has_a_label();
+create trigger label after insert on book.piece referencing new table as fresh for each statement execute function guard.new_tag_has_a_label();
 
 -- {"jobs":[numbers],"printer"}: they came out of the printer and are legible.
 create function api.label_printed(p_request uuid, p jsonb) returns jsonb
