@@ -8,3 +8,4 @@ create index mechanical_test_lot on book.mechanical_test (document_lot_id);     
 create index receipt_note on book.receipt (note);                                                 -- a delivery note typed
 create index lot_awaited on book.lot (lot_id) where papers_state = 'awaited';                     -- what waits for papers
 create index heat_reading_line on book.heat_reading (receipt_line_id) where receipt_line_id is not null;   -- the heats read of a line: asked at every line received
+create index document_number on book.document (number);                                           -- a certificate typed
