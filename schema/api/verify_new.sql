@@ -15,9 +15,10 @@ create function guard.digest_from_ends(p_since bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with since as materialized (select * from guard.chains_since(p_since))
-  select encode(sha256(coalesce(string_agg(guard.link_bytes(x.chain, x.chain_id, x.seq, x.hash), ''::bytea order by x.chain collate "C", x.chain_id), ''::bytea)), 'hex')
-    from (select e.chain, e.chain_id, e.seq, e.hash from book.chain_end e left join since s using (chain, chain_id) where s.chain is null
-      union all select s.chain, s.chain_id, s.seq, s.hash from since s where s.seq is not null) x;
+  select encode(sha256(coalesce(string_agg(k.bytes, ''::bytea order by k.chain collate "C"), ''::bytea)), 'hex') from (
+    select x.chain, string_agg(guard.link_bytes(x.chain, x.chain_id, x.seq, x.hash), ''::bytea) as bytes from (
+      select e.chain, e.chain_id, case when s.chain is null then e.seq else s.seq end as seq, case when s.chain is null then e.hash else s.hash end as hash
+        from book.chain_end e left join since s using (chain, chain_id) where s.chain is null or s.seq is not null order by e.chain, e.chain_id) x group by x.chain) k;
 end;
 
 create function api.verify_new() returns table ("check" text, ok boolean, detail text)
