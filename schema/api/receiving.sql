@@ -156,7 +156,7 @@ begin
     insert into piece (piece_id, tag, old_tag, kind, lot_id, owner_id, path, receipt_line_id, made_length_nm, length_nm, doubt_nm,
         ends, mark_end, place_id, state, quarantine, cents_per_tonne, bundle_id, measured_with)
       overriding system value
-      select id, guard.new_tag(v_site), nullif(p_line ->> 'old_tag', ''), v_kind, v_lot, v_owner, array[id], v_line,
+      select id, guard.tag_of((select letter from site where site_id = v_site), nextval('book.tag_number')), nullif(p_line ->> 'old_tag', ''), v_kind, v_lot, v_owner, array[id], v_line,
           v_length, v_length, v_doubt, (p_line ->> 'ends')::smallint,
           coalesce(nullif(p_line ->> 'mark', ''), 'unknown')::mark_end, v_place, 'on rack',
           coalesce(v_stop, case when i > v_count - coalesce(v_over, 0) then 'more than the slip says: the planner decides' end),

@@ -23,7 +23,7 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_new jsonb := to_jsonb(new);
   v_old jsonb;
-  v_end record;
+  v_end chain_end;
   h book.happening;
 begin
   h.deed := guard.note('deed');
@@ -52,7 +52,12 @@ begin
   h.device := guard.note('device');
   h.reason := guard.note('reason');
   h.request_id := guard.note('request')::uuid;
-  select seq, hash into v_end from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  -- a row that gives its chain its number begins it
+  if tg_op = 'INSERT' and tg_argv[1] = tg_table_name and tg_argv[0] = tg_argv[2] then
+    v_end := null;
+  else
+    select * into v_end from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  end if;
   h.seq := coalesce(v_end.seq, 0) + 1;
   h.hash := guard.happening_hash(v_end.hash, h);
   if v_end.seq is null then
