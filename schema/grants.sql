@@ -70,11 +70,11 @@ grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.de
 -- Quality: papers, holds, releases, identity.
 grant execute on function api.file_document(uuid, jsonb), api.allow_at_risk(uuid, text, text, text, timestamptz, text), api.release(uuid, text, text, text, timestamptz, text),
   api.place_hold(uuid, text, text, text, text, timestamptz, text), api.lift_hold(uuid, bigint, text, timestamptz, text), api.close_conflict(uuid, bigint, text, boolean), api.correct_receipt(uuid, text, jsonb, text, text, timestamptz, text),
-  api.allow_grade(uuid, text, text, text), api.allow_section(uuid, jsonb, jsonb, text), api.verify_book(), api.seal_book(uuid) to heatkeep_quality;
+  api.allow_grade(uuid, text, text, text), api.allow_section(uuid, jsonb, jsonb, text), api.verify_book(), api.verify_new(), api.seal_book(uuid) to heatkeep_quality;
 grant select on api.conflicts, api.refusals to heatkeep_quality;
 
 -- Owner: the shop, settings, prices; reads all.
-grant execute on function api.define_grade(uuid, jsonb), api.define_shop(uuid, jsonb), api.set_rules(uuid, jsonb), api.verify_book(),
+grant execute on function api.define_grade(uuid, jsonb), api.define_shop(uuid, jsonb), api.set_rules(uuid, jsonb), api.verify_book(), api.verify_new(),
   api.seal_book(uuid) to heatkeep_owner;
 grant select on all tables in schema api to heatkeep_owner;
 

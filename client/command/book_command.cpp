@@ -122,7 +122,7 @@ int Verify(Call& call) {
   Connection session = OpenBook(call.where);
   nlohmann::ordered_json checks = nlohmann::ordered_json::array();
   bool all_well = true;
-  for (const CheckRow& c : VerifyBook(session)) {
+  for (const CheckRow& c : VerifyBook(session, call.command.only_new)) {
     all_well = all_well && c.ok;
     if (call.command.json)
       checks.push_back({{"check", c.check}, {"ok", c.ok}, {"detail", c.detail}});

@@ -31,6 +31,7 @@ struct BookCommand {
   BookChoice where;                // --book, --person, --home
   bool json = false;               // status and verify
   bool check = false;              // migrate --check
+  bool only_new = false;           // verify --new: what was written since the last seal
   std::string record;              // verify --record, which is record_check.h's
   std::string name;                // person add NAME
   std::vector<std::string> roles;  // person add --role ...

@@ -81,6 +81,7 @@ void AddBook(CLI::App& root, Words& words) {
   AddBookDeed(*book, words, "status", "where the book is and whether it runs", BookDeed::Status, json);
   AddBookDeed(*book, words, "verify", "replay the ledger and check every rule", BookDeed::Verify, [](CLI::App& app, BookCommand& c) {
     app.add_flag("--json", c.json, "as JSON");
+    app.add_flag("--new", c.only_new, "only what was written since the last seal, and that seal: for every day");
     app.add_option("--record", c.record, "instead: is what a printed record stands on unchanged? its file (JSON, PDF, text), or the digest from its foot");
   });
   AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,

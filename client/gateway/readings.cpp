@@ -60,9 +60,9 @@ std::vector<PlanRow> ReadPlans(Connection& connection, Plans which) {
   return rows;
 }
 
-std::vector<CheckRow> VerifyBook(Connection& connection) {
+std::vector<CheckRow> VerifyBook(Connection& connection, bool only_new) {
   std::vector<CheckRow> checks;
-  const Result rows = connection.Execute("select * from api.verify_book()");
+  const Result rows = connection.Execute(only_new ? "select * from api.verify_new()" : "select * from api.verify_book()");
   for (const Row row : rows) checks.push_back({row.Text("check"), row.TextOrNone("detail"), row.Bool("ok")});
   if (checks.empty()) throw DbError(DbError::Kind::Bug, "", "the book's verification checked nothing");
   return checks;

@@ -43,12 +43,12 @@ std::optional<OrderHeats> ReadOrderHeats(Connection& connection, const std::stri
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
                                       const std::string& mill = {});
 
-// One check of the whole book: the rules that are verified, each with what was seen. Never empty.
+// One check of the whole book, or of what was written since its last seal: the rules that are verified, each with what was seen. Never empty.
 struct CheckRow {
   std::string check, detail;
   bool ok = false;
 };
-std::vector<CheckRow> VerifyBook(Connection& connection);
+std::vector<CheckRow> VerifyBook(Connection& connection, bool only_new);
 
 std::int64_t ReadSchemaVersion(Connection& connection);  // 0: an empty book
 std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);  // as in force now

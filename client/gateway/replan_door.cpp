@@ -72,8 +72,8 @@ ToMend ReadToMend(Connection& connection, const PlanUnderWay& before) {
   ToMend now{before.asked, {}, before.at_saw, {}};
   allocator::Problem& problem = now.asked.problem;
   const Result lines = connection.Execute(
-      "select * from api.cut_lines where (order_no, line_no) in (select order_no, line_no from api.plan_cuts where plan_id = $1"
-      " union select order_no, line_no from api.plan_shorts where plan_id = $1) order by order_no, line_no",
+      "select c.* from (select order_no, line_no from api.plan_cuts where plan_id = $1 union select order_no, line_no from api.plan_shorts where plan_id = $1) p"
+      " join api.cut_lines c using (order_no, line_no) order by order_no, line_no",
       {before.number});
   for (const Row row : lines) problem.lines.push_back(LineOf(row));
 

@@ -38,8 +38,8 @@ std::vector<SawRow> ReadSaws(Connection& connection) {
 
 std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan) {
   std::vector<SawingRow> rows;
-  for (const Row r : connection.Execute("select * from api.plan_sawing where case $1::bigint when 0 then state = 'live' else plan_id = $1::bigint end "
-                                        "order by saw, plan_id, layout_no, what desc, order_no, line_no", {plan})) {
+  const std::string which = plan == 0 ? "where state = 'live' and $1::bigint = 0 " : "where plan_id = $1 ";
+  for (const Row r : connection.Execute("select * from api.plan_sawing " + which + "order by saw, plan_id, layout_no, what desc, order_no, line_no", {plan})) {
     SawingRow& s = rows.emplace_back();
     s.plan = r.Int("plan_id");
     s.state = r.Text("state");

@@ -2,8 +2,9 @@
 
 -- What the label of a piece says. Never without a heat, or NO HEAT.
 create function guard.label(p_piece bigint) returns jsonb
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select jsonb_build_object('tag', e.tag, 'kind', e.kind, 'mill', m.name, 'grade', g.designation, 'number', g.number, 'condition', l.condition, 'section', x.label,
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select jsonb_build_object('tag', e.tag, 'kind', e.kind, 'mill', m.name, 'grade', g.designation, 'number', g.number, 'condition', l.condition, 'section', x.label,
     'length_nm', e.length_nm, 'mass_g', guard.mass_g(e.length_nm, x.area_um2, g.density_kg_m3), 'heat', guard.heat_word(l.lot_id),
     'document', guard.document_words(l.lot_id), 'owner', case when e.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end,
     'blocked', guard.blocked_words(e.piece_id), 'limits', guard.limit_words(e.piece_id), 'parent', (select tag from book.piece q where q.piece_id = e.parent_id),
@@ -11,6 +12,7 @@ return (select jsonb_build_object('tag', e.tag, 'kind', e.kind, 'mill', m.name, 
       from book.defect_report d where d.piece_id = any (e.path)))
   from book.piece e join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id) left join book.party m on m.party_id = l.mill_id
   join book.party o on o.party_id = e.owner_id left join book.place w using (place_id) where e.piece_id = p_piece);
+end $$;
 
 create function api.label(p_tag text) returns jsonb
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
@@ -20,10 +22,10 @@ return guard.label((select piece_id from book.piece where tag = guard.tag_form(p
 create function guard.new_tag_has_a_label() returns trigger
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  insert into label_job (piece_id, kind, why, asked_by) values (new.piece_id, 'new', 'new tag', session_user);
+  insert into label_job (piece_id, kind, why, asked_by) select piece_id, 'new', 'new tag', session_user from fresh order by piece_id;
   return null;
 end $$;
-create trigger label after insert on book.piece for each row execute function guard.new_tag_has_a_label();
+create trigger label after insert on book.piece referencing new table as fresh for each statement execute function guard.new_tag_has_a_label();
 
 -- {"jobs":[numbers],"printer"}: they came out of the printer and are legible.
 create function api.label_printed(p_request uuid, p jsonb) returns jsonb
@@ -97,9 +99,9 @@ create view api.cut_batches as
   select c.order_no as "order", c.line_no as line, cu.name as customer, m.name as mill, guard.heat_word(l.lot_id) as heat, g.designation as grade,
       x.label as section, l.condition, guard.document_words(l.lot_id) as document, case when s.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end as owner,
       c.length_nm, s.count, s.blocked
-    from (select t.cut_line_id, t.lot_id, t.owner_id, count(*), max(coalesce(guard.hold_words(t.piece_id), guard.quarantine_words(t.piece_id),
+    from book.cut_line c cross join lateral (select t.lot_id, t.owner_id, count(*), max(coalesce(guard.hold_words(t.piece_id), guard.quarantine_words(t.piece_id),
           case when t.held then 'cut while it was blocked' end)) as blocked
-        from book.stroke t where t.class = 'good' and t.shipment_line_id is null and t.length_nm > 0 group by t.cut_line_id, t.lot_id, t.owner_id) s
-    join book.cut_line c using (cut_line_id) left join book.party cu on cu.party_id = c.customer_id join book.lot l using (lot_id)
+        from book.stroke t where t.cut_line_id = c.cut_line_id and t.class = 'good' and t.shipment_line_id is null and t.length_nm > 0 group by t.lot_id, t.owner_id) s
+    left join book.party cu on cu.party_id = c.customer_id join book.lot l using (lot_id)
     left join book.party m on m.party_id = l.mill_id left join book.grade g on g.grade_id = l.grade_id join book.section x on x.section_id = l.section_id
     join book.party o on o.party_id = s.owner_id;

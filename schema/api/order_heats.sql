@@ -6,10 +6,11 @@ create function guard.order_strokes(p_order text) returns table (stroke_id bigin
 language sql stable rows 100 security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with lines as (select cut_line_id::text as id from book.cut_line where order_no = p_order),
-  ever as (select distinct h.row_id from book.happening h join lines n on h.sets ->> 'cut_line_id' = n.id where h.tbl = 'stroke' and h.sets ? 'cut_line_id'
+  -- offset 0: line by line through the index of happenings by line, not by reading the ledger
+  ever as (select h.row_id from lines n cross join lateral (select x.row_id from book.happening x where x.sets ->> 'cut_line_id' = n.id and x.tbl = 'stroke' and x.sets ? 'cut_line_id' offset 0) h
     union select s.stroke_id from book.stroke s join book.cut_line c using (cut_line_id) where c.order_no = p_order),
-  told as (select h.row_id, jsonb_object_agg(j.key, j.value order by h.happening_id) as says
-    from ever join book.happening h on h.tbl = 'stroke' and h.row_id = ever.row_id, jsonb_each(h.sets) j group by h.row_id)
+  told as (select e.row_id, h.says from ever e cross join lateral (select jsonb_object_agg(j.key, j.value order by x.happening_id) as says
+    from book.happening x, jsonb_each(x.sets) j where x.tbl = 'stroke' and x.row_id = e.row_id) h where h.says is not null)
   select t.row_id, (t.says ->> 'piece_id')::bigint, t.says ->> 'class' = 'good' and t.says ->> 'cut_line_id' in (select id from lines),
       coalesce((select (s.piece_id::text, s.lot_id::text, s.cut_line_id::text, s.class::text, s.cut_id::text)
           is not distinct from (t.says ->> 'piece_id', t.says ->> 'lot_id', t.says ->> 'cut_line_id', t.says ->> 'class', t.says ->> 'cut_id')

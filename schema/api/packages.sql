@@ -5,7 +5,7 @@
 -- note; both where both are named.
 create function guard.package_metal(p_order text, p_note text)
   returns table (stroke_ids bigint[], piece_id bigint, lot_id bigint, cut_line_id bigint, shipment_id bigint, length_nm bigint, n bigint)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable rows 100 security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with cut as (
     select s.*, sl.shipment_id from book.cut_line c join book.stroke s using (cut_line_id) left join book.shipment_line sl using (shipment_line_id) left join book.shipment h using (shipment_id)

@@ -86,9 +86,8 @@ declare
   v_weighed bigint := (p_line ->> 'weighed_g')::bigint;
   v_mismatch text[] := '{}';
   v_stop text;
-  v_tag text;
-  v_id bigint;
-  v_tags text[] := '{}';
+  v_tags text[];
+  v_doubt bigint := guard.doubt_nm((p_line ->> 'doubt_nm')::bigint, p_line ->> 'measured_with');
   v_words text;
   v_over integer;
   v_bundle bigint;
@@ -152,19 +151,18 @@ begin
     insert into bundle (lot_id, name, strapped, receipt_line_id) values (v_lot, btrim(p_line ->> 'bundle'), true, v_line) returning bundle_id into v_bundle;
   end if;
   select site_id into v_site from place where place_id = v_place;
-  for i in 1 .. v_count loop
-    v_tag := guard.new_tag(v_site);
-    v_id := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  with bar as (select nextval(pg_get_serial_sequence('book.piece', 'piece_id')) as id, i from generate_series(1, v_count) i),
+  fresh as (
     insert into piece (piece_id, tag, old_tag, kind, lot_id, owner_id, path, receipt_line_id, made_length_nm, length_nm, doubt_nm,
         ends, mark_end, place_id, state, quarantine, cents_per_tonne, bundle_id, measured_with)
       overriding system value
-      values (v_id, v_tag, nullif(p_line ->> 'old_tag', ''), v_kind, v_lot, v_owner, array[v_id], v_line,
-        v_length, v_length, guard.doubt_nm((p_line ->> 'doubt_nm')::bigint, p_line ->> 'measured_with'), (p_line ->> 'ends')::smallint,
-        coalesce(nullif(p_line ->> 'mark', ''), 'unknown')::mark_end, v_place, 'on rack',
-        coalesce(v_stop, case when i > v_count - coalesce(v_over, 0) then 'more than the slip says: the planner decides' end),
-        (p_line ->> 'cents_per_tonne')::bigint, v_bundle, case when coalesce(p_line ->> 'measured_with', '') <> '' then guard.device(p_line ->> 'measured_with') end);
-    v_tags := v_tags || v_tag;
-  end loop;
+      select id, guard.tag_of((select letter from site where site_id = v_site), nextval('book.tag_number')), nullif(p_line ->> 'old_tag', ''), v_kind, v_lot, v_owner, array[id], v_line,
+          v_length, v_length, v_doubt, (p_line ->> 'ends')::smallint,
+          coalesce(nullif(p_line ->> 'mark', ''), 'unknown')::mark_end, v_place, 'on rack',
+          coalesce(v_stop, case when i > v_count - coalesce(v_over, 0) then 'more than the slip says: the planner decides' end),
+          (p_line ->> 'cents_per_tonne')::bigint, v_bundle, case when coalesce(p_line ->> 'measured_with', '') <> '' then guard.device(p_line ->> 'measured_with') end
+        from bar order by i returning piece_id, tag)
+  select array_agg(tag order by piece_id) into v_tags from fresh;
   return jsonb_build_object('line', p_line ->> 'line', 'count', v_count, 'theoretical_g', v_theory, 'tags', v_tags,
     'mismatch', nullif(array_to_string(v_mismatch, '; '), ''), 'quarantined', coalesce(v_stop, case when v_over > 0 then format('%s of them: more than the slip says', v_over) end),
     'warning', guard.device_words(p_line ->> 'measured_with'));

@@ -1,12 +1,13 @@
 -- A plan mended at the saw: what went wrong is booked by its own deed, the rest of the plan is kept or planned anew.
 
--- Metal that a live plan still counts on, and how it stands now. `cutting`: strokes of it are booked already.
+-- Metal that a live plan still counts on, and how it stands now. `cutting`: strokes of it are booked already. offset 0: layout by layout, not
+-- with all metal there is.
 create view api.plan_metal as
   select f.plan_id, f.layout_no, f.state::text as layout_state, b.state, b.blocked,
       exists (select from book.stroke s join book.cut c using (cut_id) where c.layout_id = f.layout_id and not c.closed) as cutting,
       b.tag, b.version, b.kind, b.grade, b.section, b.condition, b.mill, b.heat, b.identity, b.papers, b.owner, b.length_nm, b.doubt_nm,
       b.ends, b.place, b.walk, b.keep_nm, b.widest_nm, b.area_um2, b.density_kg_m3, b.cents_per_tonne, b.scrap_cents_per_tonne, b.mm2_per_min
-    from book.layout f join guard.plannable b using (piece_id) where f.state in ('promised', 'at saw');
+    from book.layout f cross join lateral (select * from guard.plannable where piece_id = f.piece_id offset 0) b where f.state in ('promised', 'at saw');
 
 -- A piece is not where the book says. Its promise falls; it waits to be found again or written off, like one that a count missed.
 create function api.report_missing(p_request uuid, p_tag text, p_reason text) returns jsonb

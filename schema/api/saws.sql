@@ -80,7 +80,7 @@ create view api.plan_sawing as
     join book.section x using (section_id) left join book.grade g using (grade_id) left join lateral guard.rate(w.saw_id, g.family) r on true
     join lateral (select 'piece' as what, cut_line_id, count, length_nm from book.layout_cut where layout_id = f.layout_id
       union all select 'trim', null, 1, f.trim_nm where f.trim_nm > 0) k on true
-    left join guard.layout_bundle b on b.plan_id = f.plan_id and b.layout_id = f.layout_id
+    left join lateral (select * from guard.layout_bundle where plan_id = f.plan_id offset 0) b on b.layout_id = f.layout_id  -- plan by plan
     left join book.cut_line c on c.cut_line_id = k.cut_line_id;
 
 -- Per saw: the band on it, and what it has cut since it was fitted. A stroke through bars cut together is one cut, through the area of all

@@ -4,11 +4,11 @@
 -- of the JSON array [chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request]
 -- as PostgreSQL writes jsonb (keys sorted), times in UTC to the microsecond.
 create function guard.utc(p_at timestamptz) returns text
-language sql stable
+language sql stable parallel safe
 return to_char(p_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.US"Z"');
 
 create function guard.happening_hash(p_previous bytea, p book.happening) returns bytea
-language sql stable
+language sql stable parallel safe
 return sha256(coalesce(p_previous, ''::bytea) || convert_to(jsonb_build_array(
   p.chain, p.chain_id, p.seq, p.deed, p.tbl, p.row_id, p.sets, guard.utc(p.at), guard.utc(p.true_at),
   p.who, p.device, p.reason, p.request_id)::text, 'UTF8'));
@@ -23,7 +23,7 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_new jsonb := to_jsonb(new);
   v_old jsonb;
-  v_end record;
+  v_end chain_end;
   h book.happening;
 begin
   h.deed := guard.note('deed');
@@ -52,7 +52,12 @@ begin
   h.device := guard.note('device');
   h.reason := guard.note('reason');
   h.request_id := guard.note('request')::uuid;
-  select seq, hash into v_end from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  -- a row that gives its chain its number begins it
+  if tg_op = 'INSERT' and tg_argv[1] = tg_table_name and tg_argv[0] = tg_argv[2] then
+    v_end := null;
+  else
+    select * into v_end from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  end if;
   h.seq := coalesce(v_end.seq, 0) + 1;
   h.hash := guard.happening_hash(v_end.hash, h);
   if v_end.seq is null then

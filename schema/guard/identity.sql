@@ -4,21 +4,29 @@
 -- Why a piece may not be promised, pulled, cut or shipped now; null when it may. What it came from counts too, so
 -- children inherit the strictest at once and later; so does what the same metal was under another tag.
 create function guard.hold_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp set plan_cache_mode = force_generic_plan as $$
 declare
-  p piece;
+  v_path bigint[];
+  v_before bigint[];
   v_lots bigint[];
   v_lines bigint[];
 begin
-  select * into p from piece where piece_id = p_piece;
-  select array_agg(q.lot_id), array_agg(q.receipt_line_id) into v_lots, v_lines from piece q where q.piece_id = any (p.piece_id || p.before_path);
+  -- asked of every piece of every list: what is mostly not so is asked first, and planned once a session
+  if not exists (select from hold where lifted_by is null) then
+    return null;
+  end if;
+  select path, before_path, array[lot_id], array[receipt_line_id] into v_path, v_before, v_lots, v_lines from piece where piece_id = p_piece;
+  if v_before is not null then
+    select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
+  end if;
   return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason)
       else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
-    from hold h where h.lifted_by is null and (h.lot_id = any (v_lots)
-      or (h.scope = 'heat' and exists (select from lot l where l.lot_id = any (v_lots) and l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id)))
-      or h.piece_id = any (p.path || p.before_path)
-      or h.document_id in (select n.document_id from document_lot n where n.lot_id = any (v_lots))
-      or h.receipt_id in (select r.receipt_id from receipt_line r where r.receipt_line_id = any (v_lines)))
+    from hold h where h.lifted_by is null and case h.scope
+      when 'heat' then exists (select from lot l where l.lot_id = any (v_lots) and l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id))
+      when 'lot' then h.lot_id = any (v_lots)
+      when 'piece' then h.piece_id = any (v_path || v_before)
+      when 'certificate' then exists (select from document_lot n where n.document_id = h.document_id and n.lot_id = any (v_lots))
+      when 'receipt' then exists (select from receipt_line r where r.receipt_id = h.receipt_id and r.receipt_line_id = any (v_lines)) end
     order by h.hold_id limit 1);
 end $$;
 

@@ -16,9 +16,12 @@ begin
 end $$;
 
 create function guard.tag_of(p_letter text, p_number bigint) returns text
-language sql immutable
-return p_letter || lpad(p_number::text, greatest(6, length(p_number::text)), '0')
-  || guard.tag_check(p_letter || lpad(p_number::text, greatest(6, length(p_number::text)), '0'));
+language plpgsql immutable as $$
+declare
+  v_body text := p_letter || lpad(p_number::text, greatest(6, length(p_number::text)), '0');
+begin
+  return v_body || guard.tag_check(v_body);
+end $$;
 
 create function guard.new_tag(p_site bigint) returns text
 language sql volatile security definer set search_path = book, pg_catalog, pg_temp
