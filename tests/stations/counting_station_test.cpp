@@ -63,7 +63,7 @@ TEST_F(CountingStationTest, OneIsMissingAndOneTooManyAndAnotherPersonSignsForIt)
   Picture("count_freeze");
   Press(Qt::Key_F1);
   WaitFor([&] { return shop.Number("select count(*) as n from api.counts where state = 'open'") == 1; }, "the place to be frozen");
-  EXPECT_TRUE(Said().contains("frozen"));
+  WaitFor([&] { return Said().contains("frozen"); }, "the words of it");
   // the clerk counts, and is not told what should lie there
   OpenAs("clerk");
   WaitFor([&] { return station->work().count("B1-1") != nullptr; }, "the open count");
