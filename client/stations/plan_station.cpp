@@ -56,7 +56,7 @@ QWidget* PlanStation::BuildWork() {
   saw_->addItem(tr("each line where it fits"), QString());
   top->addWidget(saw_, 0, Qt::AlignTop);
   down->addLayout(top);
-  down->addWidget(difference_ = new SignLine(Size::Body));
+  down->addWidget(difference_ = new PlainWords(FontOf(Size::Body)));
   down->addWidget(progress_ = new SignLine(Size::Body));
   stack_ = new QStackedWidget;
   stack_->addWidget(lines_view_ = new RowView(&lines_, tr("Nothing is open here. A cut list that comes in shows up at the left by itself.")));
@@ -93,13 +93,13 @@ void PlanStation::BuildButtons(QLayout* into) {
   again_ = add(0, 0, {}, tr("Plan again"), Qt::Key_F1, [this] { work_.Plan(); });
   promise_ = add(0, 1, "commit_plan", tr("Promise it"), Qt::Key_F2, [this] { work_.Promise(); }, Weight::Primary);
   beside_ = add(0, 2, {}, tr("Second aim"), Qt::Key_F3, [this] { work_.PlanBeside(); });
-  other_ = add(0, 3, {}, tr("The other"), Qt::Key_F4, [this] {
+  other_ = add(1, 2, {}, tr("The other"), Qt::Key_F4, [this] {
     work_.TakeOther();
     FocusBars();
   });
   not_this_ = add(1, 0, "commit_plan", tr("Not this piece"), Qt::Key_F5, [this] { LeaveOut(); });
   instead_ = add(1, 1, "commit_plan", tr("Another instead"), Qt::Key_F6, [this] { TakeInstead(); });
-  longer_ = add(1, 2, {}, tr("Search a minute"), Qt::Key_F9, [this] { work_.PlanLonger(); });
+  longer_ = add(0, 3, {}, tr("Search a minute"), Qt::Key_F9, [this] { work_.PlanLonger(); });
   print_ = add(1, 2, {}, tr("Pick list"), Qt::Key_F7, [this] { PrintList(); });
   cancel_ = add(1, 3, "cancel_plan", tr("Cancel plan"), Qt::Key_F8, [this] { Cancel(); });
   discard_ = add(1, 3, {}, tr("Forget it"), Qt::Key_F8, [this] { work_.Discard(); });
@@ -206,7 +206,7 @@ void PlanStation::ShowHead() {
 }
 
 void PlanStation::ShowLines() {
-  difference_->Clear();
+  difference_->setVisible(false);
   std::vector<TableRow> rows;
   for (const CutLineRow& l : work_.lines()) {
     TableRow row{.key = Q(l.order + "/" + l.line), .cells = {}, .bar = {}};
@@ -230,11 +230,12 @@ void PlanStation::ShowProposals() {
     panes_[i]->bars()->Show(GroupsOf(all[i], units(), letters), units(), longest);
   }
   const QString difference = work_.difference();
-  difference_->Say(Sign::None, difference.isEmpty() ? QString() : tr("%1 against %2: %3").arg(AimWords(work_.proposal()->aim), AimWords(all[1 - work_.in_hand()].aim), difference));
+  difference_->setVisible(!difference.isEmpty());
+  if (!difference.isEmpty()) difference_->setText(tr("%1 against %2: %3").arg(AimWords(work_.proposal()->aim), AimWords(all[1 - work_.in_hand()].aim), difference));
 }
 
 void PlanStation::ShowSheet() {
-  difference_->Clear();
+  difference_->setVisible(false);
   panes_[1]->setVisible(false);
   panes_[0]->setVisible(work_.sheet().has_value());
   if (!work_.sheet()) {

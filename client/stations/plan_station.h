@@ -38,7 +38,7 @@ class PlanStation : public Station {
   PlanWork& work() { return work_; }
   PlanPane* pane(std::size_t i) const { return panes_[i]; }  // two of them, side by side
   const SignLine* progress() const { return progress_; }
-  const SignLine* difference() const { return difference_; }
+  const PlainWords* difference() const { return difference_; }
   QString why() const { return why_->text(); }
 
  private:
@@ -64,9 +64,9 @@ class PlanStation : public Station {
 
   PlanWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *why_;
+  PlainWords *head_, *difference_, *why_;
   QComboBox* saw_;
-  SignLine *progress_, *difference_;
+  SignLine* progress_;
   QScrollArea* why_area_;
   QStackedWidget* stack_;
   RowTable lines_;

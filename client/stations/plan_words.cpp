@@ -1,7 +1,6 @@
 #include "client/stations/plan_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 #include <cstdlib>
 
@@ -79,7 +78,8 @@ QString FiguresWords(const planning::DraftFigures& f, ReadingUnits units) {
   QStringList words{Words::tr("%n piece(s)", nullptr, f.pieces), Words::tr("%n drop(s)", nullptr, f.drops),
                     f.bars == 0 ? Words::tr("no full bar") : Words::tr("%n full bar(s), %1", nullptr, f.bars).arg(units.Total(f.new_length))};
   if (f.kept > 0) words << Words::tr("%n rest(s) kept, %1", nullptr, f.kept).arg(units.Total(f.kept_length));
-  words << Words::tr("scrap %1").arg(units.Total(f.scrap)) << Words::tr("%n set-up(s)", nullptr, f.set_ups);
+  if (f.scrap.nm > 0) words << Words::tr("scrap %1").arg(units.Total(f.scrap));
+  words << Words::tr("%n set-up(s)", nullptr, f.set_ups);
   return words.join(Words::tr(", "));
 }
 

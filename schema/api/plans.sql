@@ -158,8 +158,8 @@ end $$;
 
 -- Promises every piece of a plan, or none: {"aim","saw","bundled","kerf_nm","trim_nm","grip_nm","status","ended_by","proof",
 -- "value","bound","layouts":[{"tag","version","length_nm","trim_nm","kerf_nm","left_nm","left","otherwise"?,"cuts":[{"order",
--- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}],"reason"?}: why it is not as the search would have it. Where pieces were taken or changed meanwhile
--- the answer is {"taken": [...]} with who has them, nothing is promised, and the planner plans again.
+-- "line","count","length_nm"}]}],"shorts":[{"order","line","missing","why"}],"reason"?}; the reason says why it is not as the search
+-- would have it. Where pieces were taken or changed meanwhile the answer is {"taken": [...]} with who has them, nothing is promised, and the planner plans again.
 create function api.commit_plan(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare

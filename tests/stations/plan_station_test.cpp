@@ -107,13 +107,13 @@ TEST_F(PlanStationTest, TwoAimsLieSideBySideWithTheirDifferenceInWordsAndTheOneI
   EXPECT_EQ(station->work().proposals()[0].aim, "drops-first");
   EXPECT_EQ(station->work().proposals()[1].aim, "least-money");
   EXPECT_EQ(station->work().in_hand(), 0u);
-  EXPECT_TRUE(station->difference()->words().startsWith("drops first against least money: ")) << station->difference()->words().toStdString();
+  EXPECT_TRUE(station->difference()->text().startsWith("drops first against least money: ")) << station->difference()->text().toStdString();
   EXPECT_TRUE(station->pane(0)->isVisible() && station->pane(1)->isVisible());
   QTest::qWait(50);
   Picture("plan_beside");
   Press(Qt::Key_F4);
   WaitFor([&] { return station->work().in_hand() == 1; }, "the other in hand");
-  EXPECT_TRUE(station->difference()->words().startsWith("least money against drops first: ")) << station->difference()->words().toStdString();
+  EXPECT_TRUE(station->difference()->text().startsWith("least money against drops first: ")) << station->difference()->text().toStdString();
   Press(Qt::Key_F3);
   WaitFor([&] { return station->work().proposals().size() == 2 && station->work().proposals()[1].aim == "fewest-bars" && !station->work().busy(); }, "the next aim");
   Press(Qt::Key_F4);
@@ -243,6 +243,19 @@ TEST_F(PlanStationTest, ALivePlanPrintsItsPickListAndIsCancelledWithAReasonWhile
   EXPECT_EQ(shop.Word("select f.state::text as w from book.layout f join book.piece p using (piece_id) where p.tag = $1", {tags[0]}), "at saw");
   EXPECT_EQ(Promises(tags[1]), 0);
   EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'cancel_plan' limit 1"), "wrong day");
+}
+
+TEST_F(PlanStationTest, LengthsAreInTheReadersUnits) {
+  ABarAndTwoDrops();
+  OpenPlanning([](DeskSettings& settings) {
+    settings.units = {ReadingUnits::LengthAs::InchFraction, ReadingUnits::MassAs::Lb};
+    settings.look = DeskSettings::Look::Dark;
+  });
+  Picture("plan_lines_inch");
+  PlanByKey();
+  EXPECT_TRUE(station->pane(0)->bars()->accessibleDescription().contains("39 5/16 in")) << station->pane(0)->bars()->accessibleDescription().toStdString();  // 1 000 mm is 39.37 in, at hand rounded down
+  EXPECT_TRUE(station->why().contains("3 x 11.417 in")) << station->why().toStdString();  // 290 mm
+  Picture("plan_plan_inch");
 }
 
 }  // namespace
