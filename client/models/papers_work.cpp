@@ -1,7 +1,9 @@
 #include "client/models/papers_work.h"
 
 #include <algorithm>
+#include <map>
 
+#include "client/gateway/read_labels.h"
 #include "client/gateway/snapshot.h"
 #include "client/gateway/stock_deeds.h"
 #include "client/records/proved_record.h"
@@ -128,6 +130,32 @@ void PapersWork::CloseConflict(std::int64_t conflict, const QString& words, bool
     SetBusy(false);
     emit Done(tr("the conflict is closed"));
     ReadWaiting();
+  }, Refuser());
+}
+
+void PapersWork::Ship(const QString& note) {
+  SetBusy(true);
+  link_.Ask(this, [order = answer_->what.name, note = note.toStdString(), request = NewRequest()](Connection& book) {
+    Json shipment{{"note", note}, {"lines", Json::array()}};
+    std::map<std::string, Json> lines;
+    for (const BatchLabel& batch : ReadBatchLabels(book, order)) {
+      shipment["customer"] = batch.customer;
+      Json& line = lines.try_emplace(batch.line, Json{{"order", order}, {"line", batch.line}, {"count", 0}, {"heats", Json::array()}}).first->second;
+      line["count"] = line["count"].get<int>() + batch.count;
+      line["heats"].push_back(batch.heat);
+    }
+    for (auto& [name, line] : lines) {
+      if (line["heats"].size() < 2) line.erase("heats");
+      shipment["lines"].push_back(std::move(line));
+    }
+    if (shipment["lines"].empty()) throw DbError(DbError::Kind::Refused, "", "no cut piece of order " + order + " is on site");
+    return Deeds(book).Ship(request, shipment);
+  }, [this, note](const Json& answer) {
+    SetBusy(false);
+    int pieces = 0;
+    for (const Json& line : answer.at("lines")) pieces += line.at("count").get<int>();
+    emit Done(tr("%n piece(s) left with note %1; Certificate package makes their papers", nullptr, pieces).arg(note));
+    ReadAgain();
   }, Refuser());
 }
 

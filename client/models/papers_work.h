@@ -54,6 +54,7 @@ class PapersWork : public QObject {
   void Hold(const QString& reason);
   void Lift(std::int64_t hold, const QString& evidence);
   void CloseConflict(std::int64_t conflict, const QString& words, bool free);
+  void Ship(const QString& note);            // all good pieces of the order that are on site, under this delivery note
   void WritePackageTo(const QString& file);  // of the order or note that is shown
   void WriteTraceTo(const QString& file);    // PDF
 

@@ -78,6 +78,7 @@ void RackWork::Read() {
   if (!link_.ready()) return;
   link_.Ask(this, ReadRack, [this](RackRead rack) {
     read_ = true;
+    emit BeforeShown();  // who points into the pieces lets go
     pieces_ = std::move(rack.pieces);
     places_ = std::move(rack.places);
     months_ = std::move(rack.months);
@@ -99,15 +100,17 @@ void RackWork::Choose(const RackGroup& group) {
   });
 }
 
-std::vector<RackGroup> RackWork::Groups() const {
-  std::map<std::pair<std::string, std::string>, int> drops;
-  for (const RackPiece& p : pieces_)
-    if (p.kind == "drop") ++drops[{p.grade, p.section}];
-  std::vector<std::pair<int, RackGroup>> counted;
-  for (const auto& [name, count] : drops) counted.push_back({count, {name.first, name.second}});
-  std::stable_sort(counted.begin(), counted.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
-  std::vector<RackGroup> groups;
-  for (auto& [count, group] : counted) groups.push_back(std::move(group));
+std::vector<RackWork::GroupSum> RackWork::Groups() const {
+  std::map<std::pair<std::string_view, std::string_view>, GroupSum> by_name;
+  for (const RackPiece& p : pieces_) {
+    if (p.kind != "drop") continue;
+    GroupSum& sum = by_name[{p.grade, p.section}];
+    if (sum.drops++ == 0) sum.group = {p.grade, p.section};
+    sum.length += p.length;
+  }
+  std::vector<GroupSum> groups;
+  for (auto& [name, sum] : by_name) groups.push_back(std::move(sum));
+  std::stable_sort(groups.begin(), groups.end(), [](const GroupSum& a, const GroupSum& b) { return a.drops > b.drops; });
   return groups;
 }
 

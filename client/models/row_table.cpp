@@ -23,10 +23,18 @@ void RowTable::SetRows(std::vector<TableRow> rows) {
 }
 
 void RowTable::Append(std::vector<TableRow> rows) {
-  beginResetModel();
+  if (rows.empty()) return;
+  const bool plain = words_.isEmpty() && (sorted_ < 0 || sorted_ >= columnCount());
+  const int before = static_cast<int>(rows_.size());
+  const int more = static_cast<int>(rows.size());
+  if (plain) beginInsertRows({}, before, before + more - 1);
   rows_.insert(rows_.end(), std::make_move_iterator(rows.begin()), std::make_move_iterator(rows.end()));
-  Arrange();
-  endResetModel();
+  if (!plain) {
+    Relayout();
+    return;
+  }
+  for (int i = 0; i < more; ++i) shown_.push_back(before + i);
+  endInsertRows();
 }
 
 void RowTable::SetFilter(const QString& words) {

@@ -15,8 +15,8 @@ struct PackageFile {
   std::vector<std::string> against;  // every reason why it was not made; empty: it is written and kept
   int pages = 0;
   std::size_t documents = 0;
-  std::string sha256;
-  nlohmann::json package;      // its number in the book
+  std::string sha256 = {};
+  nlohmann::json package = {};  // its number in the book
   bool kept_before = false;    // the same package was made before
 };
 

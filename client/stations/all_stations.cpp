@@ -6,11 +6,12 @@
 #include "client/stations/rack_station.h"
 #include "client/stations/receiving_station.h"
 #include "client/stations/saw_station.h"
+#include "client/stations/start_station.h"
 
 namespace heatkeep {
 
 std::vector<Station*> AllStations(Desk& desk) {
-  return {new SawStation(desk), new ReceivingStation(desk), new PlanStation(desk), new PapersStation(desk), new CountingStation(desk), new RackStation(desk)};
+  return {new SawStation(desk), new ReceivingStation(desk), new PlanStation(desk), new PapersStation(desk), new CountingStation(desk), new RackStation(desk), new StartStation(desk)};
 }
 
 }  // namespace heatkeep

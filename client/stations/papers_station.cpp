@@ -65,6 +65,7 @@ QWidget* PapersStation::BuildWork() {
   };
   hold_ = add("place_hold", tr("HOLD ..."), Qt::Key_F5, [this] { work_.Preview(); });
   lift_ = add("lift_hold", tr("Lift the hold ..."), Qt::Key_F6, [this] { AskLift(); });
+  ship_ = add("ship", tr("Ship ..."), Qt::Key_F9, [this] { AskNote(); });
   package_ = add("keep_package", tr("Certificate package"), Qt::Key_F7, [this] { AskFile(tr("package"), &PapersWork::WritePackageTo); });
   record_ = add("keep_record", tr("Trace record"), Qt::Key_F8, [this] { AskFile(tr("trace"), &PapersWork::WriteTraceTo); });
   buttons->addStretch(1);
@@ -161,6 +162,7 @@ void PapersStation::ShowAnswer() {
   hold_->SetWanted(!work_.hold_scope().isEmpty() && !work_.busy());
   lift_->SetWanted(answer && !answer->holds.empty() && !work_.busy());
   package_->SetWanted(order && !work_.busy());
+  ship_->SetWanted(answer && answer->what.kind == "order" && !work_.busy());
   record_->SetWanted(answer && answer->record && !work_.busy());
   if (!answer) {
     head_->setText(tr("Which heat, piece or order?"));
@@ -222,6 +224,13 @@ void PapersStation::AskLift() {
   const HoldRow hold = work_.answer()->holds.front();
   asking_->Ask(tr("What shows that %1 %2 may be used? (the hold was: %3)").arg(Q(hold.scope), Q(hold.ref), Q(hold.reason)), [this, hold](const QString& evidence) {
     work_.Lift(hold.hold, evidence);
+    return true;
+  });
+}
+
+void PapersStation::AskNote() {
+  asking_->Ask(tr("Under which delivery note does all of %1 that is on site leave?").arg(Q(work_.answer()->what.name)), [this](const QString& note) {
+    work_.Ship(note);
     return true;
   });
 }

@@ -20,7 +20,7 @@ class PapersStation : public Station {
   explicit PapersStation(Desk& desk, QWidget* parent = nullptr);
 
   QString Name() const override { return tr("Papers"); }
-  QStringList Deeds() const override { return {"place_hold", "pass_on_document"}; }
+  QStringList Deeds() const override { return {"place_hold", "ship"}; }
   void Refresh() override;
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
@@ -38,6 +38,7 @@ class PapersStation : public Station {
   void ChosenWaiting(const QString& key);
   void AskHold(const QString& preview);
   void AskLift();
+  void AskNote();
   void AskFile(const QString& what, void (PapersWork::*write)(const QString&));
 
   PapersWork work_;
@@ -47,7 +48,7 @@ class PapersStation : public Station {
   AskingLine* asking_;
   BalanceBarView* balance_;
   FamilyTreeView* tree_;
-  DeedButton *hold_, *lift_, *package_, *record_;
+  DeedButton *hold_, *lift_, *ship_, *package_, *record_;
 };
 
 }  // namespace heatkeep

@@ -16,7 +16,7 @@ namespace heatkeep {
 namespace {
 
 constexpr std::int64_t kYear = 365;
-constexpr std::size_t kClasses = 24;
+constexpr std::size_t kClasses = 24, kRowsATurn = 1000;
 
 QString Q(const std::string& text) { return QString::fromStdString(text); }
 
@@ -74,6 +74,12 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   connect(map_, &RackMapView::Chosen, this, [this](const QString& place) { rows_->filter()->setText(place); });
   connect(rows_, &RowView::Opened, this, &RackStation::LookUp);
   connect(&work_, &RackWork::Shown, this, &RackStation::Show);
+  connect(&work_, &RackWork::BeforeShown, this, [this] {
+    more_.stop();
+    to_show_.clear();
+  });
+  more_.setSingleShot(true);
+  connect(&more_, &QTimer::timeout, this, &RackStation::ShowMore);
   connect(&work_, &RackWork::Refused, this, [this](const QString& words) { emit Happened({Sign::Refusal, words, {}, {}}); });
   Show();
 }
@@ -158,33 +164,30 @@ void RackStation::Show() {
 void RackStation::ShowGroups() {
   const std::vector<RackPiece>& pieces = work_.pieces();
   std::vector<WaitingEntry> entries{{.key = KeyOf({}), .title = tr("Whole rack"), .below = tr("%n piece(s) of ours", nullptr, static_cast<int>(pieces.size()))}};
-  for (const RackGroup& group : work_.Groups()) {
-    Length length;
-    int drops = 0;
-    for (const RackPiece& p : pieces)
-      if (p.kind == "drop" && p.grade == group.grade && p.section == group.section) {
-        length += p.length;
-        ++drops;
-      }
-    entries.push_back({.key = KeyOf(group), .title = Q(group.section), .below = Q(group.grade), .right = tr("%n drop(s), %1", nullptr, drops).arg(units().Total(length))});
-  }
+  for (const RackWork::GroupSum& g : work_.Groups())
+    entries.push_back({.key = KeyOf(g.group), .title = Q(g.group.section), .below = Q(g.group.grade), .right = tr("%n drop(s), %1", nullptr, g.drops).arg(units().Total(g.length))});
   groups_->Show(entries, tr("Nothing of ours is in the rack."));
   const QSignalBlocker quiet(groups_);
   groups_->Choose(KeyOf(work_.group()));
 }
 
+// A thousand rows a turn of the loop, so that a full rack does not hold up the window.
 void RackStation::ShowRows() {
-  const std::vector<const RackPiece*> shown = unused_only_ ? work_.Unused(kYear) : work_.Drops();
-  std::vector<TableRow> rows;
-  rows.reserve(shown.size());
+  to_show_ = unused_only_ ? work_.Unused(kYear) : work_.Drops();
   Length longest;
-  for (const RackPiece* p : shown) {
-    longest = std::max(longest, p->length);
-    rows.push_back(RowOf(*p));
-  }
+  for (const RackPiece* p : to_show_) longest = std::max(longest, p->length);
   rows_->SetFullLength(longest);
-  table_.SetRows(std::move(rows));
   rows_->SetCount([this] { return tr("%n piece(s); Enter shows the papers, Ctrl+E keeps the table as CSV", nullptr, table_.rowCount()); });
+  table_.SetRows({});
+  shown_ = 0;
+  ShowMore();
+}
+
+void RackStation::ShowMore() {
+  std::vector<TableRow> rows;
+  for (; shown_ < to_show_.size() && rows.size() < kRowsATurn; ++shown_) rows.push_back(RowOf(*to_show_[shown_]));
+  table_.Append(std::move(rows));
+  if (shown_ < to_show_.size()) more_.start(0);
 }
 
 void RackStation::ShowWorth() {

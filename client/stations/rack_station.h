@@ -2,6 +2,8 @@
 // where it all lies, what it is worth three ways side by side, and what the metal of each month became.
 #pragma once
 
+#include <QTimer>
+
 #include "client/models/rack_work.h"
 #include "client/stations/length_bars_view.h"
 #include "client/stations/rack_map_view.h"
@@ -34,6 +36,7 @@ class RackStation : public Station {
   void ChooseGroup(const RackGroup& group);
   void ShowGroups();
   void ShowRows();
+  void ShowMore();
   void ShowWorth();
   std::vector<TableColumn> Columns() const;
   TableRow RowOf(const RackPiece& piece) const;
@@ -48,6 +51,9 @@ class RackStation : public Station {
   YieldView* yield_;
   RowView* rows_;
   bool unused_only_ = false;
+  std::vector<const RackPiece*> to_show_;  // of work_.pieces(); shown_ of them are in the table
+  std::size_t shown_ = 0;
+  QTimer more_;
 };
 
 }  // namespace heatkeep

@@ -80,6 +80,7 @@ RowView::RowView(RowTable* table, const QString& empty_words, QWidget* parent)
   connect(filter_, &QLineEdit::textChanged, rows_, &RowTable::SetFilter);
   connect(rows_, &QAbstractItemModel::modelReset, this, &RowView::Count);
   connect(rows_, &QAbstractItemModel::layoutChanged, this, &RowView::Count);
+  connect(rows_, &QAbstractItemModel::rowsInserted, this, &RowView::Count);
   connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) { if (now.isValid()) emit Chosen(now.data(RowTable::kKey).toString()); });
   connect(view_, &QTableView::doubleClicked, this, [this](const QModelIndex& at) { emit Opened(at.data(RowTable::kKey).toString()); });
   auto* keep = new QShortcut(Qt::CTRL | Qt::Key_E, this);

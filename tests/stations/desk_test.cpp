@@ -1,6 +1,7 @@
 #include "tests/stations/desk_test.h"
 
 #include <QApplication>
+#include <QTranslator>
 #include <QWindow>
 
 #include "client/stations/desk_look.h"
@@ -9,8 +10,11 @@
 namespace heatkeep {
 namespace {
 
-// For pictures: HEATKEEP_LOOK=dark, HEATKEEP_LENGTHS=inch.
+// For pictures: HEATKEEP_LOOK=dark, HEATKEEP_LENGTHS=inch, HEATKEEP_LANGUAGE=de.
 void Dressed(DeskSettings& settings) {
+  static QTranslator words;
+  const QString language = qEnvironmentVariable("HEATKEEP_LANGUAGE", "en");
+  if (words.isEmpty() && words.load(":/translations/heatkeep_" + language)) QApplication::installTranslator(&words);
   if (qEnvironmentVariable("HEATKEEP_LOOK") == "dark") settings.look = DeskSettings::Look::Dark;
   if (qEnvironmentVariable("HEATKEEP_LENGTHS") == "inch") settings.units = {ReadingUnits::LengthAs::InchFraction, ReadingUnits::MassAs::Lb};
 }

@@ -10,8 +10,8 @@ namespace {
 
 class PapersStationTest : public DeskTest {
  protected:
-  PapersStation& OpenPapers() {
-    OpenDesk("quality", [this](Desk& desk) { return std::vector<Station*>{station = new PapersStation(desk)}; });
+  PapersStation& OpenPapers(const std::string& login = "quality") {
+    OpenDesk(login, [this](Desk& desk) { return std::vector<Station*>{station = new PapersStation(desk)}; });
     return *station;
   }
   // A certified bar of M2208 of which 14 x 290 were cut for O1 and one drop is left; its tag.
@@ -97,6 +97,19 @@ TEST_F(PapersStationTest, ARecordOnPaperCanBeProvedLater) {
   Press(Qt::Key_Return);
   WaitFor([&] { return QFile::exists(file); }, "the file");
   EXPECT_EQ(shop.Number("select count(*) as n from book.printed_record"), 1);
+}
+
+TEST_F(PapersStationTest, AnOrderLeavesUnderItsNote) {
+  CutBar();
+  OpenPapers("planner");
+  TypeIn("O1");
+  Press(Qt::Key_Return);
+  ShowsWhat("O1");
+  Press(Qt::Key_F9);
+  WaitFor([&] { return window->findChild<QLineEdit*>("answer")->isVisible(); }, "the question");
+  TypeIn("118");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.stroke s join book.shipment_line l using (shipment_line_id) join book.shipment h using (shipment_id) where h.note = '118'") == 14; }, "the shipment");
 }
 
 TEST_F(PapersStationTest, WhatTheBookDoesNotKnowIsSaidAndNothingElseIsShownForIt) {
