@@ -22,13 +22,13 @@ begin
       else 'lengths are whole nanometres, masses grams, money cents; the deed''s own lines say what it takes' end;
 end $$;
 
--- Puts that around the body of every function with a request number or a JSON body; they are made anew with every migration.
+-- Puts that around the body of every function with a request number, or that is told JSON; they are made anew with every migration.
 do $$
 declare
   f record;
 begin
   for f in select p.oid, p.proname, p.prosrc from pg_proc p join pg_language l on l.oid = p.prolang
-      where pronamespace = 'api'::regnamespace and l.lanname = 'plpgsql' and proargtypes[0] in ('uuid'::regtype, 'jsonb'::regtype) loop
+      where pronamespace = 'api'::regnamespace and l.lanname = 'plpgsql' and (proargtypes[0] = 'uuid'::regtype or 'jsonb'::regtype = any (proargtypes)) loop
     execute replace(pg_get_functiondef(f.oid), f.prosrc, format(E'\ndeclare\n  w_column text; w_constraint text; w_detail text;\nbegin\n%s;
 exception when data_exception or integrity_constraint_violation or cardinality_violation or program_limit_exceeded then
   get stacked diagnostics w_column = column_name, w_constraint = constraint_name, w_detail = pg_exception_detail;

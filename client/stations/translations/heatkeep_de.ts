@@ -436,7 +436,7 @@
     </message>
     <message>
         <source>%1. What carries it is counted as a piece without a tag</source>
-        <translation>%1. Was sie trägt, wird als Stück ohne Kennung gezählt</translation>
+        <translation>%1. Was diese Kennung trägt, wird als Stück ohne Kennung gezählt</translation>
     </message>
     <message>
         <source>%1 is frozen: nothing is taken from it or put in it until its count is approved or given up</source>
@@ -561,7 +561,7 @@
     </message>
     <message>
         <source>as marked</source>
-        <translation>wie gekennzeichnet</translation>
+        <translation>laut Kennzeichen</translation>
     </message>
     <message>
         <source>Section</source>
@@ -593,7 +593,7 @@
     </message>
     <message>
         <source>who made it</source>
-        <translation>wer es hergestellt hat</translation>
+        <translation>Hersteller</translation>
     </message>
     <message>
         <source>Papers</source>
@@ -617,7 +617,7 @@
     </message>
     <message>
         <source>Laid at</source>
-        <translation>Abgelegt auf</translation>
+        <translation>Abgelegt</translation>
     </message>
     <message>
         <source>the gate</source>
@@ -633,7 +633,7 @@
     </message>
     <message>
         <source>Owner&apos;s ref.</source>
-        <translation>Ref. d. Eigent.</translation>
+        <translation>Eigentümer-Ref.</translation>
     </message>
     <message>
         <source>of a customer&apos;s metal</source>
@@ -887,7 +887,7 @@
     </message>
     <message>
         <source>%1, the note says %2: %3 more wait until the planner decides</source>
-        <translation>%1, der Lieferschein sagt %2: %3 zu viel, wartet auf die Entscheidung der Planung</translation>
+        <translation>%1, der Lieferschein sagt %2: %3 zu viel, zurückgestellt, bis die Planung entscheidet</translation>
     </message>
     <message>
         <source>its heat could not be read</source>
@@ -938,7 +938,7 @@
     <name>heatkeep::PapersStation</name>
     <message>
         <source>The book knows no tag, heat, order, place, document or note &quot;%1&quot;. Heats are kept exactly as read: O and 0 are two.</source>
-        <translation>Das Buch kennt keine Kennung, keine Schmelze, keinen Auftrag, keinen Platz, kein Dokument und keinen Lieferschein „%1“. Schmelzen stehen genau so da, wie sie gelesen wurden: O und 0 sind zweierlei.</translation>
+        <translation>Das Buch kennt weder Kennung, Schmelze, Auftrag, Platz, Dokument noch Lieferschein „%1“. Schmelzen stehen da, wie sie gelesen wurden: O und 0 sind zweierlei.</translation>
     </message>
     <message>
         <source>%1: nothing in the book is called that</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>To which file? It ends in .pdf</source>
-        <translation>In welche Datei? Sie endet auf .pdf</translation>
+        <translation>In welche Datei? Endung .pdf</translation>
     </message>
     <message>
         <source>expected a name that ends in .pdf</source>
@@ -1267,7 +1267,7 @@
     </message>
     <message>
         <source>The other</source>
-        <translation>Den anderen</translation>
+        <translation>Anderer Plan</translation>
     </message>
     <message>
         <source>Not this piece</source>
@@ -1819,7 +1819,7 @@
     </message>
     <message>
         <source>the labels are not out: %1. They stay in the queue; F4 prints them again</source>
-        <translation>die Etiketten sind nicht ausgegeben: %1. Sie bleiben in der Warteschlange; F4 druckt sie erneut</translation>
+        <translation>die Etiketten sind nicht ausgegeben: %1. Alle bleiben in der Warteschlange; F4 druckt erneut</translation>
     </message>
     <message>
         <source>no label of these waits</source>
