@@ -71,7 +71,7 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
 
 void DeskWindow::BuildTop(QHBoxLayout* top) {
   top->setContentsMargins(kAround, kBetween, kAround, kInside);
-  top->setSpacing(kBetween);
+  top->setSpacing(kInside);
   scan_->setPlaceholderText(tr("scan or type: a tag, a heat, an order, a place"));
   scan_->setAccessibleName(tr("scan field"));
   scan_->setClearButtonEnabled(true);
@@ -90,6 +90,7 @@ void DeskWindow::BuildTop(QHBoxLayout* top) {
     name->setAutoExclusive(true);
     name->setFlat(true);
     name->setMinimumHeight(36);
+    name->setFixedWidth(QFontMetrics(name->font()).horizontalAdvance(name->text()) + kAround);
     name->setVisible(false);
     name->setToolTip(tr("Ctrl+%1").arg(i + 1));
     connect(name, &QPushButton::clicked, this, [this, i] { Open(stations_[i]); });

@@ -6,24 +6,16 @@
 #include "client/gateway/start_readings.h"
 
 namespace heatkeep {
-namespace {
 
-struct Step {
-  QString title, how;
-};
-
-std::vector<Step> Steps() {
-  const auto tr = [](const char* words) { return StartStation::tr(words); };
+std::vector<StartStation::Step> StartStation::Steps() {
   return {
       {tr("Grades and their limits"), tr("heatkeep grades add FILE\nheatkeep grades limits\n\nGrades by their standard's designation and number, with density. The limits that come with the program say their source.")},
-      {tr("The shop: saws, places, mills, customers"), tr("heatkeep shop set shop.json\n\nheatkeep shop set --help shows such a file. Kerf and grip are what the shop measures, not what a table says.")},
+      {tr("The shop: saws, places, mills, customers"), tr("heatkeep shop set shop.json\n\nseed/scenario/shop.json is an example. Kerf and grip are what the shop measures, not what a table says.")},
       {tr("What lies there: the opening balance"), tr("heatkeep look bars.xlsx --as opening\nheatkeep opening bars.xlsx\n\nA spreadsheet of bars and drops, one row each or alike: grade, section, heat as read, length, place. The first command only shows what it would be understood as.")},
       {tr("The first cut list"), tr("heatkeep cutlist add list.csv\n\nThen the planning station: F1 plans, F2 promises.")},
       {tr("People"), tr("heatkeep book person add NAME --role clerk\n\nA login a person; the roles are clerk, planner, saw, quality, owner.")},
   };
 }
-
-}  // namespace
 
 StartStation::StartStation(Desk& desk, QWidget* parent) : Station(desk, parent), list_(new WaitingList) {
   auto* pane = new QWidget;

@@ -25,6 +25,10 @@ class StartStation : public Station {
   int steps() const { return static_cast<int>(counts_.size()); }
 
  private:
+  struct Step {
+    QString title, how;
+  };
+  static std::vector<Step> Steps();
   void Show();
 
   std::vector<std::int64_t> counts_;  // how much there is of each step

@@ -1103,6 +1103,14 @@
         <source>Papers</source>
         <translation>Papiere</translation>
     </message>
+    <message>
+        <source>Ship ...</source>
+        <translation>Versenden ...</translation>
+    </message>
+    <message>
+        <source>Under which delivery note does all of %1 that is on site leave?</source>
+        <translation>Mit welchem Lieferschein geht alles von %1, was im Haus ist?</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::PapersWork</name>
@@ -1132,6 +1140,13 @@
     <message>
         <source>the record is in %1</source>
         <translation>der Nachweis liegt in %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s) left with note %1; Certificate package makes their papers</source>
+        <translation>
+            <numerusform>%n Stück ging mit Lieferschein %1; „Bescheinigungen“ erstellt seine Papiere</numerusform>
+            <numerusform>%n Stück gingen mit Lieferschein %1; „Bescheinigungen“ erstellt ihre Papiere</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2348,6 +2363,89 @@
     <message>
         <source>Leave as it was</source>
         <translation>Lassen, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::StartStation</name>
+    <message>
+        <source>The book is being read ...</source>
+        <translation>Das Buch wird gelesen ...</translation>
+    </message>
+    <message>
+        <source>The book is ready for work</source>
+        <translation>Das Buch ist bereit für die Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 of %2 steps to the first cut</source>
+        <translation>%1 von %2 Schritten bis zum ersten Schnitt</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Grades and their limits</source>
+        <translation>Werkstoffe und ihre Grenzwerte</translation>
+    </message>
+    <message>
+        <source>heatkeep grades add FILE
+heatkeep grades limits
+
+Grades by their standard&apos;s designation and number, with density. The limits that come with the program say their source.</source>
+        <translation>heatkeep grades add DATEI
+heatkeep grades limits
+
+Werkstoffe mit Kurzname und Nummer der Norm und ihrer Dichte. Die mitgelieferten Grenzwerte nennen ihre Quelle.</translation>
+    </message>
+    <message>
+        <source>The shop: saws, places, mills, customers</source>
+        <translation>Der Betrieb: Sägen, Plätze, Werke, Kunden</translation>
+    </message>
+    <message>
+        <source>What lies there: the opening balance</source>
+        <translation>Was da liegt: der Anfangsbestand</translation>
+    </message>
+    <message>
+        <source>heatkeep look bars.xlsx --as opening
+heatkeep opening bars.xlsx
+
+A spreadsheet of bars and drops, one row each or alike: grade, section, heat as read, length, place. The first command only shows what it would be understood as.</source>
+        <translation>heatkeep look stangen.xlsx --as opening
+heatkeep opening stangen.xlsx
+
+Eine Tabelle der Stangen und Reststücke, eine Zeile je Stück oder je gleiche: Werkstoff, Querschnitt, Schmelze wie gelesen, Länge, Platz. Der erste Befehl zeigt nur, wie sie verstanden würde.</translation>
+    </message>
+    <message>
+        <source>The first cut list</source>
+        <translation>Die erste Zuschnittliste</translation>
+    </message>
+    <message>
+        <source>heatkeep cutlist add list.csv
+
+Then the planning station: F1 plans, F2 promises.</source>
+        <translation>heatkeep cutlist add liste.csv
+
+Dann die Planung: F1 plant, F2 sagt zu.</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>heatkeep book person add NAME --role clerk
+
+A login a person; the roles are clerk, planner, saw, quality, owner.</source>
+        <translation>heatkeep book person add NAME --role clerk
+
+Je Person eine Anmeldung; die Rollen sind clerk, planner, saw, quality, owner.</translation>
+    </message>
+    <message>
+        <source>heatkeep shop set shop.json
+
+seed/scenario/shop.json is an example. Kerf and grip are what the shop measures, not what a table says.</source>
+        <translation>heatkeep shop set betrieb.json
+
+seed/scenario/shop.json ist ein Beispiel. Schnittfuge und Einspannlänge sind, was der Betrieb misst, nicht was eine Tabelle sagt.</translation>
     </message>
 </context>
 <context>

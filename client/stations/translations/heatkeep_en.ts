@@ -144,6 +144,13 @@
             <numerusform>the package of %1 is in %2: %n pages</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n piece(s) left with note %1; Certificate package makes their papers</source>
+        <translation>
+            <numerusform>%n piece left with note %1; Certificate package makes its papers</numerusform>
+            <numerusform>%n pieces left with note %1; Certificate package makes their papers</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::PlanBars</name>
