@@ -111,7 +111,7 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
         call.out << part << ", version " << answer["version"] << ": went with " << answer["pieces"].size() << " pieces, " << answer["shipments"].size() + answer["sold"].size()
                  << " shipments\n";
       (answer.contains("again") ? again : filed) += 1;
-      unjudged += answer.contains("warning") && !answer["warning"].is_null() ? 1 : 0;
+      unjudged += answer.contains("warning") && !answer["warning"].is_null() ? 1U : 0U;
       lots += document["lots"].size();
     }
     whole.Commit();

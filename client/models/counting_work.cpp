@@ -79,7 +79,7 @@ void CountingWork::Next() {
     if (waiting_.empty()) Read();
     Next();
   }, [this](const DbError& error) {
-    emit Refused(error.sqlstate == "HK024" ? tr("%1. What carries it is counted as a piece without a tag").arg(WithHint(error)) : WithHint(error));
+    emit Refused(error.sqlstate == "HK024" ? tr("%1 - what carries it is counted as a piece without a tag").arg(WithHint(error)) : WithHint(error));
     if (waiting_.empty()) Read();
     Next();
   });

@@ -30,8 +30,10 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   auto* top = new QHBoxLayout;
   BuildTop(top);
   down->addLayout(top);
-  banner_->setContentsMargins(kAround, 0, kAround, kInside);
-  down->addWidget(banner_);
+  auto* band = new QHBoxLayout;
+  band->setContentsMargins(kAround, 0, kAround, 0);
+  band->addWidget(banner_);
+  down->addLayout(band);
   for (Station* station : stations_) pages_->addWidget(station);
   down->addWidget(pages_, 1);
   auto* bottom = new QHBoxLayout;
@@ -152,7 +154,7 @@ void DeskWindow::BookIsBack() {
 }
 
 void DeskWindow::BookIsAway(const QString& words) {
-  banner_->Say(Sign::Warning, tr("The book cannot be reached; what is shown may be old. It is tried again all the time. (%1)").arg(words.simplified()));
+  banner_->Say(Sign::Warning, tr("The book cannot be reached; what is shown may be old. It is tried again all the time. (%1)").arg(words.section('\n', 0, 0).trimmed()));
   if (current()) current()->Changed({});
 }
 

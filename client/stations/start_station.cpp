@@ -50,7 +50,7 @@ void StartStation::Show() {
   const std::vector<Step> steps = Steps();
   std::vector<WaitingEntry> entries;
   for (std::size_t i = 0; i < counts_.size() && i < steps.size(); ++i)
-    entries.push_back({.key = QString::number(i), .title = steps[i].title, .right = counts_[i] > 0 ? QString::number(counts_[i]) : QString(), .sign = counts_[i] > 0 ? Sign::Done : Sign::Waiting});
+    entries.push_back({.key = QString::number(i), .title = steps[i].title.section(": ", 0, 0), .below = steps[i].title.section(": ", 1), .right = counts_[i] > 0 ? QString::number(counts_[i]) : QString(), .sign = counts_[i] > 0 ? Sign::Done : Sign::Waiting});
   {
     const QSignalBlocker quiet(list_);
     list_->Show(entries, tr("The book is being read ..."));

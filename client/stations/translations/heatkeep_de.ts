@@ -435,7 +435,7 @@
         <translation>das Buch ist nicht erreichbar: nichts wird gezählt; weitermachen, sobald es wieder da ist</translation>
     </message>
     <message>
-        <source>%1. What carries it is counted as a piece without a tag</source>
+        <source>%1 - what carries it is counted as a piece without a tag</source>
         <translation>%1. Was diese Kennung trägt, wird als Stück ohne Kennung gezählt</translation>
     </message>
     <message>
