@@ -14,7 +14,6 @@
 #include "client/stations/all_stations.h"
 #include "client/stations/desk_look.h"
 #include "client/stations/desk_window.h"
-#include "reports/paint_session.h"
 
 namespace {
 
@@ -45,7 +44,6 @@ int main(int argc, char** argv) {
   AddOptions(parser);
   parser.process(application);
   try {
-    PaintSession();
     const QString file = parser.isSet("settings") ? parser.value("settings") : QStandardPaths::writableLocation(QStandardPaths::AppConfigLocation) + "/desk.ini";
     QSettings kept(file, QSettings::IniFormat);
     const DeskSettings settings = DeskSettings::Load(kept);

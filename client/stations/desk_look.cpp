@@ -5,6 +5,8 @@
 #include <QPalette>
 #include <QStyleFactory>
 
+#include "reports/paint_session.h"
+
 namespace heatkeep {
 namespace {
 
@@ -45,6 +47,7 @@ QFont Sized(QFont font, Size size, bool bold) {
 }  // namespace
 
 void ApplyLook(QApplication& application, DeskSettings::Look look) {
+  PaintSession();
   static const bool system_dark = SystemIsDark();
   const bool dark = look == DeskSettings::Look::Dark || (look == DeskSettings::Look::System && system_dark);
   current = dark ? Scheme::Dark : Scheme::Light;

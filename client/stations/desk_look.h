@@ -17,6 +17,7 @@ inline constexpr int kInside = 8, kBetween = 16, kAround = 24;
 // A target for a gloved hand: 15 mm at 96 dots an inch.
 inline constexpr int kGlove = 57;
 
+// Throws std::runtime_error where the machine has no font of ours (reports/paint_session.h).
 void ApplyLook(QApplication& application, DeskSettings::Look look);
 Scheme CurrentScheme();
 QColor ColorOf(Use use);  // in the current scheme
