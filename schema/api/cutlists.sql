@@ -72,7 +72,7 @@ create view api.cut_lines as
 -- the one it was due, else the one its list came in.
 create view api.past_lines as
   select c.order_no, c.line_no, g.designation as grade, x.label as section,
-      coalesce(c.due, (select min(h.at)::date from book.happening h where h.chain = 'cut_list' and h.chain_id = c.cut_list_id)) - date '2000-01-01' as day,
+      coalesce(c.due, (select h.at::date from book.happening h where h.chain = 'cut_list' and h.chain_id = c.cut_list_id and h.seq = 1)) - date '2000-01-01' as day,
       current_date - date '2000-01-01' as today, c.length_nm + c.face_nm + c.aim_nm as cut_nm, c.quantity, c.papers::text,
       o.name as owner, c.one_heat is not null as one_heat
     from book.cut_line c join book.grade g using (grade_id) join book.section x using (section_id) join book.party o on o.party_id = c.owner_id

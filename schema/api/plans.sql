@@ -214,7 +214,7 @@ end $$;
 
 create view api.plans as
   select p.plan_id, p.state::text, p.aim, w.name as saw, p.bundled, p.kerf_nm, p.trim_nm, p.grip_nm, p.status, p.ended_by, p.proof,
-      p.value, p.bound, p.made_by, (select min(h.at) from book.happening h where h.chain = 'plan' and h.chain_id = p.plan_id) as made_at,
+      p.value, p.bound, p.made_by, (select h.at from book.happening h where h.chain = 'plan' and h.chain_id = p.plan_id and h.seq = 1) as made_at,
       (select min(c.due) from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
         where f.plan_id = p.plan_id) as due
     from book.plan p join book.saw w using (saw_id);

@@ -7,7 +7,8 @@ create function guard.chains_since(p_since bigint) returns table (chain text, ch
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   select f.chain, f.chain_id, b.seq, b.hash from (select h.chain, h.chain_id, min(h.seq) as seq from book.happening h where h.happening_id > p_since group by 1, 2) f
-    left join book.happening b on b.chain = f.chain and b.chain_id = f.chain_id and b.seq = f.seq - 1;
+    -- offset 0: chain by chain through the key, however many they may be
+    left join lateral (select x.seq, x.hash from book.happening x where x.chain = f.chain and x.chain_id = f.chain_id and x.seq = f.seq - 1 offset 0) b on true;
 end;
 
 -- digest_at, told from the ends of the chains as they are kept: those that did not go on since ended then as they do now.

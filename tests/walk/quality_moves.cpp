@@ -59,6 +59,7 @@ select jsonb_build_object('kind', 'piece', 'subject', t.tag, 'content', repeat('
       {"file_bytes", 1, R"(select sha256 from book.document_file order by random() limit 1)"},
       {"book_digest", 1, ""},
       {"verify_book", 1, ""},
+      {"verify_new", 1, ""},
       {"whoami", 1, ""},
       {"my_actions", 1, ""},
       {"schema_version", 1, ""},
