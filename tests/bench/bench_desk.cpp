@@ -1,5 +1,5 @@
 // How long a person waits at the desk on a large book, and how long the window's event loop was ever held up. Prints a table.
-// usage: bench_desk HOME      the folder of a book of one's own (seed/ten-years made it)
+// usage: bench_desk HOME PERSON      the folder of a book of one's own (seed/ten-years made it), and a planner of it
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QLineEdit>
@@ -61,14 +61,14 @@ Kind* Find(DeskWindow& window) { return window.findChild<Kind*>(); }
 }  // namespace
 
 int main(int argc, char** argv) {
-  if (argc != 2) return std::fprintf(stderr, "usage: bench_desk HOME\n"), 2;
+  if (argc != 3) return std::fprintf(stderr, "usage: bench_desk HOME PERSON\n"), 2;
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   PaintSession();
   ApplyLook(application, DeskSettings::Look::Light);
   QTemporaryDir folder;
   QSettings kept(folder.filePath("desk.ini"), QSettings::IniFormat);
-  const BookLocation location = FindBook({.book = {}, .person = {}, .home = argv[1]});
+  const BookLocation location = FindBook({.book = {}, .person = argv[2], .home = argv[1]});
   OpenBook(location);
   Watchdog watchdog;
   dog = &watchdog;
@@ -79,7 +79,7 @@ int main(int argc, char** argv) {
     window = std::make_unique<DeskWindow>(link, kept, AllStations);
     window->show();
   }, [&] { return QTest::qWaitForWindowExposed(window.get()); });
-  Measured("logged in, the first station open", "", [&] { link.Start(); }, [&] { return window->current() != nullptr; });
+  Measured("logged in, the first station open", "", [&] { link.Start(); }, [&] { return link.ready(); });
   RackStation& rack = *Find<RackStation>(*window);
   Measured("the rack's station, first paint", "500 ms", [&] { window->Open(&rack); }, [&] { return rack.isVisible(); });
   Measured("the whole rack read, worths of all drops worked out, its table whole", "", [] {}, [&] { return rack.work().read() && rack.rows()->table()->model()->rowCount() == static_cast<int>(rack.work().Drops().size()); });
