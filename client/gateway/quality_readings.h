@@ -2,11 +2,12 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "client/gateway/connection.h"
-#include "schema/terms/length.h"
+#include "schema/terms/rows.h"
 
 namespace heatkeep {
 
@@ -16,6 +17,10 @@ struct Found {
   std::string name, mill, words;
 };
 std::vector<Found> LookUp(Connection& connection, const std::string& text);
+
+// A trace as ReadTrace (readings.h) reads it, for the screen: without the digest of the book, which takes as long as the book is old,
+// and without who asked.
+std::optional<TraceRecord> ReadFamily(Connection& connection, const std::string& kind, const std::string& name, const std::string& mill = {});
 
 struct HoldRow {
   std::int64_t hold = 0;

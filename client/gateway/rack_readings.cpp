@@ -20,6 +20,15 @@ std::optional<Length> ReadKeepLength(Connection& connection, const std::string& 
   return Length{rows[0].Int("keep_nm")};
 }
 
+std::vector<nlohmann::json> ReadOwnPieces(Connection& connection) {
+  std::vector<nlohmann::json> rows;
+  for (const Row row : connection.Execute(
+           "select to_jsonb(t) as piece from (select tag, kind, grade, section, condition, heat, papers, place, length_nm, mass_g, worked_on, days, scrap_cents, replacement_cents,"
+           " null::text as blocked from api.own_pieces) t order by t.section, t.grade, t.length_nm, t.tag"))
+    rows.push_back(nlohmann::json::parse(row.Text("piece")));
+  return rows;
+}
+
 std::vector<UseMonth> ReadUseByMonth(Connection& connection, int months) {
   std::vector<UseMonth> all;
   for (const Row row : connection.Execute("select month, sum(used_g)::bigint as used_g, sum(good_g)::bigint as good_g from api.yield_by_month group by month order by month desc limit $1", {months}))

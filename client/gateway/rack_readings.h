@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <vector>
@@ -24,6 +25,10 @@ std::vector<PlaceLoad> ReadPlaceLoads(Connection& connection);
 
 // The keep length in force for a section and grade: below it a rest is scrap. Nothing where no free piece of it is there.
 std::optional<Length> ReadKeepLength(Connection& connection, const std::string& grade, const std::string& section);
+
+// Our own pieces as api.own_pieces has them, without what stops each (which is asked piece by piece): a row of JSON each, by section,
+// grade and length.
+std::vector<nlohmann::json> ReadOwnPieces(Connection& connection);
 
 struct UseMonth {
   std::string month;  // "2026-03"

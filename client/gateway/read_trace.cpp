@@ -1,5 +1,6 @@
 #include <nlohmann/json.hpp>
 
+#include "client/gateway/quality_readings.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/records.h"
 
@@ -72,8 +73,7 @@ std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string&
   return balances;
 }
 
-std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& kind, const std::string& name,
-                                     const std::string& mill) {
+std::optional<TraceRecord> ReadFamily(Connection& connection, const std::string& kind, const std::string& name, const std::string& mill) {
   TraceRecord record;
   record.kind = kind;
   record.subject = name;
@@ -82,10 +82,16 @@ std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& 
   for (const Row row : lines) record.lines.push_back(LineOf(row));
   record.balances = ReadBalances(connection, kind, name, mill);
   if (kind == "order") record.heats = ReadOrderHeats(connection, name);
+  return record;
+}
+
+std::optional<TraceRecord> ReadTrace(Connection& connection, const std::string& kind, const std::string& name, const std::string& mill) {
+  std::optional<TraceRecord> record = ReadFamily(connection, kind, name, mill);
+  if (!record) return record;
   const BookDigest digest = ReadBookDigest(connection);
-  record.digest = digest.digest;
-  record.happenings = digest.happenings;
-  StampAsked(connection, record);
+  record->digest = digest.digest;
+  record->happenings = digest.happenings;
+  StampAsked(connection, *record);
   return record;
 }
 

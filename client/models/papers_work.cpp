@@ -21,7 +21,7 @@ RecordSubject SubjectOf(const Found& what) { return {what.kind, what.name, what.
 PapersAnswer ReadAnswer(Connection& book, const Found& what) {
   PapersAnswer answer{.what = what, .record = {}, .documents = {}, .history = {}, .holds = {}};
   Snapshot snapshot(book);
-  if (what.kind == "piece" || what.kind == "heat" || what.kind == "order") answer.record = ReadTrace(book, what.kind, what.name, what.mill);
+  if (what.kind == "piece" || what.kind == "heat" || what.kind == "order") answer.record = ReadFamily(book, what.kind, what.name, what.mill);
   std::string heat = what.kind == "heat" ? what.name : "";
   if (heat.empty() && answer.record)
     for (const TraceLine& line : answer.record->lines)

@@ -36,18 +36,27 @@ RackPiece PieceOf(const Json& row) {
           Number(row, "scrap_cents"), Number(row, "expected_cents"), Number(row, "replacement_cents")};
 }
 
-RackRead ReadRack(Connection& book) {
+// What lies there, quickly: without what stops a piece and what a drop is worth by its use.
+RackRead ReadWhatLies(Connection& book) {
   RackRead rack;
+  for (const Json& row : ReadOwnPieces(book)) rack.pieces.push_back(PieceOf(row));
+  rack.places = ReadPlaceLoads(book);
+  rack.past = ReadPastDemand(book);
+  rack.currency = ReadCurrency(book);
+  return rack;
+}
+
+// All of it, piece by piece.
+RackRead ReadRack(Connection& book) {
+  RackRead rack = ReadWhatLies(book);
+  rack.pieces.clear();
   Json rows = ReadRows(book, "own_pieces", "section grade length_nm tag");
   std::vector<Json> drops, bars;
   for (Json& row : rows) (row["kind"] == "drop" ? drops : bars).push_back(std::move(row));
   planning::AddExpectedWorth(book, drops);
   for (const std::vector<Json>* some : {&drops, &bars})
     for (const Json& row : *some) rack.pieces.push_back(PieceOf(row));
-  rack.places = ReadPlaceLoads(book);
   rack.months = ReadUseByMonth(book, kMonths);
-  rack.past = ReadPastDemand(book);
-  rack.currency = ReadCurrency(book);
   return rack;
 }
 
@@ -76,16 +85,20 @@ RackWork::RackWork(BookLink& link, QObject* parent) : QObject(parent), link_(lin
 
 void RackWork::Read() {
   if (!link_.ready()) return;
-  link_.Ask(this, ReadRack, [this](RackRead rack) {
+  const auto refused = [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(QString::fromStdString(error.message)); };
+  const auto take = [this](RackRead rack, bool whole) {
     read_ = true;
+    whole_ = whole;
     emit BeforeShown();  // who points into the pieces lets go
     pieces_ = std::move(rack.pieces);
     places_ = std::move(rack.places);
-    months_ = std::move(rack.months);
+    if (whole) months_ = std::move(rack.months);
     past_ = std::move(rack.past);
     currency_ = std::move(rack.currency);
     emit Shown();
-  }, [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(QString::fromStdString(error.message)); }, BookLink::Pace::Long);
+  };
+  if (!whole_) link_.Ask(this, ReadWhatLies, [take](RackRead rack) { take(std::move(rack), false); }, refused, BookLink::Pace::Long);
+  link_.Ask(this, ReadRack, [take](RackRead rack) { take(std::move(rack), true); }, refused, BookLink::Pace::Long);
 }
 
 void RackWork::Choose(const RackGroup& group) {

@@ -42,10 +42,12 @@ class RackWork : public QObject {
  public:
   explicit RackWork(BookLink& link, QObject* parent = nullptr);
 
+  // What lies there comes first; what stops a piece, what a drop is worth by use and the months follow when they are worked out.
   void Read();
   void Choose(const RackGroup& group);
 
   bool read() const { return read_; }
+  bool whole() const { return whole_; }  // all that Read promises is there
   const std::vector<RackPiece>& pieces() const { return pieces_; }
   const std::vector<PlaceLoad>& places() const { return places_; }
   const std::vector<UseMonth>& months() const { return months_; }
@@ -71,7 +73,7 @@ class RackWork : public QObject {
 
  private:
   BookLink& link_;
-  bool read_ = false;
+  bool read_ = false, whole_ = false;
   std::vector<RackPiece> pieces_;
   std::vector<PlaceLoad> places_;
   std::vector<UseMonth> months_;

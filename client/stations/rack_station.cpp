@@ -194,7 +194,7 @@ void RackStation::ShowWorth() {
   const std::vector<const RackPiece*> drops = work_.Drops();
   const RackSums sums = SumsOf(drops);
   QStringList words{work_.currency().empty() ? tr("DROPS ARE WORTH") : tr("DROPS ARE WORTH, %1").arg(Q(work_.currency()))};
-  words << tr("as scrap %1").arg(MoneyWords(sums.scrap_cents)) << tr("by expected use %1").arg(sums.expected == 0 ? tr("not known yet") : MoneyWords(sums.expected_cents))
+  words << tr("as scrap %1").arg(MoneyWords(sums.scrap_cents)) << tr("by expected use %1").arg(!work_.whole() ? tr("being worked out ...") : sums.expected == 0 ? tr("not known yet") : MoneyWords(sums.expected_cents))
         << tr("as new %1").arg(MoneyWords(sums.replacement_cents));
   if (sums.priced < sums.pieces) words << tr("%n piece(s) have no price", nullptr, static_cast<int>(sums.pieces - sums.priced));
   words << QString() << tr("AGE");

@@ -82,7 +82,9 @@ int main(int argc, char** argv) {
   Measured("logged in, the first station open", "", [&] { link.Start(); }, [&] { return link.ready(); });
   RackStation& rack = *Find<RackStation>(*window);
   Measured("the rack's station, first paint", "500 ms", [&] { window->Open(&rack); }, [&] { return rack.isVisible(); });
-  Measured("the whole rack read, worths of all drops worked out, its table whole", "", [] {}, [&] { return rack.work().read() && rack.rows()->table()->model()->rowCount() == static_cast<int>(rack.work().Drops().size()); });
+  const auto shown = [&] { return rack.rows()->table()->model()->rowCount() == static_cast<int>(rack.work().Drops().size()); };
+  Measured("what lies in the rack read, its table whole", "", [] {}, [&] { return rack.work().read() && shown(); });
+  Measured("what stops each piece and what each drop is worth by use, besides", "", [] {}, [&] { return rack.work().whole() && shown(); });
   const auto& table = *static_cast<RowTable*>(rack.rows()->table()->model());
   std::printf("| | %d rows of %zu pieces | | |\n", table.rowCount(), rack.work().pieces().size());
   Measured("filtered by a word", "150 ms", [&] { rack.rows()->filter()->setText("42CrMo4"); }, [&] { QTest::qWait(0); return true; });

@@ -20,7 +20,7 @@ class RackStationTest : public DeskTest {
   }
   void OpenRack() {
     OpenDesk("planner", [this](Desk& desk) { return std::vector<Station*>{station = new RackStation(desk)}; });
-    WaitFor([&] { return station->work().read(); }, "the rack");
+    WaitFor([&] { return station->work().whole(); }, "the rack");
   }
 
   std::string drop;

@@ -1682,6 +1682,10 @@
         <source>Rack</source>
         <translation>Regal</translation>
     </message>
+    <message>
+        <source>being worked out ...</source>
+        <translation>wird ermittelt ...</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::ReceivingStation</name>
