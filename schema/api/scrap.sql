@@ -57,6 +57,10 @@ begin
   select * into b from scrap_bin where name = p ->> 'bin' for update;
   if b.scrap_bin_id is null then
     raise exception using errcode = 'HK026', message = format('no scrap bin is called "%s"', p ->> 'bin');
+  elsif v_mass > 1000000000 or (p ->> 'cents_per_tonne')::bigint > 1000000000 then
+    -- one such ticket would make every sum over the tickets fail
+    raise exception using errcode = 'HK026', message = format('a ticket of %s g at %s cents a tonne cannot be scrap that was weighed', v_mass, p ->> 'cents_per_tonne'),
+      hint = 'expected at most 1000 t, and 10 000 000 a tonne';
   elsif coalesce(btrim(p ->> 'ticket'), '') = '' or coalesce(v_mass, 0) <= 0 or p ->> 'cents_per_tonne' is null then
     raise exception using errcode = 'HK026', message = 'a ticket has a number, a weighed mass and a price';
   elsif exists (select from scrap_ticket where dealer_id = guard.party(p ->> 'dealer') and ticket = p ->> 'ticket') then

@@ -50,6 +50,7 @@ select jsonb_build_array(jsonb_build_object('designation', pg_temp.word('G'), 'f
       {"keep_record", 2, R"(
 select jsonb_build_object('kind', 'piece', 'subject', t.tag, 'content', repeat('a', 64), 'ends', r.ends::jsonb)
   from (select tag from w_piece order by random() limit 1) t, api.record_of('piece', t.tag, null, repeat('a', 64)) r)"},
+      {"look_up", 3, R"(select tag from w_piece order by random() limit 1)"},
       {"check_record", 2, R"(select digest from book.printed_record order by random() limit 1)"},
       {"order_heats", 2, R"(select "order" from w_line order by random() limit 1)"},
       {"recall_list", 1, R"(select 'piece', tag from w_piece order by random() limit 1)"},
