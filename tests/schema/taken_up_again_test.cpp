@@ -101,6 +101,14 @@ TEST_F(TakenUpAgain, ARecutIsLinkedToItsReject) {
   EXPECT_EQ(Code([&] { shop.Record(drop, good); }), "HK043");
 }
 
+TEST_F(TakenUpAgain, ARecutComesFromMetalThatIsThereAndLongEnough) {
+  const std::int64_t reject = CutWithReject();
+  const auto recut = [&](const std::string& tag) { return Code([&] { Do(shop.planner, "recut", {Json({{"reject", reject}, {"tag", tag}}).dump()}); }); };
+  EXPECT_EQ(recut(bar), "HK042") << "it is cut up";
+  EXPECT_EQ(recut(shop.ReceiveCertified({.length = 280})[0]), "HK034") << "290 are asked for";
+  EXPECT_EQ(shop.Number("select count(*) as n from book.promise r join book.piece p using (piece_id) where r.state = 'live' and p.length_nm = 0"), 0);
+}
+
 TEST_F(TakenUpAgain, ARecutFromAnotherHeatNeedsTheCustomersWord_HK042) {
   shop.AddLine({.quantity = 2, .order = "S", .one_heat = "a"});
   const Json reject{{"class", "reject"}, {"order", "S"}, {"line", "10"}, {"length_nm", Mm(288)}, {"kerf_nm", Mm(2)}, {"fault", "short"}};
