@@ -36,6 +36,9 @@ void AddOptions(QCommandLineParser& parser) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  // what is only said needs no display
+  for (int i = 1; i < argc; ++i)
+    if (const QByteArray word = argv[i]; word == "--help" || word == "-h" || word == "--version" || word == "-v") qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   QApplication::setApplicationName("heatkeep-desk");
   QApplication::setOrganizationName("heatkeep");

@@ -44,6 +44,7 @@ DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeS
   });
   window = std::make_unique<DeskWindow>(*link, *kept, stations);
   window->show();
+  window->activateWindow();
   EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
   link->Start();
   WaitFor([&] { return link->ready() && window->current(); }, "the book to answer");
