@@ -1,11 +1,6 @@
 #include "client/gateway/count_readings.h"
 
 namespace heatkeep {
-namespace {
-
-std::string TextOr(const Row& row, const char* column) { return row.OptionalText(column).value_or(""); }
-
-}  // namespace
 
 std::vector<CountRow> ReadCounts(Connection& connection) {
   std::vector<CountRow> rows;
@@ -14,7 +9,7 @@ std::vector<CountRow> ReadCounts(Connection& connection) {
     c.place = r.Text("place");
     c.state = r.Text("state");
     c.started_by = r.Text("started_by");
-    c.counted_by = TextOr(r, "counted_by");
+    c.counted_by = r.TextOrNone("counted_by");
     c.tags = r.Int("tags");
     c.counted = {r.Int("counted_nm")};
     c.missing = {r.OptionalInt("missing_nm").value_or(0)};
@@ -41,7 +36,7 @@ std::vector<CountDifferenceRow> ReadCountDifferences(Connection& connection) {
 
 std::optional<PieceHereRow> ReadPieceHere(Connection& connection, const std::string& tag) {
   for (const Row r : connection.Execute("select tag, section, grade, heat, place, state from api.stock_on_hand where tag = $1", {tag}))
-    return PieceHereRow{r.Text("tag"), r.Text("section"), TextOr(r, "grade"), TextOr(r, "heat"), TextOr(r, "place"), r.Text("state")};
+    return PieceHereRow{r.Text("tag"), r.Text("section"), r.TextOrNone("grade"), r.TextOrNone("heat"), r.TextOrNone("place"), r.Text("state")};
   return std::nullopt;
 }
 
