@@ -8,7 +8,7 @@
 
 #include "client/command/paper_files.h"
 #include "client/gateway/read_labels.h"
-#include "client/gateway/readings.h"
+#include "client/records/label_setup.h"
 #include "reports/label_sheet.h"
 #include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
@@ -42,16 +42,13 @@ std::vector<std::string> Words(const std::vector<std::string>& texts) {
 ToPrint OfPieces(Connection& connection, const LabelOptions& options, LabelSize size, const std::string& day) {
   std::vector<std::string> tags;
   for (const std::string& word : Words(options.tags)) tags.push_back(ReadTag(TagOfScan(word)));
-  std::vector<PieceLabel> labels = ReadWaitingLabels(connection, tags);
+  const WaitingLabels waiting = ReadWaitingLabels(connection, tags);
   for (const std::string& tag : tags)
-    if (std::none_of(labels.begin(), labels.end(), [&](const PieceLabel& l) { return l.tag == tag; }))
+    if (std::none_of(waiting.labels.begin(), waiting.labels.end(), [&](const PieceLabel& l) { return l.tag == tag; }))
       throw std::invalid_argument("no label of " + tag + " waits; another one of the same piece is asked for at the piece: heatkeep piece relabel");
   ToPrint all;
-  for (std::size_t i = 0; i < labels.size(); ++i) {
-    const PieceLabel& label = labels[i];
-    all.jobs.push_back(label.job);
-    // two labels are two pieces: of two that wait for one piece the later one is printed
-    if (std::any_of(labels.begin() + static_cast<std::ptrdiff_t>(i) + 1, labels.end(), [&](const PieceLabel& later) { return later.tag == label.tag; })) continue;
+  all.jobs = waiting.jobs;
+  for (const PieceLabel& label : waiting.labels) {
     all.faces.push_back(FaceOf(label, size, day, connection.User()));
     all.said.push_back({{"job", label.job}, {"tag", label.tag}, {"heat", label.heat}, {"grade", label.grade}, {"section", label.section}, {"length_nm", label.length.nm},
                         {"owner", label.owner}, {"limits", label.limits}, {"blocked", label.blocked}, {"reprint", label.reprint}});
@@ -93,11 +90,9 @@ ToPrint OfOrders(Connection& connection, const LabelOptions& options, LabelSize 
 
 int RunLabelPrint(const BookCall& call, const LabelOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    const auto setting = [&](const std::string& said, const char* name, const char* otherwise) { return said.empty() ? ReadSetting(connection, name, otherwise) : said; };
-    const std::string name = setting(options.paper, "label_paper", "100x50"), code = setting(options.code, "label_code", "data-matrix");
+    const auto [name, look] = ReadLabelSetup(connection, options.paper, options.code, options.dpi);
     LabelPaper paper = Divided(PaperCalled(name), options.grid, options.margins, options.gaps);
     paper.outline = options.cut_lines;
-    const LabelLook look{code == "qr" ? MatrixCode::Qr : MatrixCode::DataMatrix, options.dpi > 0 ? options.dpi : std::stoi(ReadSetting(connection, "label_dpi", "203"))};
     const LabelSize size = SizeFor({0, 0, paper.across, paper.down});
     const PrintOptions print = PrintFor(connection, {});
     const std::string day = print.printed_at.substr(0, 10);

@@ -5,7 +5,7 @@
 #include <stdexcept>
 #include <utility>
 
-#include "client/gateway/readings.h"
+#include "client/records/printed_now.h"
 #include "reports/paint_session.h"
 #include "reports/whole_file.h"
 
@@ -33,10 +33,8 @@ void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& fo
 }
 
 PrintOptions PrintFor(Connection& connection, const PaperOptions& options, WorkWatch* watch) {
-  PrintOptions print;
+  PrintOptions print = PrintedNow(connection);
   print.size = options.letter ? PaperSize::Letter : PaperSize::A4;
-  print.printed_at = ReadServerTime(connection);
-  print.author = connection.User();
   if (watch) print.progress = [watch](const char* what, std::size_t done, std::size_t all) { watch->Count(what, done, all); };
   return print;
 }

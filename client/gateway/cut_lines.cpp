@@ -14,13 +14,13 @@ std::vector<CutLineRow> ReadOpenLines(Connection& connection, const std::vector<
     r.cut_list = row.Text("cut_list");
     r.order = row.Text("order_no");
     r.line = row.Text("line_no");
-    r.customer = row.OptionalText("customer").value_or("");
+    r.customer = row.TextOrNone("customer");
     r.section = row.Text("section");
     r.grade = row.Text("grade");
     r.condition = row.Text("condition");
     r.papers = row.Text("papers");
     if (row.Text("owner") != "ours") r.owner = row.Text("owner");
-    r.due = row.OptionalText("due").value_or("");
+    r.due = row.TextOrNone("due");
     r.length = {row.Int("length_nm") + row.Int("face_nm") + row.Int("aim_nm")};
     r.quantity = row.Int("quantity");
     r.cut = row.Int("cut");

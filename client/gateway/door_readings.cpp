@@ -1,11 +1,6 @@
 #include "client/gateway/door_readings.h"
 
 namespace heatkeep {
-namespace {
-
-std::string TextOr(const Row& row, const char* column) { return row.OptionalText(column).value_or(""); }
-
-}  // namespace
 
 std::vector<ExpectedRow> ReadExpected(Connection& connection) {
   std::vector<ExpectedRow> rows;
@@ -19,7 +14,7 @@ std::vector<ExpectedRow> ReadExpected(Connection& connection) {
     e.condition = r.Text("condition");
     e.due = r.Text("due_on");
     e.papers = r.Text("papers");
-    e.promised = TextOr(r, "promised");
+    e.promised = r.TextOrNone("promised");
     e.length = {r.Int("length_nm")};
     e.ordered = r.Int("quantity");
     e.delivered = r.Int("delivered");
@@ -33,15 +28,15 @@ std::vector<AtGateRow> ReadAtGate(Connection& connection) {
            "select s.* from api.stock_on_hand s join api.places w using (place) where w.kind = 'gate' and s.state = 'on rack' order by s.tag")) {
     AtGateRow& g = rows.emplace_back();
     g.tag = r.Text("tag");
-    g.grade = TextOr(r, "grade");
+    g.grade = r.TextOrNone("grade");
     g.section = r.Text("section");
     g.condition = r.Text("condition");
-    g.mill = TextOr(r, "mill");
-    g.heat = TextOr(r, "heat");
+    g.mill = r.TextOrNone("mill");
+    g.heat = r.TextOrNone("heat");
     g.owner = r.Text("owner") == "ours" ? "" : r.Text("owner");
     g.place = r.Text("place");
-    g.bundle = TextOr(r, "bundle");
-    g.blocked = TextOr(r, "blocked");
+    g.bundle = r.TextOrNone("bundle");
+    g.blocked = r.TextOrNone("blocked");
     g.length = {r.Int("length_nm")};
     g.mass = {r.Int("mass_g")};
   }
@@ -55,12 +50,12 @@ std::vector<KnownHeatRow> ReadKnownHeats(Connection& connection) {
            " max(received_at)::date::text as received_on from api.receipts where heat is not null and reversed_by is null"
            " group by mill, heat, grade, section, condition, supplier order by max(received_at) desc")) {
     KnownHeatRow& k = rows.emplace_back();
-    k.mill = TextOr(r, "mill");
+    k.mill = r.TextOrNone("mill");
     k.heat = r.Text("heat");
-    k.grade = TextOr(r, "grade");
+    k.grade = r.TextOrNone("grade");
     k.section = r.Text("section");
     k.condition = r.Text("condition");
-    k.supplier = TextOr(r, "supplier");
+    k.supplier = r.TextOrNone("supplier");
     k.note = r.Text("note");
     k.received_on = r.Text("received_on");
     k.bars = r.Int("bars");
@@ -73,14 +68,14 @@ std::vector<OwedPapersRow> ReadOwedPapers(Connection& connection, const std::str
   for (const Row r : connection.Execute(
            "select *, chase_on::text as chase from api.papers_awaited a where exists (select from api.receipts r where r.supplier = $1 and r.reversed_by is null"
            " and r.mill = a.mill and r.heat = a.heat and r.section = a.section and r.condition = a.condition) order by days_late desc nulls last, heat", {supplier}))
-    rows.push_back({TextOr(r, "mill"), TextOr(r, "heat"), TextOr(r, "grade"), r.Text("section"), TextOr(r, "chase"), r.Int("pieces"), r.OptionalInt("days_late").value_or(0)});
+    rows.push_back({r.TextOrNone("mill"), r.TextOrNone("heat"), r.TextOrNone("grade"), r.Text("section"), r.TextOrNone("chase"), r.Int("pieces"), r.OptionalInt("days_late").value_or(0)});
   return rows;
 }
 
 std::vector<GradeDensityRow> ReadGradeDensities(Connection& connection) {
   std::vector<GradeDensityRow> rows;
   for (const Row r : connection.Execute("select designation, number, density_kg_m3 from api.grades order by designation"))
-    rows.push_back({r.Text("designation"), TextOr(r, "number"), {r.Int("density_kg_m3")}});
+    rows.push_back({r.Text("designation"), r.TextOrNone("number"), {r.Int("density_kg_m3")}});
   return rows;
 }
 

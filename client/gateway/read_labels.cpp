@@ -6,8 +6,8 @@ namespace heatkeep {
 
 using Json = nlohmann::json;
 
-std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags) {
-  std::vector<PieceLabel> labels;
+WaitingLabels ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags) {
+  WaitingLabels waiting;
   std::string wanted;
   for (const std::string& tag : tags) wanted += (wanted.empty() ? "" : " ") + tag;
   const Result result = connection.Execute("select job, reprint, asked_on, label::text as label from api.labels_to_print($1)", {wanted});
@@ -34,9 +34,11 @@ std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vec
     if (l.reprint > 0) l.reprint_on = row.TextOrNone("asked_on");
     l.length = {JsonInt(said, "length_nm")};
     l.mass = {JsonInt(said, "mass_g")};
-    labels.push_back(std::move(l));
+    waiting.jobs.push_back(l.job);
+    std::erase_if(waiting.labels, [&](const PieceLabel& earlier) { return earlier.tag == l.tag; });
+    waiting.labels.push_back(std::move(l));
   }
-  return labels;
+  return waiting;
 }
 
 std::vector<PlaceLabel> ReadPlaceLabels(Connection& connection) {

@@ -1,6 +1,7 @@
 // What labels say, read from the book. Each throws DbError; an empty answer means there is none.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -10,7 +11,12 @@
 namespace heatkeep {
 
 // The labels that wait or failed, in the order they were asked for: of these tags, or all.
-std::vector<PieceLabel> ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags = {});
+// Two labels are two pieces: of several that wait for one piece the last is printed; `jobs` are those of all of them.
+struct WaitingLabels {
+  std::vector<PieceLabel> labels;
+  std::vector<std::int64_t> jobs;
+};
+WaitingLabels ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags = {});
 
 // Every place, in walking order.
 std::vector<PlaceLabel> ReadPlaceLabels(Connection& connection);

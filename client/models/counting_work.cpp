@@ -3,6 +3,7 @@
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"
+#include "client/models/qt_words.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep {
@@ -25,8 +26,6 @@ Counts ReadAll(Connection& book, bool differences) {
 }
 
 Json SeenBody(const QString& place, const Json& one) { return {{"place", place.toStdString()}, {"seen", Json::array({one})}}; }
-
-QString WithHint(const DbError& error) { return QString::fromStdString(error.message + (error.hint.empty() ? "" : " - " + error.hint)); }
 
 }  // namespace
 
@@ -61,7 +60,7 @@ void CountingWork::Read() {
               emit Shown();
             },
             [this](const DbError& error) {
-              if (error.kind != DbError::Kind::Unreachable) emit Refused(WithHint(error));
+              if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error));
             });
 }
 
@@ -79,7 +78,7 @@ void CountingWork::Next() {
     if (waiting_.empty()) Read();
     Next();
   }, [this](const DbError& error) {
-    emit Refused(error.sqlstate == "HK024" ? tr("%1 - what carries it is counted as a piece without a tag").arg(WithHint(error)) : WithHint(error));
+    emit Refused(error.sqlstate == "HK024" ? tr("%1 - what carries it is counted as a piece without a tag").arg(WordsOf(error)) : WordsOf(error));
     if (waiting_.empty()) Read();
     Next();
   });

@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "client/gateway/section_json.h"
+#include "client/models/qt_words.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/heat_text.h"
 #include "schema/terms/number_text.h"
@@ -17,7 +18,6 @@ using Kind = Remark::Kind;
 
 constexpr std::int64_t kMostBars = 10'000;
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 std::string S(const QString& text) { return text.trimmed().toStdString(); }
 
 Density DensityOf(const QString& grade, const DoorFacts& facts) {

@@ -1,15 +1,23 @@
-// Where a desk's papers go: a file of its own in a folder, and a printer of the system.
+// Where a desk's papers go: a file of its own in a folder, or a printer of the system.
 #pragma once
 
 #include <QString>
+#include <functional>
+#include <string>
 
 namespace heatkeep {
 
-// A path that no other paper has, "KIND-20261126-101500-123.pdf", in `folder` (empty: "papers" in the account's data folder), made when
-// it is not there. Throws std::runtime_error where it cannot be made.
-QString PaperFile(const QString& kind, const QString& folder);
+struct PaperWay {
+  QString printer;  // empty: the file is left where it is
+  QString file;     // a path that no other paper has, "FOLDER/KIND-20261126-101500-123.pdf"
+  std::string where() const { return (printer.isEmpty() ? file : printer).toStdString(); }
+};
 
-// Throws std::runtime_error with what the printer's queue said.
-void SendToPrinter(const QString& printer, const QString& file);
+// `folder` (empty: "papers" in the account's data folder) is made when it is not there. Throws std::runtime_error where it cannot be.
+PaperWay WayFor(const QString& kind, const QString& printer, const QString& folder);
+
+// Has the file written and, where there is a printer, sends it there and takes it away. Throws what `write` does, and std::runtime_error
+// with what the printer's queue said.
+void Send(const PaperWay& way, const std::function<void(const std::string& file)>& write);
 
 }  // namespace heatkeep

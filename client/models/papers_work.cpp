@@ -6,6 +6,7 @@
 #include "client/gateway/read_labels.h"
 #include "client/gateway/snapshot.h"
 #include "client/gateway/stock_deeds.h"
+#include "client/models/qt_words.h"
 #include "client/records/proved_record.h"
 #include "reports/trace_report.h"
 
@@ -13,8 +14,6 @@ namespace heatkeep {
 namespace {
 
 using Json = nlohmann::json;
-
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 RecordSubject SubjectOf(const Found& what) { return {what.kind, what.name, what.mill}; }
 
@@ -46,7 +45,7 @@ void PapersWork::SetBusy(bool busy) {
 std::function<void(const DbError&)> PapersWork::Refuser() {
   return [this](const DbError& error) {
     SetBusy(false);
-    emit Refused(Q(error.message + (error.hint.empty() ? "" : " - " + error.hint)));
+    emit Refused(WordsOf(error));
   };
 }
 

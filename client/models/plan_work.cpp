@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "client/gateway/saw_readings.h"
+#include "client/models/qt_words.h"
 #include "client/planning/watched_search.h"
 
 namespace heatkeep {
@@ -14,8 +15,6 @@ constexpr double kLonger = 60;               // seconds
 constexpr int kAsLongAsItTakes = 1'000'000;  // rounds: the clock ends the search, not they
 constexpr int kLookEvery = 150;  // ms between two looks at a search
 const std::vector<std::string> kAims{"drops-first", "least-money", "fewest-bars", "least-metres"};
-
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 struct Asked {
   std::vector<std::string> cut_lists;
@@ -76,7 +75,7 @@ PlanProposal Propose(Connection& book, const Asked& asked, const std::string& ai
     proposal.pieces.push_back(planning::PiecesOf(draft));
     const std::vector<planning::DraftShort> shorts = planning::ShortsOf(draft);
     proposal.shorts.insert(proposal.shorts.end(), shorts.begin(), shorts.end());
-    Add(planning::FiguresOf(draft), proposal.figures);
+    Add(planning::FiguresOf(draft, proposal.pieces.back()), proposal.figures);
     not_heeded.insert(not_heeded.end(), draft.not_heeded.begin(), draft.not_heeded.end());
     proposal.requests.push_back(NewRequest());
     proposal.drafts.push_back(std::move(draft));

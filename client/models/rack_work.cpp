@@ -36,20 +36,25 @@ RackPiece PieceOf(const Json& row) {
           Number(row, "scrap_cents"), Number(row, "expected_cents"), Number(row, "replacement_cents")};
 }
 
-// What lies there, quickly: without what stops a piece and what a drop is worth by its use.
-RackRead ReadWhatLies(Connection& book) {
+// All but the pieces and the months.
+RackRead ReadAround(Connection& book) {
   RackRead rack;
-  for (const Json& row : ReadOwnPieces(book)) rack.pieces.push_back(PieceOf(row));
   rack.places = ReadPlaceLoads(book);
   rack.past = ReadPastDemand(book);
   rack.currency = ReadCurrency(book);
   return rack;
 }
 
+// What lies there, quickly: without what stops a piece and what a drop is worth by its use.
+RackRead ReadWhatLies(Connection& book) {
+  RackRead rack = ReadAround(book);
+  for (const Json& row : ReadOwnPieces(book)) rack.pieces.push_back(PieceOf(row));
+  return rack;
+}
+
 // All of it, piece by piece.
 RackRead ReadRack(Connection& book) {
-  RackRead rack = ReadWhatLies(book);
-  rack.pieces.clear();
+  RackRead rack = ReadAround(book);
   Json rows = ReadRows(book, "own_pieces", "section grade length_nm tag");
   std::vector<Json> drops, bars;
   for (Json& row : rows) (row["kind"] == "drop" ? drops : bars).push_back(std::move(row));

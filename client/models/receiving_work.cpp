@@ -8,6 +8,7 @@
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/stock_deeds.h"
+#include "client/models/qt_words.h"
 #include "schema/terms/length_text.h"
 
 namespace heatkeep {
@@ -15,7 +16,6 @@ namespace {
 
 using Json = nlohmann::json;
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 QString WordOf(const Json& json, const char* key) { return json.contains(key) && json[key].is_string() ? Q(json[key].get<std::string>()) : QString(); }
 
 DoorFacts ReadFacts(Connection& book) {
@@ -41,9 +41,6 @@ QString ExactText(Length length, const ReadingUnits& units) {
   return units.Read(text) == length ? text : Q(WriteMmExact(length)) + " mm";
 }
 
-// The error with what to do next.
-QString WithHint(const DbError& error) { return Q(error.message + (error.hint.empty() ? "" : " - " + error.hint)); }
-
 }  // namespace
 
 ReceivingWork::ReceivingWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), settings_(settings), deed_(link) {
@@ -65,7 +62,7 @@ void ReceivingWork::Read() {
               emit Shown();
             },
             [this](const DbError& error) {
-              if (error.kind != DbError::Kind::Unreachable) emit Refused(WithHint(error));
+              if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error));
             });
 }
 
@@ -124,7 +121,7 @@ void ReceivingWork::Ask(const SureDeed::Work& work, const SureDeed::Then& then) 
     then(answer);
     Read();
   }, [this](const DbError& error) {
-    emit Refused(WithHint(error));
+    emit Refused(WordsOf(error));
     Read();
   });
   if (!asked && !busy()) emit Refused(tr("the book cannot be reached: what was typed stays here, do it when the book is back"));
@@ -214,7 +211,7 @@ void ReceivingWork::AddPhoto(const std::string& tag, const QString& file, bool t
   const Json body{{"tag", tag}, {"kind", "mark"}, {"file_base64", from.readAll().toBase64().toStdString()}};
   link_.Ask(this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).AddPhoto(request, body); },
             [this, tag, tell](const Json&) { if (tell) emit Done(tr("the photo is kept with %1").arg(Q(tag)), true, {}, {}); },
-            [this, tag](const DbError& error) { emit Refused(tr("the photo of %1 is not kept: %2").arg(Q(tag), WithHint(error))); });
+            [this, tag](const DbError& error) { emit Refused(tr("the photo of %1 is not kept: %2").arg(Q(tag), WordsOf(error))); });
 }
 
 void ReceivingWork::AskOwedPapers(const QString& supplier) {

@@ -7,6 +7,7 @@
 #include "client/gateway/saw_deeds.h"
 #include "client/gateway/saw_readings.h"
 #include "client/gateway/stock_deeds.h"
+#include "client/models/qt_words.h"
 #include "client/queue/saw_queue.h"
 #include "schema/terms/length_text.h"
 
@@ -49,15 +50,12 @@ QString Words(const Json& json, const char* key) { return QString::fromStdString
 
 }  // namespace
 
-SawWork::SawWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), settings_(settings) {
-  connect(&link, &BookLink::Ready, this, [this] {
-    if (lost_) {
-      const Asked again = *lost_;
-      lost_.reset();
-      Ask(again);
-    }
-    SendKept();
+SawWork::SawWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), deed_(link), settings_(settings) {
+  connect(&deed_, &SureDeed::Lost, this, [this] {
+    emit Shown();
+    emit Refused(tr("the answer got lost: it is asked again when the book is back, and is done once"));
   });
+  connect(&link, &BookLink::Ready, this, &SawWork::SendKept);
 }
 
 const Sheet* SawWork::sheet() const {
@@ -96,8 +94,8 @@ SheetBlock* SawWork::Find(const std::string& tag) {
   return nullptr;
 }
 
-void SawWork::SetBusy(bool busy) {
-  busy_ = busy;
+void SawWork::SetMending(bool mending) {
+  mending_ = mending;
   emit Shown();
 }
 
@@ -201,10 +199,10 @@ void SawWork::Mend(const planning::Mishaps& mishaps) {
     emit Refused(tr("the book cannot be reached, so nothing can be planned anew: go on with another piece of the sheet"));
     return;
   }
-  SetBusy(true);
+  SetMending(true);
   link_.Ask(this, [mishaps, plan = std::stoll(now->number)](Connection& book) { return planning::MendPlan(book, plan, mishaps, kMendSeconds); },
             [this](const planning::MendedPlan& mended) {
-              SetBusy(false);
+              SetMending(false);
               QStringList words;
               for (const std::string& w : mended.mended.words) words.append(QString::fromStdString(w));
               for (const std::string& w : mended.put_back) words.append(tr("nothing is cut from %1: take it from the saw").arg(QString::fromStdString(w)));
@@ -214,39 +212,29 @@ void SawWork::Mend(const planning::Mishaps& mishaps) {
               Read();
             },
             [this](const DbError& error) {
-              SetBusy(false);
+              SetMending(false);
               emit Refused(QString::fromStdString(error.message));
               Read();
             }, BookLink::Pace::Long);
 }
 
 void SawWork::Do(const std::string& deed, const Json& body, std::function<void(const Json&)> then) {
-  if (busy_) return;
+  if (busy()) return;
   if (!link_.ready()) {
     Keep(deed, body, then);
     return;
   }
-  Ask({deed, body, NewRequest(), std::move(then)});
-}
-
-void SawWork::Ask(const Asked& asked) {
-  SetBusy(true);
-  link_.Ask(this, [asked](Connection& book) { return CallDeed(book, asked.deed, asked.request, asked.body); },
-            [this, asked](const Json& answer) {
-              busy_ = false;
-              asked.then(answer);
-              emit Shown();
-            },
-            [this, asked](const DbError& error) {
-              SetBusy(false);
-              if (error.kind == DbError::Kind::Unreachable) {
-                lost_ = asked;
-                emit Refused(tr("the answer got lost: it is asked again when the book is back, and is done once"));
-              } else {
-                emit Refused(QString::fromStdString(error.message + (error.hint.empty() ? "" : " - " + error.hint)));
-                Read();
-              }
-            });
+  deed_.Do([deed, body, request = NewRequest()](Connection& book) { return CallDeed(book, deed, request, body); },
+           [this, then = std::move(then)](const Json& answer) {
+             then(answer);
+             emit Shown();
+           },
+           [this](const DbError& error) {
+             emit Shown();
+             emit Refused(WordsOf(error));
+             Read();
+           });
+  emit Shown();
 }
 
 void SawWork::Keep(const std::string& deed, const Json& body, const std::function<void(const Json&)>& then) {

@@ -18,6 +18,7 @@
 #include "client/gateway/request_number.h"
 #include "client/models/book_link.h"
 #include "client/models/desk_settings.h"
+#include "client/models/sure_deed.h"
 #include "client/planning/mend_plan.h"
 #include "schema/terms/rows.h"
 
@@ -41,7 +42,7 @@ class SawWork : public QObject {
   int run() const { return run_; }               // Cut: which kind of cut is next, from 0
   Length stop_stroke() const { return stop_stroke_; }
   bool may_keep() const;  // off the network a deed can be kept
-  bool busy() const { return busy_; }
+  bool busy() const { return mending_ || deed_.asking(); }
 
   void Choose(const QString& tag);  // this piece next
   void Pull(const QString& tag, const QString& heat_read = {});
@@ -60,30 +61,22 @@ class SawWork : public QObject {
 
  private:
   using Json = nlohmann::json;
-  struct Asked {
-    std::string deed;
-    Json body;
-    RequestNumber request;
-    std::function<void(const Json& answer)> then;
-  };
-
   void Do(const std::string& deed, const Json& body, std::function<void(const Json&)> then);
-  void Ask(const Asked& asked);
   void Keep(const std::string& deed, const Json& body, const std::function<void(const Json&)>& then);
   void SendKept();
   void AfterCut(const std::string& tag, const Json& answer, Length rest);
   SheetBlock* Find(const std::string& tag);
-  void SetBusy(bool busy);
+  void SetMending(bool mending);
 
   BookLink& link_;
+  SureDeed deed_;  // before what is kept is sent: it is asked again first
   const DeskSettings& settings_;
   std::vector<Sheet> sheets_;
   std::string chosen_;
   QString drop_, drop_place_;
   int run_ = 0;
   Length stop_stroke_;
-  bool busy_ = false;
-  std::optional<Asked> lost_;  // its answer was lost
+  bool mending_ = false;
 };
 
 }  // namespace heatkeep

@@ -1,10 +1,7 @@
 #include "client/models/sheet_output.h"
 
-#include <QDir>
-#include <QFile>
-
-#include "client/gateway/readings.h"
 #include "client/models/paper_sender.h"
+#include "client/records/printed_now.h"
 #include "reports/pick_list.h"
 
 namespace heatkeep {
@@ -12,19 +9,12 @@ namespace heatkeep {
 SheetOut PrintSheet(Connection& book, std::int64_t plan, const DeskSettings& settings) {
   SheetOut out;
   const std::optional<Sheet> sheet = ReadSheet(book, plan);
-  PrintOptions print;
-  print.printed_at = ReadServerTime(book);
-  print.author = book.User();
+  const PrintOptions print = PrintedNow(book);
   try {
     if (!sheet) throw std::invalid_argument("there is no plan " + std::to_string(plan));
-    const bool printer = !settings.paper_printer.isEmpty();
-    const QString file = PaperFile(QString("plan-%1").arg(plan), printer ? QDir::tempPath() : settings.paper_folder);
-    out.where = (printer ? settings.paper_printer : file).toStdString();
-    WritePickListPdf(file.toStdString(), *sheet, print, settings.units.Ruler());
-    if (printer) {
-      SendToPrinter(settings.paper_printer, file);
-      QFile::remove(file);
-    }
+    const PaperWay way = WayFor(QString("plan-%1").arg(plan), settings.paper_printer, settings.paper_folder);
+    out.where = way.where();
+    Send(way, [&](const std::string& file) { WritePickListPdf(file, *sheet, print, settings.units.Ruler()); });
   } catch (const std::exception& error) {
     out.failed = error.what();
   }

@@ -24,6 +24,7 @@ class SureDeed : public QObject {
   // False: one is under way, or the book cannot be reached; nothing was asked.
   bool Do(const Work& work, const Then& then, const Refused& refused);
   bool busy() const { return busy_ || lost_; }
+  bool asking() const { return busy_; }  // and its answer is awaited; not: it is to be asked again
 
  signals:
   void Lost();  // its answer is missing

@@ -100,7 +100,7 @@ std::vector<DraftShort> ShortsOf(const Draft& draft) {
   return shorts;
 }
 
-DraftFigures FiguresOf(const Draft& draft) {
+DraftFigures FiguresOf(const Draft& draft, const std::vector<DraftPiece>& pieces) {
   const allocator::Value& value = draft.plan.value;
   DraftFigures f;
   f.pieces = value.pieces_pulled;
@@ -108,7 +108,7 @@ DraftFigures FiguresOf(const Draft& draft) {
   f.missing = value.unmet_pieces;
   f.set_ups = value.layouts;
   f.new_length = value.new_length;
-  for (const DraftPiece& piece : PiecesOf(draft)) {
+  for (const DraftPiece& piece : pieces) {
     const SheetBlock& b = piece.block;
     if (b.kind == "drop") ++f.drops;
     if (b.fate == LeftFate::Scrap) f.scrap = f.scrap + b.left;

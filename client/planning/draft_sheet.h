@@ -41,7 +41,7 @@ struct DraftFigures {
   int kept = 0;       // rests that go back to the rack
   Length kept_length, scrap, new_length;
 };
-DraftFigures FiguresOf(const Draft& draft);
+DraftFigures FiguresOf(const Draft& draft, const std::vector<DraftPiece>& pieces);  // pieces: PiecesOf(draft)
 
 // "1.80 m less full bar, 71.0 kg, 1 fewer bar opened, 12.40 cheaper": the first less the other, drafts of the same saws together.
 // Both answer the same cut lists.

@@ -6,9 +6,7 @@
 namespace heatkeep {
 
 AskingLine::AskingLine(Size size, QWidget* parent) : QWidget(parent), words_(new PlainWords(FontOf(size))), field_(new QLineEdit) {
-  auto* down = new QVBoxLayout(this);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(this);
   down->addWidget(words_);
   down->addWidget(field_);
   const bool large = size >= Size::SawBody;

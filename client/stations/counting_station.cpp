@@ -1,10 +1,11 @@
 #include "client/stations/counting_station.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "client/models/qt_words.h"
+#include "client/stations/titled_field.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
@@ -15,15 +16,6 @@ namespace {
 const QStringList& Touching() {
   static const QStringList deeds{"freeze_place", "unfreeze_place", "count_seen", "approve_count", "define_shop", "set_rules"};
   return deeds;
-}
-
-QString Q(const std::string& text) { return QString::fromStdString(text); }
-
-QVBoxLayout* Down(QWidget* pane) {
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
-  return down;
 }
 
 }  // namespace
@@ -68,18 +60,10 @@ QWidget* CountingStation::BuildFreeze() {
 }
 
 QLineEdit* CountingStation::Field(QBoxLayout* row, const QString& words, const QString& example, int stretch) {
-  auto* down = new QVBoxLayout;
-  down->setSpacing(2);
-  auto* label = new QLabel(words);
-  label->setFont(FontOf(Size::Table));
   auto* field = new QLineEdit;
   field->setPlaceholderText(example);
-  field->setAccessibleName(words);
   field->setMinimumHeight(36);
-  label->setBuddy(field);
-  down->addWidget(label);
-  down->addWidget(field);
-  row->addLayout(down, stretch);
+  TitledField(row, words, field, stretch);
   return field;
 }
 
@@ -144,7 +128,7 @@ QWidget* CountingStation::BuildApprove() {
 
 void CountingStation::Changed(const QStringList& deeds) {
   if (deeds.isEmpty()) Show();
-  else if (!work_.busy() && std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return Touching().contains(deed); })) work_.Read();
+  else if (!work_.busy() && Touch(deeds, Touching())) work_.Read();
 }
 
 void CountingStation::Redress() {
@@ -256,8 +240,7 @@ void CountingStation::ShowWhy(const CountRow* count) {
 }
 
 QString CountingStation::MoneyWords(Money money) const {
-  const QString number = QString::number(std::abs(money.cents) / 100) + '.' + QString::number(std::abs(money.cents) % 100).rightJustified(2, '0');
-  return (money.cents < 0 ? "-" : "") + number + (work_.currency().isEmpty() ? QString() : ' ' + work_.currency());
+  return AmountWords(money) + (work_.currency().isEmpty() ? QString() : ' ' + work_.currency());
 }
 
 std::optional<Length> CountingStation::LengthIn(QLineEdit* field) {

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "client/stations/desk_look.h"
+#include "client/stations/titled_field.h"
 
 namespace heatkeep {
 namespace {
@@ -21,9 +22,7 @@ QStringList Strings(const std::vector<std::string>& names) {
 }  // namespace
 
 DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStringListModel(this)), grades_(new QStringListModel(this)), places_(new QStringListModel(this)) {
-  auto* down = new QVBoxLayout(this);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(this);
   auto* head = new QGridLayout;
   head->setSpacing(kInside);
   note_ = Field(head, 0, 0, tr("Delivery note"));
@@ -111,16 +110,8 @@ QLineEdit* DeliveryForm::Field(QGridLayout* grid, int row, int column, const QSt
 }
 
 QLabel* DeliveryForm::Under(const QString& words, QWidget* field, int stretch, QHBoxLayout* row) {
-  auto* down = new QVBoxLayout;
-  down->setSpacing(2);
-  auto* label = new QLabel(words);
-  label->setFont(FontOf(Size::Table));
-  field->setAccessibleName(words);
   field->setMinimumWidth(64);
-  down->addWidget(label);
-  down->addWidget(field);
-  row->addLayout(down, stretch);
-  return label;
+  return TitledField(row, words, field, stretch);
 }
 
 void DeliveryForm::Offer(QLineEdit* field, QStringListModel* names) {

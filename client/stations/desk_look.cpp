@@ -4,6 +4,7 @@
 #include <QFontDatabase>
 #include <QPalette>
 #include <QStyleFactory>
+#include <QVBoxLayout>
 
 #include "reports/paint_session.h"
 
@@ -68,6 +69,13 @@ QFont FontOf(Size size, bool bold) {
 QFont MonoOf(Size size, bool bold) {
   static const QFont mono = QFontDatabase::hasFamily("DejaVu Sans Mono") ? QFont("DejaVu Sans Mono") : QFontDatabase::systemFont(QFontDatabase::FixedFont);
   return Sized(mono, size, bold);
+}
+
+QVBoxLayout* Down(QWidget* pane, int spacing) {
+  auto* down = new QVBoxLayout(pane);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(spacing);
+  return down;
 }
 
 }  // namespace heatkeep

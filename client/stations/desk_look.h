@@ -9,6 +9,8 @@
 #include "reports/tone_color.h"
 
 class QApplication;
+class QVBoxLayout;
+class QWidget;
 
 namespace heatkeep {
 
@@ -25,5 +27,8 @@ QColor ColorOf(Use use);  // in the current scheme
 enum class Size { Table = 9, Body = 10, SectionHead = 13, SawBody = 16, StationHead = 18, Key = 28, Stop = 40 };
 QFont FontOf(Size size, bool bold = false);
 QFont MonoOf(Size size, bool bold = false);  // tags and heats
+
+// A pane whose parts stand one under the other, without a margin of its own.
+QVBoxLayout* Down(QWidget* pane, int spacing = kInside);
 
 }  // namespace heatkeep

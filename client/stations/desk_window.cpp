@@ -24,9 +24,7 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   resize(1280, 800);
   stations_ = stations(desk_);
   auto* page = new QWidget;
-  auto* down = new QVBoxLayout(page);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(0);
+  auto* down = Down(page, 0);
   auto* top = new QHBoxLayout;
   BuildTop(top);
   down->addLayout(top);

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "client/models/qt_words.h"
 #include "client/stations/desk_look.h"
 #include "reports/sheet_words.h"
 
@@ -14,8 +15,6 @@ namespace {
 
 constexpr int kStep = 20;      // indentation of one depth
 constexpr int kDeepest = 8;    // deeper pieces are not indented further; each says what it came from
-
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 int LineHeight(const QFont& font) { return QFontMetrics(font).height(); }
 

@@ -1,12 +1,13 @@
 #include "client/stations/gate_words.h"
 
+#include "client/models/qt_words.h"
+
 namespace heatkeep {
 namespace {
 
 constexpr int kMostHeats = 3;
 constexpr std::size_t kMostOwed = 6;
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 QString OrDash(const QString& text) { return text.trimmed().isEmpty() ? QString("-") : text.trimmed(); }
 
 }  // namespace

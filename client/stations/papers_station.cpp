@@ -2,10 +2,10 @@
 
 #include <QDir>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
+#include "client/models/qt_words.h"
 #include "reports/sheet_words.h"
 #include "reports/trace_report.h"
 #include "schema/terms/bad_text.h"
@@ -14,14 +14,12 @@
 namespace heatkeep {
 namespace {
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
-
 constexpr int kHistoryLines = 30;
 
 }  // namespace
 
 PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), waiting_(new WaitingList) {
-  LayOut(waiting_, BuildWork(), BuildWhy());
+  LayOut(waiting_, BuildWork(), papers_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &PapersStation::ChosenWaiting);
   connect(tree_, &FamilyTreeView::Opened, &work_, &PapersWork::Ask);
   connect(&work_, &PapersWork::WaitingShown, this, &PapersStation::ShowWaiting);
@@ -48,9 +46,7 @@ PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent
 
 QWidget* PapersStation::BuildWork() {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(pane);
   down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
   down->addWidget(what_ = new PlainWords(FontOf(Size::Body)));
   down->addWidget(sign_ = new SignLine);
@@ -74,17 +70,6 @@ QWidget* PapersStation::BuildWork() {
   down->addWidget(balance_ = new BalanceBarView);
   down->addWidget(tree_ = new FamilyTreeView, 1);
   return pane;
-}
-
-QWidget* PapersStation::BuildWhy() {
-  auto* area = new QScrollArea;
-  area->setFrameShape(QFrame::NoFrame);
-  area->setWidgetResizable(true);
-  area->setFocusPolicy(Qt::NoFocus);
-  papers_ = new PlainWords(FontOf(Size::Body));
-  papers_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  area->setWidget(papers_);
-  return area;
 }
 
 void PapersStation::Refresh() {
@@ -169,7 +154,7 @@ void PapersStation::ShowAnswer() {
     what_->setText(tr("Type or scan anything: where it is from, its papers, where the rest of it is."));
     balance_->Show(std::nullopt, units());
     tree_->Show({}, units());
-    papers_->setText({});
+    papers_->Say({});
     return;
   }
   const QString kind = answer->what.kind == "heat" ? tr("Heat") : answer->what.kind == "piece" ? tr("Piece") : answer->what.kind == "order" ? tr("Order") : Q(answer->what.kind);
@@ -209,7 +194,7 @@ void PapersStation::ShowPapers() {
     words << QString("%1  %2, %3%4").arg(Q(h.at), Q(h.deed).replace('_', ' '), Q(h.who), h.reason.empty() ? QString() : ": " + Q(h.reason));
   }
   words << QString() << tr("This compares and reports what the book holds. It replaces neither the standard nor the person responsible.");
-  papers_->setText(words.join('\n'));
+  papers_->Say(words.join('\n'));
 }
 
 void PapersStation::AskHold(const QString& preview) {

@@ -10,6 +10,7 @@
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
+#include "client/stations/words_pane.h"
 
 namespace heatkeep {
 
@@ -31,7 +32,6 @@ class PapersStation : public Station {
 
  private:
   QWidget* BuildWork();
-  QWidget* BuildWhy();
   void ShowWaiting();
   void ShowAnswer();
   void ShowPapers();
@@ -43,7 +43,8 @@ class PapersStation : public Station {
 
   PapersWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *what_, *papers_;
+  PlainWords *head_, *what_;
+  WordsPane* papers_;
   SignLine* sign_;
   AskingLine* asking_;
   BalanceBarView* balance_;

@@ -12,9 +12,7 @@ constexpr int kShortLines = 4;  // of what it lacks; the rest is counted
 PlanPane::PlanPane(QWidget* parent)
     : QWidget(parent), aim_(new PlainWords(FontOf(Size::Body, true))), proof_(new PlainWords(FontOf(Size::SectionHead))),
       figures_(new PlainWords(FontOf(Size::Table), Use::Quiet)), short_(new SignLine), bars_(new PlanBars) {
-  auto* down = new QVBoxLayout(this);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(this);
   for (QWidget* words : std::initializer_list<QWidget*>{aim_, proof_, figures_, short_}) down->addWidget(words);
   down->addWidget(bars_, 1);
 }

@@ -3,18 +3,16 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "client/models/qt_words.h"
 #include "client/models/sheet_output.h"
 #include "client/stations/plan_words.h"
 
 namespace heatkeep {
 namespace {
-
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 std::vector<TableColumn> LineColumns(const ReadingUnits& units) {
   return {{PlanStation::tr("Line"), false, 9}, {PlanStation::tr("Section"), false, 9}, {PlanStation::tr("Grade"), false, 10},
@@ -24,7 +22,7 @@ std::vector<TableColumn> LineColumns(const ReadingUnits& units) {
 }  // namespace
 
 PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), waiting_(new WaitingList), lines_(LineColumns(desk.settings.units)) {
-  LayOut(waiting_, BuildWork(), BuildWhy());
+  LayOut(waiting_, BuildWork(), why_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, &work_, &PlanWork::Choose);
   connect(&work_, &PlanWork::Shown, this, &PlanStation::Show);
   connect(&work_, &PlanWork::Progress, this, [this](const QString& words) {
@@ -46,9 +44,7 @@ PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
 
 QWidget* PlanStation::BuildWork() {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(pane);
   auto* top = new QHBoxLayout;
   top->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)), 1);
   saw_ = new QComboBox;
@@ -107,17 +103,6 @@ void PlanStation::BuildButtons(QLayout* into) {
   stop_ = add(0, 1, {}, tr("Best so far"), 0, [this] { work_.StopSearch(); });
 }
 
-QWidget* PlanStation::BuildWhy() {
-  why_area_ = new QScrollArea;
-  why_area_->setFrameShape(QFrame::NoFrame);
-  why_area_->setWidgetResizable(true);
-  why_area_->setFocusPolicy(Qt::NoFocus);
-  why_ = new PlainWords(FontOf(Size::Body));
-  why_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  why_area_->setWidget(why_);
-  return why_area_;
-}
-
 void PlanStation::Changed(const QStringList& deeds) {
   if (deeds.isEmpty()) Show();
   else if (!work_.busy()) work_.Read();
@@ -165,7 +150,7 @@ void PlanStation::Show() {
   else if (plan) ShowSheet();
   else ShowLines();
   stack_->setCurrentIndex(proposed || plan ? 1 : 0);
-  why_area_->setVisible(work_.proposals().size() < 2);
+  why_->setVisible(work_.proposals().size() < 2);
   if (!work_.searching()) progress_->Clear();
   else if (progress_->words().isEmpty()) progress_->Say(Sign::Waiting, tr("It is being planned. Esc: the best so far"));
   ShowWhy();
@@ -278,7 +263,7 @@ void PlanStation::ShowWhy() {
       words = all.join('\n');
     }
   }
-  why_->setText(words);
+  why_->Say(words);
   if (!work_.busy()) instead_->SetWanted(PieceInHand() && !PieceInHand()->next.empty());
 }
 

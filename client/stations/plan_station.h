@@ -13,9 +13,9 @@
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
+#include "client/stations/words_pane.h"
 
 class QComboBox;
-class QScrollArea;
 class QStackedWidget;
 
 namespace heatkeep {
@@ -39,11 +39,10 @@ class PlanStation : public Station {
   PlanPane* pane(std::size_t i) const { return panes_[i]; }  // two of them, side by side
   const SignLine* progress() const { return progress_; }
   const PlainWords* difference() const { return difference_; }
-  QString why() const { return why_->text(); }
+  QString why() const { return why_->words(); }
 
  private:
   QWidget* BuildWork();
-  QWidget* BuildWhy();
   void BuildButtons(QLayout* into);
   void Show();
   void ShowWaiting();
@@ -64,10 +63,10 @@ class PlanStation : public Station {
 
   PlanWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *difference_, *why_;
+  PlainWords *head_, *difference_;
   QComboBox* saw_;
   SignLine* progress_;
-  QScrollArea* why_area_;
+  WordsPane* why_;
   QStackedWidget* stack_;
   RowTable lines_;
   RowView* lines_view_;

@@ -2,20 +2,16 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <cstdlib>
 
+#include "client/models/qt_words.h"
 #include "reports/sheet_words.h"
 
 namespace heatkeep {
 namespace {
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
-
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(Planning)
 };
-
-QString AmountWords(Money money) { return QString("%1.%2").arg(std::abs(money.cents) / 100).arg(std::abs(money.cents) % 100, 2, 10, QChar('0')); }
 
 QString LeftWords(Length left, LeftFate fate, ReadingUnits units) {
   if (fate == LeftFate::None || left.nm == 0) return Words::tr("nothing left");
@@ -41,6 +37,12 @@ PlanBar BarOf(const SheetBlock& block, ReadingUnits units, OrderLetters& letters
 void Into(std::vector<PlanBarGroup>& groups, const QString& head, PlanBar bar) {
   if (groups.empty() || groups.back().head != head) groups.push_back({head, {}});
   groups.back().bars.push_back(std::move(bar));
+}
+
+// Of a draft's or a sheet's line that lacks pieces.
+template <typename Lacking>
+QString MissingWords(const Lacking& s) {
+  return Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing).arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), Q(s.why));
 }
 
 void Cuts(const SheetBlock& block, ReadingUnits units, QStringList& words) {
@@ -88,7 +90,7 @@ QString ShortWords(const PlanProposal& proposal) {
   for (const planning::Draft& draft : proposal.drafts)
     if (draft.extras.buy && !draft.extras.buy->words.empty()) words << Q(draft.extras.buy->words);
   for (const planning::DraftShort& s : proposal.shorts)
-    words << Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing).arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), Q(s.why));
+    words << MissingWords(s);
   if (!proposal.too_large.empty()) {
     QStringList lines;
     for (const std::string& line : proposal.too_large) lines << Q(line);
@@ -100,7 +102,7 @@ QString ShortWords(const PlanProposal& proposal) {
 QString ShortWords(const Sheet& sheet) {
   QStringList words;
   for (const SheetShort& s : sheet.shorts)
-    words << Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing).arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), Q(s.why));
+    words << MissingWords(s);
   return words.join('\n');
 }
 
@@ -110,7 +112,7 @@ QStringList NextWords(const planning::DraftPiece& piece, ReadingUnits units) {
   for (const planning::NextBest& next : piece.next) {
     QStringList words{LeftWords(next.left, next.fate, units)};
     if (next.opens_bar) words << Words::tr("opens a full bar");
-    if (next.dearer && next.dearer->cents != 0) words << (next.dearer->cents > 0 ? Words::tr("%1 dearer").arg(AmountWords(*next.dearer)) : Words::tr("%1 cheaper").arg(AmountWords(*next.dearer)));
+    if (next.dearer && next.dearer->cents != 0) words << (next.dearer->cents > 0 ? Words::tr("%1 dearer").arg(AmountWords(*next.dearer)) : Words::tr("%1 cheaper").arg(AmountWords(Money{} - *next.dearer)));
     all << QString("%1  %2  %3, %4: %5").arg(++number).arg(Q(next.tag), Q(next.place), units.Words(next.length, Rounding::Down), words.join(", "));
   }
   return all;

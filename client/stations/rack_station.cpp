@@ -8,6 +8,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "client/models/qt_words.h"
 #include "client/stations/deed_button.h"
 #include "client/stations/yield_view.h"
 #include "reports/piece_bar.h"
@@ -17,8 +18,6 @@ namespace {
 
 constexpr std::int64_t kYear = 365;
 constexpr std::size_t kClasses = 24, kRowsATurn = 1000;
-
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 
 QString MoneyWords(std::int64_t cents) {
   QString whole = QString::number(cents / 100);
@@ -41,9 +40,7 @@ QString KeyOf(const RackGroup& group) { return Q(group.grade + "\n" + group.sect
 
 RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), table_(Columns()), groups_(new WaitingList) {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(pane);
   down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
   auto* first = new QHBoxLayout;
   first->addWidget(next_ = new PlainWords(FontOf(Size::Body)), 1);
@@ -61,9 +58,7 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   down->addWidget(lengths_ = new LengthBarsView);
   down->addWidget(rows_ = new RowView(&table_, tr("No drops. What is left of a cut, and is long enough to be kept, shows up here.")), 1);
   auto* why = new QWidget;
-  auto* right = new QVBoxLayout(why);
-  right->setContentsMargins(0, 0, 0, 0);
-  right->setSpacing(kInside);
+  auto* right = Down(why);
   right->addWidget(worth_ = new PlainWords(FontOf(Size::Body)));
   right->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, tr("where it lies: load of each place, number of pieces")));
   right->addWidget(map_ = new RackMapView, 1);
@@ -99,7 +94,7 @@ std::vector<TableColumn> RackStation::Columns() const {
 }
 
 TableRow RackStation::RowOf(const RackPiece& p) const {
-  const auto money = [](std::optional<std::int64_t> cents) { return cents ? TableCell{QString::number(static_cast<double>(*cents) / 100, 'f', 2), *cents} : TableCell{}; };
+  const auto money = [](std::optional<std::int64_t> cents) { return cents ? TableCell{AmountWords({*cents}), *cents} : TableCell{}; };
   std::vector<TableCell> cells{{Q(p.tag)}, {units().Number(p.length, Rounding::Down), p.length.nm}, {units().Number(p.mass), p.mass.g}, {Q(p.place)}, {QString::number(p.days), p.days},
                                money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)};
   if (work_.group().grade.empty()) cells.insert(cells.begin() + 1, {{Q(p.grade)}, {Q(p.section)}});
@@ -108,8 +103,8 @@ TableRow RackStation::RowOf(const RackPiece& p) const {
 }
 
 void RackStation::Changed(const QStringList& deeds) {
-  static const QSet<QString> touch{"record_cut", "receive_delivery", "put_away", "ship", "scrap_piece", "open_balance", "set_rules"};
-  if (std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return touch.contains(deed); })) work_.Read();
+  static const QStringList touch{"record_cut", "receive_delivery", "put_away", "ship", "scrap_piece", "open_balance", "set_rules"};
+  if (Touch(deeds, touch)) work_.Read();
 }
 
 void RackStation::Redress() {

@@ -2,10 +2,10 @@
 
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "client/models/label_output.h"
+#include "client/models/qt_words.h"
 #include "client/stations/gate_words.h"
 #include "reports/sheet_words.h"
 #include "schema/terms/bad_text.h"
@@ -24,7 +24,6 @@ const QStringList& Touching() {
   return deeds;
 }
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
 QString KeyOf(const ExpectedRow& row) { return "order/" + Q(row.order) + '/' + Q(row.line); }
 QString KeyOf(const GateGroup& group) { return "gate/" + Q(group.tags[0]); }
 QString KeyOfLine(std::size_t line) { return "line/" + QString::number(line); }
@@ -65,9 +64,7 @@ ReceivingStation::ReceivingStation(Desk& desk, QWidget* parent) : Station(desk, 
 
 QWidget* ReceivingStation::BuildRead() {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(pane);
   down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
   down->addWidget(form_ = new DeliveryForm);
   down->addSpacing(kInside);
@@ -94,9 +91,7 @@ QWidget* ReceivingStation::BuildRead() {
 
 QWidget* ReceivingStation::BuildPutAway() {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(pane);
   down->addWidget(put_head_ = new PlainWords(FontOf(Size::StationHead, true)));
   down->addWidget(put_what_ = new PlainWords(FontOf(Size::SectionHead)));
   down->addSpacing(kInside);
@@ -135,28 +130,19 @@ QWidget* ReceivingStation::BuildPutAway() {
 
 QWidget* ReceivingStation::BuildWhy() {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kBetween);
+  auto* down = Down(pane, kBetween);
   photo_ = new DeedButton(desk().link, "add_photo", tr("PHOTO"), Qt::Key_F5, DeedButton::Weight::Glove);
   photo_->setMinimumHeight(kPhotoHeight);
   connect(photo_, &QPushButton::clicked, this, &ReceivingStation::Photo);
   down->addWidget(photo_);
-  auto* area = new QScrollArea;
-  area->setFrameShape(QFrame::NoFrame);
-  area->setWidgetResizable(true);
-  area->setFocusPolicy(Qt::NoFocus);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  why_ = new PlainWords(FontOf(Size::Body));
-  why_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  area->setWidget(why_);
-  down->addWidget(area, 1);
+  down->addWidget(why_ = new WordsPane, 1);
+  why_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   return pane;
 }
 
 void ReceivingStation::Changed(const QStringList& deeds) {
   if (deeds.isEmpty()) Show();
-  else if (!work_.busy() && std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return Touching().contains(deed); })) work_.Read();
+  else if (!work_.busy() && Touch(deeds, Touching())) work_.Read();
 }
 
 void ReceivingStation::Redress() {
@@ -291,7 +277,7 @@ void ReceivingStation::ShowLine() {
   out_->SetWanted(read && !work_.busy());
   photo_->SetWanted(putting_away() || !read);
   const GateWords words{work_.facts(), units(), desk().link.May("reverse_receipt")};
-  why_->setText(putting_away() ? words.Reversing() : words.OfLine(line, judged, owed_of_, owed_));
+  why_->Say(putting_away() ? words.Reversing() : words.OfLine(line, judged, owed_of_, owed_));
 }
 
 void ReceivingStation::ShowPutAway() {

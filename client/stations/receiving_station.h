@@ -14,6 +14,7 @@
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
+#include "client/stations/words_pane.h"
 
 namespace heatkeep {
 
@@ -64,7 +65,8 @@ class ReceivingStation : public Station {
   WaitingList* waiting_;
   QStackedWidget* pages_;
   DeliveryForm* form_;
-  PlainWords *head_, *why_, *put_head_, *put_what_, *put_tags_;
+  PlainWords *head_, *put_head_, *put_what_, *put_tags_;
+  WordsPane* why_;
   std::vector<SignLine*> remarks_;
   SignLine* put_sign_;
   QLineEdit* place_;

@@ -45,9 +45,7 @@ class CellPainter : public QStyledItemDelegate {
 
 RowView::RowView(RowTable* table, const QString& empty_words, QWidget* parent)
     : QWidget(parent), rows_(table), empty_words_(empty_words), filter_(new QLineEdit), view_(new QTableView), count_(new PlainWords(FontOf(Size::Table), Use::Quiet)) {
-  auto* down = new QVBoxLayout(this);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(this);
   auto* top = new QHBoxLayout;
   filter_->setPlaceholderText(tr("show only rows with these words"));
   filter_->setAccessibleName(tr("filter"));

@@ -2,10 +2,11 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "client/models/label_output.h"
+#include "client/models/qt_words.h"
+#include "client/stations/plan_words.h"
 #include "reports/sheet_words.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/sawing.h"
@@ -15,15 +16,6 @@
 namespace heatkeep {
 namespace {
 
-QString Q(const std::string& text) { return QString::fromStdString(text); }
-
-Length LongestOf(const std::vector<Sheet>& sheets) {
-  Length longest;
-  for (const Sheet& sheet : sheets)
-    for (const SheetBlock& block : sheet.blocks) longest = std::max(longest, block.length);
-  return longest;
-}
-
 Sign SignOf(const SheetBlock& block) {
   return block.state == "done" ? Sign::Done : block.state == "dropped" ? Sign::Warning : Sign::Waiting;
 }
@@ -31,7 +23,7 @@ Sign SignOf(const SheetBlock& block) {
 }  // namespace
 
 SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList) {
-  LayOut(waiting_, BuildWork(), BuildWhy());
+  LayOut(waiting_, BuildWork(), why_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, &work_, &SawWork::Choose);
   connect(&work_, &SawWork::Shown, this, &SawStation::Show);
   connect(&work_, &SawWork::Done, this, [this](const QString& words, bool fully) {
@@ -56,9 +48,7 @@ SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), wor
 
 QWidget* SawStation::BuildWork() {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kInside);
+  auto* down = Down(pane);
   down->addWidget(head_ = new PlainWords(FontOf(Size::Key, true)));
   down->addWidget(what_ = new PlainWords(FontOf(Size::SawBody)));
   down->addSpacing(kInside);
@@ -104,17 +94,6 @@ void SawStation::BuildButtons(QLayout* into) {
   no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
   auto* caution = new PlainWords(FontOf(Size::Table), Use::Quiet, Q(CautionWords()));
   grid->addWidget(caution, 2, 1, 1, 3);
-}
-
-QWidget* SawStation::BuildWhy() {
-  auto* area = new QScrollArea;
-  area->setFrameShape(QFrame::NoFrame);
-  area->setWidgetResizable(true);
-  area->setFocusPolicy(Qt::NoFocus);
-  why_ = new PlainWords(FontOf(Size::Body));
-  why_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  area->setWidget(why_);
-  return area;
 }
 
 void SawStation::Changed(const QStringList& deeds) {
@@ -219,7 +198,7 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   OrderLetters letters;
   for (const SheetBlock& b : sheet.blocks) PieceBarOf(b, letters);
   const PieceBar bar = PieceBarOf(block, letters);
-  bar_->Show(bar, units(), LongestOf({sheet}), cut ? work_.run() : -1);
+  bar_->Show(bar, units(), LongestOf(sheet), cut ? work_.run() : -1);
   if (!cut || block.cuts.empty()) return;
   const SheetCut& next = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::int64_t strokes = FeedStrokes(next.set, work_.stop_stroke());
@@ -247,7 +226,7 @@ void SawStation::ShowWhy(const SheetBlock* block) {
     words << QString() << tr("NOT THERE?") << (block->otherwise.empty() ? tr("nothing else held its cuts") : Q(block->otherwise));
     if (const Sheet* sheet = work_.sheet()) words << QString() << tr("THE PLAN") << Q(sheet->proof);
   }
-  why_->setText(words.join('\n'));
+  why_->Say(words.join('\n'));
 }
 
 std::optional<Length> SawStation::LengthIn(const QString& answer) {

@@ -10,6 +10,7 @@
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
+#include "client/stations/words_pane.h"
 
 namespace heatkeep {
 
@@ -31,7 +32,6 @@ class SawStation : public Station {
 
  private:
   QWidget* BuildWork();
-  QWidget* BuildWhy();
   void BuildButtons(QLayout* into);
   void Show();
   void ShowWaiting();
@@ -48,7 +48,8 @@ class SawStation : public Station {
 
   SawWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *what_, *stop_words_, *stop_, *stop_for_, *why_;
+  PlainWords *head_, *what_, *stop_words_, *stop_, *stop_for_;
+  WordsPane* why_;
   PieceBarView* bar_;
   SignLine* sign_;
   AskingLine* asking_;

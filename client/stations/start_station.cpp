@@ -19,9 +19,7 @@ std::vector<StartStation::Step> StartStation::Steps() {
 
 StartStation::StartStation(Desk& desk, QWidget* parent) : Station(desk, parent), list_(new WaitingList) {
   auto* pane = new QWidget;
-  auto* down = new QVBoxLayout(pane);
-  down->setContentsMargins(0, 0, 0, 0);
-  down->setSpacing(kBetween);
+  auto* down = Down(pane, kBetween);
   down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
   down->addWidget(how_ = new PlainWords(MonoOf(Size::Body)));
   down->addStretch(1);
@@ -41,7 +39,7 @@ void StartStation::Refresh() {
 
 void StartStation::Changed(const QStringList& deeds) {
   static const QStringList touch{"define_shop", "define_grade", "open_balance", "add_cut_list", "define_limits"};
-  if (std::any_of(deeds.begin(), deeds.end(), [](const QString& deed) { return touch.contains(deed); })) Refresh();
+  if (Touch(deeds, touch)) Refresh();
 }
 
 int StartStation::done() const { return static_cast<int>(std::count_if(counts_.begin(), counts_.end(), [](std::int64_t count) { return count > 0; })); }

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QSplitter>
+#include <algorithm>
 
 #include "client/stations/desk_look.h"
 
@@ -27,11 +28,8 @@ void Station::LayOut(QWidget* waiting, QWidget* work, QWidget* why) {
   row->addWidget(panes);
 }
 
-QString WordsOf(const DbError& error) {
-  QString words = QString::fromStdString(error.message);
-  if (!error.detail.empty()) words += ". " + QString::fromStdString(error.detail);
-  if (!error.hint.empty()) words += " - " + QString::fromStdString(error.hint);
-  return words;
+bool Station::Touch(const QStringList& deeds, const QStringList& of) {
+  return std::any_of(deeds.begin(), deeds.end(), [&](const QString& deed) { return of.contains(deed); });
 }
 
 }  // namespace heatkeep

@@ -9,6 +9,7 @@
 
 #include "client/models/book_link.h"
 #include "client/models/desk_settings.h"
+#include "client/models/qt_words.h"
 #include "client/stations/sign.h"
 
 class QBoxLayout;
@@ -59,14 +60,13 @@ class Station : public QWidget {
  protected:
   Desk& desk() { return desk_; }
   const ReadingUnits& units() const { return desk_.settings.units; }
+  // Whether one of these deeds is among `of`.
+  static bool Touch(const QStringList& deeds, const QStringList& of);
   // The three panes: left `waiting`, middle `work`, right `why`, with their widths and distances.
   void LayOut(QWidget* waiting, QWidget* work, QWidget* why);
 
  private:
   Desk& desk_;
 };
-
-// The words of a refusal for people: what, why, and what to do next.
-QString WordsOf(const DbError& error);
 
 }  // namespace heatkeep
