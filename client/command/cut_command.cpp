@@ -37,7 +37,7 @@ std::pair<std::string, int> ReadDone(const std::string& text) {
 }
 
 void SayCut(std::ostream& out, const SheetBlock& block, const CutBody& cut, const Json& answer) {
-  out << block.tag << ": " << answer["good"] << " pieces";
+  out << block.tag << ": " << answer["good"] << (answer["good"] == 1 ? " piece" : " pieces");
   if (!answer["drop_tag"].is_null())
     out << ", drop " << answer["drop_tag"].get<std::string>() << " (" << WriteMm(cut.rest, Rounding::Down) << " mm) to "
         << cut.body["left"]["place"].get<std::string>();

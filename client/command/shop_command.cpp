@@ -228,7 +228,7 @@ int RunShopSet(const BookCall& call, const std::string& file) {
     const Json answer = deeds.DefineShop(RequestOfFile(connection, "shop", "shop", bytes), places);
     deeds.SetRules(RequestOfFile(connection, "shop", "rules", bytes), rules);
     whole.Commit();
-    call.out << "the shop has " << answer["places"] << " places and " << answer["saws"] << " saws\n";
+    call.out << "the shop has " << answer["places"] << " places and " << answer["saws"] << (answer["saws"] == 1 ? " saw\n" : " saws\n");
     return 0;
   });
 }
