@@ -35,7 +35,7 @@ begin
   e := guard.piece_of(guard.said(p, 'tag', 'the tag it went out with'));
   -- the lot that it may go on in
   perform guard.lock_names();
-  perform guard.lock_lots(array(select e.lot_id union select n.lot_id from lot o join lot n using (mill_id, heat, section_id) where o.lot_id = e.lot_id), true);
+  perform guard.lock_lots(array(select e.lot_id union select m.lot_id from lot o join lot m using (mill_id, heat, section_id) where o.lot_id = e.lot_id), true);
   e := guard.piece_for_deed(e.tag);
   select * into t from outside_trip where piece_id = e.piece_id and back_nm is null;
   if t.outside_trip_id is null or e.state <> 'outside' then
