@@ -1,6 +1,6 @@
 // The disk of the book is full: a deed is refused in words and nothing of it is there; when there is room again, work goes on. Where even the
 // server's log of writes cannot grow the server ends; what it had acknowledged is there when it is started again.
-#include "client/book/server_processes.h"
+#include "client/gateway/request_number.h"
 #include "tests/crash/ground.h"
 
 namespace heatkeep {

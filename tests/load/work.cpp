@@ -31,7 +31,7 @@ void WorkAtTheDoor(Hands& hands) {
   if (hands.See("select count(*) as n from (select from api.candidates limit 40) x").Only().Int("n") < kFew) {
     Json body{{"note", hands.Word("N")}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
     for (int line = 1; line <= 3; ++line)
-      body["lines"].push_back(LineJson({.heat = "L" + std::to_string(hands.Dice(1, 9)), .papers_state = "none", .length = 3000, .count = 2}, std::to_string(line)));
+      body["lines"].push_back(LineJson({.heat = "L" + std::to_string(hands.Dice(1, 9)), .length = 3000, .count = 2, .papers_state = "none"}, std::to_string(line)));
     hands.DoBody("receive_delivery", body, [](const Json&) { return Rows{{"receipt_line", 3}, {"piece", 6}, {"receipt", 1}}; });
     return;
   }

@@ -81,7 +81,7 @@ struct Pair {
 
 TEST(LockOrderOf, AHoldOfAPieceAndAPlanOfIt) {
   Pair pair;
-  const std::vector<std::string> tags = pair.shop.Receive({.papers_state = "none", .length = 3000, .count = 4});
+  const std::vector<std::string> tags = pair.shop.Receive({.length = 3000, .count = 4, .papers_state = "none"});
   pair.shop.AddLine({.quantity = 100000, .papers = "none"});
   std::vector<Json> layouts;
   Json plan = pair.shop.PlanFor(tags[0], {{.count = 1}});
