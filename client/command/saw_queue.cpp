@@ -6,6 +6,7 @@
 #include "client/book/account.h"
 #include "client/command/book_command.h"
 #include "client/gateway/saw_deeds.h"
+#include "client/gateway/saw_readings.h"
 #include "client/queue/saw_queue.h"
 
 namespace heatkeep::command {
@@ -104,7 +105,7 @@ int RunSawSend(const BookCall& call, const std::string& file, bool json) {
         call.out << "number " << sent.seq << (sent.outcome == "done" ? " is booked" : " is a conflict for the lead: " + sent.words) << '\n';
         call.out.flush();
       };
-      if (const auto others = queue.Send(connection.User(), [&](const Json& deed) { return SawDeeds(connection).SendKept(deed); }, told)) {
+      if (const auto others = queue.Send(connection.User(), ReadLastKept(connection, queue.device()), [&](const Json& deed) { return SawDeeds(connection).SendKept(deed); }, told)) {
         call.err << "number " << others->deed["seq"] << " was done by " << others->deed["login"].get<std::string>() << ", who sends it; you are " << connection.User() << '\n';
         code = 1;
       }

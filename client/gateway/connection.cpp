@@ -8,7 +8,11 @@
 namespace heatkeep {
 namespace {
 
+constexpr int kTriesAgain = 5;
+
 void DropNotice(void*, const PGresult*) {}
+
+bool GivenUp(const DbError& error) { return error.sqlstate == "40P01" || error.sqlstate == "40001"; }
 
 void RequireNoZero(const std::string& text) {
   if (text.find('\0') != std::string::npos)
@@ -87,8 +91,14 @@ Connection Connection::Open(const std::string& conninfo) {
 Result Connection::Execute(const std::string& sql, const std::vector<Param>& params) {
   RequireNoZero(sql);
   const std::vector<const char*> values = ValuesOf(params);
-  return Checked(handle(), PQexecParams(handle(), sql.c_str(), static_cast<int>(values.size()), nullptr,
-                                        values.data(), nullptr, nullptr, 0));
+  for (int again = 0;; ++again) {
+    try {
+      return Checked(handle(), PQexecParams(handle(), sql.c_str(), static_cast<int>(values.size()), nullptr,
+                                            values.data(), nullptr, nullptr, 0));
+    } catch (const DbError& error) {
+      if (again == kTriesAgain || InTransaction() || !GivenUp(error)) throw;
+    }
+  }
 }
 
 void Connection::EachRow(const std::string& sql, const std::vector<Param>& params, const std::function<void(const Row&)>& visit,

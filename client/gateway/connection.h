@@ -49,7 +49,8 @@ class Connection {
   // when there is no session to be had: no server, no such database, the login refused.
   static Connection Open(const std::string& conninfo);
 
-  // One statement. A text with a zero byte in it is refused (Bug): the protocol would cut it short.
+  // One statement. A text with a zero byte in it is refused (Bug): the protocol would cut it short. Outside a transaction, one that the
+  // database gave up so that others could go on (a deadlock, 40P01 or 40001) has done nothing and is tried again, five times at most.
   Result Execute(const std::string& sql, const std::vector<Param>& params = {});
 
   // One statement whose rows are shown one after the other, as they come: none is kept. `pause` is called about ten times a

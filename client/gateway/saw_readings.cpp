@@ -10,6 +10,10 @@ std::optional<Money> MoneyOf(const Row& row, const char* column) {
 
 }  // namespace
 
+std::int64_t ReadLastKept(Connection& connection, const std::string& device) {
+  return connection.Execute("select coalesce(max(seq), 0)::bigint as seq from api.offline_deeds where device = $1", {device}).Only().Int("seq");
+}
+
 std::vector<SawRow> ReadSaws(Connection& connection) {
   std::vector<SawRow> rows;
   for (const Row r : connection.Execute(

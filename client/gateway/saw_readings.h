@@ -24,6 +24,9 @@ struct SawRow {
 };
 std::vector<SawRow> ReadSaws(Connection& connection);
 
+// The number of the last deed of this device that was told after it was done off the network; 0: none.
+std::int64_t ReadLastKept(Connection& connection, const std::string& device);
+
 // Equal cuts that a plan means to make; `what` is "piece" or "trim".
 struct SawingRow {
   std::int64_t plan = 0;

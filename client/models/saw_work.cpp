@@ -263,7 +263,7 @@ void SawWork::SendKept() {
     Sent sent;
     try {
       SawQueue queue(file);
-      const auto other = queue.Send(book.User(), [&](const Json& deed) { return SawDeeds(book).SendKept(deed); }, [&](const SawQueue::Sent& one) {
+      const auto other = queue.Send(book.User(), ReadLastKept(book, queue.device()), [&](const Json& deed) { return SawDeeds(book).SendKept(deed); }, [&](const SawQueue::Sent& one) {
         if (one.outcome == "conflict") sent.conflicts.append(QString::fromStdString(one.words));
         else ++sent.done;
       });

@@ -113,10 +113,10 @@ std::vector<SawQueue::Entry> SawQueue::Entries() const {
 
 int SawQueue::Waiting() const { return static_cast<int>(deeds_.size() - sent_.size()); }
 
-std::optional<SawQueue::Entry> SawQueue::Send(const std::string& login, const std::function<Json(const Json& deed)>& send,
+std::optional<SawQueue::Entry> SawQueue::Send(const std::string& login, std::int64_t in_book, const std::function<Json(const Json& deed)>& send,
                                               const std::function<void(const Sent&)>& told) {
   for (const Entry& entry : Entries()) {
-    if (entry.outcome != "waits") continue;
+    if (entry.outcome != "waits" && entry.deed["seq"].get<std::int64_t>() <= in_book) continue;
     if (entry.deed["login"] != login) return entry;
     const Json answer = send(entry.deed);
     const Sent sent{entry.deed["seq"].get<std::int64_t>(), answer.at("outcome").get<std::string>(), answer.value("words", "")};

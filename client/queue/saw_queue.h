@@ -55,8 +55,11 @@ class SawQueue {
     std::string outcome, words;
   };
   // Sends what waits, in order: `send` gives a deed to the book (api.send_offline) and answers it; what it throws goes through, and
-  // what was sent stays so. `told` hears of each. Stops before the first deed of another login than `login`, which it answers.
-  std::optional<Entry> Send(const std::string& login, const std::function<Json(const Json& deed)>& send, const std::function<void(const Sent&)>& told);
+  // what was sent stays so. `in_book` is the last number of this device that the book has: what was sent after it went to a server that
+  // is lost, and is sent again to the one that took its place. `told` hears of each. Stops before the first deed of another login than
+  // `login`, which it answers.
+  std::optional<Entry> Send(const std::string& login, std::int64_t in_book, const std::function<Json(const Json& deed)>& send,
+                            const std::function<void(const Sent&)>& told);
 
  private:
   void Take(const Json& record);

@@ -11,7 +11,7 @@ begin
   elsif cardinality(v_tags) < cardinality(p_tags) then
     raise exception using errcode = 'HK026', message = 'a bar is named twice', hint = 'expected each tag once';
   end if;
-  perform from piece where tag = any (v_tags) order by piece_id for update;
+  perform guard.lock_tags(v_tags);
   perform guard.piece_for_deed(t) from unnest(v_tags) t;  -- says which there is not
   return query select * from piece where tag = any (v_tags) order by piece_id;
 end $$;
@@ -47,7 +47,6 @@ begin
   exception when sqlstate 'HK024' then
     return guard.refuse('make_up_bundle', 'HK024', sqlerrm);
   end;
-  perform from lot where lot_id in (select lot_id from unnest(v_bars)) order by lot_id for share;
   foreach e in array v_bars loop
     if exists (select from cut where piece_id = e.piece_id and not closed) then
       v_no := array['HK043', format('%s has been begun: it is finished by itself', e.tag)];
@@ -89,7 +88,7 @@ begin
   if v_again is not null then return v_again; end if;
   select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw');
   v_bars := (select array_agg(x) from guard.bars_for_deed(array(select n ->> 'tag' from jsonb_array_elements(coalesce(p -> 'bars', '[]')) n)) x);
-  perform from lot where lot_id in (select lot_id from unnest(v_bars)) order by lot_id for share;
+  perform guard.lock_lines(guard.lines_named(p));
   select b.saw_bundle_id into v_bundle from unnest(v_bars) x join saw_bundle_bar b using (piece_id) join saw_bundle w using (saw_bundle_id)
     left join promise r on r.piece_id = x.piece_id and r.state = 'live'
     where w.saw_id = v_saw.saw_id and b.layout_id is not distinct from r.layout_id group by 1 having count(*) = cardinality(v_bars) order by 1 desc limit 1;

@@ -11,8 +11,9 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   v_why := guard.said(p, 'reason', 'why');
+  perform guard.lock_rows('receipt', array(select receipt_id from receipt where supplier_id = guard.party(p ->> 'supplier') and note = p ->> 'note'));
   select n.* into l from receipt_line n join receipt r using (receipt_id)
-    where r.supplier_id = guard.party(p ->> 'supplier') and r.note = p ->> 'note' and r.reversed_by is null and n.line = p ->> 'line' for update of n;
+    where r.supplier_id = guard.party(p ->> 'supplier') and r.note = p ->> 'note' and r.reversed_by is null and n.line = p ->> 'line';
   if l.receipt_line_id is null or l.over_count is null then
     raise exception using errcode = 'HK043', message = format('nothing came over on note %s line %s', p ->> 'note', p ->> 'line');
   elsif l.over_by is not null then
@@ -20,6 +21,7 @@ begin
   elsif v_keep is null then
     raise exception using errcode = 'HK026', message = 'say whether they are kept', hint = 'keep: true or false';
   end if;
+  perform guard.lock_pieces(array(select piece_id from piece where receipt_line_id = l.receipt_line_id));
   update receipt_line set over_kept = v_keep, over_by = session_user where receipt_line_id = l.receipt_line_id;
   update piece set quarantine = case when v_keep then null else 'more than was bought, to go back: ' || v_why end
     where receipt_line_id = l.receipt_line_id and quarantine = 'more than the slip says: the planner decides';
@@ -35,7 +37,8 @@ declare
   v_as text := case when pg_has_role(session_user, 'heatkeep_quality', 'member') then 'quality' else 'planner' end;
 begin
   if v_again is not null then return v_again; end if;
-  select * into r from receipt where kind = 'opening' and note = p ->> 'name' and reversed_by is null for update;
+  perform guard.lock_rows('receipt', array(select receipt_id from receipt where kind = 'opening' and note = p ->> 'name'));
+  select * into r from receipt where kind = 'opening' and note = p ->> 'name' and reversed_by is null;
   if r.receipt_id is null then
     raise exception using errcode = 'HK026', message = format('there is no opening balance "%s"', p ->> 'name');
   elsif r.received_by = session_user then

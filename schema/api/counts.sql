@@ -15,7 +15,7 @@ begin
     raise exception using errcode = 'HK041', message = format('%s is being counted already', p ->> 'place');
   end if;
   insert into stock_count (place_id, state, started_by) values (v_place, 'open', session_user);
-  perform from lot where lot_id in (select lot_id from piece where place_id = v_place and length_nm > 0) order by lot_id for update;
+  perform guard.lock_pieces(array(select piece_id from piece where place_id = v_place and length_nm > 0), true);
   update piece set frozen = true where place_id = v_place and length_nm > 0 and state = 'on rack';
   get diagnostics v_count = row_count;
   return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'frozen', true));
@@ -27,20 +27,26 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   c stock_count;
 begin
-  select * into c from stock_count where place_id = guard.place(p_place) and state = any (p_states) for update;
+  perform guard.lock_rows('stock_count', array(select stock_count_id from stock_count where place_id = guard.place(p_place) and state in ('open', 'counted')));
+  select * into c from stock_count where place_id = guard.place(p_place) and state = any (p_states);
   if c.stock_count_id is null then
     raise exception using errcode = 'HK043', message = format('no count of %s is %s', p_place, array_to_string(p_states, ' or ')), hint = '`heatkeep count freeze PLACE` begins one, `heatkeep count seen PLACE` tells what is there';
   end if;
   return c;
 end $$;
 
--- Nothing of the place is frozen any more; nor what was frozen in it and has been put apart since.
+-- What is frozen because this place is counted; and what was frozen in it and has been put apart since.
+create function guard.frozen_by(p_place bigint) returns bigint[]
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return array(select p.piece_id from book.piece p where p.frozen and (p.place_id = p_place
+  or not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted'))));
+
+-- Nothing of it is frozen any more. The pieces are locked by the caller.
 create function guard.unfreeze(p_place bigint) returns void
-language sql volatile security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
-  update book.piece p set frozen = false where frozen and (place_id = p_place
-    or not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted')));
-end;
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  update piece set frozen = false where piece_id = any (guard.frozen_by(p_place));
+end $$;
 
 -- {"place","reason"}: the count is given up; nothing is changed by it.
 create function api.unfreeze_place(p_request uuid, p jsonb) returns jsonb
@@ -51,6 +57,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   c := guard.count_of(guard.said(p, 'place', 'the place'), array['open', 'counted']);
+  perform guard.lock_pieces(guard.frozen_by(c.place_id));
   update stock_count set state = 'given up', words = guard.said(p, 'reason', 'why the count is given up') where stock_count_id = c.stock_count_id;
   perform guard.unfreeze(c.place_id);
   return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'frozen', false));
@@ -70,7 +77,7 @@ begin
   c := guard.count_of(guard.said(p, 'place', 'the place'), array['open']);
   for n in select * from jsonb_array_elements(coalesce(p -> 'seen', '[]')) loop
     if n ? 'tag' then
-      e := guard.piece_for_deed(n ->> 'tag');
+      e := guard.piece_of(n ->> 'tag');
       if exists (select from count_line where stock_count_id = c.stock_count_id and piece_id = e.piece_id) then
         raise exception using errcode = 'HK041', message = format('%s was counted already', e.tag);
       end if;
@@ -131,9 +138,10 @@ begin
     raise exception using errcode = 'HK043', message = format('the differences of %s are worth more than %s: the owner approves them', p ->> 'place',
       to_char(v_limit / 100.0, 'FM999999990.00')), hint = 'the limit is the setting count_limit_cents of the shop';
   end if;
+  perform guard.lock_pieces(guard.frozen_by(c.place_id) || array(select piece_id from guard.count_differences(c.stock_count_id) where piece_id is not null));
   for d in select * from guard.count_differences(c.stock_count_id) where piece_id is not null loop
     perform guard.said(p, 'words', 'what the differences come from, or what was looked for');
-    select * into e from piece where piece_id = d.piece_id for update;
+    select * into e from piece where piece_id = d.piece_id;
     if d.what = 'not found' then
       perform guard.drop_promise(e.piece_id, 'not found when ' || (p ->> 'place') || ' was counted');
       update piece set state = 'missing', place_id = null, bundle_id = null, frozen = false where piece_id = e.piece_id;

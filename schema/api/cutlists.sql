@@ -21,6 +21,7 @@ begin
   if v_twice is not null then
     raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
   end if;
+  perform guard.lock_names();
   insert into cut_list (name, added_by) values (p ->> 'name', session_user) returning cut_list_id into v_list;
   insert into cut_line (cut_list_id, order_no, line_no, customer_id, section_id, grade_id, condition, length_nm, face_nm, aim_nm,
       tolerance_minus_nm, tolerance_plus_nm, quantity, due, priority, one_heat, max_heats, papers, owner_id)

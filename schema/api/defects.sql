@@ -30,9 +30,10 @@ begin
     raise exception using errcode = 'HK026', message = 'a defect is told by its kind, where it is, from which end (first or last) and in words',
       hint = 'kind: pipe, crack, seam, lap, bend, inclusion or other';
   end if;
-  e := guard.piece_for_deed(p ->> 'tag');
+  e := guard.piece_of(p ->> 'tag');
   -- against pulls under way
-  perform from lot where lot_id = e.lot_id for update;
+  perform guard.lock_lots(array[e.lot_id], true);
+  e := guard.piece_for_deed(e.tag);
   if v_to is not null then
     perform guard.mark_zone(e, case v_end when 'first' then v_at else e.length_nm - v_to end, case v_end when 'first' then v_to else e.length_nm - v_at end, p ->> 'kind');
   end if;
@@ -64,6 +65,8 @@ begin
   if p_answer not in ('cut on', 'stop') or coalesce(btrim(p_words), '') = '' then
     raise exception using errcode = 'HK026', message = 'the answer is cut on or stop, with the reason';
   end if;
+  perform guard.lock_rows('conflict', array(select conflict_id from conflict where defect_report_id = p_report));
+  perform guard.lock_pieces(array(select piece_id from defect_report where defect_report_id = p_report));
   update defect_report set answer = p_answer, answer_words = p_words, answered_by = session_user where defect_report_id = p_report and answer is distinct from 'cut on';
   if not found then
     raise exception using errcode = 'HK043', message = format('report %s does not wait for an answer', p_report);

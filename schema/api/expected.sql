@@ -15,6 +15,7 @@ begin
   if jsonb_array_length(coalesce(p -> 'lines', '[]')) = 0 then
     raise exception using errcode = 'HK026', message = 'a purchase order has lines', hint = 'lines: [{line, section, grade, length_nm, quantity, due}]';
   end if;
+  perform guard.lock_names();
   for n in select * from jsonb_array_elements(p -> 'lines') loop
     if exists (select from purchase_line where purchase_order = v_order and line = n ->> 'line') then
       raise exception using errcode = 'HK041', message = format('purchase order %s line %s is in the book already', v_order, n ->> 'line');
@@ -43,7 +44,8 @@ declare
   v_left bigint;
 begin
   if v_again is not null then return v_again; end if;
-  select * into e from purchase_line where purchase_order = p ->> 'purchase_order' and line = p ->> 'purchase_line' for update;
+  perform guard.lock_rows('purchase_line', array(select purchase_line_id from purchase_line where purchase_order = p ->> 'purchase_order' and line = p ->> 'purchase_line'));
+  select * into e from purchase_line where purchase_order = p ->> 'purchase_order' and line = p ->> 'purchase_line';
   if e.purchase_line_id is null then
     raise exception using errcode = 'HK027', message = format('no purchase order %s line %s is expected', p ->> 'purchase_order', p ->> 'purchase_line'),
       hint = '`heatkeep expected list` names them';

@@ -67,8 +67,9 @@ begin
   if v_again is not null then return v_again; end if;
   h := guard.hold_asked(p_scope, p_ref, p_mill);
   v_lots := guard.held_lots(h);
-  -- the lots are locked against promises, pulls and cuts under way
-  perform from lot where lot_id = any (v_lots) order by lot_id for update;
+  -- the lots alone: against promises, pulls and cuts under way, and against pieces that are born meanwhile
+  perform guard.lock_lots(v_lots, true);
+  perform guard.lock_pieces(array(select piece_id from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0), true);
   insert into hold (scope, heat, mill_id, lot_id, piece_id, document_id, receipt_id, reason, held_by)
     values (h.scope, h.heat, h.mill_id, h.lot_id, h.piece_id, h.document_id, h.receipt_id, p_reason, session_user) returning * into h;
   select array_agg(piece_id) into v_pieces from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0;
@@ -83,7 +84,8 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   h hold;
 begin
-  select * into h from hold where hold_id = p_hold for update;
+  perform guard.lock_rows('hold', array[p_hold]);
+  select * into h from hold where hold_id = p_hold;
   if h.hold_id is null or h.lifted_by is not null then
     raise exception using errcode = 'HK043', message = format('hold %s is not a live hold', p_hold);
   elsif h.condemned_by is not null then

@@ -109,7 +109,14 @@ begin
   elsif v_method = 'analysis' and (p ? 'as_tag' or p ? 'lot') then
     raise exception using errcode = 'HK042', message = 'an analysis proves the grade, not the heat', hint = 'give "grade"; a heat needs a mark or unbroken custody';
   end if;
-  e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
+  if p ? 'lot' then
+    perform guard.lock_names();
+  end if;
+  e := guard.piece_of(guard.said(p, 'tag', 'the tag'));
+  v_tag := guard.tag_form(p ->> 'as_tag');
+  perform guard.lock_lots(array(select lot_id from lot where heat = p -> 'lot' ->> 'heat' union select lot_id from piece where tag in (e.tag, v_tag)), true);
+  perform guard.lock_tags(array[e.tag, v_tag]);
+  e := guard.piece_for_deed(e.tag);
   perform guard.free_to_change(e, 'given another identity');
   select * into l from lot where lot_id = e.lot_id;
   insert into piece_note (piece_id, kind, words, more) values (e.piece_id, 'identity', v_method || ': ' || v_result, p - 'tag');

@@ -41,6 +41,7 @@ begin
   if jsonb_array_length(coalesce(p -> 'jobs', '[]')) = 0 then
     raise exception using errcode = 'HK026', message = 'say which labels: jobs is empty', hint = 'their numbers are in the queue of labels';
   end if;
+  perform guard.lock_pieces(array(select piece_id from label_job where label_job_id in (select x::bigint from jsonb_array_elements_text(p -> 'jobs') x)));
   for v_job in select x::bigint from jsonb_array_elements_text(p -> 'jobs') x order by 1 loop
     j := guard.open_label(v_job);
     update label_job set state = 'printed', printer = v_printer, printed_at = coalesce((p ->> 'true_at')::timestamptz, now()), words = null where label_job_id = v_job;
@@ -57,18 +58,20 @@ declare
   j label_job;
 begin
   if v_again is not null then return v_again; end if;
-  j := guard.open_label(guard.said(p, 'job', 'the number in the queue of labels')::bigint);
+  perform guard.lock_pieces(array(select piece_id from label_job where label_job_id = guard.said(p, 'job', 'the number in the queue of labels')::bigint));
+  j := guard.open_label((p ->> 'job')::bigint);
   update label_job set state = 'failed', printer = guard.said(p, 'printer', 'the printer'), words = guard.said(p, 'reason', 'what is wrong: no ribbon, jammed, not there')
     where label_job_id = j.label_job_id;
   return guard.end_deed(jsonb_build_object('job', j.label_job_id, 'tag', (select tag from piece where piece_id = j.piece_id)));
 end $$;
 
+-- Its piece is locked by the caller.
 create function guard.open_label(p_job bigint) returns book.label_job
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   j label_job;
 begin
-  select * into j from label_job where label_job_id = p_job for update;
+  select * into j from label_job where label_job_id = p_job;
   if j.label_job_id is null then
     raise exception using errcode = 'HK026', message = format('there is no label number %s', p_job), hint = 'their numbers are in the queue of labels';
   elsif j.state = 'printed' then

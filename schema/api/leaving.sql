@@ -27,6 +27,7 @@ begin
   elsif jsonb_array_length(coalesce(p -> 'tags', '[]')) = 0 then
     raise exception using errcode = 'HK026', message = 'say what is sold: tags is empty';
   end if;
+  perform guard.lock_tags(array(select jsonb_array_elements_text(p -> 'tags')));
   insert into shipment (note, customer_id, shipped_at, shipped_by)
     values (v_note, v_customer, coalesce((p ->> 'true_at')::timestamptz, now()), session_user) returning shipment_id into v_shipment;
   for t in select * from jsonb_array_elements_text(p -> 'tags') order by 1 loop
@@ -129,9 +130,11 @@ begin
     perform guard.measure(e, p, v_words);
   else
     v_what := format('order %s line %s', guard.said(p, 'order', 'the order, or a tag'), guard.said(p, 'line', 'the line'));
+    perform guard.lock_pieces(array(select s.piece_id from stroke s join shipment_line sl using (shipment_line_id) join shipment h using (shipment_id)
+      where s.cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') and h.customer_id = v_customer));
     select array_agg(stroke_id) into v_ids from (select s.stroke_id from stroke s join shipment_line sl using (shipment_line_id) join shipment h using (shipment_id)
       where s.cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') and h.customer_id = v_customer
-      order by s.stroke_id desc limit (guard.said(p, 'count', 'how many pieces'))::integer for update of s) x;
+      order by s.stroke_id desc limit (guard.said(p, 'count', 'how many pieces'))::integer) x;
     if coalesce(cardinality(v_ids), 0) < (p ->> 'count')::integer or (p ->> 'count')::integer < 1 then
       raise exception using errcode = 'HK034', message = format('%s: %s pieces were shipped to %s, %s are said to come back', v_what,
         coalesce(cardinality(v_ids), 0), p ->> 'customer', p ->> 'count');

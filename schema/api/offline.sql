@@ -6,7 +6,7 @@ create function api.send_offline(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('send_offline', p_request, p, (p ->> 'true_at')::timestamptz, p ->> 'device');
-  v_device bigint := (select device_id from device where name = p ->> 'device' for update);
+  v_device bigint := (select device_id from device where name = p ->> 'device');
   v_seq bigint := (p ->> 'seq')::bigint;
   v_last bigint;
   v_body jsonb := coalesce(p -> 'body', '{}');
@@ -19,6 +19,7 @@ begin
   if v_device is null then
     raise exception using errcode = 'HK025', message = format('no device is called "%s"', p ->> 'device'), hint = 'take a block of tag numbers with it first';
   end if;
+  perform guard.lock_rows('device', array[v_device]);
   select coalesce(max(seq), 0) into v_last from offline_deed where device_id = v_device;
   if v_seq is distinct from v_last + 1 then
     raise exception using errcode = 'HK409', message = format('number %s of %s does not follow number %s, the last that is here', p ->> 'seq', p ->> 'device', v_last),

@@ -32,8 +32,12 @@ declare
   v_tag text;
 begin
   if v_again is not null then return v_again; end if;
-  e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag it went out with'));
-  select * into t from outside_trip where piece_id = e.piece_id and back_nm is null for update;
+  e := guard.piece_of(guard.said(p, 'tag', 'the tag it went out with'));
+  -- the lot that it may go on in
+  perform guard.lock_names();
+  perform guard.lock_lots(array(select e.lot_id union select m.lot_id from lot o join lot m using (mill_id, heat, section_id) where o.lot_id = e.lot_id), true);
+  e := guard.piece_for_deed(e.tag);
+  select * into t from outside_trip where piece_id = e.piece_id and back_nm is null;
   if t.outside_trip_id is null or e.state <> 'outside' then
     raise exception using errcode = 'HK043', message = format('%s is not outside: it is %s', e.tag, e.state);
   end if;
@@ -48,7 +52,7 @@ begin
     raise exception using errcode = 'HK042', message = format('%s went out for %s: its condition is not %s any more', e.tag, t.process, l.condition),
       hint = 'say the new condition; it becomes a lot of its own with papers of its own';
   else
-    select * into n from lot where mill_id = l.mill_id and heat = l.heat and section_id = l.section_id and condition = btrim(p ->> 'condition') for update;
+    select * into n from lot where mill_id = l.mill_id and heat = l.heat and section_id = l.section_id and condition = btrim(p ->> 'condition');
     if n.lot_id is null then
       insert into lot (mill_id, heat, section_id, grade_id, condition, identity, origin, papers_state)
         values (l.mill_id, l.heat, l.section_id, l.grade_id, btrim(p ->> 'condition'), l.identity, l.origin,

@@ -117,10 +117,13 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_again jsonb := guard.begin_body('keep_package', p_request, p);
   v_says jsonb;
+  v_lots bigint[];
   k certificate_package;
 begin
   if v_again is not null then return v_again; end if;
-  perform from lot where lot_id in (select lot_id from guard.package_metal(nullif(btrim(p ->> 'order'), ''), nullif(btrim(p ->> 'note'), ''))) order by lot_id for update;
+  v_lots := array(select lot_id from guard.package_metal(nullif(btrim(p ->> 'order'), ''), nullif(btrim(p ->> 'note'), '')));
+  perform guard.lock_rows('document', array(select document_id from guard.lot_documents(v_lots)));
+  perform guard.lock_lots(v_lots, true);
   v_says := api.package_of(p);
   if v_says -> 'against' <> '[]' then
     raise exception using errcode = 'HK040', message = format('no package: %s', (select string_agg(w, '; ') from jsonb_array_elements_text(v_says -> 'against') w));

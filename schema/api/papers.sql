@@ -14,7 +14,8 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   d document;
 begin
-  select * into d from document where issuer_id = guard.party(p_issuer) and number = p_number order by version desc limit 1 for update;
+  perform guard.lock_rows('document', array(select document_id from document where issuer_id = guard.party(p_issuer) and number = p_number));
+  select * into d from document where issuer_id = guard.party(p_issuer) and number = p_number order by version desc limit 1;
   if d.document_id is null then
     raise exception using errcode = 'HK026', message = format('no document %s of %s is filed', p_number, p_issuer), hint = '`heatkeep certificate add` files the first';
   end if;
@@ -38,7 +39,7 @@ declare
   v_best papers;
   v_before papers;
 begin
-  select papers into v_before from lot where lot_id = p_lot for update;
+  select papers into v_before from lot where lot_id = p_lot;
   select max(d.type) into v_best from document_lot n join document d using (document_id) where n.lot_id = p_lot and guard.stands(d.document_id);
   update lot set papers = coalesce(v_best, 'none'), papers_state = (case when v_best is null then 'awaited' else 'here' end)::papers_state where lot_id = p_lot;
   -- what was promised for its papers is planned anew when they are weaker now
@@ -60,13 +61,15 @@ declare
   n jsonb;
 begin
   perform guard.document_stands(p);
+  perform guard.lock_lots(array(select lot_id from lot where mill_id = v_issuer and heat in (select x ->> 'heat' from jsonb_array_elements(p -> 'lots') x)
+    union select lot_id from document_lot where document_id = p_replaces), true);
   if v_bytes is not null then v_sha := guard.keep_file(v_bytes); end if;
   insert into document (issuer_id, number, type, issued_on, version, replaces_id, file_sha256, filed_by, reason, validated_by)
     values (v_issuer, p ->> 'number', (p ->> 'type')::papers, (p ->> 'issued_on')::date, p_version, p_replaces, v_sha, session_user, nullif(btrim(p ->> 'reason'), ''), p -> 'validated_by')
     returning * into v_doc;
   for n in select * from jsonb_array_elements(p -> 'lots') loop
     select * into v_lot from lot where mill_id = v_issuer and heat = n ->> 'heat' and section_id = guard.section(n -> 'section')
-      and condition = coalesce(btrim(n ->> 'condition'), '') for update;
+      and condition = coalesce(btrim(n ->> 'condition'), '');
     if v_lot.lot_id is null then
       raise exception using errcode = 'HK026', message = format('document %s names heat %s in %s (%s): there is no such lot of %s',
         p ->> 'number', n ->> 'heat', n -> 'section' ->> 'label', coalesce(n ->> 'condition', ''), p ->> 'issuer'),
@@ -91,14 +94,17 @@ create function guard.accept(p_document bigint) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_wrong text := guard.judge_document(p_document);
+  v_lots bigint[] := array(select lot_id from document_lot where document_id = p_document
+    union select n.lot_id from document_lot n join document d on d.replaces_id = n.document_id where d.document_id = p_document);
 begin
   if v_wrong is not null then
     raise exception using errcode = 'HK042', message = format('the document is not accepted: %s', v_wrong),
       hint = 'nothing is released by it; ask its issuer, or hold the metal';
   end if;
+  perform guard.lock_lots(v_lots, true);
+  perform guard.lock_pieces(array(select piece_id from promise join piece using (piece_id) where lot_id = any (v_lots) and promise.state = 'live'), true);
   update document set accepted_by = session_user where document_id = p_document;
-  perform guard.count_papers(lot_id) from (select lot_id from document_lot where document_id = p_document
-    union select n.lot_id from document_lot n join document d on d.replaces_id = n.document_id where d.document_id = p_document) l;
+  perform guard.count_papers(n) from unnest(v_lots) n;
   return (select count(*) from document_lot where document_id = p_document);
 end $$;
 
@@ -151,14 +157,17 @@ declare
   v_wrong text;
 begin
   if v_again is not null then return v_again; end if;
-  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
+  perform guard.lock_rows('document', array(select document_id from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number'));
+  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1;
   if d.document_id is null or d.accepted_by is not null then
     raise exception using errcode = 'HK043', message = coalesce(format('document %s was accepted by %s already', d.number, d.accepted_by),
       format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'));
   end if;
   v_wrong := guard.judge_document(d.document_id);
   if v_wrong is not null then
-    perform from lot where lot_id in (select lot_id from document_lot where document_id = d.document_id) order by lot_id for update;
+    h.document_id := d.document_id;
+    perform guard.lock_lots(guard.held_lots(h), true);
+    perform guard.lock_pieces(array(select piece_id from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0), true);
     insert into hold (scope, document_id, reason, held_by) values ('certificate', d.document_id, v_wrong, session_user) returning * into h;
     perform guard.drop_promise(n.piece_id, 'held: ' || v_wrong) from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0;
     v_wrong := format('the document is not accepted: %s', v_wrong);
@@ -177,6 +186,7 @@ declare
   v_count integer;
 begin
   if v_again is not null then return v_again; end if;
+  perform guard.lock_lots(array(select lot_id from lot where mill_id = guard.party(p_mill) and heat = p_heat), true);
   update lot set at_risk_by = session_user where mill_id = guard.party(p_mill) and heat = p_heat and papers_state = 'awaited';
   get diagnostics v_count = row_count;
   if v_count = 0 then

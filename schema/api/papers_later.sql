@@ -34,6 +34,7 @@ declare
   v_count integer;
 begin
   if v_again is not null then return v_again; end if;
+  perform guard.lock_lots(array(select lot_id from lot where mill_id = guard.party(p ->> 'mill') and heat = p ->> 'heat'), true);
   update lot set chase_on = guard.said(p, 'chase_on', 'the day it is asked for next')::date, chase_words = guard.said(p, 'words', 'who was asked, and what was answered')
     where mill_id = guard.party(p ->> 'mill') and heat = p ->> 'heat' and papers_state = 'awaited';
   get diagnostics v_count = row_count;

@@ -86,7 +86,8 @@ begin
   if v_rule not in ('EN 10204', 'ISO 10474') or v_form not in ('original', 'copy') then
     raise exception using errcode = 'HK026', message = format('a document is not passed on as "%s" by "%s"', v_form, v_rule), hint = 'expected original or copy, EN 10204 or ISO 10474';
   end if;
-  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1 for update;
+  perform guard.lock_rows('document', array(select document_id from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number'));
+  select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1;
   select * into h from shipment where note = guard.said(p, 'note', 'our delivery note');
   if d.document_id is null or h.shipment_id is null then
     raise exception using errcode = 'HK026', message = case when h.shipment_id is null then format('no shipment has the note %s', p ->> 'note')

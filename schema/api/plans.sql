@@ -69,17 +69,15 @@ begin
   return null;
 end $$;
 
--- The pieces, lots and lines of a plan's layouts, locked in the order of every deed; promises of them that ran out lapse.
+-- The pieces, lots and lines of a plan's layouts, locked; promises of them that ran out lapse.
 -- Answers the pieces that may not be promised and why; null when all may. `p_released` are pieces at a saw that may.
 create function guard.take_pieces(p_layouts jsonb, p_released bigint[]) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_tags text[] := (select array_agg(x ->> 'tag') from jsonb_array_elements(p_layouts) x);
 begin
-  perform from piece where tag = any (v_tags) order by piece_id for update;
-  perform from lot where lot_id in (select lot_id from piece where tag = any (v_tags)) order by lot_id for share;
-  perform from cut_line c join jsonb_path_query(p_layouts, '$[*].cuts[*]') k on c.order_no = k ->> 'order' and c.line_no = k ->> 'line'
-    order by c.cut_line_id for update of c;
+  perform guard.lock_pieces(array(select piece_id from piece where tag = any (v_tags)));
+  perform guard.lock_lines(guard.lines_named(p_layouts));
   perform guard.lapse_promises_of(array(select piece_id from piece where tag = any (v_tags)));
   return (select jsonb_agg(jsonb_build_object('tag', x ->> 'tag', 'why', y.why))
     from jsonb_array_elements(p_layouts) x left join piece e on e.tag = x ->> 'tag'
@@ -197,8 +195,8 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   -- a piece that is being pulled just now is waited for, and kept
-  perform from piece where piece_id in (select piece_id from layout where plan_id = p_plan and state = 'promised') order by piece_id for update;
-  select state into v_state from plan where plan_id = p_plan for update;
+  perform guard.lock_pieces(array(select piece_id from layout where plan_id = p_plan and state = 'promised'), false, array[p_plan]);
+  select state into v_state from plan where plan_id = p_plan;
   if v_state is distinct from 'live' then
     raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', p_plan, v_state), format('there is no plan %s', p_plan));
   end if;

@@ -23,9 +23,8 @@ begin
   if coalesce(btrim(p_reason), '') = '' then
     raise exception using errcode = 'HK026', message = 'a quarantine needs a reason';
   end if;
-  p := guard.piece_for_deed(p_tag);
-  -- the lot is locked against promises, pulls and cuts of what came from the piece
-  perform from lot where lot_id = p.lot_id for update;
+  -- against promises, pulls and cuts of what came from the piece
+  p := guard.piece_for_deed(p_tag, true);
   if p_place is not null then
     select * into v_to from place where place_id = guard.place(p_place);
     if v_to.kind <> 'quarantine' then
@@ -50,7 +49,7 @@ declare
   v_words text;
 begin
   if v_again is not null then return v_again; end if;
-  p := guard.piece_for_deed(p_tag);
+  p := guard.piece_for_deed(p_tag, true);
   v_words := guard.quarantine_words(p.piece_id);
   if p.quarantine is null and v_words is not null then
     raise exception using errcode = 'HK043', message = format('%s itself is not in quarantine: %s came before it and is', p.tag,
@@ -106,13 +105,12 @@ begin
     raise exception using errcode = 'HK026', message = 'say what kind of damage it is, and whether the piece is usable',
       hint = 'kind: bent, corroded, dented, cracked or other; usable: true or false';
   end if;
-  e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
+  e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'), not (p ->> 'usable')::boolean);
   insert into piece_note (piece_id, kind, words, more) values (e.piece_id, 'damage', v_words, p - 'words' - 'tag');
   if p ->> 'from_nm' is not null then
     insert into defect_zone (piece_id, from_nm, to_nm, kind) values (e.piece_id, (p ->> 'from_nm')::bigint, (p ->> 'to_nm')::bigint, p ->> 'kind');
   end if;
   if not (p ->> 'usable')::boolean then
-    perform from lot where lot_id = e.lot_id for update;
     update piece set quarantine = v_words where piece_id = e.piece_id;
     v_lacking := guard.plans_lacking(guard.here_of(e.piece_id));
     perform guard.drop_promise(n, v_words) from unnest(guard.here_of(e.piece_id)) n;
@@ -136,9 +134,9 @@ begin
   if v_again is not null then return v_again; end if;
   v_to := guard.said(p, 'to', '3.1, 2.2, 2.1, none, grade only or unknown');
   v_why := guard.said(p, 'reason', 'why, and for which orders it may still be used');
-  e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
+  e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'), true);
   perform guard.free_to_change(e, 'downgraded');
-  select * into l from lot where lot_id = e.lot_id for update;
+  select * into l from lot where lot_id = e.lot_id;
   if v_to in ('none', '2.1', '2.2', '3.1') then
     if v_to::papers >= guard.papers_of(e.piece_id) then
       raise exception using errcode = 'HK042', message = format('%s is good for %s: to %s is no downgrade', e.tag, guard.papers_of(e.piece_id), v_to),

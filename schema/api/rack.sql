@@ -36,7 +36,8 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   b bundle;
 begin
-  select * into b from bundle where name = btrim(p_name) order by strapped desc nulls last, bundle_id desc limit 1 for update;
+  perform guard.lock_rows('bundle', array(select bundle_id from bundle where name = btrim(p_name) and strapped));
+  select * into b from bundle where name = btrim(p_name) order by strapped desc nulls last, bundle_id desc limit 1;
   if b.bundle_id is null or b.strapped is not true then
     raise exception using errcode = 'HK026', message = format('no strapped bundle is called "%s"', p_name), hint = '`heatkeep bundle list` names them';
   end if;
@@ -61,6 +62,7 @@ begin
   elsif exists (select from bundle where name = v_name and strapped) then
     raise exception using errcode = 'HK041', message = format('a strapped bundle is called %s already', v_name), hint = 'give this one another name';
   end if;
+  perform guard.lock_tags(array(select jsonb_array_elements_text(p -> 'tags')));
   for t in select * from jsonb_array_elements_text(p -> 'tags') order by 1 loop
     e := guard.piece_for_deed(t);
     perform guard.free_to_change(e, 'bundled');
@@ -104,7 +106,8 @@ begin
   if v_again is not null then return v_again; end if;
   b := guard.bundle(guard.said(p, 'bundle', 'the name on the strap'));
   select * into v_to from place where place_id = guard.place(guard.said(p, 'place', 'where it is put'));
-  for e in select * from piece where bundle_id = b.bundle_id and length_nm > 0 order by piece_id for update loop
+  perform guard.lock_pieces(array(select piece_id from piece where bundle_id = b.bundle_id and length_nm > 0));
+  for e in select * from piece where bundle_id = b.bundle_id and length_nm > 0 order by piece_id loop
     if e.state <> 'on rack' or e.frozen or e.quarantine is not null and v_to.kind not in ('quarantine', 'gate', 'scrap')
        or v_to.site_id <> (select site_id from place where place_id = e.place_id) then
       raise exception using errcode = 'HK043', message = format('bundle %s cannot be put in %s: %s is %s', b.name, v_to.name, e.tag,
@@ -135,6 +138,7 @@ begin
   elsif jsonb_array_length(coalesce(p -> 'tags', '[]')) = 0 then
     raise exception using errcode = 'HK026', message = 'say what is sent: tags is empty';
   end if;
+  perform guard.lock_tags(array(select jsonb_array_elements_text(p -> 'tags')));
   for t in select * from jsonb_array_elements_text(p -> 'tags') order by 1 loop
     e := guard.piece_for_deed(t);
     perform guard.free_to_change(e, 'sent away');
@@ -160,7 +164,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag that is read'));
-  select * into t from transfer where piece_id = e.piece_id and received_nm is null for update;
+  select * into t from transfer where piece_id = e.piece_id and received_nm is null;
   select * into v_to from place where place_id = guard.place(guard.said(p, 'place', 'where it is put'));
   if t.transfer_id is null or e.state <> 'in transit' then
     raise exception using errcode = 'HK043', message = format('%s is not on its way: it is %s', e.tag, e.state);

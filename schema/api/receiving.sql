@@ -1,6 +1,14 @@
 -- Receiving: what was counted, measured and read; never what the slip says. And the opening balance.
 
--- The lot of mill + heat + section + condition; made where it is new. A heat is kept exactly as read.
+-- Before lots of these heats are booked to or made.
+create function guard.lock_heats(p_heats text[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.lock_names();
+  perform guard.lock_lots(array(select lot_id from lot where heat = any (p_heats)), true);
+end $$;
+
+-- The lot of mill + heat + section + condition; made where it is new. A heat is kept exactly as read. The caller has locked its heat.
 create function guard.lot(p_mill text, p_heat text, p_read_from book.read_from, p_grade text, p_section jsonb,
                           p_condition text, p_papers_state book.papers_state) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -20,7 +28,7 @@ begin
   if v_mill is null then
     raise exception using errcode = 'HK026', message = format('heat %s has no mill: two mills can use the same number', p_heat);
   end if;
-  select * into v_lot from lot where mill_id = v_mill and heat = p_heat and section_id = v_section and condition = v_condition for update;
+  select * into v_lot from lot where mill_id = v_mill and heat = p_heat and section_id = v_section and condition = v_condition;
   if v_lot.lot_id is not null and v_lot.grade_id <> v_grade then
     raise exception using errcode = 'HK026', message = format('heat %s of %s is %s in the book, not %s', p_heat, p_mill,
       (select designation from grade where grade_id = v_lot.grade_id), p_grade), hint = 'quarantine it and ask quality';
@@ -28,10 +36,7 @@ begin
   if v_lot.lot_id is null then
     insert into lot (mill_id, heat, section_id, grade_id, condition, identity, papers_state)
       values (v_mill, p_heat, v_section, v_grade, v_condition, 'heat', p_papers_state)
-      on conflict on constraint lot_key do nothing returning * into v_lot;
-    if v_lot.lot_id is null then  -- another clerk booked it just now
-      return guard.lot(p_mill, p_heat, p_read_from, p_grade, p_section, p_condition, p_papers_state);
-    end if;
+      returning * into v_lot;
   end if;
   insert into heat_reading (lot_id, read_as, read_from, read_by) values (v_lot.lot_id, p_heat, p_read_from, session_user);
   return v_lot.lot_id;
@@ -184,6 +189,7 @@ begin
     raise exception using errcode = 'HK041', message = format('delivery note %s of %s was received before, with other lines',
       p ->> 'note', p ->> 'supplier'), hint = 'look at the receipt; a second lorry has its own note';
   end if;
+  perform guard.lock_heats(array(select n ->> 'heat' from jsonb_array_elements(p -> 'lines') n));
   insert into receipt (kind, supplier_id, note, purchase_order, received_at, received_by)
     values ('delivery', v_supplier, p ->> 'note', p ->> 'purchase_order', coalesce((p ->> 'received_at')::timestamptz, now()), session_user)
     returning receipt_id into v_receipt;
@@ -206,6 +212,7 @@ begin
   if v_twice is not null then
     raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
   end if;
+  perform guard.lock_heats(array(select n ->> 'heat' from jsonb_array_elements(p -> 'lines') n));
   insert into receipt (kind, supplier_id, note, received_at, received_by)
     values ('opening', null, p ->> 'name', now(), session_user) returning receipt_id into v_receipt;
   select jsonb_agg(guard.receive_line(v_receipt, n)) into v_lines from jsonb_array_elements(p -> 'lines') n;

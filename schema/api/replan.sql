@@ -66,9 +66,9 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   v_saw := guard.saw_as_planned(p);
-  perform from piece where piece_id in (select piece_id from layout where plan_id = v_plan and layout_no = any (v_drop))
-    or tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x) order by piece_id for update;
-  select state into v_state from plan where plan_id = v_plan for update;
+  perform guard.lock_pieces(array(select piece_id from layout where plan_id = v_plan and layout_no = any (v_drop)
+    union select piece_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x)), false, array[v_plan]);
+  select state into v_state from plan where plan_id = v_plan;
   if v_state is null or v_state = 'cancelled' then
     raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', v_plan, v_state), format('there is no plan %s', v_plan));
   elsif exists (select from plan where plan_id = v_plan and (saw_id, kerf_nm, trim_nm, grip_nm)

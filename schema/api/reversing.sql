@@ -15,14 +15,14 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   v_why := guard.said(p, 'reason', 'what was booked wrongly');
-  select * into r from receipt where note = guard.said(p, 'note', 'the delivery note, or the name of the opening balance')
-    and supplier_id is not distinct from v_supplier and kind <> 'found' and reversed_by is null for update;
+  perform guard.said(p, 'note', 'the delivery note, or the name of the opening balance');
+  perform guard.lock_rows('receipt', array(select receipt_id from receipt where note = p ->> 'note' and supplier_id is not distinct from v_supplier));
+  select * into r from receipt where note = btrim(p ->> 'note') and supplier_id is not distinct from v_supplier and kind <> 'found' and reversed_by is null;
   if r.receipt_id is null then
     raise exception using errcode = 'HK026', message = format('no receipt %s of %s is booked', p ->> 'note', coalesce(p ->> 'supplier', 'an opening balance')),
       hint = 'heatkeep receipt list names them';
   end if;
-  perform from lot where lot_id in (select lot_id from receipt_line where receipt_id = r.receipt_id) order by lot_id for update;
-  perform from piece join receipt_line using (receipt_line_id) where receipt_id = r.receipt_id order by piece_id for update of piece;
+  perform guard.lock_pieces(array(select piece_id from piece join receipt_line using (receipt_line_id) where receipt_id = r.receipt_id), true);
   select string_agg(format('%s %s', tag, words), '; ' order by tag) into v_words from (
     select q.tag, guard.gone_on_words(q) as words from piece q join receipt_line using (receipt_line_id)
       where receipt_id = r.receipt_id and q.parent_id is null and q.before_id is null) w where words is not null;

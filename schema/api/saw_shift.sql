@@ -39,7 +39,8 @@ declare
   v_words text;
 begin
   if v_again is not null then return v_again; end if;
-  select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw') for update;
+  perform guard.lock_rows('saw', array[guard.saw(p ->> 'saw')]);
+  select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw');
   if coalesce(btrim(p ->> 'words'), '') = '' then
     raise exception using errcode = 'HK026', message = 'a hand-over says how things stand';
   elsif exists (select from handover where saw_id = v_saw.saw_id and taken_by is null) then
@@ -87,6 +88,7 @@ declare
   h handover;
 begin
   if v_again is not null then return v_again; end if;
+  perform guard.lock_rows('saw', array[guard.saw(p_saw)]);
   update handover set taken_by = session_user where saw_id = guard.saw(p_saw) and taken_by is null returning * into h;
   if h.handover_id is null then
     raise exception using errcode = 'HK043', message = format('saw %s was not handed over', p_saw);

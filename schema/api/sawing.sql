@@ -30,7 +30,6 @@ begin
   exception when sqlstate 'HK024' then
     return guard.refuse('pull', 'HK024', sqlerrm);
   end;
-  perform from lot where lot_id = p.lot_id for share;
   select * into f from layout where layout_id = (select layout_id from promise where piece_id = p.piece_id and state = 'live');
   v_no := guard.planned_pull_refusal(p, p_plan, v_saw.saw_id, p_heat_read);
   if v_no is not null then
@@ -66,8 +65,8 @@ begin
   exception when sqlstate 'HK024' then
     return guard.refuse('pull_for_line', 'HK024', sqlerrm);
   end;
-  perform from lot where lot_id = e.lot_id for share;
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') for update;
+  perform guard.lock_lines(array[guard.line_for_cut(p ->> 'order', p ->> 'line')]);
+  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
   v_no := guard.pull_refusal(e, null, array[c.cut_line_id], array[v_count], v_saw.saw_id, p ->> 'heat_read');
   if v_no is not null then
     return guard.refuse('pull_for_line', v_no[1], v_no[2]);

@@ -22,7 +22,6 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
-  perform from lot where lot_id = e.lot_id for share;
   v_words := coalesce(guard.hold_words(e.piece_id), guard.quarantine_words(e.piece_id), case when e.frozen then 'its place is being counted' end);
   if e.length_nm = 0 then
     raise exception using errcode = 'HK043', message = format('%s is %s', e.tag, e.state);
@@ -54,7 +53,8 @@ declare
   v_mass bigint := (p ->> 'mass_g')::bigint;
 begin
   if v_again is not null then return v_again; end if;
-  select * into b from scrap_bin where name = p ->> 'bin' for update;
+  perform guard.lock_rows('scrap_bin', array(select scrap_bin_id from scrap_bin where name = p ->> 'bin'));
+  select * into b from scrap_bin where name = p ->> 'bin';
   if b.scrap_bin_id is null then
     raise exception using errcode = 'HK026', message = format('no scrap bin is called "%s"', p ->> 'bin');
   elsif v_mass > 1000000000 or (p ->> 'cents_per_tonne')::bigint > 1000000000 then
@@ -66,7 +66,7 @@ begin
   elsif exists (select from scrap_ticket where dealer_id = guard.party(p ->> 'dealer') and ticket = p ->> 'ticket') then
     raise exception using errcode = 'HK041', message = format('ticket %s of %s is in the book already', p ->> 'ticket', p ->> 'dealer');
   end if;
-  perform from lot where lot_id in (select lot_id from metal_out where scrap_bin_id = b.scrap_bin_id and scrap_ticket_id is null) order by lot_id for share;
+  perform guard.lock_pieces(array(select piece_id from metal_out where scrap_bin_id = b.scrap_bin_id and scrap_ticket_id is null));
   select string_agg(distinct format('%s (%s)', e.tag, guard.hold_words(e.piece_id)), '; ') into v_held
     from metal_out o join piece e using (piece_id) where o.scrap_bin_id = b.scrap_bin_id and o.scrap_ticket_id is null and guard.hold_words(e.piece_id) is not null;
   if v_held is not null then

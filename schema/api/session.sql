@@ -1,6 +1,6 @@
 -- Who am I, what may I do, which book is this. And the list of our own error codes:
 -- HK002 only by a deed · HK003 the ledger only grows · HK004 nothing is deleted · HK010 no request number ·
--- HK011 in the future · HK012 request number used for another deed · HK013 not in a read committed transaction ·
+-- HK011 in the future · HK012 request number used for another deed · HK013 not in a read committed transaction · HK014 locked out of order, a fault of ours ·
 -- HK020 party · HK021 grade · HK022 place · HK023 saw · HK024 tag · HK025 tag block · HK026 wrong or missing value · HK027 cut list or plan not known ·
 -- HK030 metal balance · HK031 identity · HK032 gone stays gone · HK033 place limits · HK034 more than there is ·
 -- HK040 held, quarantined, frozen or papers awaited · HK041 already there · HK042 does not fit or may not serve ·

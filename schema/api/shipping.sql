@@ -45,6 +45,8 @@ begin
     raise exception using errcode = 'HK041', message = format('delivery note %s has left before', p ->> 'note'),
       hint = 'give this shipment a note of its own';
   end if;
+  perform guard.lock_pieces(array(select unnest(guard.pieces_of_line(c.cut_line_id)) from jsonb_array_elements(p -> 'lines') x
+    join cut_line c on c.order_no = x ->> 'order' and c.line_no = x ->> 'line'));
   insert into shipment (note, customer_id, shipped_at, shipped_by)
     values (p ->> 'note', v_customer, coalesce((p ->> 'true_at')::timestamptz, now()), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop
@@ -58,12 +60,11 @@ begin
     select array_agg(stroke_id) into v_ids from (select stroke_id from stroke
       where cut_line_id = v_line and class = 'good' and shipment_line_id is null
         and (not n ? 'heats' or exists (select from lot l where l.lot_id = stroke.lot_id and n -> 'heats' ? l.heat))
-      order by stroke_id limit (n ->> 'count')::integer for update) s;
+      order by stroke_id limit (n ->> 'count')::integer) s;
     if coalesce(cardinality(v_ids), 0) < (n ->> 'count')::integer then
       raise exception using errcode = 'HK034', message = format('order %s line %s: %s pieces are on site, %s were to be shipped',
         n ->> 'order', n ->> 'line', coalesce(cardinality(v_ids), 0), n ->> 'count');
     end if;
-    perform from lot where lot_id in (select lot_id from stroke where stroke_id = any (v_ids)) order by lot_id for share;
     v_words := guard.mixed_heats_words(v_ids, coalesce(n -> 'heats', '[]'));
     if v_words is not null then
       raise exception using errcode = 'HK042', message = format('order %s line %s: the pieces are of several heats, %s', n ->> 'order', n ->> 'line', v_words),

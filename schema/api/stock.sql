@@ -9,7 +9,12 @@ declare
   p piece;
 begin
   if v_again is not null then return v_again; end if;
-  p := guard.piece_for_deed(p_tag);
+  perform guard.lock_names();
+  p := guard.piece_of(p_tag);
+  -- the lot it was booked to, the one it belongs to, and those of all that comes from it
+  perform guard.lock_lots(array(select lot_id from lot where heat = p_lot ->> 'heat' union select lot_id from piece where piece_id = any (p.piece_id || guard.here_of(p.piece_id))), true);
+  perform guard.lock_pieces(array(select p.piece_id union select piece_id from piece where path @> array[p.piece_id]), true);
+  select * into p from piece where piece_id = p.piece_id;
   if p.parent_id is not null then
     raise exception using errcode = 'HK043', message = format('%s is a drop: correct the bar it came from, %s', p.tag,
       (select tag from piece where piece_id = p.path[1]));
@@ -42,11 +47,13 @@ begin
   if coalesce(btrim(p_words), '') = '' then
     raise exception using errcode = 'HK026', message = 'closing a conflict says what was decided and why';
   end if;
-  select * into c from conflict where conflict_id = p_conflict for update;
+  perform guard.lock_rows('conflict', array[p_conflict]);
+  select * into c from conflict where conflict_id = p_conflict;
   if c.conflict_id is null or c.closed_by is not null then
     raise exception using errcode = 'HK043', message = format('conflict %s is not open', p_conflict);
   end if;
   if p_free and c.piece_id is not null then
+    perform guard.lock_pieces(array[c.piece_id]);
     v_blocked := guard.blocked_words(c.piece_id);
     if v_blocked is not null then
       raise exception using errcode = 'HK040', message = format('%s is still %s', (select tag from piece where piece_id = c.piece_id), v_blocked),

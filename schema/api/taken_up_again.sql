@@ -1,6 +1,6 @@
 -- Metal that was cut and is taken up again: rejects and surplus pieces as stock, orders that change, and recuts.
 
--- The stroke's metal as a piece of its own. Measured shorter: the difference is named.
+-- The stroke's metal as a piece of its own; its piece is locked by the caller. Measured shorter: the difference is named.
 create function guard.take_up(s book.stroke, p_measured bigint, p_place text, p_reason text) returns text
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -9,7 +9,7 @@ declare
   v_id bigint;
   v_closed boolean := (select closed from cut where cut_id = s.cut_id);
 begin
-  select * into e from piece where piece_id = s.piece_id for update;
+  select * into e from piece where piece_id = s.piece_id;
   if v_measured <= 0 or v_measured > s.length_nm + guard.setting('rest_slack_nm', '2000000')::bigint then
     raise exception using errcode = 'HK034', message = format('it was cut %s mm long and cannot measure %s mm',
       trim_scale(s.length_nm / 1e6::numeric), trim_scale(v_measured / 1e6::numeric)), hint = 'measure again';
@@ -35,7 +35,8 @@ declare
   v_tag text;
 begin
   if v_again is not null then return v_again; end if;
-  select * into s from stroke where stroke_id = (p ->> 'reject')::bigint for update;
+  perform guard.lock_pieces(array(select piece_id from stroke where stroke_id = (p ->> 'reject')::bigint));
+  select * into s from stroke where stroke_id = (p ->> 'reject')::bigint;
   if s.stroke_id is null or s.class <> 'reject' or s.reused_as_id is not null then
     raise exception using errcode = 'HK043', message = format('%s is no reject that lies here', coalesce(p ->> 'reject', 'nothing')),
       hint = '`heatkeep saw rejects` lists them';
@@ -47,6 +48,11 @@ begin
   return guard.end_deed(jsonb_build_object('tag', v_tag, 'label', guard.label((select piece_id from piece where tag = v_tag))));
 end $$;
 
+-- The pieces that good pieces of a line on site were cut from.
+create function guard.pieces_of_line(p_line bigint) returns bigint[]
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return array(select distinct s.piece_id from book.stroke s where s.cut_line_id = p_line and s.class = 'good' and s.shipment_line_id is null);
+
 -- Good pieces of a line that are on site, the last cut first: so many become pieces of stock. Answers their tags.
 create function guard.to_stock(p_line bigint, p_count bigint, p_place text, p_reason text) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -54,7 +60,7 @@ declare
   s stroke;
   v_tags jsonb := '[]';
 begin
-  for s in select * from stroke where cut_line_id = p_line and class = 'good' and shipment_line_id is null order by stroke_id desc limit p_count for update loop
+  for s in select * from stroke where cut_line_id = p_line and class = 'good' and shipment_line_id is null order by stroke_id desc limit p_count loop
     v_tags := v_tags || to_jsonb(guard.take_up(s, null, p_place, p_reason));
   end loop;
   if jsonb_array_length(v_tags) < p_count then
@@ -73,7 +79,9 @@ declare
   v_count integer := coalesce((p ->> 'count')::integer, 0);
 begin
   if v_again is not null then return v_again; end if;
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') for update;
+  perform guard.lock_pieces(guard.pieces_of_line(guard.line_for_cut(p ->> 'order', p ->> 'line')));
+  perform guard.lock_lines(array[guard.line_for_cut(p ->> 'order', p ->> 'line')]);
+  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
   if v_count < 1 or coalesce(btrim(p ->> 'reason'), '') = '' then
     raise exception using errcode = 'HK026', message = 'say how many pieces become stock, and why';
   end if;
@@ -89,6 +97,7 @@ declare
   c cut_line;
   v_line bigint := guard.line_for_cut(p ->> 'order', p ->> 'line');
   v_quantity integer := (p ->> 'quantity')::integer;
+  v_plans bigint[];
   v_shipped bigint;
   v_done bigint;
   v_tags jsonb := '[]';
@@ -99,9 +108,11 @@ begin
   if v_quantity is null or v_quantity < 0 or coalesce(btrim(p ->> 'reason'), '') = '' then
     raise exception using errcode = 'HK026', message = 'a change says the new quantity (0: cancelled) and why';
   end if;
-  perform from piece where piece_id in (select f.piece_id from layout_cut k join layout f using (layout_id) where k.cut_line_id = v_line and f.state = 'promised'
-    union select piece_id from promise where cut_line_id = v_line and state = 'live') order by piece_id for update;
-  select * into c from cut_line where cut_line_id = v_line for update;
+  v_plans := array(select distinct f.plan_id from layout_cut k join layout f using (layout_id) where k.cut_line_id = v_line);
+  perform guard.lock_pieces(guard.pieces_of_line(v_line) || array(select f.piece_id from layout_cut k join layout f using (layout_id) where k.cut_line_id = v_line and f.state = 'promised'
+    union select piece_id from promise where cut_line_id = v_line and state = 'live'), false, v_plans);
+  perform guard.lock_lines(array[v_line]);
+  select * into c from cut_line where cut_line_id = v_line;
   select count(*), count(shipment_line_id) into v_done, v_shipped from stroke where cut_line_id = c.cut_line_id and class = 'good';
   if v_quantity < v_shipped then
     raise exception using errcode = 'HK043', message = format('%s pieces of order %s line %s have been shipped; it cannot become %s', v_shipped, c.order_no, c.line_no, v_quantity),
@@ -119,7 +130,7 @@ begin
     v_freed := v_freed || to_jsonb((select tag from piece where piece_id = n.piece_id));
   end loop;
   update cut_line set cancelled = v_quantity = 0, quantity = case when v_quantity = 0 then quantity else v_quantity end where cut_line_id = c.cut_line_id;
-  update plan q set state = 'cancelled' where state = 'live' and exists (select from layout f where f.plan_id = q.plan_id)
+  update plan q set state = 'cancelled' where plan_id = any (v_plans) and state = 'live'
     and not exists (select from layout f where f.plan_id = q.plan_id and f.state in ('promised', 'at saw', 'done'));
   return guard.end_deed(jsonb_build_object('order', c.order_no, 'line', c.line_no, 'quantity', v_quantity, 'stock_tags', v_tags, 'freed', v_freed,
     'at_saw', (select coalesce(jsonb_agg(distinct e.tag), '[]') from promise r join piece e using (piece_id) where r.state = 'live' and e.state = 'at saw'
@@ -140,14 +151,14 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
-  perform from lot where lot_id = e.lot_id for share;
   select * into s from stroke where stroke_id = (p ->> 'reject')::bigint;
   if s.stroke_id is null or s.class <> 'reject' or s.cut_line_id is null then
     raise exception using errcode = 'HK043', message = format('%s is no reject of an order', coalesce(p ->> 'reject', 'nothing')), hint = '`heatkeep saw rejects` lists them';
   elsif exists (select from recut where reject_id = s.stroke_id) then
     raise exception using errcode = 'HK041', message = format('reject %s has a recut already', s.stroke_id);
   end if;
-  select * into c from cut_line where cut_line_id = s.cut_line_id for update;
+  perform guard.lock_lines(array[s.cut_line_id]);
+  select * into c from cut_line where cut_line_id = s.cut_line_id;
   v_words := guard.heat_rule_words(c.cut_line_id, e.lot_id);
   if v_words is not null and (coalesce(btrim(p -> 'agreed' ->> 'who'), '') = '' or coalesce(btrim(p -> 'agreed' ->> 'writing'), '') = '') then
     raise exception using errcode = 'HK042', message = format('%s is of another heat: %s', e.tag, v_words),

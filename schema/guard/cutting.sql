@@ -170,6 +170,6 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_pieces bigint[] := (select array_agg(piece_id) from promise where state = 'live' and expires_at <= now());
 begin
-  perform from piece where piece_id = any (v_pieces) and state <> 'at saw' order by piece_id for update;
+  perform guard.lock_pieces(v_pieces);
   return guard.lapse_promises_of(v_pieces);
 end $$;

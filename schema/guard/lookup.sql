@@ -80,13 +80,18 @@ begin
   return p;
 end $$;
 
--- The same, locked for the deed.
-create function guard.piece_for_deed(p_tag text) returns book.piece
+-- The same, locked for the deed with its lot and its plan; p_family: with all that comes from it, the lots alone.
+create function guard.piece_for_deed(p_tag text, p_family boolean default false) returns book.piece
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   p piece := guard.piece_of(p_tag);
 begin
-  select * into p from piece where piece_id = p.piece_id for update;
+  if p_family then
+    perform guard.lock_family(p.piece_id);
+  else
+    perform guard.lock_pieces(array[p.piece_id]);
+  end if;
+  select * into p from piece where piece_id = p.piece_id;
   return p;
 end $$;
 

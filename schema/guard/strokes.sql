@@ -63,7 +63,7 @@ begin
     raise exception using errcode = 'HK026', message = 'a piece for stock has a length';
   end if;
   if v_class = 'good' then
-    select * into c from cut_line where cut_line_id = v_line for update;
+    select * into c from cut_line where cut_line_id = v_line;
     if v_length not between c.length_nm + c.face_nm - c.tolerance_minus_nm and c.length_nm + c.face_nm + c.tolerance_plus_nm then
       raise exception using errcode = 'HK042', message = format('%s mm is outside the tolerance of order %s line %s',
         trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';

@@ -38,7 +38,7 @@ declare
   n jsonb;
 begin
   e := guard.piece_for_deed(p ->> 'tag');
-  perform from lot where lot_id = e.lot_id for share;
+  perform guard.lock_lines(guard.lines_named(p));
   if e.length_nm = 0 then
     raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state);
   end if;

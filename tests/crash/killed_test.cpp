@@ -87,5 +87,23 @@ TEST_F(Killed, TheServerKeepsWhatItAcknowledged) {
   FinishThePlan();
 }
 
+TEST_F(Killed, TheProgramAndItsServerAtOnceLeaveEveryCutWholeOrAbsent) {
+  int died = 0;
+  for (int round = 0; round < Rounds(6) && !HasFailure(); ++round) {
+    Refill(12);
+    HeatkeepProcess process(Words({"cut", "record", "--plan", plan}));
+    IntoTheMiddle(process);
+    if (round % 2 == 0) process.Kill();
+    KillServer(2);
+    process.Kill();
+    died += process.Finish() == 128 + SIGKILL;
+    Remember(process);
+    ExpectWhole();
+  }
+  std::cout << died << " programs were killed with their server, " << said.size() << " cuts had been said\n";
+  EXPECT_GE(died, 1);
+  FinishThePlan();
+}
+
 }  // namespace
 }  // namespace heatkeep

@@ -4,11 +4,13 @@
 #include <unistd.h>
 
 #include <array>
+#include <fstream>
 #include <iostream>
 #include <optional>
 
 #include "client/book/account.h"
 #include "client/gateway/deeds.h"
+#include "tests/crash/cutting_proxy.h"
 #include "tests/crash/sawing_works.h"
 
 namespace heatkeep {
@@ -105,6 +107,39 @@ TEST_F(Request, OfAKilledServerProcessBooksOnceWhenItIsRepeated) {
     kill(server, SIGKILL);
     WaitUntilQuiet();
   });
+}
+
+// The network is cut before the request has arrived, after it was done, or in the middle of its answer.
+TEST_F(Request, WhoseAnswerTheNetworkLostBooksOnceWhenItIsRepeated) {
+  std::ifstream in(std::filesystem::path(home) / "socket");
+  std::string sockets;
+  std::getline(in, sockets);
+  CuttingProxy proxy(sockets + "/.s.PGSQL.5432");
+  const std::string wire = "host=127.0.0.1 port=" + std::to_string(proxy.port()) + " dbname=heatkeep sslmode=disable gssencmode=disable user=" + OwnAccount().name;
+  for (int round = 0; round < Rounds(12) && !HasFailure(); ++round) {
+    Refill(2);
+    Connection session = Connection::Open(wire);
+    const std::string tag = Pulled(session);
+    const Json body = CutOf(tag);
+    const RequestNumber request = NewRequest();
+    const auto how = static_cast<CuttingProxy::Cut>(1 + round % 3);
+    proxy.CutNext(how);
+    try {
+      Deeds(session).RecordCut(request, body);
+      ADD_FAILURE() << "the wire was not cut";
+    } catch (const DbError& error) {
+      EXPECT_EQ(error.kind, DbError::Kind::Unreachable) << error.message;
+    }
+    Connection again = Connection::Open(wire);
+    const Json answer = Deeds(again).RecordCut(request, body);
+    EXPECT_EQ(answer.contains("again"), how != CuttingProxy::Cut::BeforeTheRequest) << round;
+    booked_before += answer.contains("again");
+    EXPECT_EQ(answer["good"], 2);
+    EXPECT_EQ(StrokesOf(tag), 2);
+    EXPECT_EQ(Number("select count(*) as n from book.piece where tag = $1", {answer["drop_tag"].get<std::string>()}), 1);
+  }
+  std::cout << booked_before << " of " << Rounds(12) << " had been booked when the wire was cut\n";
+  ExpectWhole();
 }
 
 }  // namespace

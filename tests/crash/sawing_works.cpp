@@ -96,7 +96,7 @@ int SawingWorks::ToCut() {
 
 void SawingWorks::Refill(int least) {
   if (ToCut() >= least) return;
-  if (!plan.empty()) Run({"cut", "record", "--plan", plan});
+  if (ToCut() > 0) Run({"cut", "record", "--plan", plan});
   const std::string n = std::to_string(++lorries_), bars = std::to_string(kBars);
   Run({"receive", RunFile("delivery" + n + ".csv", "note,supplier,mill,heat,read_from,grade,section,length,count,ends,papers,place\nN" + n +
                                                        ",Vandrek,Vandrek,K" + n + ",metal,42CrMo4,round 80,1000," + bars + ",2,none,B1-1\n")});

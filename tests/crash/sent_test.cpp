@@ -54,5 +54,27 @@ TEST_F(Sent, AKilledSenderBooksEveryDeedOnceWhenItSendsAgain) {
   ExpectWhole();
 }
 
+// The power goes while the queue writes down what was sent: torn anywhere in that, it is sent again, and booked once.
+TEST_F(Sent, AQueueTornAfterItWasSentIsSentAgainAndBookedOnce) {
+  Run({"saw", "block", "--device", "saw-1", "--site", "main", "--size", "5000", "--queue", file});
+  std::int64_t deeds = 0;
+  for (int round = 0; round < Rounds(3) && !HasFailure(); ++round) {
+    Refill(3);
+    const std::vector<std::string> tags = Queue(3);
+    ASSERT_EQ(tags.size(), 3U);
+    deeds += 6;
+    const auto kept = static_cast<int>(std::filesystem::file_size(file));
+    Run({"saw", "send", file});
+    std::filesystem::resize_file(file, static_cast<std::uintmax_t>(Random(kept, static_cast<int>(std::filesystem::file_size(file)) - 1)));
+    Run({"saw", "send", file});
+    for (const std::string& tag : tags)
+      EXPECT_EQ(Number("select count(*) as n from book.stroke join book.piece using (piece_id) where tag = $1", {tag}), 2) << tag;
+    EXPECT_EQ(Number("select count(*) as n from book.offline_deed where outcome = 'done'"), deeds);
+    EXPECT_EQ(Number("select coalesce(max(seq), 0) as n from book.offline_deed"), deeds);
+  }
+  EXPECT_EQ(Number("select count(*) as n from book.conflict"), 0);
+  ExpectWhole();
+}
+
 }  // namespace
 }  // namespace heatkeep

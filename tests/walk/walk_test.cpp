@@ -7,6 +7,7 @@
 #include <thread>
 
 #include "tests/schema/every_stock_deed.h"
+#include "tests/schema/lock_watch.h"
 #include "tests/walk/walker.h"
 #include "tests/walk/whole.h"
 
@@ -29,6 +30,7 @@ void PrepareShop(SmallShop& shop) {
   AddVanAndRack(shop);
   Do(shop.owner, "define_bins", {R"({"groups": [{"family": "steel", "group": "steel"}], "bins": [{"bin": "bin 2", "group": "steel"}, {"bin": "bin 3", "group": "other"}]})"});
   for (const char* device : {"scanner 1", "scanner 2"}) Do(shop.saw, "take_tag_block", {device, "main", 10});
+  WatchWrites(shop.admin);
   DoBody(shop.quality, "add_device", {{"device", "tape 1"}, {"kind", "tape"}, {"site", "main"}});
 }
 
@@ -55,6 +57,7 @@ TEST(Walk, TheBookStaysWholeWhateverIsDone) {
     for (const std::string& failure : walker->failures()) ADD_FAILURE() << failure;
   }
   const Wholeness whole = LookWhetherWhole(shop);
+  EXPECT_EQ(DeadlocksIn(shop.admin), 0);
   std::cout << "seed " << seed << ": " << Total(tally, true) << " deeds done, " << Total(tally, false) << " refused, in " << walked << " ms; verify took " << whole.verify_ms << " ms over "
             << shop.Number("select count(*) as n from book.happening") << " happenings; " << whole.heats << " heats add up\n";
   Print(std::cout, tally);

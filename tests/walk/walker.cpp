@@ -170,7 +170,7 @@ void Walker::Step(int number) {
   std::string wrong;
   if (!may != (code == "42501")) {
     wrong = may ? "may, and was forbidden" : "may not, and was not forbidden";
-  } else if (!code.empty() && code != "42501" && !code.starts_with("HK")) {
+  } else if (code == "HK014" || (!code.empty() && code != "42501" && !code.starts_with("HK"))) {
     wrong = "refused in words that are not ours";
   } else if (before && (!code.empty() && !code.ends_with("answered"))) {
     wrong = "the same deed again was refused";

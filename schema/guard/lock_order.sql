@@ -1,0 +1,107 @@
+-- The one order in which deeds lock what others may want at the same moment. Who keeps it never waits in a circle, so no two deeds can
+-- block each other for good:
+--   1 names    one lock of all who bring in sections and lots that are new
+--   2 rows     the row a deed is about: bundle, conflict, device, document, hold, purchase_line, receipt, saw, scrap_bin, stock_count
+--   3 lots     shared by every deed on their metal; alone by what stops the metal or changes its papers. No piece is born and nothing is
+--              promised without its lot
+--   4 pieces   with all that is written under them: strokes, promises, metal that left, labels, trips
+--   5 plans    that these pieces are promised to, with their layouts
+--   6 lines    of cut lists
+-- On a rung by name and number. A deed locks all it needs of a rung before it goes on; what it has, it may ask for again. The ends of the
+-- chains and the rows that a deed makes belong to what it has locked. The locks are "no key update": nobody's foreign key waits for them.
+-- No other function locks a row. Where the setting heatkeep.lock_order is given, a deed that leaves the order stops (HK014).
+create function guard.keep_order(p_rung integer, p_name text, p_ids bigint[], p_alone boolean default true) returns void
+language plpgsql volatile as $$
+declare
+  v_held text[];
+  v_key text;
+begin
+  if current_setting('heatkeep.lock_order', true) is null then
+    return;
+  end if;
+  v_held := string_to_array(coalesce(guard.note('locked'), ''), ',');
+  for v_key in select format('%s %s %s', p_rung, p_name, lpad(n::text, 18, '0')) from (select distinct n from unnest(p_ids) n where n is not null order by 1) x loop
+    continue when v_key || ' alone' = any (v_held) or not p_alone and v_key || ' shared' = any (v_held);
+    if v_key || ' shared' = any (v_held) or v_key collate "C" < (select max(x collate "C") from unnest(v_held) x) then
+      raise exception using errcode = 'HK014', message = format('%s locks %s after %s', guard.note('deed'), v_key, (select max(x collate "C") from unnest(v_held) x)),
+        hint = 'the order is said in schema/guard/lock_order.sql';
+    end if;
+    v_held := v_held || (v_key || case when p_alone then ' alone' else ' shared' end);
+  end loop;
+  perform set_config('heatkeep.locked', array_to_string(v_held, ','), true);
+end $$;
+
+create function guard.lock_names() returns void
+language plpgsql volatile as $$
+begin
+  perform guard.keep_order(1, 'names', '{0}'), pg_advisory_xact_lock(hashtext('heatkeep names'));
+end $$;
+
+create function guard.lock_rows(p_table text, p_ids bigint[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.keep_order(2, p_table, p_ids);
+  execute format('select from book.%1$I where %2$I = any ($1) order by %2$I for no key update', p_table, p_table || '_id') using p_ids;
+end $$;
+
+create function guard.lock_lots(p_lots bigint[], p_alone boolean) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.keep_order(3, 'lot', p_lots, p_alone);
+  if p_alone then
+    perform from lot where lot_id = any (p_lots) order by lot_id for no key update;
+  else
+    perform from lot where lot_id = any (p_lots) order by lot_id for share;
+  end if;
+end $$;
+
+-- The pieces with their lots, and the plans they are promised to (p_plans: and these). Again where a receipt was corrected meanwhile.
+create function guard.lock_pieces(p_pieces bigint[], p_alone boolean default false, p_plans bigint[] default '{}') returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_lots bigint[];
+  v_locked bigint[] := '{}';
+  v_plans bigint[];
+begin
+  loop
+    v_lots := array(select distinct lot_id from piece where piece_id = any (p_pieces));
+    exit when v_lots <@ v_locked;
+    perform guard.lock_lots(v_lots, p_alone);
+    v_locked := v_locked || v_lots;
+    perform guard.keep_order(4, 'piece', p_pieces);
+    perform from piece where piece_id = any (p_pieces) order by piece_id for no key update;
+  end loop;
+  v_plans := p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live');
+  if cardinality(v_plans) > 0 then
+    perform guard.keep_order(5, 'plan', v_plans);
+    perform from plan where plan_id = any (v_plans) order by plan_id for no key update;
+  end if;
+end $$;
+
+create function guard.lock_lines(p_lines bigint[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.keep_order(6, 'cut_line', p_lines);
+  perform from cut_line where cut_line_id = any (p_lines) order by cut_line_id for no key update;
+end $$;
+
+-- The lines that a body names in its strokes or cuts, wherever.
+create function guard.lines_named(p jsonb) returns bigint[]
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return array(select c.cut_line_id from jsonb_path_query(p, '$.**.strokes[*]') n join book.cut_line c on c.order_no = n ->> 'order' and c.line_no = n ->> 'line'
+  union select c.cut_line_id from jsonb_path_query(p, '$.**.cuts[*]') n join book.cut_line c on c.order_no = n ->> 'order' and c.line_no = n ->> 'line');
+
+-- The pieces with these tags, as far as there are such.
+create function guard.lock_tags(p_tags text[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.lock_pieces(array(select piece_id from piece where tag = any (array(select guard.tag_form(t) from unnest(p_tags) t))));
+end $$;
+
+-- A piece and all that comes from it, as far as it is here, with the lots alone: nothing more comes from it until the deed is done.
+create function guard.lock_family(p_piece bigint) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.lock_lots(array(select lot_id from piece where piece_id = any (p_piece || guard.here_of(p_piece))), true);
+  perform guard.lock_pieces(p_piece || guard.here_of(p_piece), true);
+end $$;

@@ -1,0 +1,95 @@
+// kill -9 while a book is made, and while it is brought up to date: begun again it is whole, and what was in it is there.
+#include <signal.h>
+
+#include <iostream>
+
+#include "client/book/account.h"
+#include "client/book/schema_files.h"
+#include "client/book/schema_fingerprint.h"
+#include "client/book/server_processes.h"
+#include "tests/crash/sawing_works.h"
+
+namespace heatkeep {
+namespace {
+
+namespace fs = std::filesystem;
+
+int FaultRounds(int rounds) {
+  const char* given = std::getenv("HEATKEEP_FAULT_ROUNDS");
+  return given ? std::stoi(given) : rounds;
+}
+
+struct Interrupted : SawingWorks {
+  // Runs it and kills it, every other time with the server, at some moment of the first `longest` microseconds. True when it had not ended.
+  bool RunAndKill(const std::vector<std::string>& words, const fs::path& home_of, int longest, bool server_too) {
+    std::vector<std::string> all{"--home", home_of};
+    all.insert(all.end(), words.begin(), words.end());
+    HeatkeepProcess process(all);
+    Sleep(Random(0, longest));
+    process.Kill();
+    if (server_too)
+      for (const pid_t pid : ServerProcesses(home_of / "cluster", ServerAccount())) kill(pid, SIGKILL);
+    return process.Finish() == 128 + SIGKILL;
+  }
+  std::vector<std::string> ShapeOf(PrivateCluster& of) {
+    Connection admin = of.Admin();
+    return SchemaFingerprint(admin);
+  }
+};
+
+TEST_F(Interrupted, AMakingThatWasKilledIsTakenUpAgain) {
+  const std::vector<std::string> right = ShapeOf(cluster);
+  int killed = 0;
+  for (int round = 0; round < FaultRounds(2) && !HasFailure(); ++round) {
+    const fs::path other = folder / ("other" + std::to_string(round));
+    killed += RunAndKill({"book", "init"}, other, 2'500'000, round % 2 == 1);
+    PrivateCluster made({other, {}, {}});
+    HeatkeepProcess again({"--home", other, "book", "init"});
+    EXPECT_EQ(again.Finish(), 0) << again.text();
+    HeatkeepProcess verify({"--home", other, "book", "verify"});
+    EXPECT_EQ(verify.Finish(), 0) << verify.text();
+    EXPECT_EQ(ShapeOf(made), right);
+    HeatkeepProcess({"--home", other, "book", "stop"}).Finish();
+  }
+  std::cout << killed << " makings were killed\n";
+}
+
+// The schema files as they were before the newest migration, and then as they are.
+TEST_F(Interrupted, AMigrationThatWasKilledHasDoneNothingOrAll) {
+  const fs::path older = folder / "older";
+  fs::copy(SchemaFolder(), older, fs::copy_options::recursive);
+  fs::path newest;
+  for (const auto& file : fs::directory_iterator(older / "migrations"))
+    if (file.path().filename() > newest.filename()) newest = file.path();
+  fs::remove(newest);
+  const std::vector<std::string> right = ShapeOf(cluster);
+  int killed = 0, undone = 0;
+  for (int round = 0; round < FaultRounds(2) && !HasFailure(); ++round) {
+    const fs::path other = folder / ("book" + std::to_string(round));
+    setenv("HEATKEEP_SCHEMA", older.c_str(), 1);
+    HeatkeepProcess made({"--home", other, "book", "init"}), shop({"--home", other, "shop", "set", folder / "shop.json"});
+    EXPECT_EQ(made.Finish(), 0) << made.text();
+    EXPECT_EQ(shop.Finish(), 0) << shop.text();
+    unsetenv("HEATKEEP_SCHEMA");
+    PrivateCluster book({other, {}, {}});
+    const std::int64_t happenings = book.Admin().Execute("select count(*) as n from book.happening").Only().Int("n");
+    EXPECT_GT(happenings, 0);
+    killed += RunAndKill({"book", "migrate"}, other, 1'500'000, round % 2 == 1);
+    {
+      Connection admin = book.Admin();
+      const std::int64_t run = admin.Execute("select count(*) as n from book.migration where version = $1", {std::stoi(newest.filename().string())}).Only().Int("n");
+      undone += run == 0;
+      EXPECT_EQ(admin.Execute("select count(*) as n from pg_namespace where nspname in ('api', 'guard')").Only().Int("n"), 2);
+    }
+    HeatkeepProcess again({"--home", other, "book", "migrate"}), verify({"--home", other, "book", "verify"});
+    EXPECT_EQ(again.Finish(), 0) << again.text();
+    EXPECT_EQ(verify.Finish(), 0) << verify.text();
+    EXPECT_EQ(ShapeOf(book), right);
+    EXPECT_EQ(book.Admin().Execute("select count(*) as n from book.happening").Only().Int("n"), happenings);
+    HeatkeepProcess({"--home", other, "book", "stop"}).Finish();
+  }
+  std::cout << killed << " migrations were killed, " << undone << " of them had done nothing\n";
+}
+
+}  // namespace
+}  // namespace heatkeep
