@@ -1,6 +1,7 @@
 #include "reports/balance_record.h"
 #include "reports/flow_parts.h"
 #include "reports/quantity_text.h"
+#include "reports/record_words.h"
 #include "reports/sheet_words.h"
 
 namespace heatkeep {

@@ -18,14 +18,6 @@ BalanceSums SumsOf(const HeatBalance& balance) {
   return sums;
 }
 
-std::string BalanceCheckWords(const HeatBalance& balance) {
-  const BalanceSums sums = SumsOf(balance);
-  const std::string in = "in " + MmFull(sums.in) + " mm";
-  const std::string out = "out " + MmFull(sums.out) + " mm";
-  if (sums.balanced()) return in + " = " + out + ": balanced to the nanometre";
-  return in + " \u2260 " + out + ": NOT BALANCED, difference " + MmFull(sums.difference()) + " mm";
-}
-
 std::string ClassLetter(const HeatBalance& balance, std::size_t index) {
   if (balance.classes[index].in) return "";
   int letter = -1;

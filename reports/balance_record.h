@@ -23,9 +23,6 @@ struct BalanceSums {
 };
 BalanceSums SumsOf(const HeatBalance& balance);
 
-// "in 30 000.000000 mm = out 30 000.000000 mm: balanced", or what is missing or too much.
-std::string BalanceCheckWords(const HeatBalance& balance);
-
 // Letter of a class of metal that went out, A, B, ... in order; "" for metal that came in.
 std::string ClassLetter(const HeatBalance& balance, std::size_t index);
 

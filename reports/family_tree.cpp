@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "reports/quantity_text.h"
+
 namespace heatkeep {
 namespace {
 
@@ -83,6 +85,22 @@ PieceBar TreeBar(const TreePiece& piece, OrderLetters& letters) {
   if (cuts > 0) bar.kerf_each = {(bar.kerf_all.nm + cuts - 1) / cuts};
   if (sum < bar.length) bar.runs.push_back({bar.length - sum, 1, 0, "other"});
   return bar;
+}
+
+std::vector<std::string> TreeWords(const TreePiece& piece, OrderLetters& letters) {
+  std::vector<std::string> words;
+  letters.index("");
+  for (const TraceLine& l : piece.parts) {
+    if (l.what == "trim" || l.length.nm == 0) continue;
+    const std::string amount = (l.count == 1 ? "" : std::to_string(l.count) + " \u00D7 ") + MmText(l.length);
+    if (l.what == "cut piece")
+      words.push_back(OrderLetters::letter(letters.index(l.name.substr(0, l.name.rfind('/'))) - 1) + "  order " + l.name + ": " + amount + ", " +
+                      (l.held ? "HELD, " : "") + l.where_now);
+    else
+      words.push_back(l.what + ": " + amount + (l.name == l.what || l.name.empty() ? "" : ", " + l.name) +
+                      (l.where_now == l.what || l.where_now.empty() ? "" : ", " + l.where_now));
+  }
+  return words;
 }
 
 }  // namespace heatkeep

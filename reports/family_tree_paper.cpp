@@ -77,22 +77,6 @@ FlowItem PieceItem(const TreePiece& piece, const std::vector<bool>& follows, con
 
 }  // namespace
 
-std::vector<std::string> TreeWords(const TreePiece& piece, OrderLetters& letters) {
-  std::vector<std::string> words;
-  letters.index("");
-  for (const TraceLine& l : piece.parts) {
-    if (l.what == "trim" || l.length.nm == 0) continue;
-    const std::string amount = (l.count == 1 ? "" : std::to_string(l.count) + " \u00D7 ") + MmText(l.length);
-    if (l.what == "cut piece")
-      words.push_back(OrderLetters::letter(letters.index(l.name.substr(0, l.name.rfind('/'))) - 1) + "  order " + l.name + ": " + amount + ", " +
-                      (l.held ? "HELD, " : "") + l.where_now);
-    else
-      words.push_back(l.what + ": " + amount + (l.name == l.what || l.name.empty() ? "" : ", " + l.name) +
-                      (l.where_now == l.what || l.where_now.empty() ? "" : ", " + l.where_now));
-  }
-  return words;
-}
-
 void AddFamilyTree(Flow& flow, const std::vector<TraceLine>& lines, double width) {
   const std::vector<TreePiece> pieces = TreePieces(lines);
   if (pieces.empty()) return;

@@ -44,10 +44,10 @@ std::string WhatIsLeft(const SheetBlock& block, Units units) {
   const bool whole = block.left.nm % step == 0;
   const std::string length = RestText(block.left, units);
   if (block.left.nm <= 0) return "NOTHING LEFT";
-  const std::string about = block.doubt.nm > 0 || !whole ? "LEFT \u2248 " : "LEFT ";
-  if (block.fate == LeftFate::Drop) return about + length + ": KEEP, label prints";
-  if (block.fate == LeftFate::Scrap) return about + length + ": SCRAP";
-  return about + length;
+  const bool about = block.doubt.nm > 0 || !whole;
+  if (block.fate == LeftFate::Drop) return (about ? "LEFT \u2248 " : "LEFT ") + length + ": KEEP, label prints";
+  if (block.fate == LeftFate::Scrap) return (about ? "LEFT \u2248 " : "LEFT ") + length + ": SCRAP";
+  return (about ? "LEFT \u2248 " : "LEFT ") + length;
 }
 
 std::vector<std::string> EndWords(const SheetBlock& block, Units units) {

@@ -4,6 +4,7 @@
 #include "reports/family_tree.h"
 #include "reports/flow_parts.h"
 #include "reports/quantity_text.h"
+#include "reports/record_words.h"
 #include "reports/sheet_words.h"
 #include "reports/trace_report.h"
 
@@ -122,11 +123,6 @@ void AddHeats(Flow& flow, const OrderHeats& heats, double width) {
   for (const std::string& wrong : heats.wrong) flow.items.push_back(TextRow(kMargin + 4, width - 4, "WRONG: " + wrong, {3.0, true}));
 }
 
-std::string Plural(const std::string& what, int count) {
-  const bool never = what == "scrap" || what == "unexplained";
-  return count == 1 || never ? what : what + "s";
-}
-
 }  // namespace
 
 std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines) {
@@ -139,22 +135,6 @@ std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines) 
     later[depth] = true;
   }
   return strokes;
-}
-
-std::string TraceCounts(const std::vector<TraceLine>& lines) {
-  std::vector<std::pair<std::string, int>> counts;
-  for (const TraceLine& l : lines) {
-    const auto found =
-        std::find_if(counts.begin(), counts.end(), [&](const auto& c) { return c.first == l.what; });
-    if (found == counts.end())
-      counts.emplace_back(l.what, l.count);
-    else
-      found->second += l.count;
-  }
-  std::string text;
-  for (const auto& [what, count] : counts)
-    text += (text.empty() ? "" : ", ") + std::to_string(count) + " " + Plural(what, count);
-  return text.empty() ? "nothing found" : text;
 }
 
 void WriteTracePdf(const std::string& path, const TraceRecord& record, const PrintOptions& options) {

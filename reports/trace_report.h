@@ -29,7 +29,4 @@ std::string TraceSays(const TraceRecord& record);  // record_says.h
 // strokes.
 std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines);
 
-// "1 receipt, 2 bars, 5 drops, 12 cut pieces".
-std::string TraceCounts(const std::vector<TraceLine>& lines);
-
 }  // namespace heatkeep

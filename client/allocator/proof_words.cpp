@@ -20,11 +20,11 @@ std::string Amount(Key key, std::int64_t figure) {
   }
 }
 
-std::string Verb(Key key) {
+std::string NoneLess(Key key) {
   switch (key) {
-    case Key::ConsumedLength: return "uses";
-    case Key::Money: return "costs";
-    default: return "opens";
+    case Key::ConsumedLength: return "no plan uses less (proved)";
+    case Key::Money: return "no plan costs less (proved)";
+    default: return "no plan opens less (proved)";
   }
 }
 
@@ -33,9 +33,9 @@ std::string What(const Problem& problem, const Plan& plan) {
   for (const Layout& layout : plan.layouts) {
     if (problem.pieces[static_cast<std::size_t>(layout.piece)].kind == PieceKind::Drop) drops += layout.repeat;
   }
-  std::string words = "takes " + std::to_string(drops) + (drops == 1 ? " drop, opens " : " drops, opens ");
-  if (plan.value.bars_opened == 0) words += "no full bar";
-  else words += Amount(Key::BarsOpened, plan.value.bars_opened) + ", " + Metres(plan.value.new_length.nm);
+  std::string words = "takes " + std::to_string(drops) + (drops == 1 ? " drop" : " drops");
+  if (plan.value.bars_opened == 0) words += ", opens no full bar";
+  else words += ", opens " + Amount(Key::BarsOpened, plan.value.bars_opened) + ", " + Metres(plan.value.new_length.nm);
   if (problem.aim == Aim::LeastMoney) words += ", costs " + Amount(Key::Money, plan.value.money.micro);
   if (problem.aim == Aim::LeastMetres) words += ", uses " + Metres(plan.value.consumed_length.nm);
   return words;
@@ -50,7 +50,7 @@ std::string ProofWords(const Problem& problem, const Plan& plan) {
   words += What(problem, plan);
   const Key lead = KeysOf(problem.aim).at(1);
   const std::int64_t value = FigureOf(plan.value, lead);
-  if (plan.proved) return words + "; no plan " + Verb(lead) + " less (proved)";
+  if (plan.proved) return words + "; " + NoneLess(lead);
   const auto bound = plan.bound.figures.find(lead);
   if (bound == plan.bound.figures.end()) return words + "; how near the best it is was not worked out";
   return words + "; at most " + Amount(lead, value - bound->second) + " from the best possible";

@@ -64,18 +64,18 @@ void SayChanges(const Problem& problem, const Plan& before, Replanned& answer) {
   const Shares old_shares = SharesOf(problem, before), shares = SharesOf(answer.problem, after);
   for (std::size_t i = 0; i < problem.lines.size(); ++i) {
     const int line = static_cast<int>(i);
-    const std::string each = " x " + InMillimetres(problem.lines[i].CutLength());
+    const Length length = problem.lines[i].CutLength();
     auto lost = Grown(shares, old_shares, line);
     for (auto [tag, more] : Grown(old_shares, shares, line)) {
       while (more > 0 && !lost.empty()) {
         const int n = std::min(more, lost.front().second);
-        answer.words.push_back(tag + " instead of " + lost.front().first + " for " + std::to_string(n) + each);
+        answer.words.push_back(tag + " instead of " + lost.front().first + " for " + std::to_string(n) + " x " + InMillimetres(length));
         more -= n;
         if ((lost.front().second -= n) == 0) lost.erase(lost.begin());
       }
-      if (more > 0) answer.words.push_back(tag + " for " + std::to_string(more) + each + " more");
+      if (more > 0) answer.words.push_back(tag + " for " + std::to_string(more) + " x " + InMillimetres(length) + " more");
     }
-    for (const auto& [tag, n] : lost) answer.words.push_back(std::to_string(n) + each + " no longer from " + tag);
+    for (const auto& [tag, n] : lost) answer.words.push_back(std::to_string(n) + " x " + InMillimetres(length) + " no longer from " + tag);
   }
   for (const Layout& layout : after.layouts) {
     const Piece& piece = answer.problem.pieces[At(layout.piece)];

@@ -129,7 +129,7 @@ void CountingWork::SeeUnmarked(const QString& place, const QString& section, Len
   try {
     one["section"] = SectionJson(ReadSection(section.trimmed().toStdString()));
   } catch (const BadText& error) {
-    return emit Refused(QString::fromStdString(error.what()));
+    return emit Refused(BookWords(std::string(error.what())));
   }
   Ask([body = SeenBody(place, one), request = NewRequest()](Connection& book) { return StockDeeds(book).CountSeen(request, body); }, [this, place, section, measured, marks](const Json&) {
     here_[place].push_back({{}, section.trimmed(), tr("without a tag; marks: %1").arg(marks.trimmed().isEmpty() ? tr("none") : marks.trimmed()), measured});

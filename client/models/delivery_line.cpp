@@ -40,7 +40,7 @@ class Complaints {
     try {
       return read();
     } catch (const BadText& error) {
-      Add(field, Q(error.what()));
+      Add(field, BookWords(std::string(error.what())));
       return std::nullopt;
     }
   }

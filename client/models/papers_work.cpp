@@ -95,7 +95,7 @@ QString PapersWork::hold_scope() const {
 void PapersWork::Preview() {
   if (hold_scope().isEmpty()) return;
   link_.Ask(this, [scope = hold_scope().toStdString(), what = answer_->what](Connection& book) { return PreviewHold(book, scope, what.name, what.mill); },
-            [this](const Json& preview) { emit Previewed(Q(preview.at("words").get<std::string>())); }, Refuser());
+            [this](const Json& preview) { emit Previewed(BookWords(preview.at("words").get<std::string>())); }, Refuser());
 }
 
 void PapersWork::Hold(const QString& reason) {
@@ -165,7 +165,7 @@ void PapersWork::WritePackageTo(const QString& file) {
             [this, file](const PackageFile& made) {
               SetBusy(false);
               QStringList against;
-              for (const std::string& words : made.against) against.append(Q(words));
+              for (const std::string& words : made.against) against.append(BookWords(words));
               if (!against.isEmpty()) emit Refused(tr("no package of %1: %2").arg(Q(made.subject), against.join("; ")));
               else emit Done(tr("the package of %1 is in %2: %n page(s)", nullptr, made.pages).arg(Q(made.subject), file));
             }, Refuser(), BookLink::Pace::Long);

@@ -112,7 +112,7 @@ bool PlanProposal::nothing_to_cut() const { return figures.pieces == 0; }
 
 PlanWork::PlanWork(BookLink& link, QObject* parent) : QObject(parent), link_(link) {
   look_.setInterval(kLookEvery);
-  connect(&look_, &QTimer::timeout, this, [this] { if (watch_) emit Progress(Q(watch_->Words())); });
+  connect(&look_, &QTimer::timeout, this, [this] { if (watch_) emit Progress(BookWords(watch_->Words())); });
 }
 
 PlanWork::~PlanWork() {
@@ -267,9 +267,9 @@ void PlanWork::Searched(std::vector<PlanProposal> found, std::size_t in_hand) {
   proposals_ = std::move(found);
   in_hand_ = std::min(in_hand, proposals_.size() - 1);
   QStringList words;
-  for (const std::string& w : proposal()->not_heeded) words.append(Q(w));
+  for (const std::string& w : proposal()->not_heeded) words.append(BookWords(w));
   for (const planning::Draft& d : proposal()->drafts)
-    if (const std::string ended = planning::EndedWords(d.plan); !ended.empty() && !words.contains(Q(ended))) words.append(Q(ended));
+    if (const std::string ended = planning::EndedWords(d.plan); !ended.empty() && !words.contains(BookWords(ended))) words.append(BookWords(ended));
   emit Shown();
   emit Proposed();
   if (!words.isEmpty()) emit Warned(words.join("; "));
@@ -277,7 +277,7 @@ void PlanWork::Searched(std::vector<PlanProposal> found, std::size_t in_hand) {
 
 QString PlanWork::difference() const {
   if (proposals_.size() < 2) return {};
-  return Q(planning::DifferenceWords(proposals_[in_hand_].drafts, proposals_[1 - in_hand_].drafts));
+  return BookWords(planning::DifferenceWords(proposals_[in_hand_].drafts, proposals_[1 - in_hand_].drafts));
 }
 
 void PlanWork::Promise() {
@@ -294,7 +294,7 @@ void PlanWork::Promise() {
     for (std::size_t i = 0; i < drafts.size(); ++i) {
       if (drafts[i].plan.layouts.empty()) continue;
       const planning::Promised promised = planning::Promise(book, requests[i], drafts[i]);
-      for (const std::string& words : promised.meanwhile) outcome.meanwhile.append(Q(words));
+      for (const std::string& words : promised.meanwhile) outcome.meanwhile.append(BookWords(words));
       if (!promised.plan) continue;
       outcome.plans.append(*promised.plan);
       outcome.words.append(tr("plan %1 is promised: saw %2: %3").arg(*promised.plan).arg(Q(drafts[i].question.saw), Q(drafts[i].proof)));

@@ -46,7 +46,7 @@ Json CallDeed(Connection& book, const std::string& deed, const RequestNumber& re
   return StockDeeds(book).PutAway(request, body);
 }
 
-QString Words(const Json& json, const char* key) { return QString::fromStdString(json.at(key).get<std::string>()); }
+QString Words(const Json& json, const char* key) { return BookWords(json.at(key).get<std::string>()); }
 
 }  // namespace
 
@@ -110,7 +110,7 @@ void SawWork::Read() {
               stop_stroke_ = read.stop_stroke;
               emit Shown();
             },
-            [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(QString::fromStdString(error.message)); });
+            [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error)); });
 }
 
 void SawWork::Choose(const QString& tag) {
@@ -204,7 +204,7 @@ void SawWork::Mend(const planning::Mishaps& mishaps) {
             [this](const planning::MendedPlan& mended) {
               SetMending(false);
               QStringList words;
-              for (const std::string& w : mended.mended.words) words.append(QString::fromStdString(w));
+              for (const std::string& w : mended.mended.words) words.append(BookWords(w));
               for (const std::string& w : mended.put_back) words.append(tr("nothing is cut from %1: take it from the saw").arg(QString::fromStdString(w)));
               const int unmet = mended.mended.plan.value.unmet_pieces;
               if (unmet > 0) words.append(tr("%n piece(s) are short; the planner sees it", nullptr, unmet));
@@ -213,7 +213,7 @@ void SawWork::Mend(const planning::Mishaps& mishaps) {
             },
             [this](const DbError& error) {
               SetMending(false);
-              emit Refused(QString::fromStdString(error.message));
+              emit Refused(WordsOf(error));
               Read();
             }, BookLink::Pace::Long);
 }
@@ -244,7 +244,7 @@ void SawWork::Keep(const std::string& deed, const Json& body, const std::functio
     const SawQueue::Kept kept = queue.Keep(deed, body, link_.who().toStdString(), {NewRequest().text, NewRequest().text});
     then({{"kept", kept.seq}, {"drop_tag", kept.tags.empty() ? Json() : Json(kept.tags.back())}});
   } catch (const std::exception& error) {
-    emit Refused(QString::fromStdString(error.what()));
+    emit Refused(BookWords(std::string(error.what())));
   }
   emit Shown();
 }
@@ -279,7 +279,7 @@ void SawWork::SendKept() {
       emit Done(tr("the book is back: %n deed(s) kept here are booked", nullptr, sent.done)
                     + (sent.conflicts.isEmpty() ? QString() : tr("; for the lead: %1").arg(sent.conflicts.join("; "))), sent.conflicts.isEmpty());
     Read();
-  }, [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(QString::fromStdString(error.message)); });
+  }, [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error)); });
 }
 
 }  // namespace heatkeep

@@ -28,8 +28,8 @@ std::string ProgressWords(allocator::Aim aim, const allocator::Value& value, con
   const Key lead = allocator::KeysOf(aim).at(1);
   std::string words;
   if (value.unmet_pieces > 0) words = std::to_string(value.unmet_pieces) + " short, ";
-  words += lead == Key::Money ? "costs " : lead == Key::ConsumedLength ? "takes " : "opens ";
-  words += FigureText(lead, allocator::FigureOf(value, lead));
+  const std::string figure = FigureText(lead, allocator::FigureOf(value, lead));
+  words += lead == Key::Money ? "costs " + figure : lead == Key::ConsumedLength ? "takes " + figure : "opens " + figure;
   if (const auto at_least = bound.figures.find(lead); at_least != bound.figures.end())
     words += ", at least " + FigureText(lead, at_least->second) + " is needed";
   return words;

@@ -3,8 +3,10 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "client/models/qt_words.h"
 #include "client/stations/desk_look.h"
 #include "reports/balance_record.h"
+#include "reports/record_words.h"
 
 namespace heatkeep {
 namespace {
@@ -71,7 +73,7 @@ void BalanceBarView::paintEvent(QPaintEvent*) {
                      QFontMetrics(painter.font()).elidedText(parts[i].words, Qt::ElideRight, column - kInside));
   }
   painter.setPen(ColorOf(sums.balanced() ? Use::Done : Use::Refusal));
-  painter.drawText(QRect(0, height() - WordHeight(), width(), WordHeight()), Qt::AlignLeft | Qt::AlignVCenter, QString::fromStdString(BalanceCheckWords(*balance_)));
+  painter.drawText(QRect(0, height() - WordHeight(), width(), WordHeight()), Qt::AlignLeft | Qt::AlignVCenter, BookWords(BalanceCheckWords(*balance_)));
 }
 
 }  // namespace heatkeep

@@ -249,7 +249,7 @@ std::optional<Length> CountingStation::LengthIn(QLineEdit* field) {
     if (length.nm > 0) return length;
     throw BadText("the length is nothing", "the length as measured");
   } catch (const BadText& error) {
-    Refuse(Q(error.what()));
+    Refuse(BookWords(std::string(error.what())));
     field->setFocus();
     field->selectAll();
     return std::nullopt;
@@ -288,7 +288,7 @@ bool CountingStation::Take(const QString& scan) {
     measured_->setText({});
     return true;
   } catch (const BadText& error) {
-    Refuse(Q(error.what()));
+    Refuse(BookWords(std::string(error.what())));
     return true;
   }
 }

@@ -8,6 +8,7 @@
 #include <QShortcut>
 #include <QVBoxLayout>
 
+#include "client/models/qt_words.h"
 #include "client/stations/settings_page.h"
 
 namespace heatkeep {
@@ -56,6 +57,7 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   }
   BuildKeys();
   QCoreApplication::instance()->installEventFilter(this);
+  ReadBookIn(desk_.settings.units);
   scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
   connect(&scans_, &ScanFilter::Scanned, this, &DeskWindow::Take);
   connect(&link, &BookLink::Ready, this, &DeskWindow::BookIsBack);
@@ -182,6 +184,7 @@ void DeskWindow::OpenSettings() {
   if (page.exec() != QDialog::Accepted) return;
   desk_.settings = page.settings();
   desk_.settings.Save(kept_);
+  ReadBookIn(desk_.settings.units);
   scans_.Set(desk_.settings.scan_gap_ms, desk_.settings.scan_prefix);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), desk_.settings.look);
   for (Station* station : stations_) station->Redress();

@@ -36,7 +36,7 @@ void FamilyTreeView::Show(const std::vector<TraceLine>& lines, ReadingUnits unit
   for (TreePiece& piece : TreePieces(lines)) {
     Placed placed{.piece = std::move(piece), .bar = {}, .words = {}};
     placed.bar = TreeBar(placed.piece, letters);
-    for (const std::string& line : TreeWords(placed.piece, letters)) placed.words.append(Q(line));
+    for (const std::string& line : TreeWords(placed.piece, letters)) placed.words.append(BookWords(line));
     full_ = std::max(full_, placed.bar.length);
     pieces_.push_back(std::move(placed));
   }
@@ -90,13 +90,13 @@ void FamilyTreeView::paintEvent(QPaintEvent*) {
     painter.drawText(left, y + head, Q(piece.name));
     const int after_tag = left + QFontMetrics(tag_font).horizontalAdvance(Q(piece.name)) + kBetween;
     painter.setFont(FontOf(Size::Table, piece.held));
-    const QString where = (piece.held ? tr("HELD, ") : QString()) + Q(piece.where_now);
+    const QString where = (piece.held ? tr("HELD, ") : QString()) + BookWords(piece.where_now);
     const int where_width = std::min(QFontMetrics(painter.font()).horizontalAdvance(where), (right - after_tag) / 2);
     painter.setPen(ColorOf(piece.held ? Use::Refusal : Use::Text));
     painter.drawText(QRect(right - where_width, y, where_width, head + 4), Qt::AlignRight | Qt::AlignBottom, QFontMetrics(painter.font()).elidedText(where, Qt::ElideRight, where_width));
     painter.setFont(small);
     painter.setPen(ColorOf(Use::Quiet));
-    QString about = tr("%1 of %2").arg(Q(piece.what), units_.Words(piece.length, Rounding::Down));
+    QString about = tr("%1 of %2").arg(BookWords(piece.what), units_.Words(piece.length, Rounding::Down));
     if (!piece.parent.empty()) about += tr(" from %1").arg(Q(piece.parent));
     if (!piece.heat.empty()) about += tr(", heat %1 %2").arg(Q(HeatInGroups(piece.heat)), Q(piece.mill));
     about += QString(", %1 %2").arg(Q(piece.section), Q(piece.grade));
@@ -119,7 +119,7 @@ void FamilyTreeView::Choose(int piece) {
   QScrollBar* const bar = verticalScrollBar();
   if (placed.top < bar->value()) bar->setValue(placed.top);
   if (placed.top + placed.height > bar->value() + viewport()->height()) bar->setValue(placed.top + placed.height - viewport()->height());
-  setAccessibleDescription(Q(placed.piece.piece.name) + ", " + Q(placed.piece.piece.where_now));
+  setAccessibleDescription(Q(placed.piece.piece.name) + ", " + BookWords(placed.piece.piece.where_now));
   viewport()->update();
 }
 

@@ -24,7 +24,7 @@ void GateWords::AddOrdered(QStringList& words, const TypedLine& line) const {
   if (!row) return;
   words << tr("ORDERED") << tr("%1 x %2 %3 %4, %5").arg(row->ordered).arg(Q(row->section), Q(row->grade), Q(row->condition), units_.Words(row->length))
         << tr("%1 came before; due %2").arg(row->delivered).arg(Q(row->due)) << (row->papers == "none" ? tr("no papers ordered") : tr("papers ordered: %1").arg(Q(row->papers)));
-  if (!row->promised.empty()) words << tr("kept for: %1").arg(Q(row->promised));
+  if (!row->promised.empty()) words << tr("kept for: %1").arg(BookWords(row->promised));
   words << QString();
 }
 

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "client/models/qt_words.h"
+#include "reports/record_words.h"
 #include "reports/sheet_words.h"
 #include "reports/trace_report.h"
 #include "schema/terms/bad_text.h"
@@ -96,7 +97,7 @@ bool PapersStation::Take(const QString& scan) {
         }
     }
   } catch (const BadText& error) {
-    sign_->Say(Sign::Refusal, Q(error.what()));
+    sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
     return true;
   }
   sign_->Clear();
@@ -113,9 +114,9 @@ void PapersStation::ShowWaiting() {
   };
   section(tr("For a decision"), waiting.conflicts.size());
   for (const ConflictRow& c : waiting.conflicts)
-    entries.push_back({.key = tr("conflict") + ' ' + QString::number(c.conflict), .title = c.tag.empty() ? Q(c.kind) : Q(c.tag), .below = Q(c.words), .right = {}, .sign = Sign::Warning, .mono = !c.tag.empty()});
+    entries.push_back({.key = tr("conflict") + ' ' + QString::number(c.conflict), .title = c.tag.empty() ? BookWords(c.kind) : Q(c.tag), .below = BookWords(c.words), .right = {}, .sign = Sign::Warning, .mono = !c.tag.empty()});
   section(tr("Held"), waiting.holds.size());
-  for (const HoldRow& h : waiting.holds) entries.push_back({.key = "ref " + Q(h.ref), .title = Q(h.ref), .below = Q(h.reason), .right = Q(h.scope), .sign = Sign::Refusal, .mono = true});
+  for (const HoldRow& h : waiting.holds) entries.push_back({.key = "ref " + Q(h.ref), .title = Q(h.ref), .below = BookWords(h.reason), .right = BookWords(h.scope), .sign = Sign::Refusal, .mono = true});
   section(tr("Papers awaited"), waiting.awaited.size());
   for (const AwaitedRow& a : waiting.awaited)
     entries.push_back({.key = "ref " + Q(a.heat), .title = Q(a.heat), .below = QString("%1  %2  %3").arg(Q(a.section), Q(a.grade), Q(a.mill)),
@@ -132,7 +133,7 @@ void PapersStation::ChosenWaiting(const QString& key) {
   for (const ConflictRow& c : work_.waiting().conflicts) {
     if (key != tr("conflict") + ' ' + QString::number(c.conflict)) continue;
     if (!c.tag.empty()) work_.Ask(Q(c.tag));
-    sign_->Say(Sign::Warning, Q(c.words));
+    sign_->Say(Sign::Warning, BookWords(c.words));
     if (desk().link.May("close_conflict"))
       asking_->Ask(tr("What was decided, and why? It closes the conflict."), [this, id = c.conflict](const QString& words) {
         work_.CloseConflict(id, words, false);
@@ -157,17 +158,17 @@ void PapersStation::ShowAnswer() {
     papers_->Say({});
     return;
   }
-  const QString kind = answer->what.kind == "heat" ? tr("Heat") : answer->what.kind == "piece" ? tr("Piece") : answer->what.kind == "order" ? tr("Order") : Q(answer->what.kind);
+  const QString kind = answer->what.kind == "heat" ? tr("Heat") : answer->what.kind == "piece" ? tr("Piece") : answer->what.kind == "order" ? tr("Order") : BookWords(answer->what.kind);
   head_->setText(QString("%1 %2").arg(kind, Q(answer->what.kind == "heat" ? HeatInGroups(answer->what.name) : answer->what.name)));
   QStringList about;
   if (!answer->what.mill.empty()) about << Q(answer->what.mill);
-  if (!answer->what.words.empty()) about << Q(answer->what.words);
+  if (!answer->what.words.empty()) about << BookWords(answer->what.words);
   if (answer->record) {
-    about << Q(TraceCounts(answer->record->lines));
-    if (answer->record->heats) about << Q(answer->record->heats->statement);
+    about << BookWords(TraceCounts(answer->record->lines));
+    if (answer->record->heats) about << BookWords(answer->record->heats->statement);
   }
   what_->setText(about.join("\n"));
-  if (!answer->holds.empty()) sign_->Say(Sign::Refusal, tr("HELD: %1 (%2)").arg(Q(answer->holds.front().reason), Q(answer->holds.front().held_by)));
+  if (!answer->holds.empty()) sign_->Say(Sign::Refusal, tr("HELD: %1 (%2)").arg(BookWords(answer->holds.front().reason), Q(answer->holds.front().held_by)));
   else if (sign_->sign() == Sign::Refusal && sign_->words().startsWith(tr("HELD: %1 (%2)").left(4))) sign_->Clear();
   const bool balanced = answer->record && answer->record->balances.size() == 1;
   balance_->Show(balanced ? std::optional(answer->record->balances.front()) : std::nullopt, units());
@@ -185,13 +186,13 @@ void PapersStation::ShowPapers() {
           << (d.file_sha256.empty() ? tr("typed, no file") : tr("file kept, SHA-256 %1...").arg(Q(d.file_sha256.substr(0, 12)))) << QString();
   }
   if (answer.documents.empty()) words << tr("none in the book") << QString();
-  for (const HoldRow& h : answer.holds) words << tr("HOLD %1").arg(h.hold) << Q(h.reason) << tr("by %1").arg(Q(h.held_by)) << QString();
+  for (const HoldRow& h : answer.holds) words << tr("HOLD %1").arg(h.hold) << BookWords(h.reason) << tr("by %1").arg(Q(h.held_by)) << QString();
   if (!work_.others().empty()) words << tr("ALSO CALLED THAT");
-  for (const Found& f : work_.others()) words << QString("%1 %2 %3").arg(Q(f.kind), Q(f.name), Q(f.mill)).trimmed();
+  for (const Found& f : work_.others()) words << QString("%1 %2 %3").arg(BookWords(f.kind), Q(f.name), Q(f.mill)).trimmed();
   if (!answer.history.empty()) words << tr("WHAT HAPPENED");
   for (std::size_t i = 0; i < answer.history.size() && i < kHistoryLines; ++i) {
     const HistoryRow& h = answer.history[i];
-    words << QString("%1  %2, %3%4").arg(Q(h.at), Q(h.deed).replace('_', ' '), Q(h.who), h.reason.empty() ? QString() : ": " + Q(h.reason));
+    words << QString("%1  %2, %3%4").arg(Q(h.at), BookWords(Q(h.deed).replace('_', ' ')), Q(h.who), h.reason.empty() ? QString() : ": " + BookWords(h.reason));
   }
   words << QString() << tr("This compares and reports what the book holds. It replaces neither the standard nor the person responsible.");
   papers_->Say(words.join('\n'));
@@ -207,7 +208,7 @@ void PapersStation::AskHold(const QString& preview) {
 
 void PapersStation::AskLift() {
   const HoldRow hold = work_.answer()->holds.front();
-  asking_->Ask(tr("What shows that %1 %2 may be used? (the hold was: %3)").arg(Q(hold.scope), Q(hold.ref), Q(hold.reason)), [this, hold](const QString& evidence) {
+  asking_->Ask(tr("What shows that %1 %2 may be used? (the hold was: %3)").arg(BookWords(hold.scope), Q(hold.ref), BookWords(hold.reason)), [this, hold](const QString& evidence) {
     work_.Lift(hold.hold, evidence);
     return true;
   });

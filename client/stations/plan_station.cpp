@@ -171,7 +171,7 @@ void PlanStation::ShowWaiting() {
     entries.push_back({.key = "all", .title = tr("All that is open"), .below = tr("%1 pieces of %n cut list(s), as one", nullptr, static_cast<int>(work_.lists().size())).arg(all), .right = {}});
   if (!work_.plans().empty()) head(tr("Promised"));
   for (const PlanRow& plan : work_.plans())
-    entries.push_back({.key = "plan:" + QString::number(plan.plan), .title = tr("Plan %1, saw %2").arg(plan.plan).arg(Q(plan.saw)), .below = Q(plan.proof), .right = due(plan.due)});
+    entries.push_back({.key = "plan:" + QString::number(plan.plan), .title = tr("Plan %1, saw %2").arg(plan.plan).arg(Q(plan.saw)), .below = BookWords(plan.proof), .right = due(plan.due)});
   waiting_->Show(entries, tr("No cut list has anything open. `heatkeep cutlist add` takes one in."));
   const QSignalBlocker quiet(waiting_);
   waiting_->Choose(work_.chosen());
@@ -327,7 +327,7 @@ void PlanStation::PrintList() {
   const std::int64_t plan = *work_.chosen_plan();
   desk().link.Ask(this, [plan, settings = desk().settings](Connection& book) { return PrintSheet(book, plan, settings); }, [this, plan](const SheetOut& out) {
     if (out.failed.empty()) emit Happened({Sign::Done, tr("the pick list of plan %1 is out: %2").arg(plan).arg(Q(out.where)), {}, {}});
-    else emit Happened({Sign::Warning, tr("the pick list of plan %1 is not out: %2").arg(plan).arg(Q(out.failed)), {}, {}});
+    else emit Happened({Sign::Warning, tr("the pick list of plan %1 is not out: %2").arg(plan).arg(BookWords(out.failed)), {}, {}});
   }, [this](const DbError& error) { emit Happened({Sign::Refusal, WordsOf(error), {}, {}}); }, BookLink::Pace::Long);
 }
 

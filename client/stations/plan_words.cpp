@@ -42,7 +42,7 @@ void Into(std::vector<PlanBarGroup>& groups, const QString& head, PlanBar bar) {
 // Of a draft's or a sheet's line that lacks pieces.
 template <typename Lacking>
 QString MissingWords(const Lacking& s) {
-  return Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing).arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), Q(s.why));
+  return Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing).arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), BookWords(s.why));
 }
 
 void Cuts(const SheetBlock& block, ReadingUnits units, QStringList& words) {
@@ -55,9 +55,9 @@ void Metal(const SheetBlock& block, ReadingUnits units, Mass lift_limit, QString
   words << QString() << Words::tr("THE PIECE") << QString("%1  %2 %3").arg(Q(block.section), Q(block.grade), Q(block.condition)).trimmed();
   words << (block.heat.empty() ? Words::tr("no heat") : Words::tr("heat %1").arg(Q(HeatInGroups(block.heat)))) << Words::tr("papers %1").arg(Q(block.papers));
   if (!block.place.empty()) words << Words::tr("lies in %1").arg(Q(block.place));
-  if (block.mass.g > 0) words << QString("%1, %2").arg(units.Words(block.mass), Q(HowToLift(block.mass, block.length, lift_limit)));
+  if (block.mass.g > 0) words << QString("%1, %2").arg(units.Words(block.mass), BookWords(HowToLift(block.mass, block.length, lift_limit)));
   if (IsOthersMetal(block)) words << Words::tr("owned by %1").arg(Q(block.owner));
-  if (!DoubtWords(block).empty()) words << Q(DoubtWords(block));
+  if (!DoubtWords(block).empty()) words << BookWords(DoubtWords(block));
 }
 
 }  // namespace
@@ -72,7 +72,7 @@ QString AimWords(const std::string& aim) {
 QString ProofWords(const PlanProposal& proposal) {
   QStringList words;
   for (const planning::Draft& draft : proposal.drafts)
-    words << (draft.plan.layouts.empty() ? Words::tr("saw %1: nothing of it can be cut").arg(Q(draft.question.saw)) : Words::tr("saw %1: %2").arg(Q(draft.question.saw), Q(draft.proof)));
+    words << (draft.plan.layouts.empty() ? Words::tr("saw %1: nothing of it can be cut").arg(Q(draft.question.saw)) : Words::tr("saw %1: %2").arg(Q(draft.question.saw), BookWords(draft.proof)));
   return words.isEmpty() ? Words::tr("nothing is open that a saw here takes") : words.join('\n');
 }
 
@@ -88,12 +88,12 @@ QString FiguresWords(const planning::DraftFigures& f, ReadingUnits units) {
 QString ShortWords(const PlanProposal& proposal) {
   QStringList words;
   for (const planning::Draft& draft : proposal.drafts)
-    if (draft.extras.buy && !draft.extras.buy->words.empty()) words << Q(draft.extras.buy->words);
+    if (draft.extras.buy && !draft.extras.buy->words.empty()) words << BookWords(draft.extras.buy->words);
   for (const planning::DraftShort& s : proposal.shorts)
     words << MissingWords(s);
   if (!proposal.too_large.empty()) {
     QStringList lines;
-    for (const std::string& line : proposal.too_large) lines << Q(line);
+    for (const std::string& line : proposal.too_large) lines << BookWords(line);
     words << Words::tr("too large for the saws: %1").arg(lines.join(", "));
   }
   return words.join('\n');
@@ -124,17 +124,17 @@ QString WhyWords(const planning::DraftPiece& piece, ReadingUnits units, Mass lif
   if (next.isEmpty()) words << Words::tr("nothing else that is free holds its cuts");
   else words << next;
   Cuts(piece.block, units, words);
-  for (const std::string& note : piece.notes) words << Q(note);
+  for (const std::string& note : piece.notes) words << BookWords(note);
   Metal(piece.block, units, lift_limit, words);
   return words.join('\n');
 }
 
 QString WhyWords(const SheetBlock& block, ReadingUnits units, Mass lift_limit) {
-  QStringList words{Words::tr("NOT THERE?"), block.otherwise.empty() ? Words::tr("nothing else held its cuts") : Q(block.otherwise)};
+  QStringList words{Words::tr("NOT THERE?"), block.otherwise.empty() ? Words::tr("nothing else held its cuts") : BookWords(block.otherwise)};
   Cuts(block, units, words);
-  for (const std::string& end : EndWords(block, units.Ruler())) words << Q(end);
-  if (!BundleWords(block).empty()) words << Q(BundleWords(block));
-  if (!block.stop.empty()) words << Q(block.stop);
+  for (const std::string& end : EndWords(block, units.Ruler())) words << BookWords(end);
+  if (!BundleWords(block).empty()) words << BookWords(BundleWords(block));
+  if (!block.stop.empty()) words << BookWords(block.stop);
   Metal(block, units, lift_limit, words);
   return words.join('\n');
 }
@@ -142,11 +142,11 @@ QString WhyWords(const SheetBlock& block, ReadingUnits units, Mass lift_limit) {
 QString AboutWords(const PlanProposal& proposal) {
   QStringList words{Words::tr("THE PLAN")};
   for (const planning::Draft& draft : proposal.drafts) {
-    if (!draft.extras.choice.words.empty()) words << Q(draft.extras.choice.words);
-    for (const std::string& bar : draft.extras.bar_words) words << Q(bar);
-    if (!draft.learned.empty()) words << Q(draft.learned);
+    if (!draft.extras.choice.words.empty()) words << BookWords(draft.extras.choice.words);
+    for (const std::string& bar : draft.extras.bar_words) words << BookWords(bar);
+    if (!draft.learned.empty()) words << BookWords(draft.learned);
     for (const auto& ways : draft.extras.ways_out)
-      for (const auto& way : ways) words << Words::tr("way out: %1").arg(Q(way.words));
+      for (const auto& way : ways) words << Words::tr("way out: %1").arg(BookWords(way.words));
   }
   return words.join('\n');
 }

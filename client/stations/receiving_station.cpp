@@ -287,7 +287,7 @@ void ReceivingStation::ShowPutAway() {
     put_head_->setText(!one_tag_.empty() ? tr("Where does %1 lie?").arg(Q(one_tag_)) : group.tags.size() == 1 ? tr("Where does %1 lie?").arg(Q(group.tags[0])) : tr("Where do these %1 bars lie?").arg(group.tags.size()));
     QStringList words{tr("%1 x %2 %3 %4   heat %5   %6, %7").arg(group.tags.size()).arg(Q(row.section), Q(row.grade), Q(row.condition), row.heat.empty() ? tr("not known") : Q(HeatInGroups(row.heat)),
                                                                    units().Words(row.length, Rounding::Down), units().Words(group.mass))};
-    if (!row.blocked.empty()) words << Q(row.blocked);
+    if (!row.blocked.empty()) words << BookWords(row.blocked);
     if (!row.bundle.empty()) words << tr("strapped as %1: it goes as one").arg(Q(row.bundle));
     else if (group.tags.size() > 1) words << tr("The place alone: all of them. A tag, then the place: that one.");
     put_what_->setText(words.join('\n'));
@@ -438,7 +438,7 @@ bool ReceivingStation::Take(const QString& scan) {
     emit Happened({Sign::Warning, tr("heat %1 is from the mill's tag: does the metal say the same?").arg(line.heat), {}, {}});
     return true;
   } catch (const BadText& error) {
-    Refuse(Q(error.what()));
+    Refuse(BookWords(std::string(error.what())));
     return true;
   }
 }
@@ -448,7 +448,7 @@ void ReceivingStation::PrintLabelsOf(const QStringList& tags) {
   for (const QString& tag : tags) all.push_back(tag.toStdString());
   desk().link.Ask(this, [all, settings = desk().settings](Connection& book) { return PrintLabels(book, all, settings); },
                   [this](const LabelsOut& out) {
-                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the labels are not out: %1. They stay in the queue; F4 prints them again").arg(Q(out.failed)), {}, {}});
+                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the labels are not out: %1. They stay in the queue; F4 prints them again").arg(BookWords(out.failed)), {}, {}});
                     else put_sign_->Say(Sign::Done, out.labels == 0 ? tr("no label of these waits") : tr("%n label(s) out: %1", nullptr, out.labels).arg(Q(out.where)));
                   },
                   [this](const DbError& error) { Refuse(WordsOf(error)); }, BookLink::Pace::Long);

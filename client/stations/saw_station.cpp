@@ -92,7 +92,7 @@ void SawStation::BuildButtons(QLayout* into) {
   short_ = add(1, 2, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
   bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
   no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
-  auto* caution = new PlainWords(FontOf(Size::Table), Use::Quiet, Q(CautionWords()));
+  auto* caution = new PlainWords(FontOf(Size::Table), Use::Quiet, BookWords(CautionWords()));
   grid->addWidget(caution, 2, 1, 1, 3);
 }
 
@@ -130,7 +130,7 @@ bool SawStation::Take(const QString& scan) {
     }
     return false;
   } catch (const BadText& error) {
-    sign_->Say(Sign::Refusal, Q(error.what()));
+    sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
     return true;
   }
 }
@@ -194,7 +194,7 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   const QString heat = blind_ ? tr("as the metal says") : Q(HeatInGroups(block.heat));
   what_->setText(tr("%1  %2   heat %3   %4   %5, %6")
                      .arg(Q(block.section), Q(block.grade), heat, units().Words(block.length, Rounding::Down), units().Words(block.mass),
-                          Q(HowToLift(block.mass, block.length, sheet.lift_limit))));
+                          BookWords(HowToLift(block.mass, block.length, sheet.lift_limit))));
   OrderLetters letters;
   for (const SheetBlock& b : sheet.blocks) PieceBarOf(b, letters);
   const PieceBar bar = PieceBarOf(block, letters);
@@ -206,7 +206,7 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   stop_->setText(units().Stop(next.set));
   QString words = tr("%n piece(s) for %1/%2, %3", nullptr, next.count).arg(Q(next.order), Q(next.line), Q(next.customer));
   if (strokes > 1) words += '\n' + tr("longer than the stop: feed %1 times, one cut").arg(strokes);
-  if (next.tolerance_minus.nm + next.tolerance_plus.nm > 0) words += '\n' + Q(ToleranceWords(next));
+  if (next.tolerance_minus.nm + next.tolerance_plus.nm > 0) words += '\n' + BookWords(ToleranceWords(next));
   stop_for_->setText(words);
 }
 
@@ -215,16 +215,16 @@ void SawStation::ShowWhy(const SheetBlock* block) {
   if (block) {
     words << tr("WHAT IS CUT");
     for (const SheetCut& c : block->cuts) words << QString("%1 x %2   %3/%4").arg(c.count).arg(units().Stop(c.set), Q(c.order), Q(c.line));
-    words << Q(WhatIsLeft(*block, units().Ruler())) << Q(LossWords(*block));
-    if (!MarkWords(*block).empty()) words << QString() << tr("MARK") << Q(MarkWords(*block));
-    if (!DoubtWords(*block).empty()) words << Q(DoubtWords(*block));
-    if (!BundleWords(*block).empty()) words << Q(BundleWords(*block));
-    for (const std::string& end : EndWords(*block)) words << Q(end);
-    if (!block->stop.empty()) words << Q(block->stop);
+    words << BookWords(WhatIsLeft(*block, units().Ruler())) << BookWords(LossWords(*block));
+    if (!MarkWords(*block).empty()) words << QString() << tr("MARK") << BookWords(MarkWords(*block));
+    if (!DoubtWords(*block).empty()) words << BookWords(DoubtWords(*block));
+    if (!BundleWords(*block).empty()) words << BookWords(BundleWords(*block));
+    for (const std::string& end : EndWords(*block)) words << BookWords(end);
+    if (!block->stop.empty()) words << BookWords(block->stop);
     words << QString() << tr("PAPERS") << Q(block->papers);
     if (IsOthersMetal(*block)) words << tr("owned by %1").arg(Q(block->owner));
-    words << QString() << tr("NOT THERE?") << (block->otherwise.empty() ? tr("nothing else held its cuts") : Q(block->otherwise));
-    if (const Sheet* sheet = work_.sheet()) words << QString() << tr("THE PLAN") << Q(sheet->proof);
+    words << QString() << tr("NOT THERE?") << (block->otherwise.empty() ? tr("nothing else held its cuts") : BookWords(block->otherwise));
+    if (const Sheet* sheet = work_.sheet()) words << QString() << tr("THE PLAN") << BookWords(sheet->proof);
   }
   why_->Say(words.join('\n'));
 }
@@ -235,7 +235,7 @@ std::optional<Length> SawStation::LengthIn(const QString& answer) {
     if (length.nm > 0) return length;
     throw BadText("the length is nothing", "a length above 0");
   } catch (const BadText& error) {
-    sign_->Say(Sign::Refusal, Q(error.what()));
+    sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
     return std::nullopt;
   }
 }
@@ -301,7 +301,7 @@ void SawStation::Mishap(std::vector<std::string> planning::Mishaps::* of, const 
 void SawStation::PrintLabel(const QString& tag) {
   desk().link.Ask(this, [tag = tag.toStdString(), settings = desk().settings](Connection& book) { return PrintLabels(book, {tag}, settings); },
                   [this, tag](const LabelsOut& out) {
-                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the label of %1 is not out: %2. It stays in the queue; write the tag on the metal").arg(tag, Q(out.failed)), {}, {}});
+                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the label of %1 is not out: %2. It stays in the queue; write the tag on the metal").arg(tag, BookWords(out.failed)), {}, {}});
                   },
                   [this, tag](const DbError& error) { emit Happened({Sign::Warning, tr("the label of %1 is not out: %2").arg(tag, WordsOf(error)), {}, {}}); }, BookLink::Pace::Long);
 }

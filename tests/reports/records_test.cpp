@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "reports/balance_record.h"
+#include "reports/record_words.h"
 #include "reports/sheet_words.h"
 #include "reports/trace_report.h"
 #include "tests/reports/invented_trace.h"

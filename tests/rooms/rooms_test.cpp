@@ -23,6 +23,7 @@ const std::map<std::string, std::set<std::string>>& Arrows() {
       {"client/year", {"schema/terms", "client/allocator"}},
       {"client/intake", {"schema/terms"}},
       {"client/papers", {"schema/terms"}},
+      {"client/phrases", {}},
       {"client/queue", {"schema/terms"}},
       {"client/gateway", {"schema/terms", "client/allocator"}},
       {"client/book", {"schema/terms", "client/gateway"}},

@@ -1,7 +1,6 @@
 #include "tests/stations/desk_test.h"
 
 #include <QApplication>
-#include <QTranslator>
 #include <QWindow>
 
 #include "client/stations/desk_look.h"
@@ -12,20 +11,18 @@ namespace {
 
 // For pictures: HEATKEEP_LOOK=dark, HEATKEEP_LENGTHS=inch, HEATKEEP_LANGUAGE=de.
 void Dressed(DeskSettings& settings) {
-  static QTranslator words;
-  const QString language = qEnvironmentVariable("HEATKEEP_LANGUAGE", "en");
-  if (words.isEmpty() && words.load(":/translations/heatkeep_" + language)) QApplication::installTranslator(&words);
   if (qEnvironmentVariable("HEATKEEP_LOOK") == "dark") settings.look = DeskSettings::Look::Dark;
   if (qEnvironmentVariable("HEATKEEP_LENGTHS") == "inch") settings.units = {ReadingUnits::LengthAs::InchFraction, ReadingUnits::MassAs::Lb};
 }
 
 }  // namespace
 
-DeskTest::DeskTest() = default;
+DeskTest::DeskTest() : language(qEnvironmentVariable("HEATKEEP_LANGUAGE", "en")) {}
 
 DeskTest::~DeskTest() {
   window.reset();
   link.reset();
+  QApplication::removeTranslator(&words_);
 }
 
 DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
@@ -36,6 +33,8 @@ DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeS
   settings.scan_gap_ms = 300;  // so slow is the scanner of a test on a busy machine
   if (set) set(settings);
   Dressed(settings);
+  EXPECT_TRUE(words_.load(":/translations/heatkeep_" + language));
+  QApplication::installTranslator(&words_);
   settings.Save(*kept);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), settings.look);
   link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login)] {

@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTranslator>
 #include <atomic>
 #include <functional>
 #include <memory>
@@ -48,6 +49,10 @@ class DeskTest : public testing::Test {
   std::atomic<bool> wire_cut = false;
   int keys = 0;  // pressed by hand since it was set to 0
   int scans = 0;
+  QString language;  // of the window that is opened next
+
+ private:
+  QTranslator words_;
 };
 
 }  // namespace heatkeep

@@ -6,6 +6,7 @@
 #include <iostream>
 #include <thread>
 
+#include "client/models/phrase_book.h"
 #include "tests/schema/every_stock_deed.h"
 #include "tests/schema/lock_watch.h"
 #include "tests/walk/walker.h"
@@ -52,10 +53,16 @@ TEST(Walk, TheBookStaysWholeWhateverIsDone) {
   other.join();
   const auto walked = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now() - start).count();
   Tally tally;
+  std::set<std::string> told;
   for (const Walker* walker : {&alone, &first, &second}) {
     Add(tally, walker->tally());
     for (const std::string& failure : walker->failures()) ADD_FAILURE() << failure;
+    told.insert(walker->told().begin(), walker->told().end());
   }
+  // what a desk's reader is told in their own language: client/models/phrase_book.h
+  const PhraseBook phrases(BookPhrases());
+  for (const std::string& words : told)
+    EXPECT_TRUE(words.empty() || phrases.Knows(QString::fromStdString(words))) << "no phrase of the sources says: " << words;
   const Wholeness whole = LookWhetherWhole(shop);
   EXPECT_EQ(DeadlocksIn(shop.admin), 0);
   std::cout << "seed " << seed << ": " << Total(tally, true) << " deeds done, " << Total(tally, false) << " refused, in " << walked << " ms; verify took " << whole.verify_ms << " ms over "

@@ -111,8 +111,10 @@ std::string Walker::Try(const std::string& deed, const std::string& who, const s
     if (!one) return "";
     *answer = Json::parse(text);
     if (!answer->is_object()) return "no object: " + text;
+    if (answer->contains("refused")) told_.insert(answer->at("words").get<std::string>());
     return answer->contains("refused") ? answer->at("refused").get<std::string>() + " answered" : "";
   } catch (const DbError& error) {
+    if (error.sqlstate.starts_with("HK")) told_.insert({error.message, error.detail, error.hint});
     *words = error.message + (error.constraint.empty() ? "" : " [" + error.constraint + "]") + " " + error.detail;
     return error.sqlstate.empty() ? "no code" : error.sqlstate;
   }

@@ -29,6 +29,7 @@ class Walker {
 
   const Tally& tally() const { return tally_; }
   const std::vector<std::string>& failures() const { return failures_; }
+  const std::set<std::string>& told() const { return told_; }  // every word of a refusal
   // Functions of schema api that no move is for, and moves that no function is there for.
   std::vector<std::string> Unmatched() const;
 
@@ -61,6 +62,7 @@ class Walker {
   std::vector<Done> done_;
   Tally tally_;
   std::vector<std::string> failures_;
+  std::set<std::string> told_;
 };
 
 }  // namespace heatkeep

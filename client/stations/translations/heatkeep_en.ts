@@ -2,6 +2,366 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en_US">
 <context>
+    <name>Book</name>
+    <message numerus="yes">
+        <source>%1 %2: the slip says %3 bars %4 %5 of %6, %7 came (%8 by theory)</source>
+        <translation>
+            <numerusform>%1 %2: the slip says %3 bar %4 %5 of %6, %7 came (%8 by theory)</numerusform>
+            <numerusform>%1 %2: the slip says %3 bars %4 %5 of %6, %7 came (%8 by theory)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bars</source>
+        <translation>
+            <numerusform>%1 bar</numerusform>
+            <numerusform>%1 bars</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bars %2 %3 of %4 not as ordered: %5 (%6 by theory)</source>
+        <translation>
+            <numerusform>%1 bar %2 %3 of %4 not as ordered: %5 (%6 by theory)</numerusform>
+            <numerusform>%1 bars %2 %3 of %4 not as ordered: %5 (%6 by theory)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bars are still expected and free there, %2 were asked for</source>
+        <translation>
+            <numerusform>%1 bar is still expected and free there, %2 were asked for</numerusform>
+            <numerusform>%1 bars are still expected and free there, %2 were asked for</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bars for order %2 line %3</source>
+        <translation>
+            <numerusform>%1 bar for order %2 line %3</numerusform>
+            <numerusform>%1 bars for order %2 line %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 bars were cut together at saw %2: %3</source>
+        <translation>
+            <numerusform>%1 bar was cut at saw %2: %3</numerusform>
+            <numerusform>%1 bars were cut together at saw %2: %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 chains, %2 with another end</source>
+        <translation>
+            <numerusform>%1 chain, %2 with another end</numerusform>
+            <numerusform>%1 chains, %2 with another end</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 cuts cannot be served</source>
+        <translation>
+            <numerusform>%1 cut cannot be served</numerusform>
+            <numerusform>%1 cuts cannot be served</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 cuts, %2 do not add up</source>
+        <translation>
+            <numerusform>%1 cut, %2 do not add up</numerusform>
+            <numerusform>%1 cuts, %2 do not add up</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 happenings since, %2 broken links</source>
+        <translation>
+            <numerusform>%1 happening since, %2 broken links</numerusform>
+            <numerusform>%1 happenings since, %2 broken links</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 happenings, %2 broken links</source>
+        <translation>
+            <numerusform>%1 happening, %2 broken links</numerusform>
+            <numerusform>%1 happenings, %2 broken links</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 holds %2 for sure; %3 pieces need more</source>
+        <translation>
+            <numerusform>%1 holds %2 for sure; %3 piece needs more</numerusform>
+            <numerusform>%1 holds %2 for sure; %3 pieces need more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 live promises, %2 of metal that is gone</source>
+        <translation>
+            <numerusform>%1 live promise, %2 of metal that is gone</numerusform>
+            <numerusform>%1 live promises, %2 of metal that is gone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lots, %2 do not add up</source>
+        <translation>
+            <numerusform>%1 lot, %2 do not add up</numerusform>
+            <numerusform>%1 lots, %2 do not add up</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 pieces</source>
+        <translation>
+            <numerusform>%1 piece</numerusform>
+            <numerusform>%1 pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 pieces not: %2</source>
+        <translation>
+            <numerusform>%1 piece not: %2</numerusform>
+            <numerusform>%1 pieces not: %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 pieces of it are on site, not %2</source>
+        <translation>
+            <numerusform>%1 piece of it is on site, not %2</numerusform>
+            <numerusform>%1 pieces of it are on site, not %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 pieces of order %2 line %3 have been shipped; it cannot become %4</source>
+        <translation>
+            <numerusform>%1 piece of order %2 line %3 has been shipped; it cannot become %4</numerusform>
+            <numerusform>%1 pieces of order %2 line %3 have been shipped; it cannot become %4</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 pieces, %2 do not add up</source>
+        <translation>
+            <numerusform>%1 piece, %2 do not add up</numerusform>
+            <numerusform>%1 pieces, %2 do not add up</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 seals, %2 no longer agree</source>
+        <translation>
+            <numerusform>%1 seal, %2 no longer agree</numerusform>
+            <numerusform>%1 seals, %2 no longer agree</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 strokes are not booked in one go; expected 100000 or less</source>
+        <translation>
+            <numerusform>%1 stroke is not booked in one go; expected 100000 or less</numerusform>
+            <numerusform>%1 strokes are not booked in one go; expected 100000 or less</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 strokes cannot be booked; expected 1 or more</source>
+        <translation>
+            <numerusform>%1 stroke cannot be booked; expected 1 or more</numerusform>
+            <numerusform>%1 strokes cannot be booked; expected 1 or more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 pieces were shipped to %3, %4 are said to come back</source>
+        <translation>
+            <numerusform>%1: %2 piece was shipped to %3, %4 are said to come back</numerusform>
+            <numerusform>%1: %2 pieces were shipped to %3, %4 are said to come back</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order.</source>
+        <translation>
+            <numerusform>The %1 piece cut for order %2 is of heat %3 of %4; no other heat went into this order.</numerusform>
+            <numerusform>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order. %5 pieces are not cut yet.</source>
+        <translation>
+            <numerusform>The %1 piece cut for order %2 is of heat %3 of %4; no other heat went into this order. %5 pieces are not cut yet.</numerusform>
+            <numerusform>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order. %5 pieces are not cut yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order. Before it was identified, some of the metal had no heat in the book; the tags are listed.</source>
+        <translation>
+            <numerusform>The %1 piece cut for order %2 is of heat %3 of %4; no other heat went into this order. Before it was identified, some of the metal had no heat in the book; the tags are listed.</numerusform>
+            <numerusform>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order. Before it was identified, some of the metal had no heat in the book; the tags are listed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order. Before it was identified, some of the metal had no heat in the book; the tags are listed. %5 pieces are not cut yet.</source>
+        <translation>
+            <numerusform>The %1 piece cut for order %2 is of heat %3 of %4; no other heat went into this order. Before it was identified, some of the metal had no heat in the book; the tags are listed. %5 pieces are not cut yet.</numerusform>
+            <numerusform>All %1 pieces cut for order %2 are of heat %3 of %4; no other heat went into this order. Before it was identified, some of the metal had no heat in the book; the tags are listed. %5 pieces are not cut yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>BUNDLE %1: %2 bars cut together, %3 stroke</source>
+        <translation>
+            <numerusform>BUNDLE %1: %2 bar cut together, %3 stroke</numerusform>
+            <numerusform>BUNDLE %1: %2 bars cut together, %3 stroke</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>BUNDLE %1: %2 bars cut together, %3 strokes</source>
+        <translation>
+            <numerusform>BUNDLE %1: %2 bar cut together, %3 strokes</numerusform>
+            <numerusform>BUNDLE %1: %2 bars cut together, %3 strokes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It is not so that one heat alone went into order %1: %2. %3 pieces are not cut yet.</source>
+        <translation>
+            <numerusform>It is not so that one heat alone went into order %1: %2. %3 piece is not cut yet.</numerusform>
+            <numerusform>It is not so that one heat alone went into order %1: %2. %3 pieces are not cut yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Looked at: %1 strokes booked for the order at any time, in %2 cuts; %3 cut pieces now, from %4 pieces, which with all they came from are %5; %6 happenings in %7 chains, each hashed anew%8.</source>
+        <translation>
+            <numerusform>Looked at: %1 stroke booked for the order at any time, in %2 cuts; %3 cut pieces now, from %4 pieces, which with all they came from are %5; %6 happenings in %7 chains, each hashed anew%8.</numerusform>
+            <numerusform>Looked at: %1 strokes booked for the order at any time, in %2 cuts; %3 cut pieces now, from %4 pieces, which with all they came from are %5; %6 happenings in %7 chains, each hashed anew%8.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Nothing is stated about the heats of order %1: the book was changed behind its back. %2 pieces are not cut yet.</source>
+        <translation>
+            <numerusform>Nothing is stated about the heats of order %1: the book was changed behind its back. %2 piece is not cut yet.</numerusform>
+            <numerusform>Nothing is stated about the heats of order %1: the book was changed behind its back. %2 pieces are not cut yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a record of %1 bytes cannot be kept</source>
+        <translation>
+            <numerusform>a record of %1 byte cannot be kept</numerusform>
+            <numerusform>a record of %1 bytes cannot be kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>a scan of %1 bytes</source>
+        <translation>
+            <numerusform>a scan of %1 byte</numerusform>
+            <numerusform>a scan of %1 bytes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>entered %1 days later by %2</source>
+        <translation>
+            <numerusform>entered %1 day later by %2</numerusform>
+            <numerusform>entered %1 days later by %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in a bundle of %1 bars</source>
+        <translation>
+            <numerusform>in a bundle of %1 bar</numerusform>
+            <numerusform>in a bundle of %1 bars</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>line %1: %2 bars are no line of a delivery; expected 10000 or less</source>
+        <translation>
+            <numerusform>line %1: %2 bar is no line of a delivery; expected 10000 or less</numerusform>
+            <numerusform>line %1: %2 bars are no line of a delivery; expected 10000 or less</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 has %3 pieces open, not %4</source>
+        <translation>
+            <numerusform>order %1 line %2 has %3 piece open, not %4</numerusform>
+            <numerusform>order %1 line %2 has %3 pieces open, not %4</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 may come from %3 heats</source>
+        <translation>
+            <numerusform>order %1 line %2 may come from %3 heat</numerusform>
+            <numerusform>order %1 line %2 may come from %3 heats</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 may come from %3 heats, and was cut from %4</source>
+        <translation>
+            <numerusform>order %1 line %2 may come from %3 heat, and was cut from %4</numerusform>
+            <numerusform>order %1 line %2 may come from %3 heats, and was cut from %4</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2, %3 pieces of %4 cut from %5: %6</source>
+        <translation>
+            <numerusform>order %1 line %2, %3 piece of %4 cut from %5: %6</numerusform>
+            <numerusform>order %1 line %2, %3 pieces of %4 cut from %5: %6</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2: %3 pieces are on site, %4 were to be shipped</source>
+        <translation>
+            <numerusform>order %1 line %2: %3 piece is on site, %4 were to be shipped</numerusform>
+            <numerusform>order %1 line %2: %3 pieces are on site, %4 were to be shipped</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>saw %1 takes %2 bars at a time, not %3: make up bundles of %4 or fewer</source>
+        <translation>
+            <numerusform>saw %1 takes %2 bar at a time, not %3: make up bundles of %4 or fewer</numerusform>
+            <numerusform>saw %1 takes %2 bars at a time, not %3: make up bundles of %4 or fewer</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>takes %1 drops</source>
+        <translation>
+            <numerusform>takes %1 drop</numerusform>
+            <numerusform>takes %1 drops</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the customer takes %1 pieces with papers %2</source>
+        <translation>
+            <numerusform>the customer takes %1 piece with papers %2</numerusform>
+            <numerusform>the customer takes %1 pieces with papers %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the file has %1 bytes</source>
+        <translation>
+            <numerusform>the file has %1 byte</numerusform>
+            <numerusform>the file has %1 bytes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the metal that may serve it is used up within %1 heats</source>
+        <translation>
+            <numerusform>the metal that may serve it is used up within %1 heat</numerusform>
+            <numerusform>the metal that may serve it is used up within %1 heats</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the picture has %1 bytes; at most %2 are kept</source>
+        <translation>
+            <numerusform>the picture has %1 byte; at most %2 are kept</numerusform>
+            <numerusform>the picture has %1 bytes; at most %2 are kept</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>to buy for %1: %2 bars of at least %3</source>
+        <translation>
+            <numerusform>to buy for %1: %2 bar of at least %3</numerusform>
+            <numerusform>to buy for %1: %2 bars of at least %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 heats</source>
+        <translation>
+            <numerusform>%1 heat</numerusform>
+            <numerusform>%1 heats</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>ONE HEAT in %1 lines</source>
+        <translation>
+            <numerusform>ONE HEAT in %1 line</numerusform>
+            <numerusform>ONE HEAT in %1 lines</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Planning</name>
     <message numerus="yes">
         <source>%n piece(s)</source>

@@ -1,0 +1,168 @@
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+#include "client/phrases/phrase.h"
+#include "client/phrases/tokens.h"
+
+namespace heatkeep::phrases {
+namespace {
+
+using At = std::size_t;
+using Texts = std::vector<std::string>;
+
+bool Sentence(const std::string& text) {
+  for (At i = 1; i + 1 < text.size(); ++i)
+    if (text[i] == ' ' && text[i - 1] != ' ') return true;
+  return false;
+}
+
+// SQL, markup, control marks: not words for people.
+bool Code(const std::string& text) {
+  if (text.find_first_of("<>{}$|\1\n") != std::string::npos && text.find("<= most") == std::string::npos) return true;
+  static constexpr std::array<std::string_view, 14> statements{"select ", "insert ", "update ", "set transaction ", "set datestyle", "listen ", "order by ", "group by ", "join ", "on w.", "from api", "::text", "where ", "is not null"};
+  return std::any_of(statements.begin(), statements.end(), [&](std::string_view word) { return text.find(word) != std::string::npos; });
+}
+
+bool PlainWord(const std::string& text) {
+  return text.size() > 2 && std::all_of(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
+}
+
+class Gatherer {
+ public:
+  Gatherer(const Tokens& tokens, bool single) : t_(tokens), single_(single) {}
+
+  Drafts All() {
+    Scan(0, t_.size());
+    return said_;
+  }
+
+ private:
+  bool Opens(At i) const { return t_[i].Is("(") || t_[i].Is("["); }
+  bool Closes(At i) const { return t_[i].Is(")") || t_[i].Is("]"); }
+  At Behind(At i, At end) const {
+    int depth = 0;
+    for (; i < end; ++i) {
+      if (Opens(i)) ++depth;
+      else if (Closes(i) && --depth == 0) return i + 1;
+    }
+    return end;
+  }
+  bool Break(At i) const {
+    if (t_[i].kind == Token::Kind::Word) return t_[i].text == "return" || t_[i].text == "case" || t_[i].text == "throw" || t_[i].text == "else";
+    static constexpr std::array<std::string_view, 7> signs{",", ";", "{", "}", "=", "+=", "<<"};
+    return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
+  }
+
+  void Scan(At i, At end) {
+    while (i < end) {
+      if (Break(i) || Closes(i)) {
+        ++i;
+        continue;
+      }
+      At k = i;
+      while (k < end && !Break(k) && !Closes(k)) k = Opens(k) ? Behind(k, end) : k + 1;
+      Harvest(i, k);
+      i = k;
+    }
+  }
+
+  void Harvest(At i, At k) {
+    const bool returned = i > 0 && t_[i - 1].IsWord("return");
+    for (const std::string& draft : Alternatives(i, k)) {
+      const bool lone = draft.find('\1') == std::string::npos;
+      if (Code(WithoutHoles(draft)) || (lone && !Sentence(draft) && !(single_ && returned && PlainWord(draft)))) continue;
+      said_.insert(draft);
+    }
+  }
+
+  static std::string WithoutHoles(const std::string& draft) {
+    std::string text;
+    for (At i = 0; i < draft.size(); ++i) {
+      if (draft[i] == '\1' && i + 1 < draft.size() && std::isalpha(static_cast<unsigned char>(draft[i + 1]))) ++i;
+      else text += draft[i];
+    }
+    return text;
+  }
+
+  Texts Alternatives(At i, At end) {
+    for (At k = i; k < end; k = Opens(k) ? Behind(k, end) : k + 1) {
+      if (!t_[k].Is("?")) continue;
+      const At colon = ColonOf(k, end);
+      Inside(i, k);
+      Texts all = Alternatives(k + 1, colon);
+      const Texts otherwise = Alternatives(std::min(colon + 1, end), end);
+      all.insert(all.end(), otherwise.begin(), otherwise.end());
+      return all;
+    }
+    Texts all{""};
+    while (i < end) {
+      At k = i;
+      while (k < end && !t_[k].Is("+")) k = Opens(k) ? Behind(k, end) : k + 1;
+      const Texts operand = Operand(i, k);
+      Texts chained = Chained(all, operand);
+      if (chained.empty()) chained = Chained(all, {Hole('W')});
+      all = std::move(chained);
+      i = k + 1;
+    }
+    return all;
+  }
+
+  At ColonOf(At question, At end) const {
+    int depth = 0;
+    for (At k = question; k < end; k = Opens(k) ? Behind(k, end) : k + 1) {
+      if (t_[k].Is("?")) ++depth;
+      if (t_[k].Is(":") && --depth == 0) return k;
+    }
+    return end;
+  }
+
+  Texts Operand(At i, At end) {
+    if (i >= end) return {""};
+    if (end == i + 1 && t_[i].kind == Token::Kind::Text) return {t_[i].text};
+    if (t_[i].Is("(") && Behind(i, end) == end) return Alternatives(i + 1, end - 1);
+    if (t_[end - 1].Is(")")) {
+      At open = i;
+      while (open < end && !t_[open].Is("(")) ++open;
+      if (open > i && Behind(open, end) == end) {
+        if (t_[open - 1].IsWord("string")) return Alternatives(open + 1, end - 1);
+        Scan(open + 1, end - 1);
+        if (t_[open - 1].IsWord("MmNumber")) return {Hole('l')};
+        return {Hole(t_[open - 1].IsWord("to_string") || t_[open - 1].IsWord("Quoted") ? 'N' : 'W')};
+      }
+    }
+    Inside(i, end);
+    return {Hole(KindOf(i, end))};
+  }
+
+  // What is in the brackets of an expression that is no text itself.
+  void Inside(At i, At end) {
+    while (i < end) {
+      const At k = Opens(i) ? Behind(i, end) : i + 1;
+      if (k > i + 1) Scan(i + 1, Closes(k - 1) ? k - 1 : k);
+      i = k;
+    }
+  }
+
+  // What a member or variable holds: words by its name, else a name or a number.
+  char KindOf(At i, At end) const {
+    for (At k = i; k < end; ++k) {
+      const std::string& name = t_[k].text;
+      if (t_[k].kind == Token::Kind::Word && (name == "words" || name == "why" || name == "reason" || name == "what" || name == "held" || name == "amount" || name == "kExpected")) return 'W';
+    }
+    return 'N';
+  }
+
+  const Tokens& t_;
+  const bool single_;
+  Drafts said_;
+};
+
+}  // namespace
+
+Drafts CppSentences(std::string_view source, bool single_words) {
+  const Tokens tokens = CppTokens(source);
+  return Gatherer(tokens, single_words).All();
+}
+
+}  // namespace heatkeep::phrases
