@@ -24,6 +24,12 @@ struct SawRow {
 };
 std::vector<SawRow> ReadSaws(Connection& connection);
 
+// A saw that was handed over and is not taken yet.
+struct HandoverRow {
+  std::string tag, words, given_by;  // tag: what is in the vice; empty: nothing
+};
+std::optional<HandoverRow> ReadOpenHandover(Connection& connection, const std::string& saw);
+
 // Equal cuts that a plan means to make; `what` is "piece" or "trim".
 struct SawingRow {
   std::int64_t plan = 0;

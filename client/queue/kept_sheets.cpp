@@ -14,19 +14,19 @@ using Json = nlohmann::json;
 // does not compile until the field is kept, too.
 template <typename Each>
 void Fields(SheetCut& c, Each&& each) {
-  auto& [order, line, customer, count, set, nominal, face, minus, plus, one_heat, max_heats] = c;
+  auto& [order, line, customer, count, set, nominal, face, minus, plus, one_heat, max_heats, done] = c;
   each("order", order), each("line", line), each("customer", customer), each("count", count), each("set", set), each("nominal", nominal), each("face", face), each("minus", minus),
-      each("plus", plus), each("one_heat", one_heat), each("max_heats", max_heats);
+      each("plus", plus), each("one_heat", one_heat), each("max_heats", max_heats), each("done", done);
 }
 
 template <typename Each>
 void Fields(SheetBlock& b, Each&& each) {
   auto& [block, place, tag, kind, section, grade, condition, mill, heat, papers, owner, mark_end, otherwise, state, stop, length, doubt, mass, trim, kerf_each, kerf_all, grip, stays, bundle, bundle_no,
-         made_up, area, rate, cuts, left, fate, left_mass] = b;
+         made_up, area, rate, cuts, left, fate, left_mass, begun] = b;
   each("block", block), each("place", place), each("tag", tag), each("kind", kind), each("section", section), each("grade", grade), each("condition", condition), each("mill", mill),
       each("heat", heat), each("papers", papers), each("owner", owner), each("mark_end", mark_end), each("otherwise", otherwise), each("state", state), each("stop", stop), each("length", length),
       each("doubt", doubt), each("mass", mass), each("trim", trim), each("kerf_each", kerf_each), each("kerf_all", kerf_all), each("grip", grip), each("stays", stays), each("bundle", bundle),
-      each("bundle_no", bundle_no), each("made_up", made_up), each("area", area), each("rate", rate), each("cuts", cuts), each("left", left), each("fate", fate), each("left_mass", left_mass);
+      each("bundle_no", bundle_no), each("made_up", made_up), each("area", area), each("rate", rate), each("cuts", cuts), each("left", left), each("fate", fate), each("left_mass", left_mass), each("begun", begun);
 }
 
 template <typename Each>
@@ -44,15 +44,15 @@ void Fields(Sheet& s, Each&& each) {
 
 template <typename Each>
 void Fields(KeptDevice& d, Each&& each) {
-  auto& [device, doubt, overdue] = d;
-  each("device", device), each("doubt", doubt), each("overdue", overdue);
+  auto& [device, kind, doubt, overdue] = d;
+  each("device", device), each("kind", kind), each("doubt", doubt), each("overdue", overdue);
 }
 
 template <typename Each>
 void Fields(KeptSheets& k, Each&& each) {
-  auto& [book, login, actions, saw, read_at_ms, stop_stroke, devices, sheets] = k;
-  each("book", book), each("login", login), each("actions", actions), each("saw", saw), each("read_at_ms", read_at_ms), each("stop_stroke", stop_stroke), each("devices", devices),
-      each("sheets", sheets);
+  auto& [book, login, actions, saw, read_at_ms, stop_stroke, tape_doubt, devices, places, sheets] = k;
+  each("book", book), each("login", login), each("actions", actions), each("saw", saw), each("read_at_ms", read_at_ms), each("stop_stroke", stop_stroke), each("tape_doubt", tape_doubt),
+      each("devices", devices), each("places", places), each("sheets", sheets);
 }
 
 // What is one value of JSON: texts, numbers, and the units by their whole number.
@@ -103,10 +103,12 @@ constexpr std::string_view kKind = "sheets";
 
 }  // namespace
 
-void KeepSheets(const std::filesystem::path& path, const KeptSheets& kept) {
+std::string TextOf(const KeptSheets& kept) {
   KeptSheets all = kept;
-  WriteWholeFile(path, kKind, Written(all).dump());
+  return Written(all).dump();
 }
+
+void KeepSheets(const std::filesystem::path& path, const KeptSheets& kept) { WriteWholeFile(path, kKind, TextOf(kept)); }
 
 std::optional<KeptSheets> ReadKeptSheets(const std::filesystem::path& path) {
   const std::optional<std::string> bytes = ReadWholeFile(path, kKind);

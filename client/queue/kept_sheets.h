@@ -15,7 +15,7 @@ namespace heatkeep {
 
 // A tape or readout, and by how much a length read from it is in doubt.
 struct KeptDevice {
-  std::string device;
+  std::string device, kind;
   std::optional<Length> doubt;  // nullopt: it was never calibrated
   bool overdue = false;
 };
@@ -26,9 +26,14 @@ struct KeptSheets {
   std::string saw;
   std::int64_t read_at_ms = 0;       // since 1970-01-01 UTC, by this machine's clock
   Length stop_stroke;
+  Length tape_doubt;                 // where no device is said
   std::vector<KeptDevice> devices;
+  std::vector<std::string> places;   // of the shop
   std::vector<Sheet> sheets;
 };
+
+// All that is kept, as one text: to see whether it is another one than before.
+std::string TextOf(const KeptSheets& kept);
 
 // Throw QueueError.
 void KeepSheets(const std::filesystem::path& path, const KeptSheets& kept);

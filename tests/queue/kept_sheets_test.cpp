@@ -43,13 +43,14 @@ TEST_F(SheetsKept, ComeBackToTheNanometre) {
   block.made_up = true;
   block.area = {5'026'548'246};
   block.rate = CuttingRate{4'000};
-  block.cuts = {{"O1", "10", "Pallant", 14, {290'500'000}, {290'000'000}, {1}, {2}, {3}, true, 2}};
+  block.cuts = {{"O1", "10", "Pallant", 14, {290'500'000}, {290'000'000}, {1}, {2}, {3}, true, 2, 5}};
   block.left = {206'000'000};
   block.fate = LeftFate::Drop;
   block.left_mass = {8'128};
+  block.begun = Length{4'536'000'000};
   sheet.blocks = {block, {}};
   KeepSheets(path, {.book = "7391/16384", .login = "saw", .actions = {"pull", "record_cut"}, .saw = "2", .read_at_ms = 1'929'000'000'123, .stop_stroke = {500'000'000},
-                    .devices = {{"tape 3", Length{500'000}, false}, {"readout", std::nullopt, true}}, .sheets = {sheet}});
+                    .tape_doubt = {1'000'000}, .devices = {{"tape 3", "tape", Length{500'000}, false}, {"saw 2", "readout", std::nullopt, true}}, .places = {"B1-1"}, .sheets = {sheet}});
   const auto kept = ReadKeptSheets(path);
   ASSERT_TRUE(kept);
   EXPECT_EQ(kept->book, "7391/16384");
@@ -58,6 +59,9 @@ TEST_F(SheetsKept, ComeBackToTheNanometre) {
   EXPECT_EQ(kept->read_at_ms, 1'929'000'000'123);
   EXPECT_EQ(kept->stop_stroke, Length{500'000'000});
   ASSERT_EQ(kept->devices.size(), 2U);
+  EXPECT_EQ(kept->tape_doubt, Length{1'000'000});
+  EXPECT_EQ(kept->devices[1].kind, "readout");
+  EXPECT_EQ(kept->places, std::vector<std::string>{"B1-1"});
   EXPECT_EQ(kept->devices[0].doubt, Length{500'000});
   EXPECT_EQ(kept->devices[1].doubt, std::nullopt);
   EXPECT_TRUE(kept->devices[1].overdue);
@@ -82,6 +86,8 @@ TEST_F(SheetsKept, ComeBackToTheNanometre) {
   EXPECT_EQ(b.cuts[0].set, Length{290'500'000});
   EXPECT_EQ(b.cuts[0].tolerance_plus, Length{3});
   EXPECT_TRUE(b.cuts[0].one_heat);
+  EXPECT_EQ(b.cuts[0].done, 5);
+  EXPECT_EQ(b.begun, Length{4'536'000'000});
   EXPECT_EQ(back.blocks[1].rate.has_value(), false);
 }
 
