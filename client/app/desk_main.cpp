@@ -55,7 +55,12 @@ int main(int argc, char** argv) {
     if (words.load(locale, "heatkeep", "_", ":/translations")) QApplication::installTranslator(&words);
     ApplyLook(application, settings.look);
     const BookLocation location = FindBook(Chosen(parser));
-    OpenOrMakeBook(location);
+    try {
+      OpenOrMakeBook(location);
+    } catch (const DbError& error) {
+      // a shop's book that cannot be reached now: the window says so, a saw goes on with what it kept, and it is tried again all the time
+      if (location.own || error.kind != DbError::Kind::Unreachable) throw;
+    }
     BookLink link([location] { return OpenBook(location); });
     DeskWindow window(link, kept, AllStations);
     link.Start();

@@ -1,5 +1,8 @@
 #include "client/gateway/cut_body.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep {
@@ -56,7 +59,50 @@ void LeaveLastUncut(Json& strokes, Length start) {
 
 }  // namespace
 
-CutBody CutBodyOf(const SheetBlock& block, const CutTold& told, const std::string& saw) {
+SheetBlock RemainingOf(const SheetBlock& block) {
+  if (!block.begun) return block;
+  SheetBlock rest = block;
+  rest.begun.reset();
+  rest.length = *block.begun;
+  if (block.trim.nm > 0) rest.kerf_all -= block.kerf_each;
+  rest.trim = {};
+  rest.cuts.clear();
+  for (SheetCut cut : block.cuts) {
+    rest.kerf_all -= block.kerf_each * cut.done;
+    cut.count -= std::exchange(cut.done, 0);
+    if (cut.count > 0) rest.cuts.push_back(cut);
+  }
+  if (rest.cuts.empty()) rest.kerf_all = {};
+  return rest;
+}
+
+Json OpenCutBodyOf(const SheetBlock& whole, const DoneCounts& done, const std::string& saw) {
+  const SheetBlock block = RemainingOf(whole);
+  Json strokes = Json::array();
+  for (const SheetCut& cut : block.cuts)
+    if (const auto at = done.find(cut.order + "/" + cut.line); at != done.end() && at->second > 0) strokes.push_back(Good(cut, std::min(cut.count, at->second), block.kerf_each));
+  if (!strokes.empty() && block.trim.nm > 0)
+    strokes.insert(strokes.begin(), Json{{"class", "trim"}, {"count", 1}, {"length_nm", block.trim.nm}, {"kerf_nm", block.kerf_each.nm}});
+  return {{"tag", block.tag}, {"saw", saw}, {"finish", false}, {"strokes", strokes}};
+}
+
+void AddDone(SheetBlock& block, const Json& strokes) {
+  if (strokes.empty()) return;
+  block.begun = RestOf(strokes, block.begun.value_or(block.length));
+  for (const Json& s : strokes) {
+    if (s["class"] != "good") continue;
+    int count = s["count"].get<int>();
+    for (SheetCut& cut : block.cuts)
+      if (cut.order == s["order"] && cut.line == s["line"]) {
+        const int more = std::min(count, cut.count - cut.done);
+        cut.done += more;
+        count -= more;
+      }
+  }
+}
+
+CutBody CutBodyOf(const SheetBlock& whole, const CutTold& told, const std::string& saw) {
+  const SheetBlock block = RemainingOf(whole);
   CutBody cut{{{"tag", block.tag}, {"saw", saw}, {"finish", true}, {"strokes", StrokesOf(block, told.done)}}, {}};
   const Length start = told.measured.value_or(block.length);
   if (told.measured) {
@@ -71,7 +117,10 @@ CutBody CutBodyOf(const SheetBlock& block, const CutTold& told, const std::strin
   if (cut.rest.nm > 0 || told.rest) {
     left["fate"] = scrap ? "scrap" : "drop";
     if (!scrap) left["place"] = told.place.empty() ? block.place : told.place;
-    if (told.rest) left["length_nm"] = (cut.rest = *told.rest).nm;
+    if (told.rest) {
+      left["length_nm"] = (cut.rest = *told.rest).nm;
+      if (!scrap && !told.measured_with.empty()) left["measured_with"] = told.measured_with;
+    }
   }
   return cut;
 }

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -41,6 +42,7 @@ SheetBlock BlockOf(const Row& row, Length kerf, Length grip) {
   b.bundle_no = static_cast<int>(row.OptionalInt("bundle_no").value_or(0));
   b.made_up = row.Bool("made_up");
   b.area = {row.Int("area_um2")};
+  if (const auto begun = row.OptionalInt("begun_nm")) b.begun = Length{*begun};
   if (const auto rate = row.OptionalInt("mm2_per_min")) b.rate = CuttingRate{*rate};
   return b;
 }
@@ -90,11 +92,15 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
     sheet.blocks.back().block = static_cast<int>(sheet.blocks.size());
   }
   std::set<std::string> one_heat;
+  std::map<std::string, int> counted;  // done of a piece's line, over its runs
   const Result cuts = connection.Execute("select * from api.plan_cuts where plan_id = $1 order by layout_no, seq", {plan});
   for (const Row row : cuts) {
     const auto at = by_layout.find(row.Int("layout_no"));
     if (at == by_layout.end()) continue;
-    sheet.blocks[at->second].cuts.push_back(CutOf(row));
+    SheetCut& cut = sheet.blocks[at->second].cuts.emplace_back(CutOf(row));
+    int& before = counted[sheet.blocks[at->second].tag + ' ' + cut.order + '/' + cut.line];
+    cut.done = std::clamp(static_cast<int>(row.Int("done")) - before, 0, cut.count);
+    before += cut.done;
     if (!row.IsNull("one_heat")) one_heat.insert(row.Text("order_no") + "/" + row.Text("line_no"));
   }
   if (!one_heat.empty())

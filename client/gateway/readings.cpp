@@ -72,6 +72,10 @@ std::int64_t ReadSchemaVersion(Connection& connection) {
   return connection.Execute("select api.schema_version() as version").Only().OptionalInt("version").value_or(0);
 }
 
+std::string ReadBookIdentity(Connection& connection) {
+  return connection.Execute("select c.system_identifier || '/' || d.oid as book from pg_control_system() c, pg_database d where d.datname = current_database()").Only().Text("book");
+}
+
 std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise) {
   return connection.Execute("select coalesce((select value from api.settings_now where name = $1), $2) as value", {name, otherwise}).Only().Text("value");
 }

@@ -51,6 +51,7 @@ struct CheckRow {
 std::vector<CheckRow> VerifyBook(Connection& connection, bool only_new);
 
 std::int64_t ReadSchemaVersion(Connection& connection);  // 0: an empty book
+std::string ReadBookIdentity(Connection& connection);    // names this book among all others, for what is kept outside of it
 std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);  // as in force now
 std::string ReadServerTime(Connection& connection);      // ISO 8601, in the session's time zone
 

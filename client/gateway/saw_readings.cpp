@@ -40,6 +40,13 @@ std::vector<SawRow> ReadSaws(Connection& connection) {
   return rows;
 }
 
+std::optional<HandoverRow> ReadOpenHandover(Connection& connection, const std::string& saw) {
+  const Result rows = connection.Execute("select * from api.handovers where saw = $1 and taken_by is null", {saw});
+  if (rows.empty()) return std::nullopt;
+  const Row r = rows.Only();
+  return HandoverRow{r.TextOrNone("tag"), r.Text("words"), r.Text("given_by")};
+}
+
 std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan) {
   std::vector<SawingRow> rows;
   const std::string which = plan == 0 ? "where state = 'live' and $1::bigint = 0 " : "where plan_id = $1 ";

@@ -26,6 +26,11 @@ std::vector<SawRow> ReadSaws(Connection& connection);
 
 // The number of the last deed of this device that was told after it was done off the network; 0: none.
 std::int64_t ReadLastKept(Connection& connection, const std::string& device);
+// A saw that was handed over and is not taken yet.
+struct HandoverRow {
+  std::string tag, words, given_by;  // tag: what is in the vice; empty: nothing
+};
+std::optional<HandoverRow> ReadOpenHandover(Connection& connection, const std::string& saw);
 
 // Equal cuts that a plan means to make; `what` is "piece" or "trim".
 struct SawingRow {

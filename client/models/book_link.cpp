@@ -26,6 +26,12 @@ void BookLink::Start() {
   listening_ = std::jthread([this](const std::stop_token& stop) { Listen(stop); });
 }
 
+void BookLink::Presume(const QString& who, const QSet<QString>& actions) {
+  if (!book_.empty()) return;
+  who_ = who;
+  actions_ = actions;
+}
+
 void BookLink::Answered(QPointer<QObject> receiver, std::function<void()> answer) {
   QMetaObject::invokeMethod(this, [receiver = std::move(receiver), answer = std::move(answer)] {
     if (receiver) answer();
@@ -46,12 +52,14 @@ void BookLink::Listen(std::stop_token stop) {
     try {
       Connection session = open_();
       const QString who = QString::fromStdString(session.User());
+      const std::string book = ReadBookIdentity(session);
       QSet<QString> actions;
       for (const std::string& action : ReadActions(session)) actions.insert(QString::fromStdString(action));
       Listener listener(std::move(session));
       look_again_ = false;
-      Answered(this, [this, who, actions] {
+      Answered(this, [this, who, book, actions] {
         who_ = who;
+        book_ = book;
         actions_ = actions;
         ready_ = true;
         emit Ready();

@@ -46,6 +46,11 @@ class BookLink : public QObject {
 
   bool ready() const { return ready_; }
   const QString& who() const { return who_; }
+  // Which book it is (client/gateway/readings.h); empty until it answered for the first time.
+  const std::string& book() const { return book_; }
+  // Until the book has answered: who this was when it last did, and what they might do. For work that needs no book; what is done for
+  // good is done under the login that the book knows.
+  void Presume(const QString& who, const QSet<QString>& actions);
   // May this login do the deed of schema api (client/gateway/deeds.h)?
   bool May(const QString& deed) const { return actions_.contains(deed); }
 
@@ -63,6 +68,7 @@ class BookLink : public QObject {
   bool started_ = false, ready_ = false;
   std::atomic<bool> look_again_ = false;  // a lane lost its session: the listening one is opened anew, too
   QString who_;
+  std::string book_;
   QSet<QString> actions_;
   std::unique_ptr<Lane> quick_, long_;
   std::jthread listening_;

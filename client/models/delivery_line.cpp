@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "client/gateway/section_json.h"
+#include "client/models/device_words.h"
 #include "client/models/qt_words.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/heat_text.h"
@@ -103,6 +104,11 @@ void LineJudge::HeatRemarks(JudgedLine& line, const TypedLine& typed, const Door
     }
 }
 
+void LineJudge::DeviceRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const ReadingUnits& units) {
+  for (const DeviceRow& device : facts.devices)
+    if (Q(device.device) == typed.measured_with && device.overdue) line.remarks.push_back({Kind::Warning, tr("measured with %1").arg(DeviceWords(device, facts.tape_doubt, units))});
+}
+
 void LineJudge::OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length, const ReadingUnits& units) {
   const ExpectedRow* const expected = facts.Expected(typed.order, typed.order_line);
   if (!expected) return;
@@ -143,15 +149,16 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
   }
   CountRemarks(line, on_note);
   HeatRemarks(line, typed, facts);
+  DeviceRemarks(line, typed, facts, units);
   if (section && length) OrderRemarks(line, typed, facts, SectionText(*section), *length, units);
   if (line.field != LineField::None) return line;
 
   Json body{{"mill", S(typed.mill)}, {"heat", typed.read_from == "none" ? "" : S(typed.heat)}, {"read_from", S(typed.read_from)}, {"grade", S(typed.grade)},
             {"section", SectionJson(*section)}, {"condition", S(typed.condition)}, {"length_nm", length->nm}, {"count", *count}, {"place", S(typed.place)},
-            {"papers_state", typed.papers_awaited ? "awaited" : "none"}, {"owner", S(typed.owner)}, {"ends", 0}, {"mark", "unknown"}};
+            {"papers_state", typed.papers_awaited ? "awaited" : "none"}, {"owner", S(typed.owner)}, {"ends", typed.square_ends}, {"mark", S(typed.mark)}};
   if (on_note) body["slip_count"] = *on_note;
   if (weighed) body["weighed_g"] = weighed->g;
-  for (const auto& [key, text] : {std::pair{"order_line", &typed.order_line}, {"slip_line", &typed.order_line}, {"slip_heat", &typed.slip_heat}, {"bundle", &typed.bundle}, {"owner_ref", &typed.owner_ref}})
+  for (const auto& [key, text] : {std::pair{"order_line", &typed.order_line}, {"slip_line", &typed.order_line}, {"slip_heat", &typed.slip_heat}, {"bundle", &typed.bundle}, {"owner_ref", &typed.owner_ref}, {"measured_with", &typed.measured_with}})
     if (!text->trimmed().isEmpty()) body[key] = S(*text);
   line.body = std::move(body);
   return line;

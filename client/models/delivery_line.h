@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "client/gateway/device_readings.h"
 #include "client/gateway/door_readings.h"
 #include "client/models/reading_units.h"
 
@@ -22,6 +23,8 @@ struct DoorFacts {
   std::vector<KnownHeatRow> heats;
   std::vector<GradeDensityRow> grades;
   std::vector<std::string> parties, places;
+  std::vector<DeviceRow> devices;       // tapes and readouts
+  Length tape_doubt{1'000'000};         // of a length where no device is said
   std::string tolerance_percent = "3";  // weighed against theory: setting mass_mismatch_percent
 
   const ExpectedRow* Expected(const QString& order, const QString& line) const;
@@ -33,6 +36,9 @@ struct TypedLine {
   QString count, slip_count, heat, slip_heat, weighed, grade, section, length, condition, mill, owner, owner_ref, place, bundle;
   QString read_from = "metal";  // metal, tag, none
   bool papers_awaited = true;
+  QString measured_with;     // a tape or readout; empty: not said
+  int square_ends = 0;       // of a bar as it came
+  QString mark = "unknown";  // which end carries the mill's mark: first (cut first), last, both, none, unknown
   QStringList photos;  // files
 
   // Whether anything was counted or read.
@@ -71,6 +77,7 @@ class LineJudge {
 
  private:
   static void CountRemarks(JudgedLine& line, std::optional<std::int64_t> on_note);
+  static void DeviceRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const ReadingUnits& units);
   static void HeatRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts);
   static void OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length, const ReadingUnits& units);
 };

@@ -1,5 +1,6 @@
 #include "client/models/desk_settings.h"
 
+#include <QFileInfo>
 #include <QSettings>
 #include <algorithm>
 
@@ -37,6 +38,7 @@ DeskSettings DeskSettings::Load(const QSettings& from) {
   s.look = WordOf(from, "look", kLooks, Look::System);
   s.language = from.value("language").toString();
   s.saw = from.value("saw").toString();
+  s.measured_with = from.value("measured_with").toString();
   s.queue_file = from.value("queue_file").toString();
   s.label_printer = from.value("label_printer").toString();
   s.label_folder = from.value("label_folder").toString();
@@ -44,6 +46,7 @@ DeskSettings DeskSettings::Load(const QSettings& from) {
   s.paper_folder = from.value("paper_folder").toString();
   s.scan_prefix = from.value("scan_prefix").toString();
   s.scan_gap_ms = std::clamp(from.value("scan_gap_ms", s.scan_gap_ms).toInt(), 5, 500);
+  s.kept_folder = QFileInfo(from.fileName()).absolutePath() + "/unanswered";
   return s;
 }
 
@@ -53,6 +56,7 @@ void DeskSettings::Save(QSettings& to) const {
   to.setValue("look", NameIn(kLooks, look));
   to.setValue("language", language);
   to.setValue("saw", saw);
+  to.setValue("measured_with", measured_with);
   to.setValue("queue_file", queue_file);
   to.setValue("label_printer", label_printer);
   to.setValue("label_folder", label_folder);

@@ -35,7 +35,17 @@ PapersAnswer ReadAnswer(Connection& book, const Found& what) {
 
 }  // namespace
 
-PapersWork::PapersWork(BookLink& link, QObject* parent) : QObject(parent), link_(link) {}
+PapersWork::PapersWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), deed_(link, settings, "papers") {
+  connect(&deed_, &KeptDeed::Lost, this, [this](const AskedDeed&, const QString& words) {
+    emit Refused(words);
+    emit Shown();
+  });
+  connect(&deed_, &KeptDeed::Answered, this, &PapersWork::After);
+  connect(&deed_, &KeptDeed::Refused, this, [this](const AskedDeed& deed, const DbError& error, bool late) {
+    emit Refused(late ? tr("%1, whose answer was missing, is refused: %2").arg(deed.words, WordsOf(error)) : WordsOf(error));
+    emit Shown();
+  });
+}
 
 void PapersWork::SetBusy(bool busy) {
   busy_ = busy;
@@ -98,43 +108,29 @@ void PapersWork::Preview() {
             [this](const Json& preview) { emit Previewed(BookWords(preview.at("words").get<std::string>())); }, Refuser());
 }
 
+void PapersWork::Do(const AskedDeed& deed) {
+  if (!deed_.Do(deed) && !deed_.busy()) emit Refused(tr("the book cannot be reached: do it when it is back"));
+  emit Shown();
+}
+
 void PapersWork::Hold(const QString& reason) {
   const Found what = answer_->what;
   Json body{{"scope", hold_scope().toStdString()}, {"ref", what.name}, {"reason", reason.toStdString()}};
   if (!what.mill.empty()) body["mill"] = what.mill;
-  SetBusy(true);
-  link_.Ask(this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); }, [this, what](const Json& answer) {
-    SetBusy(false);
-    emit Held(answer.at("hold_id").get<std::int64_t>(), tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(what.kind), Q(what.name)));
-    ReadAgain();
-  }, Refuser());
+  Do({"place_hold", {body}, {{"kind", what.kind}, {"name", what.name}}, tr("the hold on %1 %2").arg(Q(what.kind), Q(what.name))});
 }
 
 void PapersWork::Lift(std::int64_t hold, const QString& evidence) {
-  SetBusy(true);
-  link_.Ask(this, [body = Json{{"hold", std::to_string(hold)}, {"evidence", evidence.toStdString()}}, request = NewRequest()](Connection& book) { return StockDeeds(book).LiftHold(request, body); },
-            [this](const Json&) {
-              SetBusy(false);
-              emit Done(tr("the hold is lifted"));
-              ReadAgain();
-            }, Refuser());
+  Do({"lift_hold", {{{"hold", std::to_string(hold)}, {"evidence", evidence.toStdString()}}}, {}, tr("the lifting of hold %1").arg(hold)});
 }
 
 void PapersWork::CloseConflict(std::int64_t conflict, const QString& words, bool free) {
-  SetBusy(true);
-  link_.Ask(this, [conflict, words = words.toStdString(), free, request = NewRequest()](Connection& book) {
-    Json body;
-    return Deeds(book).CloseConflict(request, conflict, words, free);
-  }, [this](const Json&) {
-    SetBusy(false);
-    emit Done(tr("the conflict is closed"));
-    ReadWaiting();
-  }, Refuser());
+  Do({"close_conflict", {{{"conflict", conflict}, {"words", words.toStdString()}, {"free", free}}}, {}, tr("the closing of conflict %1").arg(conflict)});
 }
 
 void PapersWork::Ship(const QString& note) {
   SetBusy(true);
-  link_.Ask(this, [order = answer_->what.name, note = note.toStdString(), request = NewRequest()](Connection& book) {
+  link_.Ask(this, [order = answer_->what.name, note = note.toStdString()](Connection& book) {
     Json shipment{{"note", note}, {"lines", Json::array()}};
     std::map<std::string, Json> lines;
     for (const BatchLabel& batch : ReadBatchLabels(book, order)) {
@@ -148,14 +144,30 @@ void PapersWork::Ship(const QString& note) {
       shipment["lines"].push_back(std::move(line));
     }
     if (shipment["lines"].empty()) throw DbError(DbError::Kind::Refused, "", "no cut piece of order " + order + " is on site");
-    return Deeds(book).Ship(request, shipment);
-  }, [this, note](const Json& answer) {
+    return shipment;
+  }, [this, note](const Json& shipment) {
     SetBusy(false);
+    Do({"ship", {shipment}, {{"note", note.toStdString()}}, tr("the shipment under note %1").arg(note)});
+  }, Refuser());
+}
+
+void PapersWork::After(const AskedDeed& deed, const Json& answer, bool late) {
+  const auto done = [&](const QString& words) { emit Done(late ? tr("The missing answer is here: %1").arg(words) : words); };
+  if (deed.deed == "place_hold") {
+    const QString words = tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(deed.memo["kind"]), Q(deed.memo["name"]));
+    emit Held(answer.at("hold_id").get<std::int64_t>(), late ? tr("The missing answer is here: %1").arg(words) : words);
+  } else if (deed.deed == "lift_hold") {
+    done(tr("the hold is lifted"));
+  } else if (deed.deed == "close_conflict") {
+    done(tr("the conflict is closed"));
+  } else {
     int pieces = 0;
     for (const Json& line : answer.at("lines")) pieces += line.at("count").get<int>();
-    emit Done(tr("%n piece(s) left with note %1; Certificate package makes their papers", nullptr, pieces).arg(note));
-    ReadAgain();
-  }, Refuser());
+    done(tr("%n piece(s) left with note %1; Certificate package makes their papers", nullptr, pieces).arg(Q(deed.memo["note"])));
+  }
+  emit Shown();
+  ReadWaiting();
+  ReadAgain();
 }
 
 void PapersWork::WritePackageTo(const QString& file) {

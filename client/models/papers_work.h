@@ -13,6 +13,7 @@
 #include "client/gateway/readings.h"
 #include "client/gateway/records.h"
 #include "client/models/book_link.h"
+#include "client/models/kept_deed.h"
 #include "client/records/package_file.h"
 
 namespace heatkeep {
@@ -36,7 +37,7 @@ class PapersWork : public QObject {
   Q_OBJECT
 
  public:
-  explicit PapersWork(BookLink& link, QObject* parent = nullptr);
+  PapersWork(BookLink& link, const DeskSettings& settings, QObject* parent = nullptr);
 
   void ReadWaiting();
   void Ask(const QString& text);     // shows the likeliest; the others are in others()
@@ -46,7 +47,7 @@ class PapersWork : public QObject {
   const PapersWaiting& waiting() const { return waiting_; }
   const std::optional<PapersAnswer>& answer() const { return answer_; }
   const std::vector<Found>& others() const { return others_; }
-  bool busy() const { return busy_; }
+  bool busy() const { return busy_ || deed_.busy(); }
   // "piece", "heat", "lot" or "document" as a hold takes it; empty: what is shown cannot be held.
   QString hold_scope() const;
 
@@ -70,8 +71,11 @@ class PapersWork : public QObject {
  private:
   std::function<void(const DbError&)> Refuser();
   void SetBusy(bool busy);
+  void Do(const AskedDeed& deed);
+  void After(const AskedDeed& deed, const nlohmann::json& answer, bool late);
 
   BookLink& link_;
+  KeptDeed deed_;
   PapersWaiting waiting_;
   std::optional<PapersAnswer> answer_;
   std::vector<Found> others_;

@@ -20,7 +20,7 @@ QString WordOf(const Json& json, const char* key) { return json.contains(key) &&
 
 DoorFacts ReadFacts(Connection& book) {
   return {ReadExpected(book), ReadAtGate(book), ReadKnownHeats(book), ReadGradeDensities(book), ReadNames(book, "parties", "name"), ReadNames(book, "places", "place"),
-          ReadSetting(book, "mass_mismatch_percent", "3")};
+          ReadLengthDevices(book), ReadTapeDoubt(book), ReadSetting(book, "mass_mismatch_percent", "3")};
 }
 
 std::vector<GateGroup> GroupsOf(const std::vector<AtGateRow>& rows) {
@@ -43,10 +43,15 @@ QString ExactText(Length length, const ReadingUnits& units) {
 
 }  // namespace
 
-ReceivingWork::ReceivingWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), settings_(settings), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, [this] {
-    emit Refused(tr("the answer got lost: it is asked again when the book is back, and is done once"));
+ReceivingWork::ReceivingWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), settings_(settings), deed_(link, settings, "receiving") {
+  connect(&deed_, &KeptDeed::Lost, this, [this](const AskedDeed&, const QString& words) {
+    emit Refused(words);
     emit Shown();
+  });
+  connect(&deed_, &KeptDeed::Answered, this, &ReceivingWork::After);
+  connect(&deed_, &KeptDeed::Refused, this, [this](const AskedDeed& deed, const DbError& error, bool late) {
+    emit Refused(late ? tr("%1, whose answer was missing, is refused: %2").arg(deed.words, WordsOf(error)) : WordsOf(error));
+    Read();
   });
 }
 
@@ -75,15 +80,18 @@ TypedLine ReceivingWork::Pick(const ExpectedRow& expected) const {
   line.length = ExactText(expected.length, settings_.units);
   line.condition = Q(expected.condition);
   line.papers_awaited = expected.papers != "none";
+  for (const DeviceRow& device : facts_.devices)
+    if (Q(device.device) == settings_.measured_with) line.measured_with = settings_.measured_with;
   std::set<std::string> mills;
   for (const KnownHeatRow& known : facts_.heats)
     if (known.supplier == expected.supplier && !known.mill.empty()) mills.insert(known.mill);
   if (mills.size() == 1) line.mill = Q(*mills.begin());
   for (const ReadLine& before : lines_)
     if (before.typed.order_line == line.order_line) {
-      for (QString TypedLine::* same : {&TypedLine::slip_count, &TypedLine::slip_heat, &TypedLine::mill, &TypedLine::owner, &TypedLine::owner_ref, &TypedLine::place, &TypedLine::length})
+      for (QString TypedLine::* same : {&TypedLine::slip_count, &TypedLine::slip_heat, &TypedLine::mill, &TypedLine::owner, &TypedLine::owner_ref, &TypedLine::place, &TypedLine::length, &TypedLine::measured_with, &TypedLine::mark})
         line.*same = before.typed.*same;
       line.papers_awaited = before.typed.papers_awaited;
+      line.square_ends = before.typed.square_ends;
     }
   return line;
 }
@@ -116,16 +124,18 @@ void ReceivingWork::TakeOut(std::size_t line) {
   emit Shown();
 }
 
-void ReceivingWork::Ask(const SureDeed::Work& work, const SureDeed::Then& then) {
-  const bool asked = deed_.Do(work, [this, then](const Json& answer) {
-    then(answer);
-    Read();
-  }, [this](const DbError& error) {
-    emit Refused(WordsOf(error));
-    Read();
-  });
-  if (!asked && !busy()) emit Refused(tr("the book cannot be reached: what was typed stays here, do it when the book is back"));
+void ReceivingWork::Do(const AskedDeed& deed) {
+  if (!deed_.Do(deed)) emit Refused(deed_.asking() ? tr("the book is still at the deed before; press again") : tr("the book cannot be reached: what was typed stays here, do it when the book is back"));
   emit Shown();
+}
+
+void ReceivingWork::After(const AskedDeed& deed, const Json& answer, bool late) {
+  const auto done = [&](const QString& words) { emit Done(late ? tr("The missing answer is here: %1").arg(words) : words, true, {}, {}); };
+  if (deed.deed == "receive_delivery") Booked(deed, answer, late);
+  else if (deed.deed == "reverse_receipt") done(tr("the receipt of note %1 is reversed: it may be read anew").arg(Q(deed.memo["note"])));
+  else if (deed.deed == "open_bundle") done(tr("bundle %1 is open: every bar is put away by itself or all to one place").arg(Q(deed.memo["bundle"])));
+  else LaidAway(deed, late);
+  Read();
 }
 
 void ReceivingWork::Receive() {
@@ -138,42 +148,43 @@ void ReceivingWork::Receive() {
     body["lines"].push_back(*line.judged.body);
     body["lines"].back()["line"] = std::to_string(body["lines"].size());
   }
-  Ask([body, request = NewRequest()](Connection& book) { return Deeds(book).ReceiveDelivery(request, body); }, [this](const Json& answer) { Booked(answer); });
+  Json photos = Json::array();
+  for (const ReadLine& line : lines_) {
+    photos.push_back(Json::array());
+    for (const QString& photo : line.typed.photos) photos.back().push_back(photo.toStdString());
+  }
+  Do({"receive_delivery", {body}, {{"note", body["note"]}, {"supplier", body["supplier"]}, {"photos", photos}}, tr("the receipt of note %1").arg(note.number.trimmed())});
 }
 
-void ReceivingWork::Booked(const Json& answer) {
-  QStringList tags, quarantined;
+void ReceivingWork::Booked(const AskedDeed& deed, const Json& answer, bool late) {
+  QStringList tags, mismatches;
+  Mass theory;
   for (std::size_t i = 0; i < answer["lines"].size(); ++i) {
     const Json& line = answer["lines"][i];
+    theory += Mass{line["theoretical_g"].get<std::int64_t>()};
     for (const Json& tag : line["tags"]) tags.append(Q(tag.get<std::string>()));
-    if (!line["mismatch"].is_null()) quarantined.append(tr("line %1: %2%3").arg(WordOf(line, "line"), WordOf(line, "mismatch"), line["quarantined"].is_null() ? QString() : tr(" - in quarantine")));
-    if (i < lines_.size())
-      for (const QString& photo : lines_[i].typed.photos) AddPhoto(line["tags"][0].get<std::string>(), photo, false);
+    if (!line["mismatch"].is_null()) mismatches.append(tr("line %1: %2%3").arg(WordOf(line, "line"), WordOf(line, "mismatch"), line["quarantined"].is_null() ? QString() : tr(" - in quarantine")));
+    if (const QString warning = WordOf(line, "warning"); !warning.isEmpty()) mismatches.append(tr("line %1: %2").arg(WordOf(line, "line"), warning));
+    if (i < deed.memo["photos"].size())
+      for (const Json& photo : deed.memo["photos"][i]) AddPhoto(line["tags"][0].get<std::string>(), Q(photo), false);
   }
-  SayBooked(answer, tags, quarantined);
-  lines_.clear();
-  note = {};
-  emit LabelsWanted(tags);
-  emit NoteBooked(tags, quarantined);
-}
-
-void ReceivingWork::SayBooked(const Json& answer, const QStringList& tags, const QStringList& mismatches) {
-  Mass theory;
-  for (const Json& line : answer["lines"]) theory += Mass{line["theoretical_g"].get<std::int64_t>()};
   QString words = tr("Note %1: %n bar(s) received, %2 by theory", nullptr, static_cast<int>(tags.size())).arg(WordOf(answer, "note"), settings_.units.Words(theory));
   if (!mismatches.isEmpty()) words += ". " + mismatches.join(". ");
-  const DeliveryNote booked = note;
-  if (link_.May("reverse_receipt")) {
-    emit Done(words, mismatches.isEmpty(), tr("reverse the receipt of note %1").arg(booked.number), [this, booked] { Reverse(booked); });
-  } else {
-    emit Done(tr("%1. Wrong? Quality reverses a receipt").arg(words), mismatches.isEmpty(), {}, {});
+  if (late) words = tr("The missing answer is here: %1").arg(words);
+  const DeliveryNote booked{Q(deed.memo["note"]), Q(deed.memo["supplier"]), {}};
+  if (link_.May("reverse_receipt")) emit Done(words, mismatches.isEmpty() && !late, tr("reverse the receipt of note %1").arg(booked.number), [this, booked] { Reverse(booked); });
+  else emit Done(tr("%1. Wrong? Quality reverses a receipt").arg(words), mismatches.isEmpty() && !late, {}, {});
+  if (!late || note.number.trimmed() == booked.number) {  // after a restart another note may be under way
+    lines_.clear();
+    note = {};
+    emit NoteBooked(tags, mismatches);
   }
+  emit LabelsWanted(tags);
 }
 
 void ReceivingWork::Reverse(const DeliveryNote& booked) {
-  const Json body{{"note", booked.number.trimmed().toStdString()}, {"supplier", booked.supplier.trimmed().toStdString()}, {"reason", tr("taken back at the gate at once").toStdString()}};
-  Ask([body, request = NewRequest()](Connection& book) { return StockDeeds(book).ReverseReceipt(request, body); },
-      [this, booked](const Json&) { emit Done(tr("the receipt of note %1 is reversed: it may be read anew").arg(booked.number), true, {}, {}); });
+  Do({"reverse_receipt", {{{"note", booked.number.toStdString()}, {"supplier", booked.supplier.toStdString()}, {"reason", tr("taken back at the gate at once").toStdString()}}},
+      {{"note", booked.number.toStdString()}}, tr("the reversing of note %1").arg(booked.number)});
 }
 
 void ReceivingWork::PutAway(const std::vector<std::string>& tags, const std::string& place) {
@@ -184,26 +195,32 @@ void ReceivingWork::PutAway(const std::vector<std::string>& tags, const std::str
       bundle = row.bundle;
       from = row.place;
     }
-  const auto told = [this, tags, place, from](const Json&) {
-    const QString what = tags.size() == 1 ? Q(tags[0]) : tr("%n bars", nullptr, static_cast<int>(tags.size()));
-    const QString words = tags.size() == 1 ? tr("%1 lies at %2").arg(what, Q(place)) : tr("%1 lie at %2").arg(what, Q(place));
-    if (from.empty()) emit Done(words, true, {}, {});
-    else emit Done(words, true, tr("back to %1").arg(Q(from)), [this, tags, from] { PutAway(tags, from); });
-  };
-  if (!bundle.empty()) {
-    Ask([bundle, place, request = NewRequest()](Connection& book) { return StockDeeds(book).MoveBundle(request, {{"bundle", bundle}, {"place", place}}); }, told);
-    return;
-  }
-  std::vector<std::pair<std::string, RequestNumber>> each;
-  for (const std::string& tag : tags) each.emplace_back(tag, NewRequest());
-  Ask([each, place](Connection& book) {
-    Transaction whole(book);
-    Json answers = Json::array();
-    for (const auto& [tag, request] : each) answers.push_back(StockDeeds(book).PutAway(request, {{"tag", tag}, {"place", place}}));
-    whole.Commit();
-    return answers;
-  }, told);
+  AskedDeed deed{bundle.empty() ? "put_away" : "move_bundle", {}, {{"tags", tags}, {"place", place}, {"from", from}, {"bundle", bundle}},
+                 tr("the putting away of %n piece(s) at %1", nullptr, static_cast<int>(tags.size())).arg(Q(place))};
+  if (bundle.empty())
+    for (const std::string& tag : tags) deed.bodies.push_back({{"tag", tag}, {"place", place}});
+  else deed.bodies.push_back({{"bundle", bundle}, {"place", place}});
+  Do(deed);
 }
+
+void ReceivingWork::LaidAway(const AskedDeed& deed, bool late) {
+  const auto tags = deed.memo["tags"].get<std::vector<std::string>>();
+  const std::string place = deed.memo["place"], from = deed.memo["from"], bundle = deed.memo["bundle"];
+  QString words = !bundle.empty() ? tr("bundle %1, %n bar(s), lies at %2", nullptr, static_cast<int>(tags.size())).arg(Q(bundle), Q(place))
+                  : tags.size() == 1 ? tr("%1 lies at %2").arg(Q(tags[0]), Q(place))
+                                     : tr("%1 lie at %2").arg(tr("%n bars", nullptr, static_cast<int>(tags.size())), Q(place));
+  if (late) words = tr("The missing answer is here: %1").arg(words);
+  if (from.empty()) emit Done(words, true, {}, {});
+  else emit Done(words, true, tr("back to %1").arg(Q(from)), [this, deed, from] {
+    AskedDeed back = deed;
+    back.memo["place"] = from;
+    back.memo["from"] = "";
+    for (Json& body : back.bodies) body["place"] = from;
+    Do(back);
+  });
+}
+
+void ReceivingWork::OpenBundle(const std::string& bundle) { Do({"open_bundle", {{{"bundle", bundle}}}, {{"bundle", bundle}}, tr("the opening of bundle %1").arg(Q(bundle))}); }
 
 void ReceivingWork::AddPhoto(const std::string& tag, const QString& file, bool tell) {
   QFile from(file);

@@ -1,5 +1,6 @@
 // What is done at the gate: the lines of one delivery note read from the metal, the note booked as a whole, its labels, its photos, and
-// every piece put away. Until it is booked a note is only here: it is one deed, so a half of one is never in the book.
+// every piece put away; straps cut. Until it is booked a note is only here: it is one deed, so a half of one is never in the book. A deed
+// whose answer got lost is asked again with its own request number, after a restart of the desk, too (kept_deed.h).
 #pragma once
 
 #include <QObject>
@@ -8,7 +9,7 @@
 #include "client/models/book_link.h"
 #include "client/models/delivery_line.h"
 #include "client/models/desk_settings.h"
-#include "client/models/sure_deed.h"
+#include "client/models/kept_deed.h"
 
 namespace heatkeep {
 
@@ -55,6 +56,8 @@ class ReceivingWork : public QObject {
 
   // All or none of them; a whole strapped bundle as one.
   void PutAway(const std::vector<std::string>& tags, const std::string& place);
+  // The strap is cut: from now on every bar is moved and counted by itself.
+  void OpenBundle(const std::string& bundle);
   void AddPhoto(const std::string& tag, const QString& file, bool tell = true);
 
   // The papers this supplier owes; OwedPapers when they are here.
@@ -72,15 +75,16 @@ class ReceivingWork : public QObject {
  private:
   using Json = nlohmann::json;
 
-  void Ask(const SureDeed::Work& work, const SureDeed::Then& then);
-  void Booked(const Json& answer);
-  void SayBooked(const Json& answer, const QStringList& tags, const QStringList& stopped);
+  void Do(const AskedDeed& deed);
+  void After(const AskedDeed& deed, const Json& answer, bool late);
+  void Booked(const AskedDeed& deed, const Json& answer, bool late);
+  void LaidAway(const AskedDeed& deed, bool late);
   void Reverse(const DeliveryNote& booked);
   std::int64_t CountedBefore(const TypedLine& typed) const;
 
   BookLink& link_;
   const DeskSettings& settings_;
-  SureDeed deed_;
+  KeptDeed deed_;
   DoorFacts facts_;
   std::vector<GateGroup> gate_;
   std::vector<ReadLine> lines_;

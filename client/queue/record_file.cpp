@@ -10,6 +10,7 @@
 #include <thread>
 
 #include "client/queue/crc32.h"
+#include "client/queue/file_bytes.h"
 
 namespace heatkeep {
 namespace {
@@ -17,28 +18,6 @@ namespace {
 constexpr std::string_view kHead = "HEATKQ1\n";
 constexpr std::size_t kFrame = 8;
 constexpr std::uint32_t kLongest = 16U << 20U;
-
-std::string Number(std::uint32_t n) {
-  std::string bytes;
-  for (unsigned shift = 0; shift < 32; shift += 8) bytes += static_cast<char>((n >> shift) & 0xFFU);
-  return bytes;
-}
-
-std::uint32_t NumberAt(const std::string& bytes, std::size_t at) {
-  std::uint32_t n = 0;
-  for (unsigned i = 0; i < 4; ++i) n |= static_cast<std::uint32_t>(static_cast<unsigned char>(bytes[at + i])) << (8 * i);
-  return n;
-}
-
-bool WriteAll(int fd, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t n = write(fd, bytes.data(), bytes.size());
-    if (n < 0 && errno == EINTR) continue;
-    if (n <= 0) return false;
-    bytes.remove_prefix(static_cast<std::size_t>(n));
-  }
-  return true;
-}
 
 }  // namespace
 
@@ -82,10 +61,7 @@ void RecordFile::ReadAll() {
   if (all.size() < kHead.size() && std::string_view(kHead).starts_with(all)) {  // new, or the power went while it was made
     if (ftruncate(fd_, 0) != 0 || !WriteAll(fd_, kHead)) Fail("cannot be written");
     Sync(fd_, "it");
-    const std::filesystem::path folder = path_.has_parent_path() ? path_.parent_path() : ".";
-    const int dir = open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (dir < 0 || fsync(dir) != 0) Fail("its folder cannot be made safe on the disk");
-    close(dir);
+    if (!SyncFolderOf(path_)) Fail("its folder cannot be made safe on the disk");
     return;
   }
   if (!all.starts_with(kHead)) throw QueueError(path_.string() + ": this is no queue of a saw; expected one, or a new name");
@@ -122,7 +98,7 @@ void RecordFile::SetAside(std::size_t offset, const std::string& bytes) {
 
 void RecordFile::Append(const std::string& bytes) {
   if (bytes.empty() || bytes.size() > kLongest) throw QueueError(path_.string() + ": a record of " + std::to_string(bytes.size()) + " bytes cannot be kept");
-  const std::string whole = Number(static_cast<std::uint32_t>(bytes.size())) + Number(Crc32(bytes)) + bytes;
+  const std::string whole = NumberBytes(static_cast<std::uint32_t>(bytes.size())) + NumberBytes(Crc32(bytes)) + bytes;
   if (!WriteAll(fd_, whole)) Fail("cannot be written");
   Sync(fd_, "a record");
   records_.push_back(bytes);

@@ -5,10 +5,9 @@
 #include <algorithm>
 
 #include "client/models/qt_words.h"
+#include "client/models/scanned.h"
 #include "client/stations/titled_field.h"
 #include "schema/terms/bad_text.h"
-#include "schema/terms/scan.h"
-#include "schema/terms/tag.h"
 
 namespace heatkeep {
 namespace {
@@ -269,28 +268,30 @@ void CountingStation::CountUnmarked() {
 
 bool CountingStation::Take(const QString& scan) {
   if (!isVisible()) return false;  // what is looked up from another station is not counted
-  try {
-    const std::string text = scan.toStdString();
-    const bool envelope = LooksLikeEnvelope(text);
-    const auto place = envelope ? ReadScan(text).Of("L") : std::optional(text);
-    if (place && (work_.count(Q(*place)) || std::find(work_.places().begin(), work_.places().end(), *place) != work_.places().end())) {
-      if (!work_.count(Q(*place)) && !desk().link.May("freeze_place")) Refuse(tr("%1 is not frozen: the planner freezes a place before it is counted").arg(Q(*place)));
-      else Choose(Q(*place));
-      return true;
-    }
-    if (pages_->currentIndex() != kCount) return false;
-    std::optional<Length> measured;
-    if (!measured_->text().trimmed().isEmpty()) {
-      measured = LengthIn(measured_);
-      if (!measured) return true;
-    }
-    work_.See(place_, Q(ReadTag(TagOfScan(text))), measured);
-    measured_->setText({});
-    return true;
-  } catch (const BadText& error) {
-    Refuse(BookWords(std::string(error.what())));
+  const Scanned read = ReadScanned(scan);
+  if (!read.wrong.isEmpty()) {
+    Refuse(read.wrong);
     return true;
   }
+  const std::string place = read.place.value_or(read.text.toStdString());
+  if (work_.count(Q(place)) || std::find(work_.places().begin(), work_.places().end(), place) != work_.places().end()) {
+    if (!work_.count(Q(place)) && !desk().link.May("freeze_place")) Refuse(tr("%1 is not frozen: the planner freezes a place before it is counted").arg(Q(place)));
+    else Choose(Q(place));
+    return true;
+  }
+  if (pages_->currentIndex() != kCount) return false;
+  if (!read.tag) {
+    Refuse(read.no_tag.isEmpty() ? tr("%1 is no tag: the label of a piece is scanned here, or a place").arg(read.text) : read.no_tag);
+    return true;
+  }
+  std::optional<Length> measured;
+  if (!measured_->text().trimmed().isEmpty()) {
+    measured = LengthIn(measured_);
+    if (!measured) return true;
+  }
+  work_.See(place_, Q(*read.tag), measured);
+  measured_->setText({});
+  return true;
 }
 
 void CountingStation::Confirm() {

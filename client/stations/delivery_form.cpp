@@ -7,6 +7,7 @@
 #include <QStringListModel>
 #include <QVBoxLayout>
 
+#include "client/models/device_words.h"
 #include "client/stations/desk_look.h"
 #include "client/stations/titled_field.h"
 
@@ -55,23 +56,14 @@ DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStr
   length_words_ = qobject_cast<QLabel*>(grid->itemAtPosition(1, 0)->widget());
   condition_ = Field(grid, 1, 1, tr("Condition"), tr("as rolled, +QT"));
   mill_ = Field(grid, 2, 0, tr("Mill"), tr("who made it"));
-  papers_ = new QComboBox;
-  papers_->setAccessibleName(tr("Papers"));
-  papers_->addItem(tr("awaited"), true);
-  papers_->addItem(tr("none come with it"), false);
-  papers_->setMinimumHeight(32);
-  papers_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  grid->addWidget(new QLabel(tr("Papers")), 2, 2);
-  grid->addWidget(papers_, 2, 3);
+  papers_ = Choice(grid, 2, 1, tr("Papers"), {{tr("awaited"), true}, {tr("none come with it"), false}});
   slip_heat_ = Field(grid, 3, 0, tr("Heat on note"), tr("where it says one"));
   slip_heat_->setObjectName("heat on note");
-  place_ = Field(grid, 3, 1, tr("Laid at"), tr("the gate"));
-  owner_ = Field(grid, 4, 0, tr("Owner"), tr("ours"));
-  owner_ref_ = Field(grid, 4, 1, tr("Owner's ref."), tr("of a customer's metal"));
-  bundle_ = Field(grid, 5, 0, tr("Bundle"), tr("name on the strap"));
+  bundle_ = Field(grid, 3, 1, tr("Bundle"), tr("name on the strap"));
   grid->setColumnStretch(1, 1);
   grid->setColumnStretch(3, 1);
   down->addLayout(grid);
+  down->addWidget(more_ = BuildMore());
   Offer(supplier_, parties_);
   Offer(mill_, parties_);
   Offer(owner_, parties_);
@@ -81,7 +73,6 @@ DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStr
     heat_->setEnabled(read_from_->currentData() != "none");
     emit Edited();
   });
-  connect(papers_, &QComboBox::currentIndexChanged, this, &DeliveryForm::Edited);
   for (QLineEdit* field : {count_, slip_count_, heat_, weighed_}) connect(field, &QLineEdit::textEdited, this, &DeliveryForm::Edited);
   connect(note_, &QLineEdit::returnPressed, this, [this] { supplier_->text().isEmpty() ? supplier_->setFocus() : count_->setFocus(); });
   connect(supplier_, &QLineEdit::returnPressed, this, [this] { count_->setFocus(); });
@@ -90,7 +81,7 @@ DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStr
   connect(weighed_, &QLineEdit::returnPressed, this, &DeliveryForm::LineRead);
   // by Tab as the hands go
   QWidget* before = supplier_;
-  for (QWidget* next : std::initializer_list<QWidget*>{count_, heat_, weighed_, slip_count_, read_from_, grade_, section_, length_, condition_, mill_, papers_, slip_heat_, place_, owner_, owner_ref_, bundle_}) {
+  for (QWidget* next : std::initializer_list<QWidget*>{count_, heat_, weighed_, slip_count_, read_from_, grade_, section_, length_, condition_, mill_, papers_, slip_heat_, bundle_, place_, measured_with_, owner_, owner_ref_, ends_, mark_}) {
     setTabOrder(before, next);
     before = next;
   }
@@ -107,6 +98,46 @@ QLineEdit* DeliveryForm::Field(QGridLayout* grid, int row, int column, const QSt
   grid->addWidget(field, row, 2 * column + 1);
   connect(field, &QLineEdit::textEdited, this, &DeliveryForm::Edited);
   return field;
+}
+
+QComboBox* DeliveryForm::Choice(QGridLayout* grid, int row, int column, const QString& words, const std::vector<std::pair<QString, QVariant>>& choices) {
+  auto* label = new QLabel(words);
+  auto* box = new QComboBox;
+  for (const auto& [name, value] : choices) box->addItem(name, value);
+  label->setBuddy(box);
+  box->setAccessibleName(words);
+  box->setMinimumHeight(32);
+  box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  grid->addWidget(label, row, 2 * column);
+  grid->addWidget(box, row, 2 * column + 1);
+  connect(box, &QComboBox::currentIndexChanged, this, &DeliveryForm::Edited);
+  return box;
+}
+
+QWidget* DeliveryForm::BuildMore() {
+  auto* more = new QWidget;
+  auto* grid = new QGridLayout(more);
+  grid->setContentsMargins(0, kInside, 0, 0);
+  grid->setHorizontalSpacing(kInside);
+  grid->setVerticalSpacing(kInside);
+  place_ = Field(grid, 0, 0, tr("Laid at"), tr("the gate"));
+  measured_with_ = Choice(grid, 0, 1, tr("Measured with"), {{tr("not said"), QString()}});
+  owner_ = Field(grid, 1, 0, tr("Owner"), tr("ours"));
+  owner_ref_ = Field(grid, 1, 1, tr("Owner's ref."), tr("of a customer's metal"));
+  ends_ = Choice(grid, 2, 0, tr("Ends"), {{tr("rough, from the mill"), 0}, {tr("one sawn square"), 1}, {tr("both sawn square"), 2}});
+  mark_ = Choice(grid, 2, 1, tr("Mark on the bar"),
+                 {{tr("not looked at"), QString("unknown")}, {tr("on one end: that is cut last"), QString("last")}, {tr("on the end that is cut first"), QString("first")}, {tr("on both ends"), QString("both")},
+                  {tr("none on the metal"), QString("none")}});
+  grid->setColumnStretch(1, 1);
+  grid->setColumnStretch(3, 1);
+  more->setVisible(false);
+  return more;
+}
+
+void DeliveryForm::Unfold(bool unfolded) {
+  more_->setVisible(unfolded);
+  if (unfolded) place_->setFocus();
+  else if (more_->isAncestorOf(focusWidget() ? focusWidget() : this)) count_->setFocus();
 }
 
 QLabel* DeliveryForm::Under(const QString& words, QWidget* field, int stretch, QHBoxLayout* row) {
@@ -140,6 +171,10 @@ void DeliveryForm::Show(const TypedLine& line) {
   bundle_->setText(line.bundle);
   read_from_->setCurrentIndex(std::max(0, read_from_->findData(line.read_from)));
   papers_->setCurrentIndex(line.papers_awaited ? 0 : 1);
+  measured_with_->setCurrentIndex(std::max(0, measured_with_->findData(line.measured_with)));
+  ends_->setCurrentIndex(line.square_ends);
+  mark_->setCurrentIndex(std::max(0, mark_->findData(line.mark)));
+  if (!(line.place + line.owner + line.owner_ref + line.measured_with).trimmed().isEmpty() || line.square_ends != 0 || line.mark != "unknown") more_->setVisible(true);
   emit Edited();
 }
 
@@ -161,10 +196,14 @@ TypedLine DeliveryForm::line() const {
   line.bundle = bundle_->text();
   line.read_from = read_from_->currentData().toString();
   line.papers_awaited = papers_->currentData().toBool();
+  line.measured_with = measured_with_->currentData().toString();
+  line.square_ends = ends_->currentData().toInt();
+  line.mark = mark_->currentData().toString();
   return line;
 }
 
 void DeliveryForm::SetUnits(const ReadingUnits& units) {
+  units_ = units;
   weighed_words_->setText(tr("Weighed %1").arg(units.MassUnitWord()));
   length_words_->setText(tr("Length %1").arg(units.LengthUnitWord()));
 }
@@ -175,6 +214,12 @@ void DeliveryForm::SetNames(const DoorFacts& facts) {
   QStringList grades;
   for (const GradeDensityRow& row : facts.grades) grades.append(QString::fromStdString(row.designation));
   grades_->setStringList(grades);
+  const QString before = measured_with_->currentData().toString();
+  const QSignalBlocker quiet(measured_with_);
+  measured_with_->clear();
+  measured_with_->addItem(tr("not said: \u00B1%1").arg(units_.Stop(facts.tape_doubt)), QString());
+  for (const DeviceRow& device : facts.devices) measured_with_->addItem(DeviceWords(device, facts.tape_doubt, units_), QString::fromStdString(device.device));
+  measured_with_->setCurrentIndex(std::max(0, measured_with_->findData(before)));
 }
 
 void DeliveryForm::Focus(LineField field) {

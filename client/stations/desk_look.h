@@ -24,7 +24,7 @@ void ApplyLook(QApplication& application, DeskSettings::Look look);
 Scheme CurrentScheme();
 QColor ColorOf(Use use);  // in the current scheme
 
-enum class Size { Table = 9, Body = 10, SectionHead = 13, SawBody = 16, StationHead = 18, Key = 28, Stop = 40 };
+enum class Size { Table = 9, Body = 10, SectionHead = 13, SawBody = 16, StationHead = 18, Key = 37, Stop = 40 };  // Key: capitals of 9.5 mm, 16 minutes of arc at 2 m
 QFont FontOf(Size size, bool bold = false);
 QFont MonoOf(Size size, bool bold = false);  // tags and heats
 

@@ -155,7 +155,20 @@ void DeskWindow::BookIsBack() {
 
 void DeskWindow::BookIsAway(const QString& words) {
   banner_->Say(Sign::Warning, tr("The book cannot be reached; what is shown may be old. It is tried again all the time. (%1)").arg(words.section('\n', 0, 0).trimmed()));
+  if (!was_ready_) StartAway();
   if (current()) current()->Changed({});
+}
+
+// Started without the book: the station that can work without it.
+void DeskWindow::StartAway() {
+  for (std::size_t i = 0; i < stations_.size(); ++i) {
+    if (!stations_[i]->StartAway()) continue;
+    was_ready_ = true;
+    who_->setText(tr("as %1, who worked here last").arg(desk_.link.who()));
+    names_[i]->setVisible(true);
+    Open(stations_[i]);
+    return;
+  }
 }
 
 void DeskWindow::BookChanged() {

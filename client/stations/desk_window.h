@@ -49,6 +49,7 @@ class DeskWindow : public QMainWindow {
   void BuildKeys();
   void BookIsBack();
   void BookIsAway(const QString& words);
+  void StartAway();
   void BookChanged();
   void Tell(const Said& said);
   void Undo();

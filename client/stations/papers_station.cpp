@@ -6,11 +6,10 @@
 #include <QVBoxLayout>
 
 #include "client/models/qt_words.h"
+#include "client/models/scanned.h"
 #include "reports/record_words.h"
 #include "reports/sheet_words.h"
 #include "reports/trace_report.h"
-#include "schema/terms/bad_text.h"
-#include "schema/terms/scan.h"
 
 namespace heatkeep {
 namespace {
@@ -19,7 +18,7 @@ constexpr int kHistoryLines = 30;
 
 }  // namespace
 
-PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), waiting_(new WaitingList) {
+PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList) {
   LayOut(waiting_, BuildWork(), papers_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &PapersStation::ChosenWaiting);
   connect(tree_, &FamilyTreeView::Opened, &work_, &PapersWork::Ask);
@@ -86,23 +85,14 @@ void PapersStation::Changed(const QStringList& deeds) {
 void PapersStation::Redress() { ShowAnswer(); }
 
 bool PapersStation::Take(const QString& scan) {
-  std::string text = scan.toStdString();
-  try {
-    if (LooksLikeEnvelope(text)) {
-      const Scan read = ReadScan(text);
-      for (const char* identifier : {"S", "L", "K", "1T"})
-        if (const auto said = read.Of(identifier)) {
-          text = *said;
-          break;
-        }
-    }
-  } catch (const BadText& error) {
-    sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
+  const Scanned read = ReadScanned(scan);
+  if (!read.wrong.isEmpty()) {
+    sign_->Say(Sign::Refusal, read.wrong);
     return true;
   }
   sign_->Clear();
   asking_->Leave();
-  work_.Ask(Q(text));
+  work_.Ask(read.text);
   return true;
 }
 

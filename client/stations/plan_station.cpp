@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "client/models/qt_words.h"
+#include "client/models/scanned.h"
 #include "client/models/sheet_output.h"
 #include "client/stations/plan_words.h"
 
@@ -116,7 +117,8 @@ void PlanStation::Redress() {
 }
 
 bool PlanStation::Take(const QString& scan) {
-  const QString name = scan.trimmed();
+  const Scanned read = ReadScanned(scan);
+  const QString name = read.order ? Q(*read.order) : read.text;
   for (const CutListRow& list : work_.lists())
     if (Q(list.name) == name) {
       work_.Choose("list:" + name);

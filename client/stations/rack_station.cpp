@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "client/models/qt_words.h"
+#include "client/models/scanned.h"
 #include "client/stations/deed_button.h"
 #include "client/stations/yield_view.h"
 #include "reports/piece_bar.h"
@@ -123,10 +124,11 @@ void RackStation::ChooseGroup(const RackGroup& group) {
 }
 
 bool RackStation::Take(const QString& scan) {
+  const QString name = ReadScanned(scan).text;
   for (const RackPiece& p : work_.pieces())
-    if (Q(p.tag) == scan || Q(p.place) == scan) {
+    if (Q(p.tag) == name || Q(p.place) == name) {
       ChooseGroup({});
-      rows_->filter()->setText(scan);
+      rows_->filter()->setText(name);
       return true;
     }
   return false;

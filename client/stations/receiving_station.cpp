@@ -5,12 +5,11 @@
 #include <QVBoxLayout>
 
 #include "client/models/label_output.h"
+#include "client/models/device_words.h"
 #include "client/models/qt_words.h"
+#include "client/models/scanned.h"
 #include "client/stations/gate_words.h"
 #include "reports/sheet_words.h"
-#include "schema/terms/bad_text.h"
-#include "schema/terms/scan.h"
-#include "schema/terms/tag.h"
 
 namespace heatkeep {
 namespace {
@@ -79,6 +78,8 @@ QWidget* ReceivingStation::BuildRead() {
   buttons->addWidget(receive_ = new DeedButton(desk().link, "receive_delivery", tr("Receive the note"), Qt::Key_F1, Weight::Primary), 2);
   buttons->addWidget(next_ = new DeedButton(desk().link, {}, tr("Next line"), Qt::Key_F2), 1);
   buttons->addWidget(out_ = new DeedButton(desk().link, {}, tr("Change this line"), Qt::Key_F3), 1);
+  buttons->addWidget(more_ = new DeedButton(desk().link, {}, tr("More"), Qt::Key_F6), 1);
+  connect(more_, &QPushButton::clicked, this, [this] { form_->Unfold(!form_->unfolded()); });
   connect(receive_, &QPushButton::clicked, this, &ReceivingStation::ReceiveNote);
   connect(next_, &QPushButton::clicked, this, [this] { ReadIt(); });
   connect(out_, &QPushButton::clicked, this, &ReceivingStation::TakeLineOut);
@@ -112,7 +113,13 @@ QWidget* ReceivingStation::BuildPutAway() {
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(labels_ = new DeedButton(desk().link, "label_printed", tr("Labels that wait"), Qt::Key_F4));
   labels_->setMinimumWidth(200);
-  buttons->addStretch(1);
+  buttons->addWidget(open_ = new DeedButton(desk().link, "open_bundle", tr("The strap is cut"), Qt::Key_F6));
+  open_->setMinimumWidth(200);
+  buttons->addWidget(strap_ = new PlainWords(FontOf(Size::Table), Use::Quiet, tr("Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.")), 1);
+  connect(open_, &QPushButton::clicked, this, [this] {
+    for (const GateGroup& group : work_.gate())
+      if (KeyOf(group) == chosen_) work_.OpenBundle(group.first.bundle);
+  });
   down->addLayout(buttons);
   const auto put = [this] { if (!place_->text().trimmed().isEmpty()) TakePlace(place_->text().trimmed()); };
   connect(place_, &QLineEdit::returnPressed, this, put);
@@ -288,13 +295,15 @@ void ReceivingStation::ShowPutAway() {
     QStringList words{tr("%1 x %2 %3 %4   heat %5   %6, %7").arg(group.tags.size()).arg(Q(row.section), Q(row.grade), Q(row.condition), row.heat.empty() ? tr("not known") : Q(HeatInGroups(row.heat)),
                                                                    units().Words(row.length, Rounding::Down), units().Words(group.mass))};
     if (!row.blocked.empty()) words << BookWords(row.blocked);
-    if (!row.bundle.empty()) words << tr("strapped as %1: it goes as one").arg(Q(row.bundle));
+    if (!row.bundle.empty()) words << tr("Strapped as %1: it goes as one. Cut the strap first where bars go to several places.").arg(Q(row.bundle));
     else if (group.tags.size() > 1) words << tr("The place alone: all of them. A tag, then the place: that one.");
     put_what_->setText(words.join('\n'));
     QStringList tags;
     for (const std::string& tag : group.tags) tags.append(one_tag_ == tag ? "> " + Q(tag) : Q(tag));
     put_tags_->setText(tags.join("   "));
     put_->SetWanted(!work_.busy());
+    for (QWidget* only_strapped : std::initializer_list<QWidget*>{open_, strap_}) only_strapped->setVisible(!row.bundle.empty());
+    open_->SetWanted(!row.bundle.empty() && !work_.busy());
     return;
   }
 }
@@ -372,7 +381,7 @@ void ReceivingStation::Photo() {
   emit Happened({Sign::Done, tr("the photo is kept with this line, and with its first bar when the note is received"), {}, {}});
 }
 
-const ExpectedRow* ReceivingStation::Scanned(const QString& scan) const {
+const ExpectedRow* ReceivingStation::LineOf(const QString& scan) const {
   const ExpectedRow* first = nullptr;
   for (const ExpectedRow& row : work_.facts().expected) {
     if (scan == Q(row.order) + '/' + Q(row.line)) return &row;
@@ -413,34 +422,45 @@ bool ReceivingStation::TakePlace(const QString& place) {
 }
 
 bool ReceivingStation::Take(const QString& scan) {
-  try {
-    const std::string text = scan.toStdString();
-    if (const ExpectedRow* row = Scanned(scan)) {
-      if (KeyOf(*row) != chosen_) Choose(KeyOf(*row));
-      Turn(KeyOf(*row));
-      return true;
-    }
-    const bool envelope = LooksLikeEnvelope(text);
-    if (!isVisible()) return !envelope && IsValidTag(text) && TakeTag(ReadTag(text));  // looked up from another station: shown, nothing done
-    const Scan read = envelope ? ReadScan(text) : Scan{};
-    if (const auto place = read.Of("L")) return TakePlace(Q(*place));
-    const auto& places = work_.facts().places;
-    if (std::find(places.begin(), places.end(), text) != places.end()) return TakePlace(scan);
-    if (envelope ? read.Of("S").has_value() : IsValidTag(text)) return TakeTag(ReadTag(TagOfScan(text)));
-    // a mill's tag: the heat as it is on it, for the line in hand
-    const auto heat = envelope ? read.Of("1T") : std::optional(text);
-    if (putting_away() || !heat || chosen_.isEmpty() || chosen_.startsWith("line/") || !form_->line().heat.trimmed().isEmpty() || !form_->line().Begun()) return false;
-    TypedLine line = form_->line();
-    line.heat = Q(*heat);
-    line.read_from = "tag";
-    form_->Show(line);
-    form_->Focus(LineField::Weighed);
-    emit Happened({Sign::Warning, tr("heat %1 is from the mill's tag: does the metal say the same?").arg(line.heat), {}, {}});
-    return true;
-  } catch (const BadText& error) {
-    Refuse(BookWords(std::string(error.what())));
+  const Scanned read = ReadScanned(scan);
+  if (!read.wrong.isEmpty()) {
+    Refuse(read.wrong);
     return true;
   }
+  const QString order = read.order && read.line ? Q(*read.order) + '/' + Q(*read.line) : read.text;
+  if (const ExpectedRow* row = LineOf(order)) {
+    if (KeyOf(*row) != chosen_) Choose(KeyOf(*row));
+    Turn(KeyOf(*row));
+    return true;
+  }
+  if (!isVisible()) return read.tag && TakeTag(*read.tag);  // looked up from another station: shown, nothing done
+  const auto& places = work_.facts().places;
+  if (read.place || std::find(places.begin(), places.end(), read.text.toStdString()) != places.end()) return TakePlace(read.place ? Q(*read.place) : read.text);
+  if (read.tag) return TakeTag(*read.tag);
+  if (!putting_away() && TakeDevice(read.text)) return true;
+  // a mill's tag: the heat as it is on it, for the line in hand
+  const auto heat = read.envelope ? read.heat : std::optional(read.text.toStdString());
+  if (putting_away() || !heat || chosen_.isEmpty() || chosen_.startsWith("line/") || !form_->line().heat.trimmed().isEmpty() || !form_->line().Begun()) return false;
+  TypedLine line = form_->line();
+  line.heat = Q(*heat);
+  line.read_from = "tag";
+  form_->Show(line);
+  form_->Focus(LineField::Weighed);
+  emit Happened({Sign::Warning, tr("heat %1 is from the mill's tag: does the metal say the same?").arg(line.heat), {}, {}});
+  return true;
+}
+
+// A tape or readout: what the length of this line was measured with.
+bool ReceivingStation::TakeDevice(const QString& name) {
+  for (const DeviceRow& device : work_.facts().devices)
+    if (Q(device.device) == name) {
+      TypedLine line = form_->line();
+      line.measured_with = name;
+      form_->Show(line);
+      emit Happened({device.overdue ? Sign::Warning : Sign::Done, tr("measured with %1").arg(DeviceWords(device, work_.facts().tape_doubt, units())), {}, {}});
+      return true;
+    }
+  return false;
 }
 
 void ReceivingStation::PrintLabelsOf(const QStringList& tags) {

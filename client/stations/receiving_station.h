@@ -57,7 +57,8 @@ class ReceivingStation : public Station {
   void Photo();
   bool TakePlace(const QString& place);
   bool TakeTag(const std::string& tag);
-  const ExpectedRow* Scanned(const QString& scan) const;
+  bool TakeDevice(const QString& name);
+  const ExpectedRow* LineOf(const QString& scan) const;
   void PrintLabelsOf(const QStringList& tags);
   void Refuse(const QString& words);
 
@@ -70,7 +71,8 @@ class ReceivingStation : public Station {
   std::vector<SignLine*> remarks_;
   SignLine* put_sign_;
   QLineEdit* place_;
-  DeedButton *receive_, *next_, *out_, *photo_, *put_, *labels_;
+  DeedButton *receive_, *next_, *out_, *more_, *photo_, *put_, *labels_, *open_;
+  PlainWords* strap_;
   QString chosen_;                        // what the middle shows: a line of an order, of the note, or pieces at the gate
   std::map<QString, TypedLine> drafts_;   // typed and not read yet
   std::string one_tag_;                   // put away: this piece only

@@ -2,16 +2,17 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QLocale>
 #include <QVBoxLayout>
 
+#include "client/models/device_words.h"
 #include "client/models/label_output.h"
 #include "client/models/qt_words.h"
+#include "client/models/scanned.h"
 #include "client/stations/plan_words.h"
 #include "reports/sheet_words.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/sawing.h"
-#include "schema/terms/scan.h"
-#include "schema/terms/tag.h"
 
 namespace heatkeep {
 namespace {
@@ -49,22 +50,29 @@ SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), wor
 QWidget* SawStation::BuildWork() {
   auto* pane = new QWidget;
   auto* down = Down(pane);
+  down->addWidget(age_ = new PlainWords(FontOf(Size::SawBody, true), Use::Warning));
   down->addWidget(head_ = new PlainWords(FontOf(Size::Key, true)));
   down->addWidget(what_ = new PlainWords(FontOf(Size::SawBody)));
-  down->addSpacing(kInside);
   down->addWidget(bar_ = new PieceBarView);
-  down->addSpacing(kInside);
   auto* stop = new QHBoxLayout;
-  stop->addWidget(stop_words_ = new PlainWords(FontOf(Size::SawBody), Use::Quiet), 0, Qt::AlignBottom);
-  stop->addWidget(stop_ = new PlainWords(FontOf(Size::Stop, true)), 0, Qt::AlignBottom);
-  stop->addWidget(stop_for_ = new PlainWords(FontOf(Size::SawBody)), 1, Qt::AlignBottom);
-  stop_->setWordWrap(false);
+  stop->setSpacing(kBetween);
+  stop->addWidget(stop_words_ = new PlainWords(FontOf(Size::SawBody), Use::Quiet, tr("Stop at")));
+  stop->addWidget(stop_ = new StopFigure, 3);
+  stop->addWidget(stop_for_ = new PlainWords(FontOf(Size::SawBody)), 2);
   stop_words_->setWordWrap(false);
-  down->addLayout(stop);
-  down->addWidget(sign_ = new SignLine(Size::SawBody));
+  down->addLayout(stop, 4);
+  down->addWidget(sign_ = new SignLine(Size::StationHead, kGlove));
   down->addWidget(asking_ = new AskingLine(Size::SawBody));
+  down->addWidget(lengths_ = new QWidget);
+  auto* lengths = new QHBoxLayout(lengths_);
+  lengths->setContentsMargins(0, 0, 0, 0);
+  lengths->addWidget(read_with_ = new PlainWords(FontOf(Size::SawBody), Use::Quiet), 1);
+  lengths->addWidget(device_ = new DeedButton(desk().link, {}, tr("ANOTHER"), Qt::Key_F10, DeedButton::Weight::Glove));
+  connect(device_, &QPushButton::clicked, &work_, &SawWork::NextDevice);
+  lengths_->setVisible(false);
   connect(asking_, &AskingLine::Left, this, [this] {
     blind_ = false;
+    lengths_->setVisible(false);
     Show();
   });
   down->addStretch(1);
@@ -72,6 +80,7 @@ QWidget* SawStation::BuildWork() {
   buttons->setSpacing(kInside);
   BuildButtons(buttons);
   down->addLayout(buttons);
+  down->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, Q(CautionWords())));
   return pane;
 }
 
@@ -87,13 +96,12 @@ void SawStation::BuildButtons(QLayout* into) {
   confirm_ = add(0, 0, 2, "record_cut", tr("CUT AS PLANNED"), Qt::Key_F1, Weight::PrimaryGlove, [this] { Confirm(); });
   next_run_ = add(0, 2, 1, {}, tr("NEXT STOP"), Qt::Key_F2, Weight::Glove, [this] { work_.NextRun(); });
   rest_ = add(0, 3, 1, "record_cut", tr("REST"), Qt::Key_F3, Weight::Glove, [this] { RestMeasured(); });
-  fewer_ = add(1, 0, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
-  not_there_ = add(1, 1, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
-  short_ = add(1, 2, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
-  bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
-  no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
-  auto* caution = new PlainWords(FontOf(Size::Table), Use::Quiet, BookWords(CautionWords()));
-  grid->addWidget(caution, 2, 1, 1, 3);
+  fewer_ = add(0, 4, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
+  not_there_ = add(1, 0, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
+  short_ = add(1, 1, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
+  bad_ = add(1, 2, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
+  no_mark_ = add(1, 3, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
+  hand_over_ = add(1, 4, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
 }
 
 void SawStation::Changed(const QStringList& deeds) {
@@ -107,32 +115,34 @@ void SawStation::Redress() {
 }
 
 bool SawStation::Take(const QString& scan) {
-  try {
-    const std::string text = scan.toStdString();
-    const bool envelope = LooksLikeEnvelope(text);
-    const bool is_place = envelope && ReadScan(text).Of("L").has_value();
-    std::optional<std::string> tag;
-    if (!is_place) {
-      try {
-        tag = ReadTag(TagOfScan(text));
-      } catch (const BadText&) {
-        if (envelope) throw;
-      }
-    }
-    if (tag) {
-      asking_->Leave();
-      work_.Pull(Q(*tag));
-      return true;
-    }
-    if (work_.step() == SawWork::Step::Place) {
-      work_.PutAway(Q(PlaceOfScan(text)));
-      return true;
-    }
-    return false;
-  } catch (const BadText& error) {
-    sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
+  if (!isVisible()) return false;  // what is looked up from another station is neither fetched nor put away
+  const Scanned read = ReadScanned(scan);
+  const auto refuse = [this](const QString& words) {
+    sign_->Say(Sign::Refusal, words);
+    emit Happened({Sign::Refusal, words, {}, {}});
+    return true;
+  };
+  if (!read.wrong.isEmpty()) return refuse(read.wrong);
+  if (read.tag) {
+    asking_->Leave();
+    work_.Pull(Q(*read.tag));
     return true;
   }
+  if (work_.MeasureWith(read.text)) {
+    emit Happened({Sign::Done, tr("Lengths are read with %1").arg(ReadWith()), {}, {}});
+    return true;
+  }
+  const QString place = read.place ? Q(*read.place) : read.text;
+  if (work_.step() != SawWork::Step::Place) return read.place ? refuse(tr("%1 is a place: nothing waits for one now").arg(place)) : false;
+  if (!work_.IsPlace(place)) return refuse(tr("%1 is no place of this shop: scan the label of the place where %2 is put").arg(place, work_.drop()));
+  work_.PutAway(place);
+  return true;
+}
+
+QString SawStation::ReadWith() const {
+  for (const DeviceRow& device : work_.devices())
+    if (Q(device.device) == work_.device()) return DeviceWords(device, work_.tape_doubt(), units());
+  return tr("a tape that is not said, \u00B1%1").arg(units().Stop(work_.tape_doubt()));
 }
 
 void SawStation::Confirm() {
@@ -159,22 +169,44 @@ void SawStation::Show() {
     case SawWork::Step::Place: head_->setText(tr("Where does %1 lie?").arg(work_.drop())); what_->setText(tr("Scan its place; Enter: where the piece came from.")); break;
     default: break;
   }
-  if (block && (cut || pull)) ShowPiece(*block);
+  if (block && (cut || pull)) ShowPiece(RemainingOf(*block));
   else bar_->Show(std::nullopt, units());
-  for (QLabel* label : {stop_words_, stop_, stop_for_}) label->setVisible(cut);
+  bar_->setVisible(block && (cut || pull));
+  ShowAge();
+  for (QWidget* part : std::initializer_list<QWidget*>{stop_words_, stop_, stop_for_}) part->setVisible(cut);
   confirm_->SetWords(step == SawWork::Step::Place ? tr("LEAVE IT THERE") : tr("CUT AS PLANNED"));
   confirm_->SetWanted(!work_.busy() && (cut || step == SawWork::Step::Place));
-  next_run_->SetWanted(cut && block->cuts.size() > 1);
+  next_run_->SetWanted(cut && RemainingOf(*block).cuts.size() > 1);
   for (DeedButton* button : {rest_, fewer_}) button->SetWanted(cut && !work_.busy());
   for (DeedButton* button : {not_there_, short_, bad_, no_mark_}) button->SetWanted((cut || pull) && !work_.busy() && desk().link.ready());
+  hand_over_->SetWords(work_.handover() ? tr("TAKE OVER") : tr("SHIFT ENDS"));
+  hand_over_->SetWanted(step != SawWork::Step::NoSaw && step != SawWork::Step::Place && !work_.busy());
+  read_with_->setText(tr("Read with %1").arg(ReadWith()));
+  device_->SetWanted(!work_.devices().empty());
   ShowWhy(cut || pull ? block : nullptr);
+}
+
+// Off the network: how old is what is shown. On it: whether the saw was handed over.
+void SawStation::ShowAge() {
+  QString words;
+  if (!desk().link.ready() && work_.as_of().isValid()) {
+    const bool today = work_.as_of().date() == QDate::currentDate();
+    words = tr("Sheets as of %1").arg(today ? work_.as_of().toString("HH:mm") : QLocale().toString(work_.as_of(), "d MMM HH:mm"));
+    if (work_.may_keep()) words += tr(": go on with them, what you do is kept here");
+  } else if (const auto& handover = work_.handover()) {
+    words = tr("%1 handed over: \"%2\". F9 takes the saw over").arg(Q(handover->given_by), Q(handover->words));
+  }
+  age_->setText(words);
+  age_->setVisible(!words.isEmpty());
 }
 
 void SawStation::ShowWaiting() {
   std::vector<WaitingEntry> entries;
   const SheetBlock* const now = work_.block();
   for (const Sheet& sheet : work_.sheets()) {
-    entries.push_back({.key = {}, .title = tr("Plan %1").arg(Q(sheet.number)), .below = {}, .right = sheet.due.empty() ? QString() : tr("due %1").arg(Q(sheet.due)), .section = true});
+    const QDate due = QDate::fromString(Q(sheet.due), Qt::ISODate), today = QDate::currentDate();
+    const QString when = !due.isValid() ? QString() : due < today ? tr("LATE: was due %1").arg(Q(sheet.due)) : due == today ? tr("due today") : tr("due %1").arg(Q(sheet.due));
+    entries.push_back({.key = {}, .title = tr("Plan %1").arg(Q(sheet.number)), .below = {}, .right = when, .sign = due.isValid() && due < today ? Sign::Warning : Sign::None, .section = true});
     for (const SheetBlock& b : sheet.blocks)
       entries.push_back({.key = Q(b.tag), .title = Q(b.tag), .below = QString("%1   %2   %3").arg(Q(b.place), Q(b.section), Q(b.grade)),
                          .right = b.state == "done" ? tr("cut") : b.state == "at saw" ? tr("in the saw") : units().Words(b.mass), .sign = SignOf(b), .mono = true});
@@ -202,8 +234,7 @@ void SawStation::ShowPiece(const SheetBlock& block) {
   if (!cut || block.cuts.empty()) return;
   const SheetCut& next = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::int64_t strokes = FeedStrokes(next.set, work_.stop_stroke());
-  stop_words_->setText(tr("Stop at"));
-  stop_->setText(units().Stop(next.set));
+  stop_->Show(units().Stop(next.set));
   QString words = tr("%n piece(s) for %1/%2, %3", nullptr, next.count).arg(Q(next.order), Q(next.line), Q(next.customer));
   if (strokes > 1) words += '\n' + tr("longer than the stop: feed %1 times, one cut").arg(strokes);
   if (next.tolerance_minus.nm + next.tolerance_plus.nm > 0) words += '\n' + BookWords(ToleranceWords(next));
@@ -240,30 +271,34 @@ std::optional<Length> SawStation::LengthIn(const QString& answer) {
   }
 }
 
+void SawStation::AskLength(const QString& words, const std::function<void(Length)>& then) {
+  asking_->Ask(words, [this, then](const QString& answer) {
+    const std::optional<Length> length = LengthIn(answer);
+    if (length) then(*length);
+    return length.has_value();
+  });
+  lengths_->setVisible(true);
+}
+
 void SawStation::MeasuredShort() {
   const QString tag = Q(work_.block()->tag);
-  asking_->Ask(tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](const QString& answer) {
-            const std::optional<Length> length = LengthIn(answer);
-            if (!length) return false;
-            planning::Mishaps mishaps;
-            mishaps.measured.emplace_back(tag.toStdString(), *length);
-            work_.Mend(mishaps);
-            return true;
-          });
+  AskLength(tr("How long is %1 really? (%2)").arg(tag, units().LengthUnitWord()), [this, tag](Length length) {
+    planning::Mishaps mishaps;
+    mishaps.measured.emplace_back(tag.toStdString(), length);
+    work_.Mend(mishaps);
+  });
 }
 
 void SawStation::RestMeasured() {
-  asking_->Ask(tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](const QString& answer) {
-            const std::optional<Length> length = LengthIn(answer);
-            if (!length) return false;
-            told_.rest = *length;
-            Confirm();
-            return true;
-          });
+  AskLength(tr("All is cut. How long is what is left? (%1)").arg(units().LengthUnitWord()), [this](Length length) {
+    told_.rest = length;
+    Confirm();
+  });
 }
 
 void SawStation::FewerCut() {
-  const SheetBlock& block = *work_.block();
+  const SheetBlock block = RemainingOf(*work_.block());
+  if (block.cuts.empty()) return;
   const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::string line = cut.order + "/" + cut.line;
   asking_->Ask(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
@@ -278,6 +313,36 @@ void SawStation::FewerCut() {
             Confirm();
             return true;
           });
+}
+
+void SawStation::HandOver() {
+  if (work_.handover()) return work_.TakeOver();
+  AskHandedOver(0, {});
+}
+
+void SawStation::AskHandedOver(std::size_t cut, DoneCounts done) {
+  const std::vector<SheetCut> cuts = work_.step() == SawWork::Step::Cut ? RemainingOf(*work_.block()).cuts : std::vector<SheetCut>{};
+  if (cut >= cuts.size()) {
+    asking_->Ask(cuts.empty() ? tr("How do things stand at saw %1? The next one reads it.").arg(desk().settings.saw) : tr("How do things stand, and why is the rest open? The next one reads it."),
+                 [this, done](const QString& words) {
+                   work_.HandOver(done, words);
+                   return true;
+                 });
+    return;
+  }
+  const std::string line = cuts[cut].order + "/" + cuts[cut].line;
+  asking_->Ask(tr("How many good pieces for %1 are cut so far, of %2?").arg(Q(line)).arg(cuts[cut].count), [this, cut, done, line, most = cuts[cut].count](const QString& answer) {
+    bool whole = false;
+    const int count = answer.toInt(&whole);
+    if (!whole || count < 0 || count > most) {
+      sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most));
+      return false;
+    }
+    DoneCounts more = done;
+    more[line] += count;
+    AskHandedOver(cut + 1, more);
+    return true;
+  });
 }
 
 void SawStation::BadMetal() {

@@ -1,5 +1,5 @@
 // The saw's station, readable at two metres and worked with gloves: a line that goes to plan is two scans and one key (the piece, Enter
-// when it is cut, the place of what is left). What does not go to plan has a large button and a key each.
+// when it is cut, the place of what is left). What does not go to plan has a large button and a key each, and the shift ends with one, too.
 #pragma once
 
 #include "client/models/saw_work.h"
@@ -9,6 +9,7 @@
 #include "client/stations/plain_words.h"
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
+#include "client/stations/stop_figure.h"
 #include "client/stations/waiting_list.h"
 #include "client/stations/words_pane.h"
 
@@ -23,12 +24,14 @@ class SawStation : public Station {
   QString Name() const override { return tr("Saw"); }
   QStringList Deeds() const override { return {"record_cut"}; }
   void Refresh() override { work_.Read(); }
+  bool StartAway() override { return work_.StartAway(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
   void Confirm() override;
   void Redress() override;
 
   const SawWork& work() const { return work_; }
+  const StopFigure& stop() const { return *stop_; }
 
  private:
   QWidget* BuildWork();
@@ -37,23 +40,30 @@ class SawStation : public Station {
   void ShowWaiting();
   void ShowPiece(const SheetBlock& block);
   void ShowWhy(const SheetBlock* block);
+  void ShowAge();
+  void AskLength(const QString& words, const std::function<void(Length)>& then);
+  QString ReadWith() const;  // the tape or readout, with its doubt
   std::optional<Length> LengthIn(const QString& answer);
 
   void MeasuredShort();
   void RestMeasured();
   void FewerCut();
+  void HandOver();
+  void AskHandedOver(std::size_t cut, DoneCounts done);  // line by line
   void BadMetal();
   void Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason);
   void PrintLabel(const QString& tag);
 
   SawWork work_;
   WaitingList* waiting_;
-  PlainWords *head_, *what_, *stop_words_, *stop_, *stop_for_;
+  PlainWords *head_, *what_, *stop_words_, *stop_for_, *age_, *read_with_;
+  QWidget* lengths_;
+  StopFigure* stop_;
   WordsPane* why_;
   PieceBarView* bar_;
   SignLine* sign_;
   AskingLine* asking_;
-  DeedButton *confirm_, *next_run_, *not_there_, *short_, *bad_, *no_mark_, *rest_, *fewer_;
+  DeedButton *confirm_, *next_run_, *not_there_, *short_, *bad_, *no_mark_, *rest_, *fewer_, *hand_over_, *device_;
   bool blind_ = false;  // the heat is being read back
   CutTold told_;
 };

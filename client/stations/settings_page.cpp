@@ -8,6 +8,7 @@
 #include <QSpinBox>
 
 #include "client/gateway/readings.h"
+#include "client/models/device_words.h"
 #include "client/stations/desk_look.h"
 
 namespace heatkeep {
@@ -35,6 +36,18 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
     for (const std::string& saw : saws) {
       const QString name = QString::fromStdString(saw);
       if (saw_->findData(name) < 0) saw_->addItem(name, name);
+    }
+  });
+  measured_with_ = Choice(form, tr("Lengths are read with"), {{tr("not said"), QString()}}, QString());
+  if (!before_.measured_with.isEmpty()) {
+    measured_with_->addItem(before_.measured_with, before_.measured_with);
+    measured_with_->setCurrentIndex(1);
+  }
+  desk.link.Ask(this, [](Connection& book) { return std::pair(ReadLengthDevices(book), ReadTapeDoubt(book)); }, [this](const std::pair<std::vector<DeviceRow>, Length>& read) {
+    for (const DeviceRow& device : read.first) {
+      const QString name = Q(device.device), words = DeviceWords(device, read.second, before_.units);
+      if (const int at = measured_with_->findData(name); at >= 0) measured_with_->setItemText(at, words);
+      else measured_with_->addItem(words, name);
     }
   });
   queue_file_ = Field(form, tr("Deeds kept while the book is away"), before_.queue_file, tr("a file that `heatkeep saw block` made"));
@@ -80,6 +93,7 @@ DeskSettings SettingsPage::settings() const {
   s.look = static_cast<DeskSettings::Look>(look_->currentData().toInt());
   s.language = language_->currentData().toString();
   s.saw = saw_->currentData().toString();
+  s.measured_with = measured_with_->currentData().toString();
   s.queue_file = queue_file_->text().trimmed();
   s.label_printer = label_printer_->text().trimmed();
   s.label_folder = label_folder_->text().trimmed();

@@ -2,15 +2,18 @@
 
 #include <QHBoxLayout>
 #include <QPainter>
+#include <algorithm>
 
 namespace heatkeep {
 
-SignLine::SignLine(Size size, QWidget* parent) : QWidget(parent), words_(new QLabel) {
+SignLine::SignLine(Size size, int sign_height, QWidget* parent) : QWidget(parent), words_(new QLabel) {
   auto* row = new QHBoxLayout(this);
   words_->setFont(FontOf(size));
+  side_ = std::max(sign_height, QFontMetrics(words_->font()).height());
+  setMinimumHeight(side_);
   words_->setWordWrap(true);
   words_->setTextFormat(Qt::PlainText);
-  row->setContentsMargins(QFontMetrics(words_->font()).height() + kInside, 0, 0, 0);
+  row->setContentsMargins(side_ + kInside, 0, 0, 0);
   row->addWidget(words_);
   setVisible(false);
 }
@@ -28,9 +31,8 @@ void SignLine::Say(Sign sign, const QString& words) {
 
 void SignLine::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  const int side = QFontMetrics(words_->font()).height();
-  const double top = words_->height() > 2 * side ? words_->y() : words_->y() + (words_->height() - side) / 2.0;
-  PaintSign(painter, QRectF(0, top, side, side), sign_);
+  const double top = words_->height() > 2 * side_ ? words_->y() : words_->y() + (words_->height() - side_) / 2.0;
+  PaintSign(painter, QRectF(0, top, side_, side_), sign_);
 }
 
 }  // namespace heatkeep

@@ -13,7 +13,8 @@ class SignLine : public QWidget {
   Q_OBJECT
 
  public:
-  explicit SignLine(Size size = Size::Body, QWidget* parent = nullptr);
+  // `sign_height`: of the sign in dots; 0: as high as a line of the words.
+  explicit SignLine(Size size = Size::Body, int sign_height = 0, QWidget* parent = nullptr);
 
   void Say(Sign sign, const QString& words);
   void Clear() { Say(Sign::None, {}); }
@@ -25,6 +26,7 @@ class SignLine : public QWidget {
 
  private:
   QLabel* words_;
+  int side_;  // of the sign
   Sign sign_ = Sign::None;
 };
 

@@ -42,6 +42,8 @@ class Station : public QWidget {
   virtual QStringList Deeds() const = 0;
   // Shown, or the book is back: reads what waits. What was typed stays.
   virtual void Refresh() = 0;
+  // The book has not answered since the desk was started: false where there is nothing to be done without it.
+  virtual bool StartAway() { return false; }
   // Somebody did these deeds; reads anew what they touch.
   virtual void Changed(const QStringList& deeds) = 0;
   // A scan, or what was typed into the scan field. False: it is none of this station's, so the desk looks it up.

@@ -223,14 +223,18 @@ create view api.plan_layouts as
       g.designation as grade, l.condition, m.name as mill, l.heat, l.papers::text, o.name as owner, e.mark_end::text, f.otherwise,
       f.length_nm, e.doubt_nm, e.ends, guard.mass_g(f.length_nm, x.area_um2, g.density_kg_m3) as mass_g, f.trim_nm, f.kerf_nm, f.left_nm,
       f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g, coalesce(b.bars, 1) as bars, b.bundle_no, coalesce(b.made_up, false) as made_up, x.area_um2, t.mm2_per_min,
-      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop
+      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop,
+      -- what is in the vice of a piece of which something was cut already
+      case when f.state = 'at saw' and exists (select from book.cut u join book.stroke s using (cut_id) where u.piece_id = e.piece_id and not u.closed) then e.length_nm end as begun_nm
     from book.layout f join book.plan q using (plan_id) join book.piece e using (piece_id) join book.lot l using (lot_id) join book.section x using (section_id)
     left join book.grade g using (grade_id) left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = e.owner_id
     left join book.place w on w.place_id = case f.state when 'promised' then e.place_id else f.place_id end
     left join guard.layout_bundle b on b.plan_id = f.plan_id and b.layout_id = f.layout_id left join lateral guard.rate(q.saw_id, g.family) t on true;
 create view api.plan_cuts as
   select f.plan_id, f.layout_no, k.seq, c.order_no, c.line_no, u.name as customer, k.count, k.length_nm as set_nm, c.length_nm as nominal_nm,
-      c.face_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, c.one_heat, c.max_heats
+      c.face_nm, c.tolerance_minus_nm, c.tolerance_plus_nm, c.one_heat, c.max_heats,
+      -- of the line, in the cut that is open
+      (select count(*) from book.cut u join book.stroke s using (cut_id) where u.layout_id = f.layout_id and not u.closed and s.cut_line_id = k.cut_line_id and s.class = 'good')::integer as done
     from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
     left join book.party u on u.party_id = c.customer_id;
 -- What a plan left short and is short still.

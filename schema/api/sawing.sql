@@ -87,7 +87,7 @@ begin
 end $$;
 
 -- What was really cut from a piece: {"tag","saw","measured_nm"?,"measured_with"?,"strokes":[{"class","order"?,"line"?,"count","length_nm","kerf_nm",
--- "fault"?,"lab"?,"recut_of"?,"place"?,"mark"?,"tags"?}],"finish","left":{"fate","length_nm"?,"doubt_nm"?,"ends"?,"place"?,"heat"?,"tag"?,"bin"?},
+-- "fault"?,"lab"?,"recut_of"?,"place"?,"mark"?,"tags"?}],"finish","left":{"fate","length_nm"?,"doubt_nm"?,"measured_with"?,"ends"?,"place"?,"heat"?,"tag"?,"bin"?},
 -- "reason"?,"already_cut"?}. Classes: trim, good, reject, crop, test slice, and stock (a piece with a tag of its own). May be called
 -- stroke by stroke; "finish" closes the cut, and explains what was planned and not cut. Facts are recorded even where a rule
 -- was broken (the answer then says "stop" and why). Its forty queries are planned once a session: planned anew they cost a third of the cut.

@@ -115,10 +115,14 @@ begin
     if p_left ? 'heat' then
       perform guard.check_heat_on_label(p, p_left ->> 'heat');
     end if;
-    v_id := guard.new_child(p, p_cut, v_measured, (p_left ->> 'doubt_nm')::bigint,
+    v_id := guard.new_child(p, p_cut, v_measured,
+      case when p_left ? 'measured_with' then guard.doubt_nm((p_left ->> 'doubt_nm')::bigint, p_left ->> 'measured_with') else (p_left ->> 'doubt_nm')::bigint end,
       coalesce((p_left ->> 'ends')::integer, greatest(1, p.ends)),
       (case when p.mark_end in ('last', 'both') then 'last' when p.mark_end = 'unknown' then 'unknown' else 'none' end)::mark_end,
       p_left ->> 'place', p_left ->> 'tag', p_device);
+    if p_left ? 'measured_with' then
+      update piece set measured_with = guard.device(p_left ->> 'measured_with') where piece_id = v_id;
+    end if;
   elsif v_fate = 'scrap' and p_rest > 0 then
     if p.owner_id <> 0 and coalesce(btrim(p_reason), '') = '' then
       raise exception using errcode = 'HK026', message = format('%s belongs to %s: name their written instruction to scrap the rest',

@@ -37,6 +37,7 @@ struct SheetCut {
   Length tolerance_minus, tolerance_plus;  // both >= 0; the tolerance field is nominal + face - minus .. + plus
   bool one_heat = false;                   // all pieces of this line come from one heat
   int max_heats = 0;                       // or from at most so many; 0: any number
+  int done = 0;                            // of `count`, cut already from a piece whose cut is open
 };
 
 // What becomes of the metal that is left after the last cut.
@@ -63,6 +64,7 @@ struct SheetBlock {
   Length left;
   LeftFate fate = LeftFate::None;
   Mass left_mass;
+  std::optional<Length> begun;  // what is in the vice of a piece of which something was cut already
 };
 
 struct SheetShort {

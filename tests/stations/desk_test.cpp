@@ -19,13 +19,20 @@ void Dressed(DeskSettings& settings) {
 
 DeskTest::DeskTest() : language(qEnvironmentVariable("HEATKEEP_LANGUAGE", "en")) {}
 
-DeskTest::~DeskTest() {
+DeskTest::~DeskTest() { CloseDesk(); }
+
+void DeskTest::CloseDesk() {
   window.reset();
   link.reset();
   QApplication::removeTranslator(&words_);
 }
 
-DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
+void DeskTest::OverLossyWire() {
+  const Row server = shop.admin.Execute("select setting || '/.s.PGSQL.' || current_setting('port') as path, current_setting('port')::int as port from pg_settings where name = 'unix_socket_directories'").Only();
+  wire = std::make_unique<LossyWire>(server.Text("path"), folder.path().toStdString(), static_cast<int>(server.Int("port")));
+}
+
+void DeskTest::Start(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
   kept = std::make_unique<QSettings>(folder.filePath("desk.ini"), QSettings::IniFormat);
   DeskSettings settings;
   settings.label_folder = folder.filePath("labels");
@@ -37,7 +44,7 @@ DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeS
   QApplication::installTranslator(&words_);
   settings.Save(*kept);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), settings.look);
-  link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login)] {
+  link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login) + (wire ? " host='" + folder.path().toStdString() + "'" : "")] {
     if (wire_cut) throw DbError(DbError::Kind::Unreachable, "", "no route to the book");
     return Connection::Open(conninfo);
   });
@@ -46,7 +53,17 @@ DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeS
   window->activateWindow();
   EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
   link->Start();
+}
+
+DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
+  Start(login, stations, set);
   WaitFor([&] { return link->ready() && window->current(); }, "the book to answer");
+  return *window;
+}
+
+DeskWindow& DeskTest::OpenDeskAway(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
+  Start(login, stations, set);
+  WaitFor([&] { return window->banner()->isVisible(); }, "the banner");
   return *window;
 }
 

@@ -14,6 +14,7 @@
 #include "client/models/book_link.h"
 #include "client/stations/desk_window.h"
 #include "tests/schema/small_shop.h"
+#include "tests/stations/lossy_wire.h"
 
 namespace heatkeep {
 
@@ -24,6 +25,13 @@ class DeskTest : public testing::Test {
 
   // Opens the window as this login ("saw", "clerk", ...) and waits until the book has answered. `set` changes the desk's settings first.
   DeskWindow& OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set = {});
+
+  // The same while the book cannot be reached: waits until the window says so.
+  DeskWindow& OpenDeskAway(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set = {});
+  // The program ends; its settings and what it kept stay. To be opened again.
+  void CloseDesk();
+  // Desks opened from now on reach the book over `wire`.
+  void OverLossyWire();
 
   // As a keyboard-wedge scanner types: fast, then Enter. Counted in `keys` as one.
   void ScanIn(const QString& text);
@@ -47,12 +55,14 @@ class DeskTest : public testing::Test {
   std::unique_ptr<BookLink> link;
   std::unique_ptr<DeskWindow> window;
   std::atomic<bool> wire_cut = false;
+  std::unique_ptr<LossyWire> wire;
   int keys = 0;  // pressed by hand since it was set to 0
   int scans = 0;
   QString language;  // of the window that is opened next
 
  private:
   QTranslator words_;
+  void Start(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set);
 };
 
 }  // namespace heatkeep

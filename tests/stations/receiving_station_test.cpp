@@ -216,6 +216,74 @@ TEST_F(ReceivingStationTest, MetalWhoseHeatCannotBeReadIsTakenInAndWaits) {
   WaitFor([&] { return shop.Number("select count(*) as n from api.stock_on_hand where heat is null and blocked like '%its heat could not be read%'") == 1; }, "the bar in quarantine");
 }
 
+TEST_F(ReceivingStationTest, WithWhatItWasMeasuredItsEndsAndItsMarkAreFoldedAwayAndReachedByKeys) {
+  Do(shop.quality, "add_device", {Json{{"device", "tape 3"}, {"kind", "tape"}, {"site", "main"}}.dump()});
+  Do(shop.quality, "calibrate_device", {Json{{"device", "tape 3"}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", 500'000}, {"certificate", "C-1"}}.dump()});
+  OpenGate();
+  TypeNote("LS-920");
+  ReadLineIn("PO-17/20", "2", "K3317", "");
+  EXPECT_FALSE(station->form().unfolded());
+  Press(Qt::Key_F6);
+  EXPECT_TRUE(station->form().unfolded());
+  Press(Qt::Key_Tab);   // measured with
+  Press(Qt::Key_Down);
+  Press(Qt::Key_Tab);   // owner
+  Press(Qt::Key_Tab);   // owner's reference
+  Press(Qt::Key_Tab);   // ends
+  Press(Qt::Key_End);   // both sawn square
+  Press(Qt::Key_Tab);   // mark
+  Press(Qt::Key_Down);  // on one end
+  Picture("recv_more");
+  EXPECT_EQ(station->form().line().measured_with, "tape 3");
+  EXPECT_EQ(station->form().line().square_ends, 2);
+  EXPECT_EQ(station->form().line().mark, "last");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return BarsOf("K3317") == 2; }, "the bars");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.piece p join book.device d on d.device_id = p.measured_with where d.name = 'tape 3' and p.doubt_nm = 500000 and p.ends = 2 and p.mark_end = 'last'"), 2);
+}
+
+TEST_F(ReceivingStationTest, ATapeScannedIsWhatTheLineWasMeasuredWithAndAnOldCalibrationIsSaid) {
+  Do(shop.quality, "add_device", {Json{{"device", "tape 9"}, {"kind", "tape"}, {"site", "main"}}.dump()});
+  OpenGate();
+  TypeNote("LS-921");
+  ScanIn("PO-17/20");
+  TypeIn("2");
+  ScanIn("tape 9");
+  EXPECT_EQ(station->form().line().measured_with, "tape 9");
+  EXPECT_EQ(station->form().line().count, "2");
+  EXPECT_EQ(station->form().line().heat, "");
+  EXPECT_TRUE(Remarked(QString("measured with tape 9, \u00B11.0 mm, its calibration is over")));
+}
+
+TEST_F(ReceivingStationTest, AStrappedBundleGoesAsOneAndBarByBarOnceItsStrapIsCut) {
+  OpenGate();
+  TypeNote("LS-922");
+  ReadLineIn("PO-17/20", "3", "K3317", "");
+  for (QLineEdit* field : station->findChildren<QLineEdit*>())
+    if (field->accessibleName() == "Bundle") field->setFocus();
+  TypeIn("S-12");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return station->putting_away() && station->work().gate().size() == 1; }, "the bundle to be put away");
+  Picture("recv_strapped");
+  // a tag of it and a place: all of it
+  ScanIn(QString::fromStdString(station->work().gate()[0].tags[1]));
+  ScanIn("B1-1");
+  WaitFor([&] { return BarsOf("K3317", "place = 'B1-1' and bundle = 'S-12'") == 3; }, "all of it in its place");
+  EXPECT_TRUE(Said().contains("bundle S-12, 3 bar")) << Said().toStdString();
+  Press(Qt::Key_Z, Qt::ControlModifier);
+  WaitFor([&] { return BarsOf("K3317", "place = 'GATE' and bundle = 'S-12'") == 3 && station->work().gate().size() == 1; }, "all of it back at the gate");
+  WaitFor([&] { return station->putting_away() && !station->work().busy(); }, "the page of it");
+  Press(Qt::Key_F6);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.bundle where name = 'S-12' and not strapped") == 1; }, "the strap to be cut");
+  WaitFor([&] { return !station->work().busy() && station->work().gate()[0].first.bundle.empty(); }, "loose bars");
+  Picture("recv_strap_cut");
+  const QString one = QString::fromStdString(station->work().gate()[0].tags[1]);
+  ScanIn(one);
+  ScanIn("B1-1");
+  WaitFor([&] { return BarsOf("K3317", "place = 'B1-1'") == 1; }, "one bar in its place");
+  EXPECT_EQ(shop.Word("select place as w from api.stock_on_hand where tag = $1", {one.toStdString()}), "B1-1");
+}
+
 TEST_F(ReceivingStationTest, InInchesAndInTheDark) {
   OpenGate("clerk", [](DeskSettings& settings) {
     settings.look = DeskSettings::Look::Dark;

@@ -2,7 +2,10 @@
 #include "client/stations/saw_station.h"
 
 #include <QDir>
+#include <iostream>
+#include <tuple>
 
+#include "client/gateway/cut_body.h"
 #include "client/gateway/saw_deeds.h"
 #include "client/queue/saw_queue.h"
 #include "tests/stations/desk_test.h"
@@ -195,6 +198,137 @@ TEST_F(SawStationTest, WhatSomebodyElseChangesIsShownByItself) {
   shop.AddLine({.line = "20", .quantity = 2, .order = "O2"});
   shop.Promise(more, {{.count = 2, .length = 290, .line = "20", .order = "O2"}});
   WaitFor([&] { return station->work().sheets().size() == 2; }, "the second sheet");
+}
+
+TEST_F(SawStationTest, APlanThatIsDueBeforeTheOneInHandGoesFirstAndIsTold) {
+  Promised();
+  OpenSaw();
+  const std::string urgent = shop.ReceiveCertified({.heat = "M2209"})[0];
+  Json line{{"order", "O9"}, {"line", "10"}, {"customer", "Pallant"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"condition", ""}, {"length_nm", Mm(300)}, {"quantity", 1}, {"papers", "3.1"}, {"due", "2027-01-04"}};
+  Do(shop.planner, "add_cut_list", {Json{{"name", "urgent"}, {"lines", Json::array({line})}}.dump()});
+  shop.Promise(urgent, {{.count = 1, .length = 300, .line = "10", .order = "O9"}});
+  WaitFor([&] { return station->work().block() && station->work().block()->tag == urgent; }, "the urgent piece to be the next");
+  EXPECT_TRUE(window->last()->words().contains("came in and goes first, due 2027-01-04: now " + QString::fromStdString(urgent) + " at B1-1")) << window->last()->words().toStdString();
+  ASSERT_EQ(station->work().sheets().size(), 2U);
+  EXPECT_EQ(station->work().sheets()[0].due, "2027-01-04");
+  Picture("saw_urgent");
+}
+
+TEST_F(SawStationTest, ASawShowsItsOwnSheetsOnlyAndAnotherSawsWhenTheDeskIsPutThere) {
+  const std::vector<std::string> tags = shop.ReceiveCertified({.count = 2});
+  shop.AddLine({.quantity = 4});
+  shop.Promise(tags[0], {{.count = 2, .length = 290}}, "1");
+  shop.Promise(tags[1], {{.count = 2, .length = 290}}, "2");
+  OpenSaw();
+  ASSERT_EQ(station->work().sheets().size(), 1U);
+  EXPECT_EQ(station->work().block()->tag, tags[0]);
+  // a piece of the other saw is refused with what belongs here
+  ScanIn(QString::fromStdString(tags[1]));
+  WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the refusal");
+  EXPECT_TRUE(window->last()->words().contains("On this sheet it is " + QString::fromStdString(tags[0]) + " at B1-1")) << window->last()->words().toStdString();
+  EXPECT_EQ(StateOf(tags[1]), "on rack");
+  window->desk().settings.saw = "2";
+  station->Redress();
+  WaitFor([&] { return station->work().block() && station->work().block()->tag == tags[1]; }, "the other saw's sheet");
+  EXPECT_EQ(station->work().sheets().size(), 1U);
+  ScanIn(QString::fromStdString(tags[1]));
+  WaitFor([&] { return StateOf(tags[1]) == "at saw"; }, "the piece at saw 2");
+}
+
+TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsLeft) {
+  const std::string tag = Promised();
+  OpenSaw();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  Press(Qt::Key_F9);
+  WaitFor([&] { return window->findChild<QLineEdit*>("answer")->isVisible(); }, "the question");
+  TypeIn("5");
+  Press(Qt::Key_Return);
+  TypeIn("band is blunt");
+  Picture("saw_shift_ends");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return station->work().handover().has_value(); }, "the hand-over");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 5);
+  // 6000 - 10 - 2 - 5 x 292 = 4528
+  EXPECT_EQ(shop.LengthOf(tag), Mm(4528));
+  CloseDesk();
+  OpenDesk("saw", [this](Desk& desk) { return std::vector<Station*>{station = new SawStation(desk)}; }, [](DeskSettings& settings) { settings.saw = "1"; });
+  WaitFor([&] { return station->work().handover() && station->work().block(); }, "the hand-over and its sheet");
+  EXPECT_EQ(station->work().handover()->words, "band is blunt");
+  Picture("saw_handed_over");
+  Press(Qt::Key_F9);
+  WaitFor([&] { return !station->work().handover(); }, "the saw to be taken over");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.handover where taken_by is not null"), 1);
+  ASSERT_EQ(RemainingOf(*station->work().block()).cuts.size(), 1U);
+  EXPECT_EQ(RemainingOf(*station->work().block()).cuts[0].count, 9);
+  Picture("saw_taken_over");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
+  EXPECT_EQ(StateOf(tag), "cut up");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 14);
+  // 6000 - 10 - 2 - 14 x 292 = 1900
+  EXPECT_EQ(shop.LengthOf(station->work().drop().toStdString()), Mm(1900));
+  EXPECT_EQ(shop.Broken(), std::vector<std::string>());
+}
+
+TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
+  for (const auto& [name, doubt] : {std::pair{"tape 3", 500'000}, {"tape 4", 2'000'000}}) {
+    Do(shop.quality, "add_device", {Json{{"device", name}, {"kind", "tape"}, {"site", "main"}}.dump()});
+    Do(shop.quality, "calibrate_device", {Json{{"device", name}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", doubt}, {"certificate", "C-1"}}.dump()});
+  }
+  const std::string tag = Promised();
+  OpenSaw();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  Press(Qt::Key_F3);
+  const auto read_with = [&](const QString& words) {
+    for (const PlainWords* label : station->findChildren<PlainWords*>())
+      if (label->isVisible() && label->text() == words) return true;
+    return false;
+  };
+  EXPECT_TRUE(read_with(QString("Read with a tape that is not said, \u00B11.0 mm")));
+  ScanIn("tape 4");
+  EXPECT_TRUE(read_with(QString("Read with tape 4, \u00B12.0 mm")));
+  for (int i = 0; i < 2; ++i) Press(Qt::Key_F10);
+  EXPECT_TRUE(read_with(QString("Read with tape 3, \u00B10.5 mm")));
+  Picture("saw_rest");
+  TypeIn("1898");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
+  const std::string drop = station->work().drop().toStdString();
+  EXPECT_EQ(shop.LengthOf(drop), Mm(1898));
+  EXPECT_EQ(shop.Number("select doubt_nm as n from book.piece where tag = $1", {drop}), 500'000);
+  EXPECT_EQ(shop.Word("select d.name as w from book.piece p join book.device d on d.device_id = p.measured_with where p.tag = $1", {drop}), "tape 3");
+}
+
+TEST_F(SawStationTest, APlaceThatIsNoneIsRefusedAndTheDropStillWaits) {
+  const std::string tag = Promised();
+  OpenSaw();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
+  ScanIn("M2208");  // the heat on the mill's label
+  EXPECT_TRUE(window->last()->words().contains("M2208 is no place of this shop")) << window->last()->words().toStdString();
+  EXPECT_EQ(station->work().step(), SawWork::Step::Place);
+}
+
+// 22 minutes of arc at 2 m are 12.8 mm (ISO 9241-303 recommends 20 to 22 for reading, from memory); 30 mm where the window has the room.
+TEST_F(SawStationTest, TheStopSettingIsReadFromTwoMetresInTheSmallestWindowAndThirtyMillimetresInALargeOne) {
+  const std::string tag = Promised();
+  OpenSaw();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  for (const auto& [width, height, least] : {std::tuple{1280, 800, 16.0}, {1920, 1080, 29.5}}) {
+    window->resize(width, height);
+    QTest::qWait(100);
+    EXPECT_GE(station->stop().FigureHeightMm(), least) << width;
+    EXPECT_LE(station->stop().FigureHeightMm(), 30.5) << width;
+    std::cout << width << " x " << height << ": " << station->stop().FigureHeightMm() << " mm\n";
+    Picture(QString("saw_cut_%1").arg(width));
+  }
+  for (const DeedButton* button : station->findChildren<DeedButton*>())
+    if (button->isVisible()) EXPECT_GE(button->height(), kGlove) << button->text().toStdString();
 }
 
 }  // namespace

@@ -1,0 +1,48 @@
+#include "client/gateway/deed_by_name.h"
+
+#include <functional>
+#include <map>
+
+#include "client/gateway/deeds.h"
+#include "client/gateway/saw_deeds.h"
+#include "client/gateway/stock_deeds.h"
+
+namespace heatkeep {
+namespace {
+
+using Call = std::function<Json(Connection&, const RequestNumber&, const Json&)>;
+
+template <typename Door>
+Call By(Json (Door::*deed)(const RequestNumber&, const Json&)) {
+  return [deed](Connection& book, const RequestNumber& request, const Json& body) { return (Door(book).*deed)(request, body); };
+}
+
+Json CloseConflict(Connection& book, const RequestNumber& request, const Json& body) {
+  return Deeds(book).CloseConflict(request, body.at("conflict").get<std::int64_t>(), body.at("words").get<std::string>(), body.at("free").get<bool>());
+}
+
+const std::map<std::string, Call>& Calls() {
+  static const std::map<std::string, Call> calls{
+      {"add_photo", By(&StockDeeds::AddPhoto)},
+      {"close_conflict", CloseConflict},
+      {"hand_over", By(&SawDeeds::HandOver)},
+      {"lift_hold", By(&StockDeeds::LiftHold)},
+      {"move_bundle", By(&StockDeeds::MoveBundle)},
+      {"open_bundle", By(&StockDeeds::OpenBundle)},
+      {"place_hold", By(&StockDeeds::PlaceHold)},
+      {"pull", By(&SawDeeds::Pull)},
+      {"put_away", By(&StockDeeds::PutAway)},
+      {"receive_delivery", By(&Deeds::ReceiveDelivery)},
+      {"record_cut", By(&SawDeeds::RecordCut)},
+      {"reverse_receipt", By(&StockDeeds::ReverseReceipt)},
+      {"ship", By(&Deeds::Ship)},
+      {"take_over", By(&SawDeeds::TakeOver)},
+  };
+  return calls;
+}
+
+}  // namespace
+
+Json CallDeed(Connection& book, const std::string& deed, const RequestNumber& request, const Json& body) { return Calls().at(deed)(book, request, body); }
+
+}  // namespace heatkeep
