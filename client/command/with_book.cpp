@@ -3,7 +3,6 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "schema/terms/sha256.h"
 #include "client/book/own_book.h"
 #include "client/command/book_command.h"
 #include "client/command/grade_list.h"
@@ -51,13 +50,6 @@ int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) 
   } catch (const std::exception& error) {
     return ExplainBookFailure(error, call.err);
   }
-}
-
-RequestNumber RequestOfFile(Connection& connection, const std::string& deed, const std::string& part,
-                            const std::string& bytes) {
-  std::string all = deed;
-  for (const std::string& text : {connection.User(), part, bytes}) all += '\0' + text;
-  return RequestFromDigest(Sha256Hex(all));
 }
 
 int RefuseFile(std::ostream& err, const std::vector<intake::FileProblem>& problems) {
