@@ -12,26 +12,20 @@
 
 namespace heatkeep::command {
 
-namespace {
-
-// The session; a book of one's own that was never made is made, with the grade list in it.
-Connection Open(const BookCall& call) {
-  const BookLocation where = FindBook(call.where);
+Connection OpenReadyBook(const BookLocation& where, std::ostream& err) {
   const bool fresh = where.own && !OwnCluster(where).Exists();
   Connection connection = OpenOrMakeBook(where);
   if (fresh) {
-    call.err << "a new book was made in " << where.home.string() << '\n';
+    err << "a new book was made in " << where.home.string() << '\n';
     AddGrades(connection, {GradeListFile(), {}});
     AddLimits(connection);
   }
   return connection;
 }
 
-}  // namespace
-
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) {
   try {
-    Connection connection = Open(call);
+    Connection connection = OpenReadyBook(FindBook(call.where), call.err);
     try {
       return work(connection);
     } catch (const DbError& error) {

@@ -14,6 +14,7 @@ struct DeskSettings {
 
   ReadingUnits units;
   Look look = Look::System;
+  int scale = 100;         // per cent, of all that is shown; from the next start
   QString language;        // "en", "de"; empty: the system's
   QString saw;             // the saw this desk stands at; empty: none said yet
   QString queue_file;      // where deeds are kept while the book is away; empty: they are not done then

@@ -100,22 +100,33 @@ void PapersWork::Preview() {
 
 void PapersWork::Hold(const QString& reason) {
   const Found what = answer_->what;
-  Json body{{"scope", hold_scope().toStdString()}, {"ref", what.name}, {"reason", reason.toStdString()}};
-  if (!what.mill.empty()) body["mill"] = what.mill;
+  PlaceHold(hold_scope().toStdString(), what.name, what.mill, reason.toStdString(), Q(what.kind));
+}
+
+void PapersWork::HoldAgain(const HoldRow& lifted) { PlaceHold(lifted.scope, lifted.ref, lifted.mill, lifted.reason, Q(lifted.scope)); }
+
+void PapersWork::PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason, const QString& kind) {
+  Json body{{"scope", scope}, {"ref", ref}, {"reason", reason}};
+  if (!mill.empty()) body["mill"] = mill;
   SetBusy(true);
-  link_.Ask(this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); }, [this, what](const Json& answer) {
+  link_.Ask(this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); }, [this, kind, ref](const Json& answer) {
     SetBusy(false);
-    emit Held(answer.at("hold_id").get<std::int64_t>(), tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(what.kind), Q(what.name)));
+    emit Held(answer.at("hold_id").get<std::int64_t>(), tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(kind, Q(ref)));
     ReadAgain();
   }, Refuser());
 }
 
 void PapersWork::Lift(std::int64_t hold, const QString& evidence) {
+  std::optional<HoldRow> lifted;
+  if (answer_)
+    for (const HoldRow& row : answer_->holds)
+      if (row.hold == hold) lifted = row;
   SetBusy(true);
   link_.Ask(this, [body = Json{{"hold", std::to_string(hold)}, {"evidence", evidence.toStdString()}}, request = NewRequest()](Connection& book) { return StockDeeds(book).LiftHold(request, body); },
-            [this](const Json&) {
+            [this, lifted](const Json&) {
               SetBusy(false);
-              emit Done(tr("the hold is lifted"));
+              if (lifted) emit Lifted(*lifted, tr("the hold is lifted"));
+              else emit Done(tr("the hold is lifted"));
               ReadAgain();
             }, Refuser());
 }
@@ -171,20 +182,12 @@ void PapersWork::WritePackageTo(const QString& file) {
             }, Refuser(), BookLink::Pace::Long);
 }
 
-void PapersWork::WriteTraceTo(const QString& file) {
-  const Found what = answer_->what;
-  SetBusy(true);
-  link_.Ask(this, [what, to = file.toStdString()](Connection& book) {
-    const std::optional<TraceRecord> record = ReadProvedTrace(book, SubjectOf(what));
-    if (!record) throw DbError(DbError::Kind::Refused, "", "nothing was cut for " + what.name + ", so there is no record of it");
-    PrintOptions print;
-    print.printed_at = record->asked_at;
-    print.author = record->asked_by;
-    WriteTracePdf(to, *record, print);
-  }, [this, file] {
-    SetBusy(false);
-    emit Done(tr("the record is in %1").arg(file));
-  }, Refuser(), BookLink::Pace::Long);
+DeskPaper TracePaper(const Found& what) {
+  return {"trace", [what](Connection& book, const std::string& file, const PrintOptions& print) {
+            const std::optional<TraceRecord> record = ReadProvedTrace(book, SubjectOf(what));
+            if (!record) throw std::invalid_argument("nothing was cut for " + what.name + ", so there is no record of it");
+            WriteTracePdf(file, *record, print);
+          }};
 }
 
 }  // namespace heatkeep

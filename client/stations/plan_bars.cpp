@@ -1,12 +1,16 @@
 #include "client/stations/plan_bars.h"
 
+#include <QApplication>
+#include <QDrag>
 #include <QKeyEvent>
+#include <QMimeData>
 #include <QPainter>
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
 
 #include "client/stations/desk_look.h"
+#include "client/stations/next_best.h"
 
 namespace heatkeep {
 namespace {
@@ -132,6 +136,11 @@ void PlanBars::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(left, title, right - left, TitleHeight()), Qt::AlignRight | Qt::AlignVCenter, row.bar->right);
     painter.drawText(QRect(left, title, right - left - rest, TitleHeight()), Qt::AlignLeft | Qt::AlignVCenter, plain.elidedText(row.bar->beside, Qt::ElideRight, right - left - rest));
     PaintPieceBar(painter, row.bar->bar, ViewOf(row.bar_top, row.heads != nullptr));
+    if (row.bar->key == aimed_at_) {
+      painter.setPen(QPen(ColorOf(Use::Done), 2, Qt::DashLine));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawRect(QRect(kMark + 2, title - 2, right - kMark, row.bottom - title));
+    }
     if (row.bar->key == chosen_) painter.fillRect(QRect(0, title, kMark, row.bottom - title - kInside / 2), ColorOf(hasFocus() ? Use::Done : Use::Quiet));
   }
 }
@@ -155,11 +164,60 @@ void PlanBars::keyPressEvent(QKeyEvent* event) {
   }
 }
 
-void PlanBars::mousePressEvent(QMouseEvent* event) {
-  const int y = static_cast<int>(event->position().y()) + verticalScrollBar()->value();
+QString PlanBars::KeyAt(const QPoint& at) const {
+  const int y = at.y() + verticalScrollBar()->value();
   for (const Placed& row : rows_)
-    if (y >= row.top && y < row.bottom) Choose(row.bar->key);
+    if (y >= row.top && y < row.bottom) return row.bar->key;
+  return {};
+}
+
+QRect PlanBars::BarRect(const QString& key) const {
+  for (const Placed& row : rows_)
+    if (row.bar->key == key) return {kMark + kInside, row.bar_top - verticalScrollBar()->value(), viewport()->width() - kMark - 2 * kInside, static_cast<int>(kBarHeight)};
+  return {};
+}
+
+void PlanBars::SetExchange(bool may) { viewport()->setAcceptDrops(may); }
+
+void PlanBars::mousePressEvent(QMouseEvent* event) {
+  pressed_at_ = event->position().toPoint();
+  if (const QString key = KeyAt(pressed_at_); !key.isEmpty()) Choose(key);
   setFocus();
+}
+
+void PlanBars::mouseMoveEvent(QMouseEvent* event) {
+  if (!event->buttons().testFlag(Qt::LeftButton) || !viewport()->acceptDrops()) return;
+  if ((event->position().toPoint() - pressed_at_).manhattanLength() < QApplication::startDragDistance() || KeyAt(pressed_at_).isEmpty()) return;
+  auto* piece = new QMimeData;
+  piece->setData(kPieceDragged, KeyAt(pressed_at_).toUtf8());
+  auto* drag = new QDrag(this);
+  drag->setMimeData(piece);
+  drag->exec(Qt::CopyAction);
+}
+
+void PlanBars::Aim(const QString& key) {
+  if (key != aimed_at_) viewport()->update();
+  aimed_at_ = key;
+}
+
+void PlanBars::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasFormat(kPieceDragged)) event->acceptProposedAction();
+}
+
+void PlanBars::dragMoveEvent(QDragMoveEvent* event) {
+  const QString key = KeyAt(event->position().toPoint());
+  Aim(key.toUtf8() == event->mimeData()->data(kPieceDragged) ? QString() : key);
+  event->setAccepted(!aimed_at_.isEmpty());
+}
+
+void PlanBars::dragLeaveEvent(QDragLeaveEvent*) { Aim({}); }
+
+void PlanBars::dropEvent(QDropEvent* event) {
+  const QString tag = KeyAt(event->position().toPoint()), by = QString::fromUtf8(event->mimeData()->data(kPieceDragged));
+  Aim({});
+  if (tag.isEmpty() || by.isEmpty() || tag == by) return;
+  event->acceptProposedAction();
+  emit Exchanged(tag, by);
 }
 
 }  // namespace heatkeep

@@ -1,5 +1,6 @@
 // The pieces of a plan as bars of one scale, in groups, each group with a ruler; one bar is chosen. Scrolls. Keys: up and down, page up
-// and down, home and end; Enter confirms.
+// and down, home and end; Enter confirms. Where pieces may be exchanged, one is dragged onto the bar whose cuts it takes: from what else
+// would do (next_best.h), or another bar of the plan.
 #pragma once
 
 #include <QAbstractScrollArea>
@@ -34,17 +35,25 @@ class PlanBars : public QAbstractScrollArea {
   void Show(std::vector<PlanBarGroup> groups, ReadingUnits units, Length full);
   QString chosen() const { return chosen_; }
   void Choose(const QString& key);
+  void SetExchange(bool may);  // whether a piece may be dropped on a bar
+  QRect BarRect(const QString& key) const;  // of the bar, in the viewport; null: not shown
   int count() const { return static_cast<int>(rows_.size()); }
 
  signals:
   void Chosen(const QString& key);
   void Confirmed();
+  void Exchanged(const QString& tag, const QString& by);  // `by` was dropped on the bar of `tag`
 
  protected:
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dragMoveEvent(QDragMoveEvent* event) override;
+  void dragLeaveEvent(QDragLeaveEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
 
  private:
   struct Placed {
@@ -55,6 +64,8 @@ class PlanBars : public QAbstractScrollArea {
 
   BarView ViewOf(double y, bool ruler) const;
   void Place();
+  QString KeyAt(const QPoint& at) const;
+  void Aim(const QString& key);  // of a drag: the bar it is over
   void Move(int rows);
   int Row() const;  // of the chosen bar; -1: none
 
@@ -62,7 +73,8 @@ class PlanBars : public QAbstractScrollArea {
   std::vector<Placed> rows_;
   ReadingUnits units_;
   Length full_;
-  QString chosen_;
+  QString chosen_, aimed_at_;
+  QPoint pressed_at_;
 };
 
 }  // namespace heatkeep

@@ -1,0 +1,29 @@
+// What else would do, best first: at most three pieces, each with its number. One is taken instead by Enter, two clicks, or by dragging it
+// onto the bar whose cuts it is to take.
+#pragma once
+
+#include "client/models/reading_units.h"
+#include "client/models/plan_work.h"
+#include "client/stations/waiting_list.h"
+
+namespace heatkeep {
+
+// What a drag of a piece carries: its tag.
+inline constexpr const char* kPieceDragged = "application/x-heatkeep-piece";
+
+class NextBest : public WaitingList {
+  Q_OBJECT
+
+ public:
+  explicit NextBest(QWidget* parent = nullptr);
+
+  void ShowOf(const planning::DraftPiece& piece, ReadingUnits units);
+
+ signals:
+  void Wanted(const QString& tag);
+
+ protected:
+  QMimeData* mimeData(const QList<QListWidgetItem*>& items) const override;
+};
+
+}  // namespace heatkeep
