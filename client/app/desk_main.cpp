@@ -12,7 +12,7 @@
 
 #include "client/book/book_error.h"
 #include "client/command/demo_shop.h"
-#include "client/command/with_book.h"
+#include "client/command/ready_book.h"
 #include "client/models/book_link.h"
 #include "client/stations/all_stations.h"
 #include "client/stations/desk_look.h"

@@ -3,25 +3,13 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/book/own_book.h"
 #include "client/command/book_command.h"
-#include "client/command/grade_list.h"
+#include "client/command/ready_book.h"
 #include "client/command/work_watch.h"
 #include "client/gateway/readings.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
-
-Connection OpenReadyBook(const BookLocation& where, std::ostream& err) {
-  const bool fresh = where.own && !OwnCluster(where).Exists();
-  Connection connection = OpenOrMakeBook(where);
-  if (fresh) {
-    err << "a new book was made in " << where.home.string() << '\n';
-    AddGrades(connection, {GradeListFile(), {}});
-    AddLimits(connection);
-  }
-  return connection;
-}
 
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) {
   try {

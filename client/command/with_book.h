@@ -24,9 +24,6 @@ struct BookCall {
 // 130 where a person stopped it (Stopped), as shells say it.
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work);
 
-// A session; a book of one's own that was never made is made, with the grade list and limits that come with the program in it.
-Connection OpenReadyBook(const BookLocation& where, std::ostream& err);
-
 // Prints problems (a line each) and answers 2.
 int RefuseFile(std::ostream& err, const std::vector<intake::FileProblem>& problems);
 

@@ -1,7 +1,5 @@
 #include "client/stations/next_best.h"
 
-#include <QMimeData>
-
 #include "client/models/qt_words.h"
 #include "client/stations/plan_words.h"
 
@@ -9,7 +7,6 @@ namespace heatkeep {
 
 NextBest::NextBest(QWidget* parent) : WaitingList(parent) {
   setAccessibleName(tr("what else would do"));
-  setDragDropMode(DragOnly);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   connect(this, &QListWidget::itemActivated, this, [this] { emit Wanted(chosen()); });
 }
@@ -25,10 +22,9 @@ void NextBest::ShowOf(const planning::DraftPiece& piece, ReadingUnits units) {
   setFixedHeight(height);
 }
 
-QMimeData* NextBest::mimeData(const QList<QListWidgetItem*>&) const {
-  auto* piece = new QMimeData;
-  piece->setData(kPieceDragged, chosen().toUtf8());
-  return piece;
+QString NextBest::TagAt(const QPoint& at) const {
+  const int row = indexAt(at).row();
+  return row >= 0 && row < static_cast<int>(entries().size()) ? entries()[static_cast<std::size_t>(row)].key : QString();
 }
 
 }  // namespace heatkeep

@@ -8,9 +8,6 @@
 
 namespace heatkeep {
 
-// What a drag of a piece carries: its tag.
-inline constexpr const char* kPieceDragged = "application/x-heatkeep-piece";
-
 class NextBest : public WaitingList {
   Q_OBJECT
 
@@ -18,12 +15,10 @@ class NextBest : public WaitingList {
   explicit NextBest(QWidget* parent = nullptr);
 
   void ShowOf(const planning::DraftPiece& piece, ReadingUnits units);
+  QString TagAt(const QPoint& at) const;  // at: of the viewport
 
  signals:
   void Wanted(const QString& tag);
-
- protected:
-  QMimeData* mimeData(const QList<QListWidgetItem*>& items) const override;
 };
 
 }  // namespace heatkeep

@@ -1,16 +1,12 @@
 #include "client/stations/plan_bars.h"
 
-#include <QApplication>
-#include <QDrag>
 #include <QKeyEvent>
-#include <QMimeData>
 #include <QPainter>
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
 
 #include "client/stations/desk_look.h"
-#include "client/stations/next_best.h"
 
 namespace heatkeep {
 namespace {
@@ -177,47 +173,22 @@ QRect PlanBars::BarRect(const QString& key) const {
   return {};
 }
 
-void PlanBars::SetExchange(bool may) { viewport()->setAcceptDrops(may); }
+QString PlanBars::AimAt(const QPoint& global, const QString& dragged) {
+  const QPoint at = viewport()->mapFromGlobal(global);
+  QString key = isVisible() && viewport()->rect().contains(at) ? KeyAt(at) : QString();
+  if (key == dragged) key.clear();
+  if (key != aimed_at_) viewport()->update();
+  return aimed_at_ = key;
+}
+
+void PlanBars::AimAtNothing() {
+  aimed_at_.clear();
+  viewport()->update();
+}
 
 void PlanBars::mousePressEvent(QMouseEvent* event) {
-  pressed_at_ = event->position().toPoint();
-  if (const QString key = KeyAt(pressed_at_); !key.isEmpty()) Choose(key);
+  if (const QString key = KeyAt(event->position().toPoint()); !key.isEmpty()) Choose(key);
   setFocus();
-}
-
-void PlanBars::mouseMoveEvent(QMouseEvent* event) {
-  if (!event->buttons().testFlag(Qt::LeftButton) || !viewport()->acceptDrops()) return;
-  if ((event->position().toPoint() - pressed_at_).manhattanLength() < QApplication::startDragDistance() || KeyAt(pressed_at_).isEmpty()) return;
-  auto* piece = new QMimeData;
-  piece->setData(kPieceDragged, KeyAt(pressed_at_).toUtf8());
-  auto* drag = new QDrag(this);
-  drag->setMimeData(piece);
-  drag->exec(Qt::CopyAction);
-}
-
-void PlanBars::Aim(const QString& key) {
-  if (key != aimed_at_) viewport()->update();
-  aimed_at_ = key;
-}
-
-void PlanBars::dragEnterEvent(QDragEnterEvent* event) {
-  if (event->mimeData()->hasFormat(kPieceDragged)) event->acceptProposedAction();
-}
-
-void PlanBars::dragMoveEvent(QDragMoveEvent* event) {
-  const QString key = KeyAt(event->position().toPoint());
-  Aim(key.toUtf8() == event->mimeData()->data(kPieceDragged) ? QString() : key);
-  event->setAccepted(!aimed_at_.isEmpty());
-}
-
-void PlanBars::dragLeaveEvent(QDragLeaveEvent*) { Aim({}); }
-
-void PlanBars::dropEvent(QDropEvent* event) {
-  const QString tag = KeyAt(event->position().toPoint()), by = QString::fromUtf8(event->mimeData()->data(kPieceDragged));
-  Aim({});
-  if (tag.isEmpty() || by.isEmpty() || tag == by) return;
-  event->acceptProposedAction();
-  emit Exchanged(tag, by);
 }
 
 }  // namespace heatkeep

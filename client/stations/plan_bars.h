@@ -1,6 +1,5 @@
 // The pieces of a plan as bars of one scale, in groups, each group with a ruler; one bar is chosen. Scrolls. Keys: up and down, page up
-// and down, home and end; Enter confirms. Where pieces may be exchanged, one is dragged onto the bar whose cuts it takes: from what else
-// would do (next_best.h), or another bar of the plan.
+// and down, home and end; Enter confirms. A bar that a piece is dragged over is marked (piece_drag.h).
 #pragma once
 
 #include <QAbstractScrollArea>
@@ -35,25 +34,22 @@ class PlanBars : public QAbstractScrollArea {
   void Show(std::vector<PlanBarGroup> groups, ReadingUnits units, Length full);
   QString chosen() const { return chosen_; }
   void Choose(const QString& key);
-  void SetExchange(bool may);  // whether a piece may be dropped on a bar
+  QString KeyAt(const QPoint& at) const;  // at: of the viewport; empty: no bar is there
+  // A piece is dragged over this place: its bar is marked, and answered. Not where it is the piece itself, or no bar.
+  QString AimAt(const QPoint& global, const QString& dragged);
+  void AimAtNothing();
   QRect BarRect(const QString& key) const;  // of the bar, in the viewport; null: not shown
   int count() const { return static_cast<int>(rows_.size()); }
 
  signals:
   void Chosen(const QString& key);
   void Confirmed();
-  void Exchanged(const QString& tag, const QString& by);  // `by` was dropped on the bar of `tag`
 
  protected:
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
-  void mouseMoveEvent(QMouseEvent* event) override;
-  void dragEnterEvent(QDragEnterEvent* event) override;
-  void dragMoveEvent(QDragMoveEvent* event) override;
-  void dragLeaveEvent(QDragLeaveEvent* event) override;
-  void dropEvent(QDropEvent* event) override;
 
  private:
   struct Placed {
@@ -64,8 +60,6 @@ class PlanBars : public QAbstractScrollArea {
 
   BarView ViewOf(double y, bool ruler) const;
   void Place();
-  QString KeyAt(const QPoint& at) const;
-  void Aim(const QString& key);  // of a drag: the bar it is over
   void Move(int rows);
   int Row() const;  // of the chosen bar; -1: none
 
@@ -74,7 +68,6 @@ class PlanBars : public QAbstractScrollArea {
   ReadingUnits units_;
   Length full_;
   QString chosen_, aimed_at_;
-  QPoint pressed_at_;
 };
 
 }  // namespace heatkeep

@@ -34,8 +34,9 @@ PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   for (PlanPane* pane : panes_) {
     connect(pane->bars(), &PlanBars::Chosen, this, &PlanStation::ShowWhy);
     connect(pane->bars(), &PlanBars::Confirmed, this, &PlanStation::Confirm);
-    connect(pane->bars(), &PlanBars::Exchanged, this, &PlanStation::AskWhyInstead);
+    LetDrag(pane->bars(), [bars = pane->bars()](const QPoint& at) { return bars->KeyAt(at); });
   }
+  LetDrag(next_, [this](const QPoint& at) { return next_->TagAt(at); });
   connect(next_, &NextBest::Wanted, this, [this](const QString& other) { AskWhyInstead(Q(PieceInHand()->block.tag), other); });
   connect(&work_, &PlanWork::Proposed, this, &PlanStation::FocusBars);
   connect(lines_view_, &RowView::Chosen, this, &PlanStation::ShowWhy);
@@ -50,6 +51,18 @@ QWidget* PlanStation::BuildWhy() {
   down->addWidget(next_ = new NextBest);
   down->addWidget(why_ = new WordsPane, 1);
   return pane;
+}
+
+// What is taken hold of there takes the cuts of the bar it is let go on, once the reason is said.
+void PlanStation::LetDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at) {
+  auto* drag = new PieceDrag(from, [this, tag_at = std::move(tag_at)](const QPoint& at) { return work_.proposal() && not_this_->isEnabled() ? tag_at(at) : QString(); });
+  const auto bars = [this] { return panes_[work_.in_hand()]->bars(); };
+  connect(drag, &PieceDrag::Over, this, [bars](const QString& tag, const QPoint& at) { bars()->AimAt(at, tag); });
+  connect(drag, &PieceDrag::LetGo, this, [this, bars](const QString& tag, const QPoint& at) {
+    const QString onto = bars()->AimAt(at, tag);
+    bars()->AimAtNothing();
+    if (!onto.isEmpty()) AskWhyInstead(onto, tag);
+  });
 }
 
 QWidget* PlanStation::BuildWork() {
@@ -294,7 +307,6 @@ void PlanStation::ShowButtons() {
   promise_->SetWanted(idle && proposed && !work_.proposal()->nothing_to_cut());
   not_this_->SetWanted(idle && PieceInHand());
   instead_->SetWanted(idle && PieceInHand() && !PieceInHand()->next.empty());
-  for (PlanPane* pane : panes_) pane->bars()->SetExchange(idle && proposed && pane == panes_[work_.in_hand()] && not_this_->isEnabled());
   cancel_->SetWanted(idle && work_.sheet().has_value());
 }
 

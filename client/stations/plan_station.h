@@ -9,6 +9,7 @@
 #include "client/stations/asking_line.h"
 #include "client/stations/deed_button.h"
 #include "client/stations/next_best.h"
+#include "client/stations/piece_drag.h"
 #include "client/stations/plan_pane.h"
 #include "client/stations/row_view.h"
 #include "client/stations/sign_line.h"
@@ -61,6 +62,7 @@ class PlanStation : public Station {
   void AskReason(const QString& words, std::function<void(const QString& reason)> then, const QString& typed = {});
   void LeaveOut();
   void TakeInstead();
+  void LetDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at);
   void AskWhyInstead(const QString& tag, const QString& other);
   void Cancel();
   void Promised(const QString& words, const QList<qint64>& plans);

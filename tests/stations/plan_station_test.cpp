@@ -3,7 +3,6 @@
 #include "client/stations/plan_station.h"
 
 #include <QDir>
-#include <QTimer>
 
 #include "tests/stations/desk_test.h"
 
@@ -42,14 +41,10 @@ class PlanStationTest : public DeskTest {
   // The mouse takes hold at one point of the window, moves to another and lets go; all in window coordinates.
   void Drag(const QPoint& from, const QPoint& to) {
     QWindow* const glass = window->windowHandle();
-    // while a piece is dragged the program waits in the drag: what the hand does next is done from there
-    QTimer::singleShot(300, window.get(), [=] { QTest::mouseMove(glass, (from + to) / 2); });
-    QTimer::singleShot(500, window.get(), [=] { QTest::mouseMove(glass, to); });
-    QTimer::singleShot(700, window.get(), [=] { QTest::mouseRelease(glass, Qt::LeftButton, Qt::NoModifier, to); });
     QTest::mousePress(glass, Qt::LeftButton, Qt::NoModifier, from);
-    QTest::mouseMove(glass, from + QPoint(4, 4));
-    QTest::mouseMove(glass, from + QPoint(30, 30));
-    QTest::qWait(900);
+    for (const QPoint& at : {from + QPoint(4, 4), from + QPoint(30, 30), (from + to) / 2, to}) QTest::mouseMove(glass, at);
+    Picture("plan_dragging");
+    QTest::mouseRelease(glass, Qt::LeftButton, Qt::NoModifier, to);
   }
   QPoint OfBar(const std::string& tag) {
     PlanBars* const bars = station->pane(0)->bars();
