@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <ostream>
 
-#include "client/command/book_names.h"
+#include "client/incoming/book_names.h"
 #include "client/command/document_file.h"
 #include "client/command/receive_command.h"
 #include "client/gateway/section_json.h"
@@ -85,7 +85,7 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
     const std::string bytes = intake::FileBytes(file.path);
     const auto read = intake::ReadCertificatesFile(bytes, file.path, file.How());
     if (!read.Good()) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file.path, read.facts);
+    incoming::BookNames names(connection, file.path, read.facts);
     for (const auto& row : read.rows) {
       names.Party(row.line_in_file, "issuer", row.issuer);
       names.Grade(row.line_in_file, row.grade);

@@ -3,7 +3,7 @@
 #include <filesystem>
 #include <ostream>
 
-#include "client/command/book_names.h"
+#include "client/incoming/book_names.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
@@ -34,7 +34,7 @@ int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string
     const std::string bytes = intake::FileBytes(file.path);
     const auto read = intake::ReadCutsFile(bytes, file.path, file.How());
     if (!read.Good()) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file.path, read.facts);
+    incoming::BookNames names(connection, file.path, read.facts);
     Json list = {{"name", name.empty() ? std::filesystem::path(file.path).stem().string() : name}, {"lines", Json::array()}};
     for (const auto& row : read.rows) {
       names.Grade(row.line_in_file, row.grade);

@@ -4,10 +4,12 @@
 
 #include <string>
 
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 #include "client/command/with_book.h"
 
 namespace heatkeep::command {
+
+using incoming::TableFile;
 
 // `name` empty: the file's name without its ending.
 int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string& name);

@@ -5,11 +5,13 @@
 #include <string>
 #include <vector>
 
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 #include "client/gateway/connection.h"
 #include "client/intake/file_rows.h"
 
 namespace heatkeep::command {
+
+using incoming::TableFile;
 
 // Beside the installed SQL files, or in the sources.
 std::string GradeListFile();

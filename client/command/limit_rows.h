@@ -6,10 +6,12 @@
 #include <vector>
 
 #include "client/command/reference_files.h"
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 #include "client/intake/file_rows.h"
 
 namespace heatkeep::command {
+
+using incoming::TableFile;
 
 nlohmann::json LimitRows(const Reference& reference);
 

@@ -6,9 +6,11 @@
 #include <iosfwd>
 #include <string>
 
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 
 namespace heatkeep::command {
+
+using incoming::TableFile;
 
 struct LookOptions {
   TableFile file;

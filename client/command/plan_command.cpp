@@ -11,7 +11,7 @@
 #include "client/command/extras_words.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 #include "client/intake/file_bytes.h"
 
 namespace heatkeep::command {
@@ -50,7 +50,7 @@ std::optional<Problem> ReadAll(const PlanOptions& options, std::ostream& err) {
   asked.limits.seconds = options.seconds;
   asked.limits.threads = options.threads;
   asked.limits.seed = options.seed;
-  const TableFile stock{options.stock, options.stock_sheet}, cuts{options.cuts, options.cuts_sheet};
+  const incoming::TableFile stock{options.stock, options.stock_sheet}, cuts{options.cuts, options.cuts_sheet};
   asked.stock = {stock.path, intake::FileBytes(stock.path), stock.How()};
   asked.cuts = {cuts.path, intake::FileBytes(cuts.path), cuts.How()};
   if (!options.rules.empty()) asked.rules_file = {options.rules, intake::FileBytes(options.rules), {}};

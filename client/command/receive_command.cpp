@@ -1,15 +1,14 @@
 #include "client/command/receive_command.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <ostream>
 
-#include "client/command/book_names.h"
+#include "client/incoming/book_names.h"
+#include "client/incoming/opening.h"
+#include "client/incoming/piece_json.h"
 #include "client/gateway/deeds.h"
-#include "client/gateway/section_json.h"
 #include "client/intake/delivery_file.h"
 #include "client/intake/file_bytes.h"
-#include "client/intake/opening_file.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
@@ -18,20 +17,8 @@
 namespace heatkeep::command {
 namespace {
 
-// What deliveries and opening balances share of a line's JSON.
-template <class Row>
-Json PieceJson(const Row& row) {
-  Json line = {{"mill", row.mill},           {"heat", row.heat},
-               {"grade", row.grade},         {"section", SectionJson(row.section)},
-               {"condition", row.condition}, {"length_nm", row.length.nm},
-               {"count", row.count},         {"place", row.place},
-               {"owner", row.owner},         {"ends", row.ends}};
-  if (row.price_per_kg) line["cents_per_tonne"] = CentsPerTonne(*row.price_per_kg);
-  return line;
-}
-
 Json DeliveryLine(const intake::DeliveryFileRow& row) {
-  Json line = PieceJson(row);
+  Json line = incoming::PieceJson(row);
   for (const auto& [key, text] : {std::pair{"slip_line", &row.slip_line}, {"order_line", &row.order_line}, {"tag_heat", &row.tag_heat},
                                   {"slip_heat", &row.slip_heat}, {"certificate_heat", &row.certificate_heat}, {"bundle", &row.bundle},
                                   {"owner_ref", &row.owner_ref}, {"rests", &row.rests}, {"chips", &row.chips}, {"measured_with", &row.measured_with}})
@@ -105,7 +92,7 @@ int RunReceive(const BookCall& call, const TableFile& file, bool json) {
     const std::string bytes = intake::FileBytes(file.path);
     const auto read = intake::ReadDeliveryFile(bytes, file.path, file.How());
     if (!read.Good()) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file.path, read.facts);
+    incoming::BookNames names(connection, file.path, read.facts);
     for (const auto& row : read.rows) {
       names.Party(row.line_in_file, "supplier", row.supplier);
       names.Party(row.line_in_file, "mill", row.mill);
@@ -131,37 +118,11 @@ int RunReceive(const BookCall& call, const TableFile& file, bool json) {
 
 int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool json) {
   return WithBook(call, [&](Connection& connection) {
-    const std::string bytes = intake::FileBytes(file.path);
-    intake::ReadingOptions how = file.How();
-    if (leave_out) how.bad_lines = intake::BadLines::LeaveOut;
-    const auto read = intake::ReadOpeningFile(bytes, file.path, how);
-    if (!read.Good() && !leave_out) return RefuseFile(call.err, read.problems);
-    BookNames names(connection, file.path, read.facts);
-    Json lines = Json::array();
-    for (const auto& row : read.rows) {
-      const std::size_t problems = names.problems().size();
-      names.Party(row.line_in_file, "mill", row.mill);
-      names.Party(row.line_in_file, "owner", row.owner);
-      names.Grade(row.line_in_file, row.grade);
-      names.Place(row.line_in_file, row.place);
-      if (!row.heat.empty() && row.mill.empty())
-        names.Problem(row.line_in_file, "heat " + Quoted(row.heat) + " has no mill", "who made it, since two mills can use the same number");
-      if (names.problems().size() > problems) continue;
-      Json line = PieceJson(row);
-      line["line"] = std::to_string(row.line_in_file);
-      line["doubt_nm"] = row.doubt.nm;
-      line["raw"] = row.raw;
-      line["old_tag"] = row.old_tag;
-      line["kind"] = intake::PieceKindText(row.kind);
-      line["read_from"] = intake::ReadFromText(row.heat.empty() ? intake::ReadFrom::None : row.read_from.value_or(intake::ReadFrom::Tag));
-      line["papers_state"] = row.papers == Papers::None ? "none" : "awaited";
-      lines.push_back(std::move(line));
-    }
-    if (!names.problems().empty() && !leave_out) return RefuseFile(call.err, names.problems());
-    call.err << intake::ProblemsText(read.problems) << intake::ProblemsText(names.problems()) << intake::ProblemsText(read.warnings);
-    if (lines.empty()) return RefuseFile(call.err, {{file.path, 0, "no line can be taken", "at least one good line"}});
-    const Json balance = {{"name", std::filesystem::path(file.path).filename().string()}, {"lines", std::move(lines)}};
-    const Json answer = Deeds(connection).OpenBalance(RequestOfFile(connection, "opening", file.Part(), bytes), balance);
+    const incoming::OpeningLook look = incoming::LookAtOpening(connection, file);
+    if (!look.problems.empty() && !leave_out) return RefuseFile(call.err, look.problems);
+    call.err << intake::ProblemsText(look.problems) << intake::ProblemsText(look.warnings);
+    if (look.good.empty()) return RefuseFile(call.err, {{file.path, 0, "no line can be taken", "at least one good line"}});
+    const Json answer = incoming::BookOpening(connection, look);
     Received sum;
     Say(json ? call.err : call.out, "opening balance", answer, sum);
     return Finish(call, answer, sum, json);

@@ -5,10 +5,12 @@
 #include <string>
 #include <vector>
 
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 #include "client/command/with_book.h"
 
 namespace heatkeep::command {
+
+using incoming::TableFile;
 
 // heatkeep receive FILE: every delivery note in the file, all or none. Says what does not agree and what is quarantined.
 int RunReceive(const BookCall& call, const TableFile& file, bool json);

@@ -19,13 +19,18 @@ std::vector<Row> RowsOf(const std::string& name, intake::FileRows<Row> (*read)(s
   return std::move(file.rows);
 }
 
+// Beside the installed SQL files, or in the sources.
+std::string FileThatComes(const char* folder, const std::string& name) {
+  const std::filesystem::path share = SchemaFolder().parent_path();
+  const std::filesystem::path installed = share / folder / name;
+  return (std::filesystem::exists(installed) ? installed : share / "seed" / folder / name).string();
+}
+
 }  // namespace
 
-std::string ReferenceFile(const std::string& name) {
-  const std::filesystem::path share = SchemaFolder().parent_path();
-  const std::filesystem::path installed = share / "reference" / name;
-  return (std::filesystem::exists(installed) ? installed : share / "seed" / "reference" / name).string();
-}
+std::string ReferenceFile(const std::string& name) { return FileThatComes("reference", name); }
+
+std::string ScenarioFile(const std::string& name) { return FileThatComes("scenario", name); }
 
 Reference ReadReference() {
   Reference r;

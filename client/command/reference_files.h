@@ -11,6 +11,7 @@
 namespace heatkeep::command {
 
 std::string ReferenceFile(const std::string& name);  // its path
+std::string ScenarioFile(const std::string& name);   // of the demo shop
 
 struct Reference {
   std::vector<Grade> grades;

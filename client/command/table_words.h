@@ -3,9 +3,11 @@
 
 #include <CLI/CLI.hpp>
 
-#include "client/command/table_file.h"
+#include "client/incoming/table_file.h"
 
 namespace heatkeep::command {
+
+using incoming::TableFile;
 
 void AddTableOptions(CLI::App& app, TableFile& file);
 

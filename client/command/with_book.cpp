@@ -3,36 +3,17 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "schema/terms/sha256.h"
-#include "client/book/own_book.h"
 #include "client/command/book_command.h"
-#include "client/command/grade_list.h"
+#include "client/command/ready_book.h"
 #include "client/command/work_watch.h"
 #include "client/gateway/readings.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
 
-namespace {
-
-// The session; a book of one's own that was never made is made, with the grade list in it.
-Connection Open(const BookCall& call) {
-  const BookLocation where = FindBook(call.where);
-  const bool fresh = where.own && !OwnCluster(where).Exists();
-  Connection connection = OpenOrMakeBook(where);
-  if (fresh) {
-    call.err << "a new book was made in " << where.home.string() << '\n';
-    AddGrades(connection, {GradeListFile(), {}});
-    AddLimits(connection);
-  }
-  return connection;
-}
-
-}  // namespace
-
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) {
   try {
-    Connection connection = Open(call);
+    Connection connection = OpenReadyBook(FindBook(call.where), call.err);
     try {
       return work(connection);
     } catch (const DbError& error) {
@@ -51,13 +32,6 @@ int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) 
   } catch (const std::exception& error) {
     return ExplainBookFailure(error, call.err);
   }
-}
-
-RequestNumber RequestOfFile(Connection& connection, const std::string& deed, const std::string& part,
-                            const std::string& bytes) {
-  std::string all = deed;
-  for (const std::string& text : {connection.User(), part, bytes}) all += '\0' + text;
-  return RequestFromDigest(Sha256Hex(all));
 }
 
 int RefuseFile(std::ostream& err, const std::vector<intake::FileProblem>& problems) {

@@ -6,10 +6,12 @@
 #include <string>
 
 #include "client/book/book_location.h"
-#include "client/gateway/request_number.h"
+#include "client/incoming/file_request.h"
 #include "client/intake/file_rows.h"
 
 namespace heatkeep::command {
+
+using incoming::RequestOfFile;
 
 // What every command on a book is told and where it speaks.
 struct BookCall {
@@ -21,9 +23,6 @@ struct BookCall {
 // 0..4 as `work` says or as ExplainBookFailure does; 2 for text that could not be read (BadText, invalid_argument);
 // 130 where a person stopped it (Stopped), as shells say it.
 int WithBook(const BookCall& call, const std::function<int(Connection&)>& work);
-
-// The request number of a file given to a deed by this login: the same file again is the same deed.
-RequestNumber RequestOfFile(Connection& connection, const std::string& deed, const std::string& part, const std::string& bytes);
 
 // Prints problems (a line each) and answers 2.
 int RefuseFile(std::ostream& err, const std::vector<intake::FileProblem>& problems);

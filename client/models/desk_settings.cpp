@@ -36,6 +36,7 @@ DeskSettings DeskSettings::Load(const QSettings& from) {
   s.units.length = WordOf(from, "lengths", kLengths, LengthAs::Mm);
   s.units.mass = WordOf(from, "masses", kMasses, MassAs::Kg);
   s.look = WordOf(from, "look", kLooks, Look::System);
+  s.scale = std::clamp(from.value("scale", s.scale).toInt(), 75, 300);
   s.language = from.value("language").toString();
   s.saw = from.value("saw").toString();
   s.measured_with = from.value("measured_with").toString();
@@ -54,6 +55,7 @@ void DeskSettings::Save(QSettings& to) const {
   to.setValue("lengths", NameIn(kLengths, units.length));
   to.setValue("masses", NameIn(kMasses, units.mass));
   to.setValue("look", NameIn(kLooks, look));
+  to.setValue("scale", scale);
   to.setValue("language", language);
   to.setValue("saw", saw);
   to.setValue("measured_with", measured_with);

@@ -14,6 +14,7 @@ struct DeskSettings {
 
   ReadingUnits units;
   Look look = Look::System;
+  int scale = 100;         // per cent, of all that is shown; from the next start
   QString language;        // "en", "de"; empty: the system's
   QString saw;             // the saw this desk stands at; empty: none said yet
   QString measured_with;   // the tape or readout that lengths are read from here; empty: not said

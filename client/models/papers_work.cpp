@@ -115,13 +115,23 @@ void PapersWork::Do(const AskedDeed& deed) {
 
 void PapersWork::Hold(const QString& reason) {
   const Found what = answer_->what;
-  Json body{{"scope", hold_scope().toStdString()}, {"ref", what.name}, {"reason", reason.toStdString()}};
-  if (!what.mill.empty()) body["mill"] = what.mill;
-  Do({"place_hold", {body}, {{"kind", what.kind}, {"name", what.name}}, tr("the hold on %1 %2").arg(Q(what.kind), Q(what.name))});
+  PlaceHold(hold_scope().toStdString(), what.name, what.mill, reason.toStdString(), what.kind);
+}
+
+void PapersWork::HoldAgain(const HoldRow& lifted) { PlaceHold(lifted.scope, lifted.ref, lifted.mill, lifted.reason, lifted.scope); }
+
+void PapersWork::PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason, const std::string& kind) {
+  Json body{{"scope", scope}, {"ref", ref}, {"reason", reason}};
+  if (!mill.empty()) body["mill"] = mill;
+  Do({"place_hold", {body}, {{"kind", kind}, {"name", ref}}, tr("the hold on %1 %2").arg(Q(kind), Q(ref))});
 }
 
 void PapersWork::Lift(std::int64_t hold, const QString& evidence) {
-  Do({"lift_hold", {{{"hold", std::to_string(hold)}, {"evidence", evidence.toStdString()}}}, {}, tr("the lifting of hold %1").arg(hold)});
+  Json memo;  // the hold as it was, to be placed again
+  if (answer_)
+    for (const HoldRow& row : answer_->holds)
+      if (row.hold == hold) memo = {{"scope", row.scope}, {"ref", row.ref}, {"mill", row.mill}, {"reason", row.reason}};
+  Do({"lift_hold", {{{"hold", std::to_string(hold)}, {"evidence", evidence.toStdString()}}}, memo, tr("the lifting of hold %1").arg(hold)});
 }
 
 void PapersWork::CloseConflict(std::int64_t conflict, const QString& words, bool free) {
@@ -157,7 +167,9 @@ void PapersWork::After(const AskedDeed& deed, const Json& answer, bool late) {
     const QString words = tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(deed.memo["kind"]), Q(deed.memo["name"]));
     emit Held(answer.at("hold_id").get<std::int64_t>(), late ? tr("The missing answer is here: %1").arg(words) : words);
   } else if (deed.deed == "lift_hold") {
-    done(tr("the hold is lifted"));
+    const QString words = late ? tr("The missing answer is here: %1").arg(tr("the hold is lifted")) : tr("the hold is lifted");
+    if (deed.memo.is_null()) emit Done(words);
+    else emit Lifted({0, deed.memo["scope"], deed.memo["ref"], deed.memo["mill"], deed.memo["reason"], {}}, words);
   } else if (deed.deed == "close_conflict") {
     done(tr("the conflict is closed"));
   } else {
@@ -183,20 +195,12 @@ void PapersWork::WritePackageTo(const QString& file) {
             }, Refuser(), BookLink::Pace::Long);
 }
 
-void PapersWork::WriteTraceTo(const QString& file) {
-  const Found what = answer_->what;
-  SetBusy(true);
-  link_.Ask(this, [what, to = file.toStdString()](Connection& book) {
-    const std::optional<TraceRecord> record = ReadProvedTrace(book, SubjectOf(what));
-    if (!record) throw DbError(DbError::Kind::Refused, "", "nothing was cut for " + what.name + ", so there is no record of it");
-    PrintOptions print;
-    print.printed_at = record->asked_at;
-    print.author = record->asked_by;
-    WriteTracePdf(to, *record, print);
-  }, [this, file] {
-    SetBusy(false);
-    emit Done(tr("the record is in %1").arg(file));
-  }, Refuser(), BookLink::Pace::Long);
+DeskPaper TracePaper(const Found& what) {
+  return {"trace", [what](Connection& book, const std::string& file, const PrintOptions& print) {
+            const std::optional<TraceRecord> record = ReadProvedTrace(book, SubjectOf(what));
+            if (!record) throw std::invalid_argument("nothing was cut for " + what.name + ", so there is no record of it");
+            WriteTracePdf(file, *record, print);
+          }};
 }
 
 }  // namespace heatkeep

@@ -14,6 +14,7 @@
 #include "client/gateway/records.h"
 #include "client/models/book_link.h"
 #include "client/models/kept_deed.h"
+#include "client/models/paper_output.h"
 #include "client/records/package_file.h"
 
 namespace heatkeep {
@@ -32,6 +33,9 @@ struct PapersAnswer {
   std::vector<HistoryRow> history;      // of a piece
   std::vector<HoldRow> holds;           // that name it
 };
+
+// The record of a trace, proved and kept when it is written.
+DeskPaper TracePaper(const Found& what);
 
 class PapersWork : public QObject {
   Q_OBJECT
@@ -53,11 +57,11 @@ class PapersWork : public QObject {
 
   void Preview();                      // what a hold on what is shown would stop: Previewed
   void Hold(const QString& reason);
+  void HoldAgain(const HoldRow& lifted);
   void Lift(std::int64_t hold, const QString& evidence);
   void CloseConflict(std::int64_t conflict, const QString& words, bool free);
   void Ship(const QString& note);            // all good pieces of the order that are on site, under this delivery note
   void WritePackageTo(const QString& file);  // of the order or note that is shown
-  void WriteTraceTo(const QString& file);    // PDF
 
  signals:
   void WaitingShown();
@@ -65,6 +69,7 @@ class PapersWork : public QObject {
   void Unknown(const QString& text);
   void Previewed(const QString& words);
   void Held(std::int64_t hold, const QString& words);
+  void Lifted(const HoldRow& hold, const QString& words);
   void Done(const QString& words);
   void Refused(const QString& words);
 
@@ -73,6 +78,7 @@ class PapersWork : public QObject {
   void SetBusy(bool busy);
   void Do(const AskedDeed& deed);
   void After(const AskedDeed& deed, const nlohmann::json& answer, bool late);
+  void PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason, const std::string& kind);
 
   BookLink& link_;
   KeptDeed deed_;

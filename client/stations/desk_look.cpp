@@ -5,6 +5,7 @@
 #include <QPalette>
 #include <QStyleFactory>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "reports/paint_session.h"
 
@@ -58,6 +59,9 @@ void ApplyLook(QApplication& application, DeskSettings::Look look) {
 }
 
 Scheme CurrentScheme() { return current; }
+
+OnPaper::OnPaper() : before_(std::exchange(current, Scheme::Light)) {}
+OnPaper::~OnPaper() { current = before_; }
 
 QColor ColorOf(Use use) { return ColorOf(use, current); }
 

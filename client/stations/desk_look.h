@@ -24,6 +24,18 @@ void ApplyLook(QApplication& application, DeskSettings::Look look);
 Scheme CurrentScheme();
 QColor ColorOf(Use use);  // in the current scheme
 
+// While it lives widgets paint themselves as on paper: in the light scheme. One at a time, on the window's thread.
+class OnPaper {
+ public:
+  OnPaper();
+  ~OnPaper();
+  OnPaper(const OnPaper&) = delete;
+  OnPaper& operator=(const OnPaper&) = delete;
+
+ private:
+  Scheme before_;
+};
+
 enum class Size { Table = 9, Body = 10, SectionHead = 13, SawBody = 16, StationHead = 18, Key = 37, Stop = 40 };  // Key: capitals of 9.5 mm, 16 minutes of arc at 2 m
 QFont FontOf(Size size, bool bold = false);
 QFont MonoOf(Size size, bool bold = false);  // tags and heats

@@ -1,14 +1,19 @@
 #include "client/stations/desk_window.h"
 
 #include <QApplication>
+#include <QDropEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMimeData>
 #include <QSettings>
 #include <QShortcut>
+#include <QUrl>
 #include <QVBoxLayout>
 
+#include "client/gateway/start_readings.h"
 #include "client/models/qt_words.h"
+#include "client/models/start_work.h"
 #include "client/stations/settings_page.h"
 
 namespace heatkeep {
@@ -18,9 +23,9 @@ constexpr int kGatherChanges = 150;  // ms in which changes of the book are take
 
 }  // namespace
 
-DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations)
-    : desk_{link, DeskSettings::Load(kept)}, kept_(kept), scan_(new QLineEdit), who_(new QLabel), pages_(new QStackedWidget), banner_(new SignLine(Size::SectionHead)),
-      last_(new SignLine), undo_(new QPushButton) {
+DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations, const FirstBook& first)
+    : desk_{link, DeskSettings::Load(kept), first}, kept_(kept), scan_(new QLineEdit), who_(new QLabel), pages_(new QStackedWidget), banner_(new SignLine(Size::SectionHead)),
+      last_(new SignLine), undo_(new QPushButton), print_(new QPushButton(tr("Print   Ctrl+P"))), set_(new QPushButton(tr("Settings   Ctrl+,"))) {
   setWindowTitle("Heatkeep");
   resize(1280, 800);
   stations_ = stations(desk_);
@@ -41,8 +46,17 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   undo_->setVisible(false);
   undo_->setFocusPolicy(Qt::TabFocus);
   bottom->addWidget(undo_);
+  for (QPushButton* quiet : {print_, set_}) {
+    quiet->setFlat(true);
+    quiet->setFont(FontOf(Size::Table));
+    quiet->setFocusPolicy(Qt::TabFocus);
+    bottom->addWidget(quiet);
+  }
+  connect(print_, &QPushButton::clicked, this, &DeskWindow::Print);
+  connect(set_, &QPushButton::clicked, this, &DeskWindow::OpenSettings);
   down->addLayout(bottom);
   setCentralWidget(page);
+  setAcceptDrops(true);
   connect(undo_, &QPushButton::clicked, this, &DeskWindow::Undo);
   for (Station* station : stations_) {
     connect(station, &Station::Happened, this, &DeskWindow::Tell);
@@ -113,6 +127,7 @@ void DeskWindow::BuildKeys() {
     scan_->selectAll();
   });
   on(QKeySequence::Undo, [this] { Undo(); });
+  on(QKeySequence::Print, [this] { Print(); });
   on(Qt::CTRL | Qt::Key_Comma, [this] { OpenSettings(); });
 }
 
@@ -147,10 +162,20 @@ void DeskWindow::BookIsBack() {
   if (!was_ready_ || !current() || !MayWork(*current())) {
     was_ready_ = true;
     if (first) Open(first);
+    if (desk_.first.own && !desk_.first.demo) OpenWhatIsEmpty();
     return;
   }
   Tell({Sign::Done, tr("the book can be reached again"), {}, {}});
   current()->Refresh();
+}
+
+// A private book that nobody works in yet opens where it is made ready.
+void DeskWindow::OpenWhatIsEmpty() {
+  desk_.link.Ask(this, [](Connection& book) { return ReadStart(book); }, [this](const std::vector<std::int64_t>& counts) {
+    if (!NothingInIt(counts)) return;
+    for (Station* station : stations_)
+      if (station->OpensEmptyBook() && MayWork(*station)) Open(station);
+  });
 }
 
 void DeskWindow::BookIsAway(const QString& words) {
@@ -192,6 +217,16 @@ void DeskWindow::Undo() {
   undo();
 }
 
+void DeskWindow::Print() {
+  if (!current() || !desk_.link.ready()) return;
+  const DeskPaper paper = current()->Paper();
+  if (paper.kind.isEmpty()) return Tell({Sign::Warning, tr("there is nothing on this screen to print"), {}, {}});
+  desk_.link.Ask(this, [paper, settings = desk_.settings](Connection& book) { return PrintPaper(book, paper, settings); }, [this](const PaperOut& out) {
+    if (out.failed.empty()) Tell({Sign::Done, tr("printed: %1").arg(Q(out.where)), {}, {}});
+    else Tell({Sign::Warning, tr("not printed: %1").arg(Q(out.failed)), {}, {}});
+  }, [this](const DbError& error) { Tell({Sign::Refusal, WordsOf(error), {}, {}}); }, BookLink::Pace::Long);
+}
+
 void DeskWindow::OpenSettings() {
   SettingsPage page(desk_, this);
   if (page.exec() != QDialog::Accepted) return;
@@ -209,6 +244,16 @@ bool DeskWindow::eventFilter(QObject* watched, QEvent* event) {
   if (!field || (field->isUndoAvailable() && field != scan_)) return false;
   event->ignore();
   return true;
+}
+
+void DeskWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls() && event->mimeData()->urls().first().isLocalFile()) event->acceptProposedAction();
+}
+
+void DeskWindow::dropEvent(QDropEvent* event) {
+  const QString file = event->mimeData()->urls().first().toLocalFile();
+  event->acceptProposedAction();
+  if (!current() || !current()->TakeFile(file)) Tell({Sign::Warning, tr("%1: this screen takes no such file; certificates go to Papers, an opening balance to Start").arg(file), {}, {}});
 }
 
 void DeskWindow::changeEvent(QEvent* event) {

@@ -1,6 +1,7 @@
 // The desk's one window. Top: the scan field, the stations this login may work at, who is logged in. Under it, when the book is away, a
 // banner that says so. Bottom: what happened last, in words, and how to undo it. Keys: Ctrl+1.. a station, Esc ends what the
-// station has under way, else goes to the scan field, Ctrl+Z undoes what happened last, Ctrl+comma the settings.
+// station has under way, else goes to the scan field, Ctrl+Z undoes what happened last, Ctrl+P prints what is shown, Ctrl+comma the
+// settings.
 #pragma once
 
 #include <QLineEdit>
@@ -28,7 +29,7 @@ class DeskWindow : public QMainWindow {
   using MakeStations = std::function<std::vector<Station*>(Desk&)>;
 
   // `kept`: where the settings are kept; must outlive the window.
-  DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations);
+  DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations, const FirstBook& first = {});
 
   Station* current() const;
   void Open(Station* station);
@@ -42,18 +43,22 @@ class DeskWindow : public QMainWindow {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;  // Ctrl+Z is a field's own only while there is typing to undo
 
  private:
   void BuildTop(QHBoxLayout* top);
   void BuildKeys();
   void BookIsBack();
+  void OpenWhatIsEmpty();
   void BookIsAway(const QString& words);
   void StartAway();
   void BookChanged();
   void Tell(const Said& said);
   void Undo();
   void OpenSettings();
+  void Print();
   bool MayWork(const Station& station) const;
 
   Desk desk_;
@@ -65,7 +70,7 @@ class DeskWindow : public QMainWindow {
   QLabel* who_;
   QStackedWidget* pages_;
   SignLine *banner_, *last_;
-  QPushButton* undo_;
+  QPushButton *undo_, *print_, *set_;
   Said said_;
   bool was_ready_ = false;
   QStringList changed_;

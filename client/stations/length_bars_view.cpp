@@ -52,7 +52,8 @@ void LengthBarsView::paintEvent(QPaintEvent*) {
   for (std::size_t i = 0; i <= drops_.size(); i += every) {
     const QString words = units_.Number(step_ * static_cast<std::int64_t>(i)) + (i == 0 ? ' ' + units_.LengthUnitWord() : QString());
     const double x = plot.left() + wide * static_cast<double>(i);
-    painter.drawText(QRectF(i == 0 ? x : x - 40, plot.bottom() + 2, 80, line), i == 0 ? Qt::AlignLeft : Qt::AlignHCenter, words);
+    const double half = letters.horizontalAdvance(words) / 2.0;
+    if (i == 0 || x + half <= plot.right()) painter.drawText(QRectF(i == 0 ? x : x - 40, plot.bottom() + 2, 80, line), i == 0 ? Qt::AlignLeft : Qt::AlignHCenter, words);
   }
   if (const int most = Most(wanted_); most > 0) {
     QPainterPath curve;

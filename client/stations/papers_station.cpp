@@ -1,7 +1,9 @@
 #include "client/stations/papers_station.h"
 
 #include <QDir>
-#include <QHBoxLayout>
+#include <QFileInfo>
+#include <QGridLayout>
+#include <QStackedWidget>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
@@ -18,7 +20,7 @@ constexpr int kHistoryLines = 30;
 
 }  // namespace
 
-PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList) {
+PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link), waiting_(new WaitingList) {
   LayOut(waiting_, BuildWork(), papers_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &PapersStation::ChosenWaiting);
   connect(tree_, &FamilyTreeView::Opened, &work_, &PapersWork::Ask);
@@ -32,10 +34,31 @@ PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent
   connect(&work_, &PapersWork::Held, this, [this](std::int64_t hold, const QString& words) {
     emit Happened({Sign::Done, words, tr("lift the hold again"), [this, hold] { work_.Lift(hold, tr("placed by mistake")); }});
   });
+  connect(&work_, &PapersWork::Lifted, this, [this](const HoldRow& hold, const QString& words) {
+    sign_->Say(Sign::Done, words);
+    Said said{Sign::Done, words, {}, {}};
+    if (this->desk().link.May("place_hold")) {
+      said.undo_words = tr("hold it again");
+      said.undo = [this, hold] { work_.HoldAgain(hold); };
+    }
+    emit Happened(said);
+  });
   connect(&work_, &PapersWork::Done, this, [this](const QString& words) {
     sign_->Say(Sign::Done, words);
     emit Happened({Sign::Done, words, {}, {}});
   });
+  connect(&documents_, &DocumentWork::Done, this, &PapersStation::Filed);
+  connect(&documents_, &DocumentWork::Contradicts, this, [this](const QString& words) {
+    form_->sign()->Say(Sign::Refusal, tr("CONTRADICTS: %1").arg(words));
+    sign_->Say(Sign::Refusal, tr("CONTRADICTS: %1").arg(words));
+    emit Happened({Sign::Refusal, words, {}, {}});
+    work_.ReadWaiting();
+  });
+  connect(&documents_, &DocumentWork::Refused, this, [this](const QString& words) {
+    form_->sign()->Say(Sign::Refusal, words);
+    emit Happened({Sign::Refusal, words, {}, {}});
+  });
+  connect(form_, &DocumentForm::Left, this, &PapersStation::LeaveForm);
   connect(&work_, &PapersWork::Refused, this, [this](const QString& words) {
     sign_->Say(Sign::Refusal, words);
     emit Happened({Sign::Refusal, words, {}, {}});
@@ -51,25 +74,33 @@ QWidget* PapersStation::BuildWork() {
   down->addWidget(what_ = new PlainWords(FontOf(Size::Body)));
   down->addWidget(sign_ = new SignLine);
   down->addWidget(asking_ = new AskingLine);
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new QGridLayout;
   buttons->setSpacing(kInside);
-  const auto add = [&](const QString& deed, const QString& words, Qt::Key key, auto what) {
+  const auto add = [&](int row, int column, const QString& deed, const QString& words, Qt::Key key, auto what) {
     auto* button = new DeedButton(desk().link, deed, words, key);
     connect(button, &QPushButton::clicked, this, what);
-    buttons->addWidget(button);
+    buttons->addWidget(button, row, column);
     return button;
   };
-  hold_ = add("place_hold", tr("HOLD ..."), Qt::Key_F5, [this] { work_.Preview(); });
-  lift_ = add("lift_hold", tr("Lift the hold ..."), Qt::Key_F6, [this] { AskLift(); });
-  ship_ = add("ship", tr("Ship ..."), Qt::Key_F9, [this] { AskNote(); });
-  package_ = add("keep_package", tr("Certificate package"), Qt::Key_F7, [this] { AskFile(tr("package"), &PapersWork::WritePackageTo); });
-  record_ = add("keep_record", tr("Trace record"), Qt::Key_F8, [this] { AskFile(tr("trace"), &PapersWork::WriteTraceTo); });
-  buttons->addStretch(1);
+  hold_ = add(0, 0, "place_hold", tr("HOLD ..."), Qt::Key_F5, [this] { work_.Preview(); });
+  lift_ = add(0, 1, "lift_hold", tr("Lift the hold ..."), Qt::Key_F6, [this] { AskLift(); });
+  ship_ = add(0, 2, "ship", tr("Ship ..."), Qt::Key_F9, [this] { AskNote(); });
+  file_ = add(1, 0, {}, tr("File a certificate"), Qt::Key_F3, [this] { OpenForm({}); });
+  accept_ = add(1, 1, "accept_document", tr("Accept the document"), Qt::Key_F4, [this] { if (const HeatDocument* d = NotAccepted()) documents_.Accept(Q(d->issuer), Q(d->number)); });
+  package_ = add(1, 2, "keep_package", tr("Certificate package"), Qt::Key_F7, [this] { AskPackage(); });
+  for (int column = 0; column < 3; ++column) buttons->setColumnStretch(column, 1);
   down->addLayout(buttons);
   down->addSpacing(kInside);
   down->addWidget(balance_ = new BalanceBarView);
   down->addWidget(tree_ = new FamilyTreeView, 1);
-  return pane;
+  stack_ = new QStackedWidget;
+  stack_->addWidget(pane);
+  auto* filing = new QWidget;
+  auto* form = Down(filing, kBetween);
+  form->addWidget(new PlainWords(FontOf(Size::StationHead, true), Use::Text, tr("File a certificate")));
+  form->addWidget(form_ = new DocumentForm(desk().link, documents_), 1);
+  stack_->addWidget(filing);
+  return stack_;
 }
 
 void PapersStation::Refresh() {
@@ -92,6 +123,7 @@ bool PapersStation::Take(const QString& scan) {
   }
   sign_->Clear();
   asking_->Leave();
+  if (filing()) LeaveForm();
   work_.Ask(read.text);
   return true;
 }
@@ -135,11 +167,12 @@ void PapersStation::ChosenWaiting(const QString& key) {
 void PapersStation::ShowAnswer() {
   const std::optional<PapersAnswer>& answer = work_.answer();
   const bool order = answer && (answer->what.kind == "order" || answer->what.kind == "note");
+  file_->SetWanted(!work_.busy() && (desk().link.May("file_document") || desk().link.May("file_papers")));
+  accept_->SetWanted(NotAccepted() && !documents_.busy());
   hold_->SetWanted(!work_.hold_scope().isEmpty() && !work_.busy());
   lift_->SetWanted(answer && !answer->holds.empty() && !work_.busy());
   package_->SetWanted(order && !work_.busy());
   ship_->SetWanted(answer && answer->what.kind == "order" && !work_.busy());
-  record_->SetWanted(answer && answer->record && !work_.busy());
   if (!answer) {
     head_->setText(tr("Which heat, piece or order?"));
     what_->setText(tr("Type or scan anything: where it is from, its papers, where the rest of it is."));
@@ -211,18 +244,101 @@ void PapersStation::AskNote() {
   });
 }
 
-void PapersStation::AskFile(const QString& what, void (PapersWork::*write)(const QString&)) {
+bool PapersStation::filing() const { return stack_->currentIndex() == 1; }
+
+bool PapersStation::TakeFile(const QString& file) {
+  static const QStringList endings{"pdf", "png", "jpg", "jpeg", "tif", "tiff"};
+  if (!endings.contains(QFileInfo(file).suffix().toLower())) return false;
+  if (filing()) form_->SetFile(file);
+  else OpenForm(file);
+  return true;
+}
+
+bool PapersStation::Stop() {
+  if (asking_->asking()) {
+    asking_->Leave();
+    return true;
+  }
+  if (!filing()) return false;
+  LeaveForm();
+  return true;
+}
+
+void PapersStation::OpenForm(const QString& file) {
+  if (!desk().link.May("file_document") && !desk().link.May("file_papers")) {
+    emit Happened({Sign::Refusal, tr("certificates are filed by the stockroom clerk or by quality"), {}, {}});
+    return;
+  }
+  asking_->Leave();
+  if (filing_.heat.isEmpty()) filing_ = OfWhatIsShown();
+  if (!file.isEmpty()) filing_.file = file;
+  stack_->setCurrentIndex(1);
+  form_->Show(filing_);
+  if (!file.isEmpty()) form_->SetFile(file);
+}
+
+void PapersStation::LeaveForm() {
+  filing_ = form_->document();  // what was typed stays, for the same heat
+  stack_->setCurrentIndex(0);
+}
+
+TypedDocument PapersStation::OfWhatIsShown() const {
+  TypedDocument typed;
+  if (!work_.answer()) return typed;
+  const Found& what = work_.answer()->what;
+  if (work_.answer()->record)
+    for (const TraceLine& line : work_.answer()->record->lines)
+      if (!line.heat.empty()) {
+        typed.issuer = Q(line.mill);
+        typed.heat = Q(line.heat);
+        typed.section = Q(line.section);
+        typed.grade = Q(line.grade);
+        typed.condition = Q(line.condition);
+        break;
+      }
+  for (const AwaitedRow& row : work_.waiting().awaited)
+    if (typed.heat.isEmpty() && row.heat == what.name) {
+      typed.issuer = Q(row.mill);
+      typed.heat = Q(row.heat);
+      typed.section = Q(row.section);
+      typed.grade = Q(row.grade);
+    }
+  return typed;
+}
+
+const HeatDocument* PapersStation::NotAccepted() const {
+  if (!work_.answer()) return nullptr;
+  for (const HeatDocument& d : work_.answer()->documents)
+    if (d.accepted_by.empty() && !d.replaced) return &d;
+  return nullptr;
+}
+
+void PapersStation::Filed(const QString& issuer, const QString& number, const QString& words, bool fully, bool reversible) {
+  const QString heat = filing() ? form_->document().heat.trimmed() : work_.answer() ? Q(work_.answer()->what.name) : QString();
+  filing_ = {};
+  stack_->setCurrentIndex(0);
+  sign_->Say(fully ? Sign::Done : Sign::Warning, words);
+  Said said{fully ? Sign::Done : Sign::Warning, words, {}, {}};
+  if (reversible && desk().link.May("place_hold")) {
+    said.undo_words = tr("hold what document %1 is of").arg(number);
+    said.undo = [this, issuer, number] { documents_.Hold(issuer, number, tr("accepted by mistake")); };
+  }
+  emit Happened(said);
+  work_.ReadWaiting();
+  if (!heat.isEmpty()) work_.Ask(heat);
+}
+
+void PapersStation::AskPackage() {
   const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-  asking_->Ask(tr("To which file? It ends in .pdf"), [this, write](const QString& file) {
+  QString name = Q(work_.answer()->what.name);
+  asking_->Ask(tr("To which file? It ends in .pdf"), [this](const QString& file) {
     if (!file.endsWith(".pdf", Qt::CaseInsensitive)) {
       sign_->Say(Sign::Refusal, tr("expected a name that ends in .pdf"));
       return false;
     }
-    (work_.*write)(file);
+    work_.WritePackageTo(file);
     return true;
-  });
-  QString name = Q(work_.answer()->what.name);
-  asking_->field()->setText(QString("%1/%2-%3.pdf").arg(folder.isEmpty() ? QDir::homePath() : folder, what, name.replace('/', '-')));
+  }, QString("%1/%2-%3.pdf").arg(folder.isEmpty() ? QDir::homePath() : folder, tr("package"), name.replace('/', '-')));
 }
 
 }  // namespace heatkeep

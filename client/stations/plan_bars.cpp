@@ -132,6 +132,11 @@ void PlanBars::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(left, title, right - left, TitleHeight()), Qt::AlignRight | Qt::AlignVCenter, row.bar->right);
     painter.drawText(QRect(left, title, right - left - rest, TitleHeight()), Qt::AlignLeft | Qt::AlignVCenter, plain.elidedText(row.bar->beside, Qt::ElideRight, right - left - rest));
     PaintPieceBar(painter, row.bar->bar, ViewOf(row.bar_top, row.heads != nullptr));
+    if (row.bar->key == aimed_at_) {
+      painter.setPen(QPen(ColorOf(Use::Done), 2, Qt::DashLine));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawRect(QRect(kMark + 2, title - 2, right - kMark, row.bottom - title));
+    }
     if (row.bar->key == chosen_) painter.fillRect(QRect(0, title, kMark, row.bottom - title - kInside / 2), ColorOf(hasFocus() ? Use::Done : Use::Quiet));
   }
 }
@@ -155,10 +160,34 @@ void PlanBars::keyPressEvent(QKeyEvent* event) {
   }
 }
 
-void PlanBars::mousePressEvent(QMouseEvent* event) {
-  const int y = static_cast<int>(event->position().y()) + verticalScrollBar()->value();
+QString PlanBars::KeyAt(const QPoint& at) const {
+  const int y = at.y() + verticalScrollBar()->value();
   for (const Placed& row : rows_)
-    if (y >= row.top && y < row.bottom) Choose(row.bar->key);
+    if (y >= row.top && y < row.bottom) return row.bar->key;
+  return {};
+}
+
+QRect PlanBars::BarRect(const QString& key) const {
+  for (const Placed& row : rows_)
+    if (row.bar->key == key) return {kMark + kInside, row.bar_top - verticalScrollBar()->value(), viewport()->width() - kMark - 2 * kInside, static_cast<int>(kBarHeight)};
+  return {};
+}
+
+QString PlanBars::AimAt(const QPoint& global, const QString& dragged) {
+  const QPoint at = viewport()->mapFromGlobal(global);
+  QString key = isVisible() && viewport()->rect().contains(at) ? KeyAt(at) : QString();
+  if (key == dragged) key.clear();
+  if (key != aimed_at_) viewport()->update();
+  return aimed_at_ = key;
+}
+
+void PlanBars::AimAtNothing() {
+  aimed_at_.clear();
+  viewport()->update();
+}
+
+void PlanBars::mousePressEvent(QMouseEvent* event) {
+  if (const QString key = KeyAt(event->position().toPoint()); !key.isEmpty()) Choose(key);
   setFocus();
 }
 

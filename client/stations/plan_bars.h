@@ -1,5 +1,5 @@
 // The pieces of a plan as bars of one scale, in groups, each group with a ruler; one bar is chosen. Scrolls. Keys: up and down, page up
-// and down, home and end; Enter confirms.
+// and down, home and end; Enter confirms. A bar that a piece is dragged over is marked (piece_drag.h).
 #pragma once
 
 #include <QAbstractScrollArea>
@@ -34,6 +34,11 @@ class PlanBars : public QAbstractScrollArea {
   void Show(std::vector<PlanBarGroup> groups, ReadingUnits units, Length full);
   QString chosen() const { return chosen_; }
   void Choose(const QString& key);
+  QString KeyAt(const QPoint& at) const;  // at: of the viewport; empty: no bar is there
+  // A piece is dragged over this place: its bar is marked, and answered. Not where it is the piece itself, or no bar.
+  QString AimAt(const QPoint& global, const QString& dragged);
+  void AimAtNothing();
+  QRect BarRect(const QString& key) const;  // of the bar, in the viewport; null: not shown
   int count() const { return static_cast<int>(rows_.size()); }
 
  signals:
@@ -62,7 +67,7 @@ class PlanBars : public QAbstractScrollArea {
   std::vector<Placed> rows_;
   ReadingUnits units_;
   Length full_;
-  QString chosen_;
+  QString chosen_, aimed_at_;
 };
 
 }  // namespace heatkeep

@@ -9,7 +9,6 @@
 
 #include "client/models/qt_words.h"
 #include "client/models/scanned.h"
-#include "client/models/sheet_output.h"
 #include "client/stations/plan_words.h"
 
 namespace heatkeep {
@@ -23,7 +22,7 @@ std::vector<TableColumn> LineColumns(const ReadingUnits& units) {
 }  // namespace
 
 PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), waiting_(new WaitingList), lines_(LineColumns(desk.settings.units)) {
-  LayOut(waiting_, BuildWork(), why_ = new WordsPane);
+  LayOut(waiting_, BuildWork(), beside_all_ = BuildWhy());
   connect(waiting_, &WaitingList::Chosen, &work_, &PlanWork::Choose);
   connect(&work_, &PlanWork::Shown, this, &PlanStation::Show);
   connect(&work_, &PlanWork::Progress, this, [this](const QString& words) {
@@ -36,11 +35,35 @@ PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   for (PlanPane* pane : panes_) {
     connect(pane->bars(), &PlanBars::Chosen, this, &PlanStation::ShowWhy);
     connect(pane->bars(), &PlanBars::Confirmed, this, &PlanStation::Confirm);
+    LetDrag(pane->bars(), [bars = pane->bars()](const QPoint& at) { return bars->KeyAt(at); });
   }
+  LetDrag(next_, [this](const QPoint& at) { return next_->TagAt(at); });
+  connect(next_, &NextBest::Wanted, this, [this](const QString& other) { AskWhyInstead(Q(PieceInHand()->block.tag), other); });
   connect(&work_, &PlanWork::Proposed, this, &PlanStation::FocusBars);
   connect(lines_view_, &RowView::Chosen, this, &PlanStation::ShowWhy);
   connect(saw_, &QComboBox::activated, this, [this] { work_.SetSaw(saw_->currentData().toString()); });
   Show();
+}
+
+QWidget* PlanStation::BuildWhy() {
+  auto* pane = new QWidget;
+  auto* down = Down(pane);
+  down->addWidget(next_head_ = new PlainWords(FontOf(Size::Table), Use::Quiet, tr("What else would do. Drag one onto a bar, or F6")));
+  down->addWidget(next_ = new NextBest);
+  down->addWidget(why_ = new WordsPane, 1);
+  return pane;
+}
+
+// What is taken hold of there takes the cuts of the bar it is let go on, once the reason is said.
+void PlanStation::LetDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at) {
+  auto* drag = new PieceDrag(from, [this, tag_at = std::move(tag_at)](const QPoint& at) { return work_.proposal() && not_this_->isEnabled() ? tag_at(at) : QString(); });
+  const auto bars = [this] { return panes_[work_.in_hand()]->bars(); };
+  connect(drag, &PieceDrag::Over, this, [bars](const QString& tag, const QPoint& at) { bars()->AimAt(at, tag); });
+  connect(drag, &PieceDrag::LetGo, this, [this, bars](const QString& tag, const QPoint& at) {
+    const QString onto = bars()->AimAt(at, tag);
+    bars()->AimAtNothing();
+    if (!onto.isEmpty()) AskWhyInstead(onto, tag);
+  });
 }
 
 QWidget* PlanStation::BuildWork() {
@@ -97,7 +120,6 @@ void PlanStation::BuildButtons(QLayout* into) {
   not_this_ = add(1, 0, "commit_plan", tr("Not this piece"), Qt::Key_F5, [this] { LeaveOut(); });
   instead_ = add(1, 1, "commit_plan", tr("Another instead"), Qt::Key_F6, [this] { TakeInstead(); });
   longer_ = add(0, 3, {}, tr("Search a minute"), Qt::Key_F9, [this] { work_.PlanLonger(); });
-  print_ = add(1, 2, {}, tr("Pick list"), Qt::Key_F7, [this] { PrintList(); });
   cancel_ = add(1, 3, "cancel_plan", tr("Cancel plan"), Qt::Key_F8, [this] { Cancel(); });
   discard_ = add(1, 3, {}, tr("Forget it"), Qt::Key_F8, [this] { work_.Discard(); });
   for (int column = 0; column < 4; ++column) grid->setColumnStretch(column, 1);
@@ -152,7 +174,7 @@ void PlanStation::Show() {
   else if (plan) ShowSheet();
   else ShowLines();
   stack_->setCurrentIndex(proposed || plan ? 1 : 0);
-  why_->setVisible(work_.proposals().size() < 2);
+  beside_all_->setVisible(work_.proposals().size() < 2);
   if (!work_.searching()) progress_->Clear();
   else if (progress_->words().isEmpty()) progress_->Say(Sign::Waiting, tr("It is being planned. Esc: the best so far"));
   ShowWhy();
@@ -266,6 +288,9 @@ void PlanStation::ShowWhy() {
     }
   }
   why_->Say(words);
+  const planning::DraftPiece* const piece = PieceInHand();
+  for (QWidget* widget : std::initializer_list<QWidget*>{next_head_, next_}) widget->setVisible(piece != nullptr);
+  if (piece) next_->ShowOf(*piece, units());
   if (!work_.busy()) instead_->SetWanted(PieceInHand() && !PieceInHand()->next.empty());
 }
 
@@ -278,13 +303,13 @@ void PlanStation::ShowButtons() {
   for (DeedButton* button : {beside_, longer_}) button->setVisible(!plan);
   other_->setVisible(work_.proposals().size() > 1);
   for (DeedButton* button : {not_this_, instead_, discard_}) button->setVisible(proposed);
-  for (DeedButton* button : {print_, cancel_}) button->setVisible(plan);
+  cancel_->setVisible(plan);
   for (DeedButton* button : {plan_, again_, beside_, longer_}) button->SetWanted(idle && lists && !work_.lines().empty());
   discard_->SetWanted(idle);
   promise_->SetWanted(idle && proposed && !work_.proposal()->nothing_to_cut());
   not_this_->SetWanted(idle && PieceInHand());
   instead_->SetWanted(idle && PieceInHand() && !PieceInHand()->next.empty());
-  for (DeedButton* button : {print_, cancel_}) button->SetWanted(idle && work_.sheet().has_value());
+  cancel_->SetWanted(idle && work_.sheet().has_value());
 }
 
 void PlanStation::FocusBars() {
@@ -308,29 +333,28 @@ void PlanStation::TakeInstead() {
   const QString tag = Q(piece.block.tag);
   std::vector<QString> tags;
   for (const planning::NextBest& next : piece.next) tags.push_back(Q(next.tag));
-  ask_->Ask(tr("Which one instead of %1? Its number: %2").arg(tag, NextWords(piece, units()).join("  |  ")), [this, tag, tags](const QString& answer) {
+  QStringList choices;
+  const std::vector<NextWords> next = NextBestWords(piece, units());
+  for (std::size_t i = 0; i < next.size(); ++i) choices << QString("%1  %2  %3: %4").arg(i + 1).arg(tags[i], next[i].where, next[i].becomes);
+  ask_->Ask(tr("Which one instead of %1? Its number: %2").arg(tag, choices.join("  |  ")), [this, tag, tags](const QString& answer) {
     const int number = answer.toInt();
     if (number < 1 || number > static_cast<int>(tags.size())) {
       emit Happened({Sign::Refusal, tr("%1: expected a number from 1 to %2").arg(answer).arg(tags.size()), {}, {}});
       return false;
     }
-    const QString other = tags[static_cast<std::size_t>(number - 1)];
-    AskReason(tr("Why %1 instead of %2?").arg(other, tag), [this, tag, other](const QString& reason) { work_.TakeInstead(tag, other, reason); });
+    AskWhyInstead(tag, tags[static_cast<std::size_t>(number - 1)]);
     return true;
   });
+}
+
+void PlanStation::AskWhyInstead(const QString& tag, const QString& other) {
+  if (!not_this_->isEnabled()) return;  // nothing to overrule, or not by this login
+  AskReason(tr("Why %1 instead of %2?").arg(other, tag), [this, tag, other](const QString& reason) { work_.TakeInstead(tag, other, reason); });
 }
 
 void PlanStation::Cancel() {
   const std::int64_t plan = *work_.chosen_plan();
   AskReason(tr("Why is plan %1 cancelled? What is at the saw stays.").arg(plan), [this, plan](const QString& reason) { work_.Cancel({plan}, reason); });
-}
-
-void PlanStation::PrintList() {
-  const std::int64_t plan = *work_.chosen_plan();
-  desk().link.Ask(this, [plan, settings = desk().settings](Connection& book) { return PrintSheet(book, plan, settings); }, [this, plan](const SheetOut& out) {
-    if (out.failed.empty()) emit Happened({Sign::Done, tr("the pick list of plan %1 is out: %2").arg(plan).arg(Q(out.where)), {}, {}});
-    else emit Happened({Sign::Warning, tr("the pick list of plan %1 is not out: %2").arg(plan).arg(BookWords(out.failed)), {}, {}});
-  }, [this](const DbError& error) { emit Happened({Sign::Refusal, WordsOf(error), {}, {}}); }, BookLink::Pace::Long);
 }
 
 void PlanStation::Promised(const QString& words, const QList<qint64>& plans) {

@@ -8,6 +8,8 @@
 #include "client/models/row_table.h"
 #include "client/stations/asking_line.h"
 #include "client/stations/deed_button.h"
+#include "client/stations/next_best.h"
+#include "client/stations/piece_drag.h"
 #include "client/stations/plan_pane.h"
 #include "client/stations/row_view.h"
 #include "client/stations/sign_line.h"
@@ -31,6 +33,7 @@ class PlanStation : public Station {
   void Refresh() override { work_.Read(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
+  DeskPaper Paper() override;
   void Confirm() override;
   bool Stop() override;
   void Redress() override;
@@ -40,9 +43,11 @@ class PlanStation : public Station {
   const SignLine* progress() const { return progress_; }
   const PlainWords* difference() const { return difference_; }
   QString why() const { return why_->words(); }
+  NextBest* next_best() const { return next_; }
 
  private:
   QWidget* BuildWork();
+  QWidget* BuildWhy();
   void BuildButtons(QLayout* into);
   void Show();
   void ShowWaiting();
@@ -57,8 +62,9 @@ class PlanStation : public Station {
   void AskReason(const QString& words, std::function<void(const QString& reason)> then, const QString& typed = {});
   void LeaveOut();
   void TakeInstead();
+  void LetDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at);
+  void AskWhyInstead(const QString& tag, const QString& other);
   void Cancel();
-  void PrintList();
   void Promised(const QString& words, const QList<qint64>& plans);
 
   PlanWork work_;
@@ -66,13 +72,16 @@ class PlanStation : public Station {
   PlainWords *head_, *difference_;
   QComboBox* saw_;
   SignLine* progress_;
+  QWidget* beside_all_;  // the pane at the right
+  PlainWords* next_head_;
+  NextBest* next_;
   WordsPane* why_;
   QStackedWidget* stack_;
   RowTable lines_;
   RowView* lines_view_;
   PlanPane* panes_[2];
   AskingLine* ask_;
-  DeedButton *plan_, *again_, *promise_, *beside_, *other_, *not_this_, *instead_, *longer_, *print_, *cancel_, *discard_, *stop_;
+  DeedButton *plan_, *again_, *promise_, *beside_, *other_, *not_this_, *instead_, *longer_, *cancel_, *discard_, *stop_;
 };
 
 }  // namespace heatkeep

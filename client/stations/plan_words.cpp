@@ -106,23 +106,19 @@ QString ShortWords(const Sheet& sheet) {
   return words.join('\n');
 }
 
-QStringList NextWords(const planning::DraftPiece& piece, ReadingUnits units) {
-  QStringList all;
-  int number = 0;
+std::vector<NextWords> NextBestWords(const planning::DraftPiece& piece, ReadingUnits units) {
+  std::vector<NextWords> all;
   for (const planning::NextBest& next : piece.next) {
     QStringList words{LeftWords(next.left, next.fate, units)};
     if (next.opens_bar) words << Words::tr("opens a full bar");
     if (next.dearer && next.dearer->cents != 0) words << (next.dearer->cents > 0 ? Words::tr("%1 dearer").arg(AmountWords(*next.dearer)) : Words::tr("%1 cheaper").arg(AmountWords(Money{} - *next.dearer)));
-    all << QString("%1  %2  %3, %4: %5").arg(++number).arg(Q(next.tag), Q(next.place), units.Words(next.length, Rounding::Down), words.join(", "));
+    all.push_back({next.place.empty() ? units.Words(next.length, Rounding::Down) : Q(next.place) + ", " + units.Words(next.length, Rounding::Down), words.join(", ")});
   }
   return all;
 }
 
 QString WhyWords(const planning::DraftPiece& piece, ReadingUnits units, Mass lift_limit) {
-  QStringList words{Words::tr("WHY NOT ANOTHER")};
-  const QStringList next = NextWords(piece, units);
-  if (next.isEmpty()) words << Words::tr("nothing else that is free holds its cuts");
-  else words << next;
+  QStringList words;
   Cuts(piece.block, units, words);
   for (const std::string& note : piece.notes) words << BookWords(note);
   Metal(piece.block, units, lift_limit, words);

@@ -22,11 +22,14 @@ QString FiguresWords(const planning::DraftFigures& figures, ReadingUnits units);
 QString ShortWords(const PlanProposal& proposal);
 QString ShortWords(const Sheet& sheet);
 
-// Why this piece: what else would do, what is cut from it, papers, heat, lift.
+// Why this piece: what is cut from it, papers, heat, lift.
 QString WhyWords(const planning::DraftPiece& piece, ReadingUnits units, Mass lift_limit);
 QString WhyWords(const SheetBlock& block, ReadingUnits units, Mass lift_limit);
-// "1  D-0107  B3-2, 1900 mm: leaves 75 mm scrap, 0.21 dearer", a line each.
-QStringList NextWords(const planning::DraftPiece& piece, ReadingUnits units);
+// What else would do: "B3-2, 1900 mm" and "75 mm scrap, 0.21 dearer".
+struct NextWords {
+  QString where, becomes;
+};
+std::vector<NextWords> NextBestWords(const planning::DraftPiece& piece, ReadingUnits units);
 // The plan by hand, what the worth of rests was learned from.
 QString AboutWords(const PlanProposal& proposal);
 

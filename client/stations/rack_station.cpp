@@ -1,10 +1,6 @@
 #include "client/stations/rack_station.h"
 
-#include <QFileDialog>
 #include <QHBoxLayout>
-#include <QPageLayout>
-#include <QPainter>
-#include <QPdfWriter>
 #include <QShortcut>
 #include <QVBoxLayout>
 
@@ -52,9 +48,6 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
     ShowRows();
   });
   first->addWidget(unused);
-  auto* print = new DeedButton(desk.link, {}, tr("Print"), Qt::Key_F2);
-  connect(print, &QPushButton::clicked, this, &RackStation::PrintShown);
-  first->addWidget(print);
   down->addLayout(first);
   down->addWidget(lengths_ = new LengthBarsView);
   down->addWidget(rows_ = new RowView(&table_, tr("No drops. What is left of a cut, and is long enough to be kept, shows up here.")), 1);
@@ -81,25 +74,30 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
 }
 
 std::vector<TableColumn> RackStation::Columns() const {
-  std::vector<TableColumn> columns{{.head = tr("Tag"), .width = 9},
-                                   {.head = tr("Length %1").arg(units().LengthUnitWord()), .number = true, .width = 10},
-                                   {.head = tr("Mass %1").arg(units().MassUnitWord()), .number = true, .width = 8},
-                                   {.head = tr("Place"), .width = 7},
-                                   {.head = tr("Days still"), .number = true, .width = 9},
-                                   {.head = tr("As scrap"), .number = true, .width = 8},
-                                   {.head = tr("By use"), .number = true, .width = 8},
-                                   {.head = tr("As new"), .number = true, .width = 8}};
-  if (work_.group().grade.empty()) columns.insert(columns.begin() + 1, {{.head = tr("Grade"), .width = 16}, {.head = tr("Section"), .width = 10}});
-  else columns.push_back({.head = tr("To scale"), .bar = true});
+  // all of them fit the pane at 1280: the whole rack says grade and section, a group its pieces' mass and their bars
+  const bool whole = work_.group().grade.empty();
+  std::vector<TableColumn> columns{{.head = tr("Tag"), .width = 8}};
+  if (whole) columns.insert(columns.end(), {{.head = tr("Grade"), .width = 12}, {.head = tr("Section"), .width = 8}});
+  columns.push_back({.head = tr("Length %1").arg(units().LengthUnitWord()), .number = true, .width = 8});
+  if (!whole) columns.push_back({.head = tr("Mass %1").arg(units().MassUnitWord()), .number = true, .width = 7});
+  columns.insert(columns.end(), {{.head = tr("Place"), .width = 5},
+                                 {.head = tr("Days"), .number = true, .width = 5},
+                                 {.head = tr("As scrap"), .number = true, .width = 7},
+                                 {.head = tr("By use"), .number = true, .width = 6},
+                                 {.head = tr("As new"), .number = true, .width = 6}});
+  if (!whole) columns.push_back({.head = tr("To scale"), .bar = true});
   return columns;
 }
 
 TableRow RackStation::RowOf(const RackPiece& p) const {
   const auto money = [](std::optional<std::int64_t> cents) { return cents ? TableCell{AmountWords({*cents}), *cents} : TableCell{}; };
-  std::vector<TableCell> cells{{Q(p.tag)}, {units().Number(p.length, Rounding::Down), p.length.nm}, {units().Number(p.mass), p.mass.g}, {Q(p.place)}, {QString::number(p.days), p.days},
-                               money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)};
-  if (work_.group().grade.empty()) cells.insert(cells.begin() + 1, {{Q(p.grade)}, {Q(p.section)}});
-  else cells.push_back({});
+  const bool whole = work_.group().grade.empty();
+  std::vector<TableCell> cells{{Q(p.tag)}};
+  if (whole) cells.insert(cells.end(), {{Q(p.grade)}, {Q(p.section)}});
+  cells.push_back({units().Number(p.length, Rounding::Down), p.length.nm});
+  if (!whole) cells.push_back({units().Number(p.mass), p.mass.g});
+  cells.insert(cells.end(), {{Q(p.place)}, {QString::number(p.days), p.days}, money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)});
+  if (!whole) cells.push_back({});
   return {Q(p.tag), std::move(cells), BarOf(p)};
 }
 
@@ -201,25 +199,6 @@ void RackStation::ShowWorth() {
   const QString names[5] = {tr("this quarter"), tr("one quarter"), tr("two quarters"), tr("three quarters"), tr("a year and more")};
   for (int i = 0; i < 5; ++i) words << QString("%1  %2").arg(names[i]).arg(ages[i]);
   worth_->setText(words.join('\n'));
-}
-
-void RackStation::PrintShown() {
-  const QString file = QFileDialog::getSaveFileName(this, tr("Print to a file"), {}, "PDF (*.pdf)");
-  if (file.isEmpty()) return;
-  QPdfWriter pdf(file);
-  pdf.setPageSize(QPageSize(QPageSize::A4));
-  pdf.setPageOrientation(QPageLayout::Landscape);
-  pdf.setTitle(head_->text());
-  QPainter painter;
-  if (!painter.begin(&pdf)) {
-    emit Happened({Sign::Refusal, tr("%1 cannot be written").arg(file), {}, {}});
-    return;
-  }
-  const double scale = std::min(static_cast<double>(pdf.width()) / width(), static_cast<double>(pdf.height()) / height());
-  painter.scale(scale, scale);
-  render(&painter);
-  painter.end();
-  emit Happened({Sign::Done, tr("printed to %1").arg(file), {}, {}});
 }
 
 }  // namespace heatkeep

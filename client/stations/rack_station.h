@@ -26,6 +26,7 @@ class RackStation : public Station {
   void Refresh() override { work_.Read(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
+  DeskPaper Paper() override;
   void Redress() override;
 
   const RackWork& work() const { return work_; }
@@ -40,7 +41,6 @@ class RackStation : public Station {
   void ShowWorth();
   std::vector<TableColumn> Columns() const;
   TableRow RowOf(const RackPiece& piece) const;
-  void PrintShown();
 
   RackWork work_;
   RowTable table_;

@@ -29,6 +29,7 @@ class ReceivingStation : public Station {
   void Refresh() override { work_.Read(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
+  DeskPaper Paper() override;
   void Confirm() override;
   void Redress() override;
 

@@ -80,7 +80,7 @@ QWidget* SawStation::BuildWork() {
   buttons->setSpacing(kInside);
   BuildButtons(buttons);
   down->addLayout(buttons);
-  down->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, Q(CautionWords())));
+  down->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, BookWords(CautionWords())));
   return pane;
 }
 

@@ -27,6 +27,7 @@ class SawStation : public Station {
   bool StartAway() override { return work_.StartAway(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
+  DeskPaper Paper() override;
   void Confirm() override;
   void Redress() override;
 

@@ -3,7 +3,9 @@
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QPushButton>
+#include <QFileDialog>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QSpinBox>
 
@@ -18,7 +20,8 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
   using MassAs = ReadingUnits::MassAs;
   using Look = DeskSettings::Look;
   setWindowTitle(tr("Settings of this desk"));
-  setMinimumWidth(520);
+  setMinimumWidth(640);
+  choose_path = [this](const QString& head, bool folder) { return folder ? QFileDialog::getExistingDirectory(this, head) : QFileDialog::getSaveFileName(this, head, {}, {}, nullptr, QFileDialog::DontConfirmOverwrite); };
   auto* form = new QFormLayout(this);
   form->setContentsMargins(kAround, kAround, kAround, kAround);
   form->setSpacing(kInside);
@@ -26,6 +29,9 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
                     int(before_.units.length));
   masses_ = Choice(form, tr("Masses in"), {{tr("kilograms"), int(MassAs::Kg)}, {tr("pounds"), int(MassAs::Lb)}}, int(before_.units.mass));
   look_ = Choice(form, tr("Look"), {{tr("as the system"), int(Look::System)}, {tr("light"), int(Look::Light)}, {tr("dark"), int(Look::Dark)}}, int(before_.look));
+  std::vector<std::pair<QString, QVariant>> scales;
+  for (const int percent : {75, 100, 125, 150, 175, 200, 250, 300}) scales.emplace_back(tr("%1 %").arg(percent), percent);
+  scale_ = Choice(form, tr("Size of all that is shown (from the next start)"), scales, before_.scale);
   language_ = Choice(form, tr("Language (from the next start)"), {{tr("as the system"), QString()}, {"English", QString("en")}, {"Deutsch", QString("de")}}, before_.language);
   saw_ = Choice(form, tr("This desk stands at saw"), {{tr("none"), QString()}}, QString());
   if (!before_.saw.isEmpty()) {
@@ -50,11 +56,11 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
       else measured_with_->addItem(words, name);
     }
   });
-  queue_file_ = Field(form, tr("Deeds kept while the book is away"), before_.queue_file, tr("a file that `heatkeep saw block` made"));
+  queue_file_ = Path(form, tr("Deeds kept while the book is away"), before_.queue_file, tr("a file that `heatkeep saw block` made"), false);
   label_printer_ = Field(form, tr("Label printer"), before_.label_printer, tr("its name in the system; empty: labels as files"));
-  label_folder_ = Field(form, tr("Folder for labels as files"), before_.label_folder, tr("a folder"));
+  label_folder_ = Path(form, tr("Folder for labels as files"), before_.label_folder, tr("a folder"), true);
   paper_printer_ = Field(form, tr("Printer for sheets"), before_.paper_printer, tr("its name in the system; empty: sheets as files"));
-  paper_folder_ = Field(form, tr("Folder for sheets as files"), before_.paper_folder, tr("a folder"));
+  paper_folder_ = Path(form, tr("Folder for sheets as files"), before_.paper_folder, tr("a folder"), true);
   scan_prefix_ = Field(form, tr("The scanner sends first"), before_.scan_prefix, tr("nothing: a scan is known by its speed"));
   scan_gap_ = new QSpinBox;
   scan_gap_->setRange(5, 500);
@@ -86,11 +92,29 @@ QLineEdit* SettingsPage::Field(QFormLayout* form, const QString& label, const QS
   return field;
 }
 
+QLineEdit* SettingsPage::Path(QFormLayout* form, const QString& label, const QString& now, const QString& example, bool folder) {
+  auto* field = new QLineEdit(now);
+  field->setPlaceholderText(example);
+  field->setAccessibleName(label);
+  auto* choose = new QPushButton(tr("Choose ..."));
+  choose->setAutoDefault(false);
+  choose->setAccessibleName(tr("choose: %1").arg(label));
+  connect(choose, &QPushButton::clicked, this, [this, field, label, folder] {
+    if (const QString path = choose_path(label, folder); !path.isEmpty()) field->setText(path);
+  });
+  auto* row = new QHBoxLayout;
+  row->addWidget(field, 1);
+  row->addWidget(choose);
+  form->addRow(label, row);
+  return field;
+}
+
 DeskSettings SettingsPage::settings() const {
   DeskSettings s = before_;
   s.units.length = static_cast<ReadingUnits::LengthAs>(lengths_->currentData().toInt());
   s.units.mass = static_cast<ReadingUnits::MassAs>(masses_->currentData().toInt());
   s.look = static_cast<DeskSettings::Look>(look_->currentData().toInt());
+  s.scale = scale_->currentData().toInt();
   s.language = language_->currentData().toString();
   s.saw = saw_->currentData().toString();
   s.measured_with = measured_with_->currentData().toString();

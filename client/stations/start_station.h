@@ -1,10 +1,17 @@
-// What a new book needs before the first cut, step by step: what is there already, and the command for what is not. For the owner; a
-// shop that works looks here never again.
+// What a new book needs before the first cut, step by step: what is there already, and how to get what is not. In a private book that is empty
+// it offers the demo shop in a book beside it, and takes in an opening balance from a spreadsheet. A shop that works looks here never again.
 #pragma once
 
+#include "client/models/start_work.h"
+#include "client/stations/deed_button.h"
+#include "client/stations/opening_page.h"
 #include "client/stations/plain_words.h"
+#include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
+
+class QProgressBar;
+class QStackedWidget;
 
 namespace heatkeep {
 
@@ -16,24 +23,38 @@ class StartStation : public Station {
 
   QString Name() const override { return tr("Start"); }
   QStringList Deeds() const override { return {"define_shop"}; }
-  void Refresh() override;
+  void Refresh() override { work_.Read(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString&) override { return false; }
+  bool TakeFile(const QString& file) override;
+  bool Stop() override;
+  DeskPaper Paper() override;
+  bool OpensEmptyBook() const override { return true; }
+  void Redress() override;
 
   // Steps that are done, of all.
   int done() const;
-  int steps() const { return static_cast<int>(counts_.size()); }
+  int steps() const { return static_cast<int>(work_.counts().size()); }
+  StartWork& work() { return work_; }
+  OpeningPage& opening() { return *opening_; }
 
  private:
   struct Step {
     QString title, how;
   };
   static std::vector<Step> Steps();
+  QWidget* BuildSteps();
   void Show();
+  void OpenImport();
 
-  std::vector<std::int64_t> counts_;  // how much there is of each step
+  StartWork work_;
   WaitingList* list_;
-  PlainWords *head_, *how_;
+  QStackedWidget* pages_;
+  PlainWords *head_, *offer_, *how_, *import_head_;
+  SignLine* sign_;
+  QProgressBar* progress_;
+  DeedButton *demo_, *import_, *back_;
+  OpeningPage* opening_;
 };
 
 }  // namespace heatkeep

@@ -9,6 +9,8 @@
 
 #include "client/models/book_link.h"
 #include "client/models/desk_settings.h"
+#include "client/models/first_book.h"
+#include "client/models/paper_output.h"
 #include "client/models/qt_words.h"
 #include "client/stations/sign.h"
 
@@ -21,6 +23,7 @@ namespace heatkeep {
 struct Desk {
   BookLink& link;
   DeskSettings settings;
+  FirstBook first = {};
 };
 
 // What happened last, for the line at the bottom, and how to undo it where the book has a deed for that.
@@ -48,10 +51,16 @@ class Station : public QWidget {
   virtual void Changed(const QStringList& deeds) = 0;
   // A scan, or what was typed into the scan field. False: it is none of this station's, so the desk looks it up.
   virtual bool Take(const QString& scan) = 0;
+  // A file that was dropped on the window. False: this station takes none like it.
+  virtual bool TakeFile(const QString&) { return false; }
+  // A private book opens here while it is empty.
+  virtual bool OpensEmptyBook() const { return false; }
   // Enter on an empty scan field: the station's main deed.
   virtual void Confirm() {}
   // Esc: ends what is under way here, a long search or a question. False: there is nothing.
   virtual bool Stop() { return false; }
+  // What is on the screen, as a paper: a report of the book where there is one, else the screen's own content.
+  virtual DeskPaper Paper() = 0;
   // Units, look or language were set anew: everything shown is shown again.
   virtual void Redress() { Refresh(); }
 

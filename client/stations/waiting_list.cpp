@@ -76,6 +76,7 @@ void WaitingList::Show(const std::vector<WaitingEntry>& entries, const QString& 
   const QString before = chosen();
   const bool quiet = blockSignals(true);
   empty_words_ = empty_words;
+  entries_ = entries;
   clear();
   for (const WaitingEntry& entry : entries) {
     auto* item = new QListWidgetItem(entry.title, this);

@@ -28,6 +28,7 @@ class WaitingList : public QListWidget {
   void Show(const std::vector<WaitingEntry>& entries, const QString& empty_words);
   void Choose(const QString& key);  // signals Chosen when it was another
   QString chosen() const;
+  const std::vector<WaitingEntry>& entries() const { return entries_; }
 
  signals:
   void Chosen(const QString& key);
@@ -36,6 +37,7 @@ class WaitingList : public QListWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  std::vector<WaitingEntry> entries_;
   QString empty_words_;
 };
 

@@ -29,10 +29,11 @@ const std::map<std::string, std::set<std::string>>& Arrows() {
       {"client/book", {"schema/terms", "client/gateway"}},
       {"client/planning", {"schema/terms", "client/gateway", "client/allocator", "client/year"}},
       {"client/records", {"schema/terms", "client/gateway", "reports"}},
-      {"client/models", {"client/records", "schema/terms", "client/gateway", "client/queue", "client/planning", "reports"}},
+      {"client/incoming", {"schema/terms", "client/gateway", "client/intake"}},
+      {"client/models", {"client/records", "client/incoming", "client/intake", "schema/terms", "client/gateway", "client/queue", "client/planning", "reports"}},
       {"client/stations", {"schema/terms", "client/models", "client/gateway", "reports"}},
       {"client/command",
-       {"schema/terms", "client/book", "client/gateway", "client/intake", "client/papers", "client/allocator", "client/planning", "client/records", "client/year", "reports", "client/queue"}},
+       {"schema/terms", "client/book", "client/gateway", "client/incoming", "client/intake", "client/papers", "client/allocator", "client/planning", "client/records", "client/year", "reports", "client/queue"}},
       {"client/app", {"client/command", "client/book", "client/models", "client/stations"}},
       {"seed/scenario", {}},
   };
@@ -50,7 +51,7 @@ const std::vector<std::pair<std::regex, std::set<std::string>>>& Outside() {
       {std::regex("xlsxwriter\\.h|qpdf/.*"), {"reports"}},
       {std::regex("zip\\.h"), {"client/intake"}},
       {std::regex("zint\\.h"), {"reports"}},
-      {std::regex("nlohmann/.*"), {"client/gateway", "client/queue", "client/command", "client/models", "client/planning", "client/records", "client/stations", "reports"}},
+      {std::regex("nlohmann/.*"), {"client/gateway", "client/incoming", "client/queue", "client/command", "client/models", "client/planning", "client/records", "client/stations", "reports"}},
   };
   return outside;
 }

@@ -2,6 +2,7 @@
 // practice of the trade, no source.
 #include "client/stations/counting_station.h"
 
+#include <QAbstractItemModelTester>
 #include <QLabel>
 #include <QTableView>
 
@@ -16,9 +17,13 @@ class CountingStationTest : public DeskTest {
   void TearDown() override { EXPECT_EQ(shop.Broken(), std::vector<std::string>()); }
 
   CountingStation& OpenAs(const std::string& login, const std::function<void(DeskSettings&)>& set = {}) {
+    testers.clear();
     window.reset();
     link.reset();
     OpenDesk(login, [this](Desk& desk) { return std::vector<Station*>{station = new CountingStation(desk)}; }, set);
+    testers.clear();
+    for (RowTable* table : station->findChildren<RowTable*>()) testers.push_back(std::make_unique<QAbstractItemModelTester>(table, QAbstractItemModelTester::FailureReportingMode::Fatal));
+    EXPECT_EQ(testers.size(), 2u) << "what is counted here, and what differs";
     WaitFor([&] { return !station->work().places().empty(); }, "the places");
     return *station;
   }
@@ -51,6 +56,7 @@ class CountingStationTest : public DeskTest {
   bool IsShown(const std::string& words) { return Shown().join('\n').contains(QString::fromStdString(words)); }
 
   CountingStation* station = nullptr;
+  std::vector<std::unique_ptr<QAbstractItemModelTester>> testers;  // all tables of the station, through all of a test
 };
 
 TEST_F(CountingStationTest, OneIsMissingAndOneTooManyAndAnotherPersonSignsForIt) {

@@ -1,10 +1,16 @@
 #include "tests/stations/desk_test.h"
 
 #include <QApplication>
+#include <QClipboard>
+#include <QDropEvent>
+#include <QFileInfo>
+#include <QMimeData>
+#include <QUrl>
 #include <QWindow>
 
 #include "client/stations/desk_look.h"
 #include "reports/paint_session.h"
+#include "tests/reports/read_back.h"
 
 namespace heatkeep {
 namespace {
@@ -36,6 +42,7 @@ void DeskTest::Start(const std::string& login, const DeskWindow::MakeStations& s
   kept = std::make_unique<QSettings>(folder.filePath("desk.ini"), QSettings::IniFormat);
   DeskSettings settings;
   settings.label_folder = folder.filePath("labels");
+  settings.paper_folder = folder.filePath("papers");
   settings.look = DeskSettings::Look::Light;
   settings.scan_gap_ms = 300;  // so slow is the scanner of a test on a busy machine
   if (set) set(settings);
@@ -48,7 +55,7 @@ void DeskTest::Start(const std::string& login, const DeskWindow::MakeStations& s
     if (wire_cut) throw DbError(DbError::Kind::Unreachable, "", "no route to the book");
     return Connection::Open(conninfo);
   });
-  window = std::make_unique<DeskWindow>(*link, *kept, stations);
+  window = std::make_unique<DeskWindow>(*link, *kept, stations, first_book);
   window->show();
   window->activateWindow();
   EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
@@ -85,6 +92,31 @@ void DeskTest::Press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
   ++keys;
   QTest::qWait(160);  // a hand is not as fast as the second line end of a scanner
   QTest::keyClick(window->windowHandle(), key, modifiers);
+}
+
+void DeskTest::PasteIn(const QString& text) {
+  QGuiApplication::clipboard()->setText(text);
+  Press(Qt::Key_V, Qt::ControlModifier);
+}
+
+std::string DeskTest::Printed() {
+  window->last()->Clear();
+  Press(Qt::Key_P, Qt::ControlModifier);
+  WaitFor([&] { return window->last()->words().startsWith("printed: "); }, "the paper");
+  const QString file = window->last()->words().mid(9);
+  const QString kept = qEnvironmentVariable("HEATKEEP_PICTURES");
+  if (!kept.isEmpty()) QFile::copy(file, kept + '/' + QFileInfo(file).fileName());
+  return TextOf(file.toStdString());
+}
+
+void DeskTest::DropFile(const QString& path) {
+  QMimeData data;
+  data.setUrls({QUrl::fromLocalFile(path)});
+  QDragEnterEvent enter(window->rect().center(), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QCoreApplication::sendEvent(window.get(), &enter);
+  ASSERT_TRUE(enter.isAccepted());
+  QDropEvent drop(window->rect().center(), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+  QCoreApplication::sendEvent(window.get(), &drop);
 }
 
 void DeskTest::WaitFor(const std::function<bool()>& done, const char* what) {

@@ -39,6 +39,13 @@ class DeskTest : public testing::Test {
   void TypeIn(const QString& text);
   void Press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
 
+  // As text from a clipboard goes into the field with the focus.
+  void PasteIn(const QString& text);
+  // Ctrl+P; the text of the PDF that came out (poppler).
+  std::string Printed();
+  // A file dragged onto the window and let go.
+  void DropFile(const QString& path);
+
   // Runs the event loop until `done`, at most 10 s; fails the test where it never is.
   void WaitFor(const std::function<bool()>& done, const char* what);
 
@@ -54,6 +61,7 @@ class DeskTest : public testing::Test {
   std::unique_ptr<QSettings> kept;
   std::unique_ptr<BookLink> link;
   std::unique_ptr<DeskWindow> window;
+  FirstBook first_book;  // what the window is opened with
   std::atomic<bool> wire_cut = false;
   std::unique_ptr<LossyWire> wire;
   int keys = 0;  // pressed by hand since it was set to 0

@@ -22,6 +22,19 @@ class PapersStationTest : public DeskTest {
     shop.Record(tag, Json::array({Trim(), Good(14, 290)}), DropLeft(1900));
     return tag;
   }
+  void AskFor(const QString& what) {
+    PasteIn(what);
+    Press(Qt::Key_Return);
+    ShowsWhat(what.toStdString());
+  }
+  // A file as a mill sends it: small, but whole.
+  QString Certificate() {
+    const QString path = folder.filePath("certificate.pdf");
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("%PDF-1.4\n1 0 obj<</Type/Catalog>>endobj\ntrailer<</Root 1 0 R>>\n%%EOF\n");
+    return path;
+  }
   void ShowsWhat(const std::string& name) {
     WaitFor([&] { return station->work().answer() && station->work().answer()->what.name == name && !station->work().busy(); }, name.c_str());
   }
@@ -90,13 +103,130 @@ TEST_F(PapersStationTest, ARecordOnPaperCanBeProvedLater) {
   TypeIn("O1");
   Press(Qt::Key_Return);
   ShowsWhat("O1");
-  Press(Qt::Key_F8);
-  WaitFor([&] { return window->findChild<QLineEdit*>("answer")->isVisible(); }, "the question");
-  const QString file = folder.filePath("trace.pdf");
-  window->findChild<QLineEdit*>("answer")->setText(file);
-  Press(Qt::Key_Return);
-  WaitFor([&] { return QFile::exists(file); }, "the file");
+  const std::string text = Printed();
+  EXPECT_NE(text.find("Family tree"), std::string::npos);
+  EXPECT_NE(text.find("Record\u2019s digest"), std::string::npos) << text;
   EXPECT_EQ(shop.Number("select count(*) as n from book.printed_record"), 1);
+}
+
+TEST_F(PapersStationTest, ACertificateIsFiledWithItsFileByKeysAndUndoneByAHold) {
+  shop.Receive({.heat = "M4000"});
+  OpenPapers();
+  AskFor("M4000");
+  Press(Qt::Key_F3);
+  WaitFor([&] { return station->filing(); }, "the form");
+  const TypedDocument prepared = station->form()->document();
+  EXPECT_EQ(prepared.issuer, "Vandrek") << "what the metal says already stands there";
+  EXPECT_EQ(prepared.heat, "M4000");
+  EXPECT_EQ(prepared.section, "round 80");
+  EXPECT_EQ(prepared.condition, "+QT");
+  station->form()->choose_file = [file = Certificate()] { return file; };
+  Press(Qt::Key_F2);
+  TypeIn("C-77");
+  Press(Qt::Key_Return);
+  Press(Qt::Key_Return);
+  PasteIn("2026-01-02");
+  for (QLineEdit* field : station->form()->findChildren<QLineEdit*>())
+    if (field->accessibleName().startsWith("Analysis")) field->setFocus();
+  PasteIn("C 0.41 Si 0.26");
+  Picture("papers_filing");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.document where number = 'C-77' and accepted_by = 'quality' and file_sha256 is not null") == 1; }, "the document");
+  EXPECT_EQ(shop.Word("select papers::text as w from book.lot where heat = 'M4000'"), "3.1");
+  EXPECT_EQ(shop.Number("select ppm_x100 as n from book.analysis where element = 'C'"), 410'000) << "0.41 % in millionths of a percent";
+  WaitFor([&] { return !station->filing() && station->work().answer()->documents.size() == 1 && !station->work().busy(); }, "what is shown");
+  Picture("papers_filed");
+  Press(Qt::Key_Z, Qt::ControlModifier);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where scope = 'certificate' and reason = 'accepted by mistake' and lifted_by is null") == 1; }, "the hold");
+}
+
+TEST_F(PapersStationTest, AFileDroppedOnTheWindowIsFiledAndWhatItContradictsIsSaid) {
+  shop.Receive({.heat = "M4000"});
+  Do(shop.quality, "define_limits", {Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 450000}, {"source", "invented"}}}).dump()});
+  OpenPapers();
+  AskFor("M4000");
+  DropFile(Certificate());
+  WaitFor([&] { return station->filing(); }, "the form");
+  EXPECT_EQ(station->form()->document().file, Certificate());
+  TypedDocument typed = station->form()->document();
+  typed.number = "C-78";
+  typed.issued = "2026-01-02";
+  typed.analysis = "C 0.47";
+  station->form()->Show(typed);
+  Press(Qt::Key_F1);
+  WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the words");
+  EXPECT_TRUE(station->form()->sign()->words().startsWith("CONTRADICTS: ") && station->form()->sign()->words().contains("0.45")) << station->form()->sign()->words().toStdString();
+  Picture("papers_contradicts");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.document"), 0) << "and nothing is released by it";
+  EXPECT_EQ(shop.Word("select papers_state::text as w from book.lot where heat = 'M4000'"), "awaited");
+  typed.heat = "M4O00";
+  typed.analysis = "C 0.41";
+  station->form()->Show(typed);
+  Press(Qt::Key_F1);
+  WaitFor([&] { return station->form()->sign()->words().contains("there is no such lot"); }, "the other heat");
+}
+
+TEST_F(PapersStationTest, WhatIsNoPartOfADocumentIsSaidBeforeAnythingIsAsked) {
+  TypedDocument typed{.file = {}, .issuer = "Vandrek", .number = "C-1", .issued = "2026-01-02", .heat = "M4000", .section = "round 80", .grade = "42CrMo4", .condition = "+QT", .analysis = {}, .tests = {}, .validated_by = {}};
+  const auto wrong = [](const TypedDocument& document) {
+    try {
+      DocumentBody(document);
+      return std::string("nothing");
+    } catch (const BadText& error) {
+      return std::string(error.what());
+    }
+  };
+  EXPECT_EQ(wrong(typed), "nothing");
+  TypedDocument bad = typed;
+  bad.analysis = "C 0.41 Xx 1";
+  EXPECT_NE(wrong(bad).find("\"Xx\" is no element"), std::string::npos) << wrong(bad);
+  bad = typed;
+  bad.tests = "Rm";
+  EXPECT_NE(wrong(bad).find("has no value"), std::string::npos) << wrong(bad);
+  bad = typed;
+  bad.issued = "2.1.2026";
+  EXPECT_NE(wrong(bad), "nothing");
+  bad = typed;
+  bad.heat.clear();
+  EXPECT_NE(wrong(bad).find("the heat is not said"), std::string::npos) << wrong(bad);
+  typed.tests = "Rm 1028 Re 775 A 16.5";
+  const nlohmann::json lot = DocumentBody(typed)["lots"][0];
+  EXPECT_EQ(lot["tests"][0]["value_milli"], 1'028'000);
+  EXPECT_EQ(lot["tests"][2], (nlohmann::json{{"property", "A"}, {"value_milli", 16'500}, {"unit", "%"}}));
+}
+
+TEST_F(PapersStationTest, WhatTheClerkFiledIsAcceptedByQuality) {
+  shop.Receive({.heat = "M4000"});
+  OpenPapers("clerk");
+  AskFor("M4000");
+  Press(Qt::Key_F3);
+  WaitFor([&] { return station->filing(); }, "the form");
+  TypedDocument typed = station->form()->document();
+  typed.number = "C-79";
+  typed.issued = "2026-01-02";
+  station->form()->Show(typed);
+  Press(Qt::Key_F1);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.document where accepted_by is null") == 1; }, "the document");
+  window.reset();
+  link.reset();
+  OpenPapers("quality");
+  AskFor("M4000");
+  Press(Qt::Key_F4);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.document where accepted_by = 'quality'") == 1; }, "its acceptance");
+}
+
+TEST_F(PapersStationTest, AHoldThatWasLiftedIsPlacedAgainByOneKey) {
+  shop.ReceiveCertified({});
+  shop.Hold("M2208");
+  OpenPapers();
+  AskFor("M2208");
+  Press(Qt::Key_F6);
+  TypeIn("ok");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where lifted_by is null") == 0; }, "the hold to be off");
+  WaitFor([&] { return window->last()->sign() == Sign::Done; }, "the word of it");
+  Press(Qt::Key_Z, Qt::ControlModifier);
+  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where lifted_by is null and heat = 'M2208'") == 1; }, "the hold again");
 }
 
 TEST_F(PapersStationTest, AnOrderLeavesUnderItsNote) {

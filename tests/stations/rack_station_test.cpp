@@ -1,6 +1,7 @@
 // The rack's station: what lies there, against what was asked for, with its worths; unused first; filtered and opened by keys.
 #include "client/stations/rack_station.h"
 
+#include <QAbstractItemModelTester>
 #include <QSignalSpy>
 
 #include "tests/stations/desk_test.h"
@@ -20,11 +21,13 @@ class RackStationTest : public DeskTest {
   }
   void OpenRack() {
     OpenDesk("planner", [this](Desk& desk) { return std::vector<Station*>{station = new RackStation(desk)}; });
+    tester = std::make_unique<QAbstractItemModelTester>(station->rows()->table()->model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
     WaitFor([&] { return station->work().whole(); }, "the rack");
   }
 
   std::string drop;
   RackStation* station = nullptr;
+  std::unique_ptr<QAbstractItemModelTester> tester;
 };
 
 TEST_F(RackStationTest, DropsStandWithTheirLengthsPlacesAndWorths) {

@@ -1,5 +1,5 @@
-// From the lorry to the shipment in one window, by keys and scans only: received, put away, planned, promised, cut, the drop put back,
-// shipped, traced. (The mill's certificate comes by the command line: no station takes documents in.) Runs on any platform:
+// From the lorry to the shipment in one window, by keys and scans only: received, put away, its certificate filed, planned, promised, cut, the
+// drop put back, shipped, traced. Runs on any platform:
 // QT_QPA_PLATFORM=xcb under a virtual X server shows it as people see it.
 #include "client/stations/all_stations.h"
 #include "client/stations/papers_station.h"
@@ -47,7 +47,18 @@ TEST_F(Walkthrough, FromTheLorryToTheShipmentByKeysAndScansOnly) {
   WaitFor([&] { return BarsAt("B1-1") == 2; }, "the bars in their place");
   Picture("walk_1_received");
 
-  shop.Certify("K3317");
+  auto& quality = Go<PapersStation>(4);
+  PasteIn("K3317");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return quality.work().answer() && quality.work().answer()->what.name == "K3317" && !quality.work().busy(); }, "the heat");
+  Press(Qt::Key_F3);
+  WaitFor([&] { return quality.filing() && quality.form()->document().heat == "K3317"; }, "the form");
+  TypeIn("C-904");
+  Press(Qt::Key_Return);
+  Press(Qt::Key_Return);
+  PasteIn("2026-03-01");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return shop.Word("select papers::text as w from book.lot where heat = 'K3317'") == "3.1"; }, "its certificate to be filed");
 
   auto& planning = Go<PlanStation>(3);
   WaitFor([&] { return !planning.work().lines().empty(); }, "what is open");

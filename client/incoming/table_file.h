@@ -5,7 +5,7 @@
 
 #include "client/intake/file_rows.h"
 
-namespace heatkeep::command {
+namespace heatkeep::incoming {
 
 struct TableFile {
   std::string path;
@@ -21,4 +21,4 @@ struct TableFile {
   std::string Part(const std::string& part = {}) const { return sheet.empty() ? part : part + "\n" + sheet; }
 };
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::incoming

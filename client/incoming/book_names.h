@@ -9,7 +9,7 @@
 #include "client/gateway/connection.h"
 #include "client/intake/file_rows.h"
 
-namespace heatkeep::command {
+namespace heatkeep::incoming {
 
 class BookNames {
  public:
@@ -35,4 +35,4 @@ class BookNames {
   std::vector<intake::FileProblem> problems_;
 };
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::incoming

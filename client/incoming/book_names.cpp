@@ -1,9 +1,9 @@
-#include "client/command/book_names.h"
+#include "client/incoming/book_names.h"
 
 #include "client/gateway/readings.h"
 #include "schema/terms/bad_text.h"
 
-namespace heatkeep::command {
+namespace heatkeep::incoming {
 namespace {
 
 std::set<std::string> Names(Connection& connection, const std::string& view, std::initializer_list<const char*> columns) {
@@ -43,4 +43,4 @@ void BookNames::Place(int line, const std::string& word) {
   Need(places_, line, "place", word, "a place of the shop");
 }
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::incoming

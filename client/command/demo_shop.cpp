@@ -1,0 +1,73 @@
+#include "client/command/demo_shop.h"
+
+#include <sstream>
+#include <stdexcept>
+#include <vector>
+
+#include "client/command/book_command.h"
+#include "client/command/cutlist_command.h"
+#include "client/command/receive_command.h"
+#include "client/command/reference_files.h"
+#include "client/command/shop_command.h"
+#include "client/intake/file_bytes.h"
+
+namespace heatkeep::command {
+namespace {
+
+// One step of the making: what it is, and the exit status of the command that does it.
+struct Step {
+  std::string words;
+  std::function<int(std::ostream& out, std::ostream& err)> run;
+};
+
+Step AsPerson(const std::filesystem::path& home, const std::string& person, const std::string& words, const std::function<int(const BookCall&)>& run) {
+  return {words, [=](std::ostream& out, std::ostream& err) { return run({{.book = {}, .person = person, .home = home.string()}, out, err}); }};
+}
+
+std::vector<Step> StepsFor(const std::filesystem::path& home) {
+  std::vector<Step> steps{{"the book is made", [home](std::ostream& out, std::ostream& err) {
+                             std::istringstream none;
+                             return RunBook(BookDeed::Init, {.where = {.book = {}, .person = {}, .home = home.string()}}, none, out, err);
+                           }}};
+  std::istringstream people(intake::FileBytes(ScenarioFile("people.csv")));
+  std::string line;
+  std::getline(people, line);
+  while (std::getline(people, line)) {
+    const std::size_t comma = line.find(',');
+    const std::string name = line.substr(0, comma), role = line.substr(comma + 1);
+    steps.push_back({"people: " + name, [=](std::ostream& out, std::ostream& err) {
+                       std::istringstream none;
+                       return RunBook(BookDeed::PersonAdd, {.where = {.book = {}, .person = {}, .home = home.string()}, .name = name, .roles = {role}}, none, out, err);
+                     }});
+  }
+  const auto add = [&](const std::string& person, const std::string& words, const std::function<int(const BookCall&)>& run) { steps.push_back(AsPerson(home, person, words, run)); };
+  add("osk", "saws, places, prices", [](const BookCall& call) { return RunShopSet(call, ScenarioFile("shop.json")); });
+  add("ines", "what may stand in for what", [](const BookCall& call) { return RunShopSign(call, ScenarioFile("shop.json")); });
+  add("mara", "what lies in the rack", [](const BookCall& call) { return RunOpening(call, {ScenarioFile("opening.csv"), {}}, false, false); });
+  add("mara", "deliveries", [](const BookCall& call) { return RunReceive(call, {ScenarioFile("deliveries.csv"), {}}, false); });
+  add("ines", "certificates", [](const BookCall& call) { return RunCertificates(call, {.file = {ScenarioFile("certificates.csv"), {}}, .reason = {}, .scans = {}, .validated_by = {}}); });
+  for (const char* list : {"cutlist_a.csv", "cutlist_b.csv", "cutlist_c.csv"})
+    add("jonas", "cut lists", [list](const BookCall& call) { return RunCutListAdd(call, {ScenarioFile(list), {}}, {}); });
+  return steps;
+}
+
+}  // namespace
+
+std::filesystem::path DemoHome(std::filesystem::path home) {
+  home += "-demo";
+  return home;
+}
+
+void MakeDemo(const std::filesystem::path& home, const std::function<void(int done, int all, const std::string& words)>& tell) {
+  const std::vector<Step> steps = StepsFor(home);
+  const int all = static_cast<int>(steps.size());
+  for (int i = 0; i < all; ++i) {
+    const Step& step = steps[static_cast<std::size_t>(i)];
+    tell(i, all, step.words);
+    std::ostringstream out, err;
+    if (step.run(out, err) != 0) throw std::runtime_error(step.words + ": " + err.str());
+  }
+  tell(all, all, "ready");
+}
+
+}  // namespace heatkeep::command

@@ -1,0 +1,61 @@
+// An inspection document taken in at the desk: typed from the paper, its file with it, judged by the book against the metal and the grade's
+// limits. What it contradicts is said, and nothing is released by it then.
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <nlohmann/json.hpp>
+
+#include "client/models/book_link.h"
+#include "client/models/sure_deed.h"
+
+namespace heatkeep {
+
+// As typed. One heat of one section; a document of more lots comes as a table (`heatkeep certificate add`).
+struct TypedDocument {
+  QString file;                                         // PDF, PNG, JPEG or TIFF; empty: typed without it
+  QString issuer, number, type = "3.1", issued;         // issued: 2026-03-04
+  QString heat, section, grade, condition;
+  QString analysis, tests;                              // "C 0.41 Si 0.26", "Rm 1028 Re 775 A 16" (MPa, MPa, %)
+  QString validated_by;                                 // "A. Lund, head of the laboratory, independent; ..."
+};
+
+// As the deeds take it, without the file. Throws BadText that says which part is wrong.
+nlohmann::json DocumentBody(const TypedDocument& typed);
+
+class DocumentWork : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit DocumentWork(BookLink& link, QObject* parent = nullptr);
+
+  // What the fields offer; read once.
+  void ReadNames();
+  const QStringList& issuers() const { return issuers_; }
+  const QStringList& grades() const { return grades_; }
+  bool busy() const { return deed_.busy(); }
+
+  // Files it, and accepts it where this login may. A document that is in the book without its file gets the file.
+  void File(const TypedDocument& typed);
+  void Accept(const QString& issuer, const QString& number);
+  // What it came with is held: the book's way back from a document that should not have been accepted.
+  void Hold(const QString& issuer, const QString& number, const QString& reason);
+
+ signals:
+  void Shown();
+  // `fully`: nothing is to be heeded. `reversible`: it was accepted, so a hold takes that back.
+  void Done(const QString& issuer, const QString& number, const QString& words, bool fully, bool reversible);
+  void Contradicts(const QString& words);  // the metal, the grade's limits or the standard of documents
+  void Refused(const QString& words);
+
+ private:
+  void Do(const SureDeed::Work& work, const QString& issuer, const QString& number);
+  void Filed(const nlohmann::json& answer, const QString& issuer, const QString& number);
+
+  BookLink& link_;
+  SureDeed deed_;
+  QStringList issuers_, grades_;
+};
+
+}  // namespace heatkeep
