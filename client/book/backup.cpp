@@ -15,7 +15,7 @@ namespace {
 // From here to the end of the transaction this session sees one moment, and acts as the owner of the book.
 std::string OneMoment(Connection& keeper) {
   keeper.ExecuteScript("set transaction isolation level repeatable read read only; set local idle_in_transaction_session_timeout to 0");
-  const Result may = keeper.Execute("select exists (select from pg_roles where rolname = 'heatkeep_book') and to_regclass('book.migration') is not null as book,"
+  const Result may = keeper.Execute("select exists (select from pg_class c join pg_namespace n on n.oid = c.relnamespace where n.nspname = 'book' and c.relname = 'migration') as book,"
                                     " coalesce((select pg_has_role(current_user, oid, 'member') from pg_roles where rolname = 'heatkeep_book'), false) as may");
   if (!may.Only().Bool("book"))
     throw BookError(BookError::Kind::NoBook, "the database " + keeper.Database() + " holds no book");

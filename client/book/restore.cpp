@@ -18,15 +18,17 @@ namespace fs = std::filesystem;
 
 BookError Bad(const std::string& what) { return {BookError::Kind::BadInput, what}; }
 
-std::string Major(int version) { return std::to_string(version / 10000); }
-
-// What can be known to fail before anything is changed.
-void RequireFits(Connection& keeper, const BackupFacts& facts, const SchemaFiles& files) {
+void RequireVersions(const BackupFacts& facts, const SchemaFiles& files, int server_major) {
   if (facts.schema > files.migrations.back().version)
     throw MigrateError(MigrateError::Kind::TooNew, "the backup is of a book at version " + std::to_string(facts.schema) + ", this program only knows up to " +
                                                        std::to_string(files.migrations.back().version) + "; expected the program that made it (" + facts.program + ") or a newer one");
-  if (facts.server / 10000 > keeper.ServerVersion() / 10000)
-    throw Bad("the backup is of PostgreSQL " + Major(facts.server) + ", the server here is PostgreSQL " + Major(keeper.ServerVersion()) + "; expected the same or a newer one");
+  if (facts.server / 10000 > server_major)
+    throw Bad("the backup is of PostgreSQL " + std::to_string(facts.server / 10000) + ", the server here is PostgreSQL " + std::to_string(server_major) + "; expected the same or a newer one");
+}
+
+// What can be known to fail before anything is changed.
+void RequireFits(Connection& keeper, const BackupFacts& facts, const SchemaFiles& files) {
+  RequireVersions(facts, files, keeper.ServerVersion() / 10000);
   const Row there = keeper.Execute("select (select count(*) from pg_class c join pg_namespace n on n.oid = c.relnamespace where n.nspname not in ('pg_catalog', 'information_schema', 'pg_toast')"
                                    "   and n.nspname not like 'pg_temp%' and n.nspname not like 'pg_toast_temp%') as things,"
                                    " (select count(*) from pg_namespace where nspname in ('book', 'guard', 'api')) as schemas").Only();
@@ -125,6 +127,7 @@ RestoreReport RestoreOnServer(Connection& keeper, BackupReader& backup, const Re
 
 RestoreReport RestoreOwn(const fs::path& home, BackupReader& backup, const RestoreProgress& progress) {
   Staging staging(home);
+  RequireVersions(backup.facts(), ReadSchemaFiles(SchemaFolder()), FindServerBinaries().major);
   CheckBackup(backup, progress);
   staging.cluster().Init();
   std::vector<std::string> names;

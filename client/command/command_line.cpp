@@ -191,7 +191,9 @@ void AddFiles(CLI::App& root, Words& words) {
   opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
-  AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
+  AddTableCommand(*grades, words, "add", "add grades of a table, else those that come with the program; known ones stay", [&words](const TableFile& file) {
+    return RunGradesAdd(words.Call(), file.path.empty() ? TableFile{GradeListFile(), {}} : file);
+  })->get_option("file")->required(false);
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "tests/schema/every_stock_deed.h"
+#include "tests/walk/walker.h"
 
 namespace heatkeep {
 namespace {
@@ -23,17 +24,22 @@ std::string Other(const std::string& c, const std::string& type, const std::stri
   return "";
 }
 
-struct EveryEdit : ShopTest {
-  void SetUp() override {
+// One shop for all: every edit is undone.
+struct EveryEdit : testing::Test {
+  static void SetUpTestSuite() {
+    made = std::make_unique<SmallShop>();
+    SmallShop& shop = *made;
     DoEveryStockDeed(shop);
     const auto bars = shop.ReceiveCertified({.heat = "E1", .count = 2});
     shop.AddLine({.order = "E"});
     shop.Fetch(bars.at(0), {{.count = 2, .order = "E"}});
     shop.Record(bars.at(0), {Trim(), Good(2, 290, "10", "E")}, DropLeft(5406));
+    Walker(shop.book, 7).Walk(400);
     Do(shop.quality, "seal_book", {});
-    spoilt = true;
+    shop.ReceiveCertified({.heat = "E2"});
     shop.admin.ExecuteScript("set session_replication_role = replica");
   }
+  static void TearDownTestSuite() { made.reset(); }
   struct Column {
     std::string table, name, type, kind;
   };
@@ -46,21 +52,29 @@ struct EveryEdit : ShopTest {
       columns.push_back({row.Text("t"), row.Text("n"), row.Text("y"), row.Text("k")});
     return columns;
   }
-  // Does it, asks `found` (an SQL text that gives one number), and undoes it: -1 where the edit itself was not possible or changed nothing.
-  std::int64_t After(const std::string& edit, const std::string& found) {
+  // Does it, asks `found` (an SQL text that gives one number), and undoes it: -1 where there was nothing to edit, -2 where even so the
+  // column's own check or key would not have it.
+  std::int64_t After(const std::string& edit, const std::string& found, const std::string& before = "") {
     shop.admin.Execute("begin");
     std::int64_t number = -1;
-    if (Code([&] { number = shop.admin.Execute("with edited as (" + edit + " returning 1) select count(*) as n from edited").Only().Int("n") > 0 ? 0 : -1; }).empty() && number == 0)
-      number = shop.Number(found);
+    const std::string code = Code([&] {
+      if (!before.empty()) shop.admin.ExecuteScript(before);
+      number = shop.admin.Execute("with edited as (" + edit + " returning 1) select count(*) as n from edited").Only().Int("n") > 0 ? 0 : -1;
+    });
+    if (!code.empty()) number = -2;
+    EXPECT_TRUE(code.empty() || code.starts_with("23") || code == "428C9" || code == "22P02" || code == "22003") << code << " " << edit;
+    if (number == 0) number = shop.Number(found);
     shop.admin.Execute("rollback");
     return number;
   }
   std::string First(const std::string& table) { return "ctid = (select ctid from book." + table + " order by ctid limit 1)"; }
+  static inline std::unique_ptr<SmallShop> made;
+  SmallShop& shop = *made;
   static constexpr const char* kVerify = "select count(*) as n from api.verify_book() where not ok and \"check\" <> 'the server keeps what it says'";
 };
 
 TEST_F(EveryEdit, OfAnyColumnOfAnyKeptTableIsFoundByTheReplay) {
-  int edited = 0, empty = 0;
+  int edited = 0, empty = 0, refused = 0;
   for (const Column& c : Columns("c.relname in (select tbl from guard.chronicled())")) {
     const std::string other = Other("t." + c.name, c.type, c.kind);
     ASSERT_FALSE(other.empty()) << c.table << "." << c.name << " is " << c.type << ": say what another value of it is";
@@ -68,12 +82,12 @@ TEST_F(EveryEdit, OfAnyColumnOfAnyKeptTableIsFoundByTheReplay) {
     // the shop's own party 0 is there from the beginning and has no happening
     const std::string row = c.table == "party" ? "party_id = (select max(party_id) from book.party)" : First(c.table);
     const std::int64_t found = After("update book." + c.table + " t set " + c.name + " = " + other + " where " + row, "select guard.replay_differs('" + c.table + "', '" + key + "') as n");
-    if (found < 0) ++empty;
-    else ++edited;
+    (found == -1 ? empty : found == -2 ? refused : edited) += 1;
     EXPECT_NE(found, 0) << c.table << "." << c.name << " was edited and nobody noticed";
   }
-  EXPECT_GT(edited, 350);
-  EXPECT_LT(empty, 150) << "tables without a row in this shop";
+  std::cout << edited << " columns edited and found, " << refused << " the table's own checks refused, " << empty << " of tables without a row here\n";
+  EXPECT_GT(edited, 300);
+  EXPECT_LT(empty, 60);
 }
 
 TEST_F(EveryEdit, ARowTakenOutOrPutInIsFoundInEveryKeptTable) {
@@ -117,8 +131,11 @@ TEST_F(EveryEdit, OfAnyColumnOfTheLedgerItselfIsFound) {
 
 TEST_F(EveryEdit, OfTheOrderOrTheTailOfTheLedgerIsFound) {
   const std::string two = "(select chain, chain_id, max(seq) as s from book.happening group by 1, 2 having max(seq) > 2 limit 1) x";
-  EXPECT_GT(After("update book.happening h set seq = 2 * x.s - 1 - h.seq from " + two + " where h.chain = x.chain and h.chain_id = x.chain_id and h.seq >= x.s - 1", kVerify), 0) << "two change places";
-  EXPECT_GT(After("update book.happening h set happening_id = happening_id + 1000000 where happening_id = (select min(happening_id) from book.happening where tbl = 'piece')", kVerify), 0)
+  EXPECT_GT(After("update book.happening set seq = seq - 1000000 where seq > 1000000", kVerify,
+                  "update book.happening h set seq = 1000000 + 2 * x.s - 1 - h.seq from " + two + " where h.chain = x.chain and h.chain_id = x.chain_id and h.seq >= x.s - 1"), 0)
+      << "two change places";
+  EXPECT_GT(After("update book.happening h set happening_id = happening_id + 1000000 where happening_id = (select min(happening_id) from book.happening where tbl = 'piece')", kVerify,
+                  "alter table book.happening alter happening_id drop identity"), 0)
       << "the first of a piece comes last";
   EXPECT_GT(After("delete from book.happening where happening_id > (select max(happening_id) - 10 from book.happening)", kVerify), 0) << "the tail is gone";
   EXPECT_GT(After("delete from book.happening", kVerify), 0);
@@ -132,11 +149,12 @@ TEST_F(EveryEdit, OneByteOfAFileThatWasFiledIsFound) {
   for (const Column& c : Columns("y.typname = 'bytea' and c.relname not in ('happening', 'chain_end')")) {
     if (shop.Number("select count(*) as n from book." + c.table + " where length(" + c.name + ") > 4") == 0) continue;
     const std::int64_t found = After("update book." + c.table + " set " + c.name + " = set_byte(" + c.name + ", 4, (get_byte(" + c.name + ", 4) + 1) % 256) where ctid = (select ctid from book." + c.table +
-                                         " where length(" + c.name + ") > 4 limit 1)", kVerify);
+                                         " where length(" + c.name + ") > 4 limit 1)", kVerify, "alter table book." + c.table + " drop constraint if exists document_file_unaltered");
     EXPECT_GT(found, 0) << c.table << "." << c.name;
     ++files;
   }
-  EXPECT_GT(files, 0);
+  EXPECT_EQ(files, 1);
+  EXPECT_GT(After("delete from book.document_file where ctid = (select f.ctid from book.document_file f join book.photo p using (sha256) limit 1)", kVerify), 0) << "a file is gone";
 }
 
 // What verify does not look at. Each is here because nothing of the book rests on it.
@@ -146,9 +164,9 @@ TEST_F(EveryEdit, WhatIsNotKeptInTheLedgerIsNamedHere) {
                                           " and relname not in (select tbl from guard.chronicled()) order by relname collate \"C\""))
     others += row.Text("n") + " ";
   // chain_end, happening, seal: the ledger, above. migration: what the program's files must be (client/book/migrate.h). printed_record: each has
-  // its own digest over the ledger (api/records.sql). refusal: what was refused, for people to read. request: answers given before. element,
-  // parity: words that came with the schema.
-  EXPECT_EQ(others, "");
+  // its own digest over the ledger (api/records.sql). refusal: what was refused, for people to read. request: answers given before.
+  // document_file: the file test, above.
+  EXPECT_EQ(others, "chain_end document_file happening migration printed_record refusal request seal ");
 }
 
 }  // namespace

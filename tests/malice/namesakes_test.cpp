@@ -13,13 +13,14 @@ declare
   f record;
   made integer := 0;
 begin
-  create function evil.tell(text) returns text language plpgsql as $f$ begin raise exception using errcode = 'EVIL1', message = 'a namesake was run: ' || $1; end $f$;
+  create function evil.tell(text) returns text language plpgsql set search_path = pg_catalog as $f$ begin raise exception 'a namesake was run: %', $1 using errcode = 'EVIL1'; end $f$;
+  create temp table used on commit drop as select distinct (regexp_matches(prosrc || coalesce(pg_get_function_sqlbody(oid), ''), '([a-z_0-9]+)[(]', 'g'))[1] as name
+    from pg_proc where pronamespace in ('api'::regnamespace, 'guard'::regnamespace) and prokind = 'f';
   for f in select distinct p.proname as name, pg_catalog.pg_get_function_identity_arguments(p.oid) as arguments, pg_catalog.format_type(p.prorettype, null) as gives
       from pg_catalog.pg_proc p where p.pronamespace = 'pg_catalog'::regnamespace and p.prokind = 'f' and p.provariadic = 0 and p.proargmodes is null
         and not exists (select from pg_catalog.unnest(p.proargtypes) t join pg_catalog.pg_type y on y.oid = t where y.typtype = 'p')
         and not exists (select from pg_catalog.pg_type y where y.oid = p.prorettype and y.typtype = 'p')
-        and exists (select from pg_catalog.pg_proc o where o.pronamespace in ('api'::regnamespace, 'guard'::regnamespace)
-          and o.prokind = 'f' and pg_catalog.strpos(pg_catalog.pg_get_functiondef(o.oid), p.proname || '(') > 0) loop
+        and p.proname in (select name from used) loop
     execute pg_catalog.format('create function evil.%I(%s) returns %s language plpgsql as %L', f.name, f.arguments, f.gives,
       'begin perform evil.tell(''function ' || f.name || '''); return null; end');
     made := made + 1;
@@ -61,7 +62,7 @@ struct Namesakes : ShopTest {
   }
 };
 
-TEST_F(Namesakes, OfEveryFunctionOperatorAndTableAreNotUsedByAnyDeed) {
+TEST_F(Namesakes, OfEveryFunctionOperatorAndTableAreNotUsed) {
   EXPECT_EQ(Code([&] { shop.clerk.Execute("select lower('A'::text)"); }), "EVIL1") << "the traps are set";
   EXPECT_EQ(Code([&] { shop.clerk.Execute("select 1::bigint = 1::bigint"); }), "EVIL1");
   DoEveryStockDeed(shop);
@@ -70,10 +71,7 @@ TEST_F(Namesakes, OfEveryFunctionOperatorAndTableAreNotUsedByAnyDeed) {
   shop.Fetch(tags.at(0), {{.count = 2, .order = "N"}});
   shop.Record(tags.at(0), {Trim(), Good(2, 290, "10", "N")}, DropLeft(5406));
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());
-}
-
-TEST_F(Namesakes, NorByAnyViewOrAnythingThatIsOnlyRead) {
-  DoEveryStockDeed(shop);
+  // nor by any view or anything that is only read
   int read = 0;
   for (const Row row : shop.admin.Execute("select relname::text as n from pg_class where relnamespace = 'api'::regnamespace and relkind = 'v'")) {
     EXPECT_EQ(Code([&] { shop.owner.Execute("select * from api." + row.Text("n")); }), "") << row.Text("n");
