@@ -6,6 +6,17 @@ begin
   execute format('grant connect on database %I to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner',
     current_database());
 end $$;
+-- Large objects are none of the book's, and anybody could fill the disk with them. Only a superuser can close that door; on a server where
+-- the keeper of the book is none, whoever is does it once (client/book/ADMINISTRATOR.md).
+do $$
+declare
+  v_door text;
+begin
+  if not (select rolsuper from pg_roles where rolname = current_user) then return; end if;
+  foreach v_door in array array['lo_creat(integer)', 'lo_create(oid)', 'lo_from_bytea(oid, bytea)', 'lo_put(oid, bigint, bytea)', 'lowrite(integer, bytea)', 'lo_open(oid, integer)'] loop
+    execute format('revoke execute on function pg_catalog.%s from public', v_door);
+  end loop;
+end $$;
 revoke all on schema public, book, guard, api from public;
 revoke all on all tables in schema book, api from public, heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 revoke all on all sequences in schema book from public, heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

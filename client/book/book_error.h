@@ -13,7 +13,8 @@ struct BookError : std::runtime_error {
     NoBook,    // nothing has been made in this home yet
     NotYours,  // the home belongs to another account of this machine
     CannotStart,  // the server does not come up; the message ends with what it wrote in its log
-    Busy          // another program holds the home for too long, or old server processes do not end
+    Busy,         // another program holds the home for too long, or old server processes do not end
+    Broken        // another program did not do its part; the message ends with what it said
   };
   BookError(Kind kind_, const std::string& message) : std::runtime_error(message), kind(kind_) {}
   Kind kind;

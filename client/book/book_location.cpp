@@ -54,4 +54,8 @@ Connection OpenBook(const BookLocation& location) {
   return location.own ? OwnCluster(location).Connect(location.person) : Connection::Open(location.conninfo);
 }
 
+Connection OpenAsKeeper(const BookLocation& location) {
+  return location.own ? OwnCluster(location).Admin() : Connection::Open(location.conninfo);
+}
+
 }  // namespace heatkeep

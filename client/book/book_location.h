@@ -35,4 +35,7 @@ PrivateCluster OwnCluster(const BookLocation& location);
 // A session as the person; starts a book of one's own when it is not running.
 Connection OpenBook(const BookLocation& location);
 
+// The session that may change the book itself: the superuser of a book of one's own, the login given on a server.
+Connection OpenAsKeeper(const BookLocation& location);
+
 }  // namespace heatkeep

@@ -213,4 +213,12 @@ MigrateReport CheckMigrations(Connection& connection, const SchemaFiles& files) 
   return Report(ledger, Compare(ledger, files));
 }
 
+void MakeOwnerReady(Connection& connection, const SchemaFiles& files) {
+  Transaction transaction(connection);
+  connection.Execute(kOneAtATime);
+  RunKind(connection, files, "roles");
+  BecomeOwner(connection);
+  transaction.Commit();
+}
+
 }  // namespace heatkeep

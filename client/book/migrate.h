@@ -29,4 +29,8 @@ MigrateReport Migrate(Connection& connection, const SchemaFiles& files);
 // The same comparison with the files, changing nothing. Throws the same refusals.
 MigrateReport CheckMigrations(Connection& connection, const SchemaFiles& files);
 
+// Makes the roles of the server where they are missing, and lets this login act as heatkeep_book and heatkeep_book make schemas
+// in this database. Throws as Migrate.
+void MakeOwnerReady(Connection& connection, const SchemaFiles& files);
+
 }  // namespace heatkeep

@@ -30,9 +30,11 @@ MigrateReport MakeOwnBook(const BookLocation& location) {
   MigrateReport report = Migrate(admin, files);
   AddPerson(admin, location.person, RoleNames());
   cluster.Admit({location.person});
-  ReplaceFile(location.home / kReady, "this book has been made\n", 0644, OwnAccount());
+  MarkReady(location.home);
   return report;
 }
+
+void MarkReady(const std::filesystem::path& home) { ReplaceFile(home / kReady, "this book has been made\n", 0644, OwnAccount()); }
 
 Connection OpenOrMakeBook(const BookLocation& location) {
   if (location.own && !std::filesystem::exists(location.home / kReady)) {

@@ -61,9 +61,13 @@ void AddPerson(Connection& admin, const std::string& name, const std::vector<std
                .empty())
     throw BookError(BookError::Kind::BadInput,
                     "'" + name + "' is already there but is no person's login; expected another name");
-  if (password)
+  if (password) {
+    // Who reads the server's log could try passwords against the verifier. A keeper who is no superuser cannot keep it out of there.
+    admin.Execute("select set_config(s, v, true) from (values ('log_statement', 'none'), ('log_min_duration_statement', '-1'), ('log_min_error_statement', 'panic'),"
+                  " ('log_duration', 'off')) x (s, v) where (select rolsuper from pg_roles where rolname = current_user)");
     admin.ExecuteScript("alter role " + login + " password " +
                         admin.QuoteText(Verifier(admin, *password, name)));
+  }
   for (const std::string& role : roles) {
     const bool has = admin.Execute("select pg_has_role($1, 'heatkeep_' || $2, 'member') as has", {name, role})
                          .Only()

@@ -17,18 +17,25 @@ namespace {
 
 namespace fs = std::filesystem;
 
-bool Complete(const fs::path& folder) {
-  return access((folder / "initdb").c_str(), X_OK) == 0 && access((folder / "postgres").c_str(), X_OK) == 0;
+// Both of two programs, of which the second tells the version.
+struct Pair {
+  const char *first, *second;
+};
+constexpr Pair kServer{"initdb", "postgres"};
+constexpr Pair kClient{"pg_restore", "pg_dump"};
+
+bool Complete(const fs::path& folder, const Pair& pair) {
+  return access((folder / pair.first).c_str(), X_OK) == 0 && access((folder / pair.second).c_str(), X_OK) == 0;
 }
 
-std::vector<ServerBinaries> Packaged() {
+std::vector<ServerBinaries> Packaged(const Pair& pair) {
   std::vector<ServerBinaries> found;
   std::error_code ignored;
   for (const auto& entry : fs::directory_iterator("/usr/lib/postgresql", ignored)) {
     const std::string name = entry.path().filename();
     int major = 0;
     const auto [end, code] = std::from_chars(name.data(), name.data() + name.size(), major);
-    if (code == std::errc{} && end == name.data() + name.size() && Complete(entry.path() / "bin"))
+    if (code == std::errc{} && end == name.data() + name.size() && Complete(entry.path() / "bin", pair))
       found.push_back({entry.path() / "bin", major});
   }
   return found;
@@ -42,27 +49,33 @@ int MajorOf(const fs::path& postgres) {
   return at == std::string::npos ? 0 : std::atoi(end.output.c_str() + at + mark.size());
 }
 
-std::vector<ServerBinaries> OnPath() {
+std::vector<ServerBinaries> OnPath(const Pair& pair) {
   std::vector<ServerBinaries> found;
   const char* path = std::getenv("PATH");
   std::istringstream folders(path ? path : "");
   for (std::string folder; std::getline(folders, folder, ':');)
-    if (folder.starts_with('/') && Complete(folder))
-      found.push_back({folder, MajorOf(fs::path(folder) / "postgres")});
+    if (folder.starts_with('/') && Complete(folder, pair))
+      found.push_back({folder, MajorOf(fs::path(folder) / pair.second)});
   return found;
+}
+
+// The newest that fits, of the packages first.
+std::optional<ServerBinaries> Newest(const Pair& pair, bool (*fits)(int major, int wanted), int wanted) {
+  std::optional<ServerBinaries> best;
+  for (const auto& place : {Packaged, OnPath}) {
+    for (const ServerBinaries& found : place(pair))
+      if (fits(found.major, wanted) && (!best || found.major > best->major)) best = found;
+    if (best) return best;
+  }
+  return best;
 }
 
 }  // namespace
 
 ServerBinaries FindServerBinaries(std::optional<int> major) {
-  std::optional<ServerBinaries> best;
-  for (const auto& place : {Packaged, OnPath}) {
-    for (const ServerBinaries& found : place()) {
-      const bool fits = major ? found.major == *major : found.major >= kOldestServer;
-      if (fits && (!best || found.major > best->major)) best = found;
-    }
-    if (best) return *best;
-  }
+  const auto exactly = [](int found, int asked) { return found == asked; };
+  const auto at_least = [](int found, int asked) { return found >= asked; };
+  if (const auto best = major ? Newest(kServer, exactly, *major) : Newest(kServer, at_least, kOldestServer)) return *best;
   const std::string wanted = major ? std::to_string(*major) : std::to_string(kOldestServer);
   throw BookError(
       BookError::Kind::NoServer,
@@ -72,6 +85,13 @@ ServerBinaries FindServerBinaries(std::optional<int> major) {
                   wanted
             : "no PostgreSQL server is installed; a private book needs the package postgresql, version " +
                   wanted + " or newer (looked in /usr/lib/postgresql and PATH)");
+}
+
+std::filesystem::path FindClientPrograms(int server_major) {
+  if (const auto best = Newest(kClient, [](int found, int asked) { return found >= asked; }, server_major)) return best->folder;
+  const std::string wanted = std::to_string(server_major);
+  throw BookError(BookError::Kind::NoServer, "pg_dump and pg_restore of PostgreSQL " + wanted + " or newer are not installed; expected the package postgresql-client-" + wanted +
+                                                 " (looked in /usr/lib/postgresql and PATH)");
 }
 
 }  // namespace heatkeep

@@ -18,4 +18,8 @@ inline constexpr int kOldestServer = 15;
 // BookError(NoServer) saying what to install.
 ServerBinaries FindServerBinaries(std::optional<int> major = std::nullopt);
 
+// The folder of pg_dump and pg_restore, the newest installed and not older than `server_major`: an older one cannot read a
+// newer server. Throws BookError(NoServer) saying what to install.
+std::filesystem::path FindClientPrograms(int server_major);
+
 }  // namespace heatkeep

@@ -35,11 +35,6 @@ PrivateCluster RequireOwn(const Call& call) {
   return OwnCluster(call.where);
 }
 
-// The session that may change the book itself: the superuser of one's own, the login given on a server.
-Connection OpenAsKeeper(const Call& call) {
-  return call.where.own ? OwnCluster(call.where).Admin() : Connection::Open(call.where.conninfo);
-}
-
 void SayMigrated(std::ostream& out, const MigrateReport& report, bool only_checked) {
   for (const std::string& file : report.migrations)
     out << (only_checked ? "would run " : "ran ") << file << '\n';
@@ -112,7 +107,7 @@ int Status(Call& call) {
 
 int MigrateDeed(Call& call) {
   const SchemaFiles files = ReadSchemaFiles(SchemaFolder());
-  Connection keeper = OpenAsKeeper(call);
+  Connection keeper = OpenAsKeeper(call.where);
   SayMigrated(call.out, call.command.check ? CheckMigrations(keeper, files) : Migrate(keeper, files),
               call.command.check);
   return 0;
@@ -147,7 +142,7 @@ int PersonAdd(Call& call) {
     if (!password->empty() && password->back() == '\r') password->pop_back();
   }
   {
-    Connection keeper = OpenAsKeeper(call);
+    Connection keeper = OpenAsKeeper(call.where);
     AddPerson(keeper, call.command.name, call.command.roles, password);
   }
   if (call.where.own) OwnCluster(call.where).Admit({call.command.name});

@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "client/command/allocate_command.h"
+#include "client/command/backup_command.h"
 #include "client/command/book_command.h"
 #include "client/command/certificate_words.h"
 #include "client/command/cut_command.h"
@@ -86,6 +87,16 @@ void AddBook(CLI::App& root, Words& words) {
   });
   AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,
               [](CLI::App& app, BookCommand& c) { app.add_flag("--check", c.check, "only say what would be done"); });
+  const auto backup = [&](const char* name, const char* help, const char* file, int (*run)(const BookCall&, const BackupOptions&), bool reads) {
+    CLI::App* app = book->add_subcommand(name, help);
+    auto options = Kept<BackupOptions>();
+    app->add_option("file", options->file, file)->required();
+    app->add_flag("--json", options->json, "as JSON");
+    if (reads) app->add_flag("--check", options->check, "only read the file through and say what is in it");
+    app->callback([&words, options, run] { words.work = [&words, options, run] { return run(words.Call(), *options); }; });
+  };
+  backup("backup", "the whole book in one file, while people work; passwords are not in it", "the new file", RunBackup, false);
+  backup("restore", "give a backup back into an empty place, compare and verify it", "the file of a backup", RunRestore, true);
   AddBookDeed(*book, words, "watch", "stop the server when nobody uses it", BookDeed::Watch);
   CLI::App* seal = book->add_subcommand("seal", "take the book's digest, to be kept outside it");
   seal->callback([&words] { words.work = [&words] { return RunSeal(words.Call()); }; });
@@ -180,7 +191,9 @@ void AddFiles(CLI::App& root, Words& words) {
   opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
-  AddTableCommand(*grades, words, "add", "add grades", [&words](const TableFile& file) { return RunGradesAdd(words.Call(), file); });
+  AddTableCommand(*grades, words, "add", "add grades of a table, else those that come with the program; known ones stay", [&words](const TableFile& file) {
+    return RunGradesAdd(words.Call(), file.path.empty() ? TableFile{GradeListFile(), {}} : file);
+  })->get_option("file")->required(false);
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });

@@ -21,6 +21,8 @@ constexpr std::array kExamples{
     Example{"book verify", "--json"},
     Example{"book migrate", "--check"},
     Example{"book seal", ""},
+    Example{"book backup", "/backup/bars-2026-03-02.tar"},
+    Example{"book restore", "/backup/bars-2026-03-02.tar --home /srv/bars"},
     Example{"book person add", "ilse --role clerk --role saw"},
     Example{"book person list", ""},
     Example{"receive", "note-20418.xlsx --sheet Monday"},

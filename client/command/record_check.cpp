@@ -1,70 +1,26 @@
 #include "client/command/record_check.h"
 
-#include <algorithm>
 #include <cctype>
 #include <filesystem>
 #include <nlohmann/json.hpp>
-#include <optional>
 #include <ostream>
 #include <stdexcept>
 #include <vector>
 
-#include "schema/terms/sha256.h"
+#include "client/command/record_said.h"
 #include "client/gateway/records.h"
 #include "client/intake/file_bytes.h"
-#include "reports/record_says.h"
 
 namespace heatkeep::command {
 namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::size_t kDigits = 64;
-
-// One record to ask about: more than one digest where a text holds several (the book's own stands beside the record's).
-struct Said {
-  std::vector<std::string> digests;
-  std::optional<std::string> content, ends;
-};
-
-std::vector<std::string> DigestsIn(const std::string& text) {
-  std::vector<std::string> found;
-  std::string run;
-  for (std::size_t i = 0; i <= text.size(); ++i) {
-    const auto c = i < text.size() ? static_cast<unsigned char>(text[i]) : ' ';
-    if (std::isalnum(c) != 0) {
-      run += static_cast<char>(std::tolower(c));
-      continue;
-    }
-    if (run.size() == kDigits && run.find_first_not_of("0123456789abcdef") == std::string::npos && std::find(found.begin(), found.end(), run) == found.end())
-      found.push_back(run);
-    run.clear();
-  }
-  return found;
-}
-
-Said FromJson(const std::string& file, const std::string& bytes) {
-  const auto bad = [&](const std::string& why) { return std::invalid_argument(file + ": " + why + "; expected a record as `heatkeep report trace` writes it"); };
-  nlohmann::ordered_json record;
-  try {
-    record = nlohmann::ordered_json::parse(bytes);
-  } catch (const nlohmann::json::exception&) {
-    throw bad("it begins like JSON and is none");
-  }
-  if (!record.is_object() || !record.contains("proof") || !record["proof"].is_object()) throw bad("it has no proof");
-  const auto& proof = record["proof"];
-  if (!proof.contains("digest") || !proof["digest"].is_string() || !proof.contains("ends") || !proof["ends"].is_array()) throw bad("its proof names no digest and no chains");
-  for (const auto& end : proof["ends"])
-    if (!end.is_array() || end.size() != 4 || !end[0].is_string() || !end[1].is_number_integer() || !end[2].is_number_integer() || !end[3].is_string())
-      throw bad("a chain of its proof is not [chain, id, seq, hash]");
-  return {{proof["digest"].get<std::string>()}, Sha256Hex(RecordSays(record)), proof["ends"].dump()};
-}
-
 Said FromWords(const std::string& words) {
   std::error_code none;
   if (std::filesystem::is_regular_file(words, none)) {
     const std::string bytes = intake::FileBytes(words);
-    if (bytes.starts_with('{')) return FromJson(words, bytes);
+    if (bytes.starts_with('{')) return SaidByJson(words, bytes);
     if (const std::size_t at = bytes.rfind("\n%record "); bytes.starts_with("%PDF") && at != std::string::npos) return {DigestsIn(bytes.substr(at)), {}, {}};
     const std::vector<std::string> digests = DigestsIn(bytes);
     if (digests.empty()) throw std::invalid_argument(words + ": no digest of 64 characters is in it; expected a record's JSON, PDF or text");
@@ -73,7 +29,7 @@ Said FromWords(const std::string& words) {
   std::string typed;
   for (const char c : words)
     if (std::isspace(static_cast<unsigned char>(c)) == 0) typed += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  if (typed.size() != kDigits || typed.find_first_not_of("0123456789abcdef") != std::string::npos)
+  if (typed.size() != kDigestDigits || typed.find_first_not_of("0123456789abcdef") != std::string::npos)
     throw std::invalid_argument("\"" + words.substr(0, 80) + "\" is neither a file nor a digest; expected a record's file, or the 64 characters 0-9 and a-f from its foot");
   return {{typed}, {}, {}};
 }

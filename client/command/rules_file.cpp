@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
-#include <set>
 
+#include "client/command/file_json.h"
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
@@ -89,26 +89,6 @@ class Node {
   std::string file_, path_;
 };
 
-Json Parsed(const std::string& bytes, const std::string& name) {
-  std::vector<std::set<std::string>> keys;  // of the objects that are open
-  const auto once = [&](int, Json::parse_event_t event, Json& parsed) {
-    if (event == Json::parse_event_t::object_start) keys.emplace_back();
-    if (event == Json::parse_event_t::object_end) keys.pop_back();
-    if (event == Json::parse_event_t::key && !keys.back().insert(parsed.get<std::string>()).second)
-      throw BadText(name + ": key " + Quoted(parsed.get<std::string>()) + " stands twice in one object", "each key once");
-    return true;
-  };
-  try {
-    return Json::parse(bytes, once);
-  } catch (const Json::parse_error& e) {
-    const auto end = bytes.begin() + static_cast<std::ptrdiff_t>(std::min(bytes.size(), e.byte > 0 ? e.byte - 1 : 0));
-    const auto line = 1 + std::count(bytes.begin(), end, '\n');
-    throw BadText(name + ":" + std::to_string(line) + ": this is not JSON", "an object of rules in JSON");
-  } catch (const Json::out_of_range&) {  // 1e400
-    throw BadText(name + ": a number in it is beyond all range", "numbers up to 10 000 000");
-  }
-}
-
 RulesFile::Price PriceRow(const Node& row) {
   row.Only({"section", "grade", "density_kg_m3", "per_kg", "scrap_per_kg", "per_metre", "scrap_per_metre"});
   RulesFile::Price price;
@@ -175,7 +155,7 @@ allocator::PieceCosts RulesFile::CostsOf(const Section& section, const std::stri
 }
 
 RulesFile ReadRulesFile(const std::string& bytes, const std::string& name, const allocator::GroupRules& general) {
-  const Json json = Parsed(bytes, name);
+  const Json json = ReadFileJson(bytes, name, "an object of rules in JSON, its numbers up to 10 000 000");
   const Node root(json, name, "");
   root.Only({"prices", "sawing", "costs", "grade_substitutes", "section_substitutes", "groups"});
   RulesFile rules;

@@ -182,7 +182,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
-  v_media := case when substr(v_bytes, 1, 3) = '\xffd8ff' then 'image/jpeg' when substr(v_bytes, 1, 8) = '\x89504e470d0a1a0a' then 'image/png' end;
+  v_media := case when substr(v_bytes, 1, 3) = decode('ffd8ff', 'hex') then 'image/jpeg' when substr(v_bytes, 1, 8) = decode('89504e470d0a1a0a', 'hex') then 'image/png' end;
   if v_media is null then
     raise exception using errcode = 'HK026', message = 'the file is no picture that can be kept', hint = 'JPEG or PNG, told by its first bytes';
   elsif length(v_bytes) > v_most then

@@ -25,7 +25,7 @@ begin
     raise exception using errcode = 'HK409', message = format('number %s of %s does not follow number %s, the last that is here', p ->> 'seq', p ->> 'device', v_last),
       hint = case when v_seq > v_last then 'send what lies between first' else 'it was sent before, as another request' end;
   end if;
-  perform set_config('heatkeep.told_later', 'yes', true);
+  perform set_config('heatkeep.told_later', p_request::text, true);
   begin
     v_answer := guard.do_offline(v_deed, (p ->> 'request')::uuid, v_body, (p ->> 'true_at')::timestamptz, p ->> 'device');
     set constraints all immediate;

@@ -21,7 +21,7 @@ begin
   if v_bytes is not null and length(v_bytes) > v_most * 1048576 then
     raise exception using errcode = 'HK026', message = format('the file has %s bytes', length(v_bytes)), hint = format('expected at most %s MiB', v_most);
   elsif v_bytes is not null and guard.document_media(v_bytes) is null then
-    raise exception using errcode = 'HK026', message = case when substring(v_bytes from 1 for 5) = '\x255044462d' then 'the PDF is cut off: it has no end'
+    raise exception using errcode = 'HK026', message = case when substring(v_bytes from 1 for 5) = decode('255044462d', 'hex') then 'the PDF is cut off: it has no end'
       else 'the file is none that a document can be' end, hint = 'expected a whole PDF, PNG, JPEG or TIFF file';
   end if;
   select coalesce(array_agg(v ->> 'for'), '{}') into v_for from jsonb_array_elements(coalesce(p -> 'validated_by', '[]')) v;

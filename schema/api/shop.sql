@@ -74,7 +74,7 @@ begin
   select string_agg(format('%s "%s"', key, value), ', ' order by key) into v_wrong
     from jsonb_each_text(coalesce(p -> 'settings', '{}'))
     where not coalesce((select value = any (words) from guard.setting_names() where name = key),
-      value ~ case key when 'currency' then '^[A-Z]{3}$' else '^[0-9]{1,15}(\.[0-9]{1,6})?$' end);
+      value ~ case key when 'currency' then '^[A-Z]{3}$' else '^[0-9]{1,15}([.][0-9]{1,6})?$' end);
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
       hint = 'expected an amount of 0 or more; currency three letters (ISO 4217), EUR; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from

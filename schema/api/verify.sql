@@ -74,6 +74,16 @@ begin
   return query select 'replay equals the present state', v_tables = '{}', case when v_tables = '{}' then v_count || ' tables' else 'rows differ in ' || array_to_string(v_tables, ', ') end;
 end $$;
 
+-- Every file that a document or a photo names, read through: it is there, and its bytes have the digest it was filed under. A happening
+-- has that digest, not the bytes.
+create function guard.verify_files() returns table ("check" text, ok boolean, detail text)
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  select 'files byte for byte', x.bad = 0, format('%s files, %s are not what was filed or are gone', x.n, x.bad)
+    from (select count(*) as n, count(*) filter (where f.sha256 is null or encode(sha256(f.bytes), 'hex') <> n.sha256) as bad
+      from (select file_sha256 as sha256 from book.document where file_sha256 is not null union select sha256 from book.photo) n left join book.document_file f using (sha256)) x;
+end;
+
 create function guard.verify_promises_and_server() returns table ("check" text, ok boolean, detail text)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
@@ -115,6 +125,7 @@ begin
   return query select 'metal balance of every lot', v_bad = 0, format('%s lots, %s do not add up', v_all, v_bad);
   select count(*), count(*) filter (where s.digest <> d.digest) into v_all, v_bad from seal s join guard.digests_at_seals() d using (seal_id);
   return query select 'seals', v_bad = 0, format('%s seals, %s no longer agree', v_all, v_bad);
+  return query select * from guard.verify_files();
   return query select * from guard.verify_promises_and_server();
 end $$;
 

@@ -17,6 +17,11 @@ create function guard.note(p_name text) returns text
 language sql stable
 return nullif(current_setting('heatkeep.' || p_name, true), '');
 
+-- Whether this is told by a saw that was off the network. What a session sets by itself says nothing: the deed must be under way.
+create function guard.told_later() returns boolean
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return exists (select from book.request where request_id = guard.note('told_later')::uuid and deed = 'send_offline' and who = session_user and answer is null);
+
 -- Trigger arguments: key column; chain; column that holds the chain's id.
 create function guard.chronicle() returns trigger
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' as $$

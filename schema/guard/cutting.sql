@@ -35,7 +35,7 @@ begin
   if p_place is null then
     raise exception using errcode = 'HK026', message = format('say where the new piece of %s is put', p.tag);
   end if;
-  v_place := guard.place_for_child(p.tag, p_place, p_length, p_tag is not null or guard.note('told_later') is not null, v_id);
+  v_place := guard.place_for_child(p.tag, p_place, p_length, p_tag is not null or guard.told_later(), v_id);
   insert into piece (piece_id, tag, kind, lot_id, owner_id, parent_id, parent_made_length_nm, from_cut_id, path, receipt_line_id,
       made_length_nm, length_nm, doubt_nm, ends, mark_end, place_id, state, cents_per_tonne)
     overriding system value

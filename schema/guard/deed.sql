@@ -1,11 +1,33 @@
 -- How a deed begins and ends. A request number is bound to login, deed and a digest of the arguments: the same
 -- request again gets the first one's answer; a concurrent twin waits for it on the key.
+-- Nothing here or in the deeds leans on how a session has set itself to read texts: what is parsed when it first runs holds no
+-- backslash, which standard_conforming_strings would take otherwise (tests/malice).
+
+create function guard.longest_text() returns integer
+language sql immutable
+return 10000;
+
+-- What is wrong with the first text of a body that nobody could read as it stands, in words; null where all are well. Files travel as
+-- base64 and are none of it. Controls but tab and line ends; U+200B, 200E, 200F, 202A to 202E, 2060 to 206F and FEFF, which are not
+-- seen or turn the direction: a heat with one of them looks like another.
+create function guard.unreadable(p jsonb) returns text
+language sql immutable
+begin atomic
+  select case when length(v) > guard.longest_text() then format('it has %s characters', length(v))
+      else format('character U+%s in "%s"', lpad(upper(to_hex(ascii(substring(v from E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]')))), 4, '0'),
+        left(regexp_replace(v, E'[\u0001-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]', '?', 'g'), 40)) end
+    from (select n #>> '{}' as v from jsonb_path_query(case jsonb_typeof(p -> 0) when 'object' then jsonb_set(p, '{0}', (p -> 0) - 'file_base64') else p end, '$.** ? (@.type() == "string")') n) t
+    where length(v) > guard.longest_text() or v ~ E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]'
+    limit 1;
+end;
+
 create function guard.begin_deed(p_deed text, p_request uuid, p_args jsonb, p_true_at timestamptz default null,
                                  p_device text default null, p_reason text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_digest text := encode(sha256(convert_to(p_args::text, 'UTF8')), 'hex');
   v_before book.request;
+  v_unreadable text;
 begin
   if p_request is null then
     raise exception using errcode = 'HK010', message = p_deed || ' needs a request number';
@@ -21,8 +43,13 @@ begin
   if p_true_at > clock_timestamp() + interval '5 minutes' then
     raise exception using errcode = 'HK011', message = format('%s cannot have happened in the future (%s)', p_deed, p_true_at);
   end if;
-  if p_true_at < timestamptz '1900-01-01' or p_args @? '$.** ? (@.type() == "string" && @ like_regex "^\\s*[+-]?infinity\\s*$" flag "i")' then
+  if p_true_at < timestamptz '1900-01-01' or p_args @? '$.** ? (@.type() == "string" && @ like_regex "^[[:space:]]*[+-]?infinity[[:space:]]*$" flag "i")' then
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
+  end if;
+  v_unreadable := guard.unreadable(jsonb_build_array(p_args, p_device, p_reason));
+  if v_unreadable is not null then
+    raise exception using errcode = 'HK026', message = format('%s: a text cannot be read as it stands (%s)', p_deed, v_unreadable),
+      hint = format('expected at most %s characters, each of them seen, and none that turns the direction of writing', guard.longest_text());
   end if;
   insert into request (request_id, who, deed, digest) values (p_request, session_user, p_deed, v_digest)
     on conflict (request_id) do nothing;

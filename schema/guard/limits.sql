@@ -39,7 +39,7 @@ begin
   lock table limit_correction in share row exclusive mode;
   select coalesce(n ->> 'property', n ->> 'element', '') into v_wrong from jsonb_array_elements(p) n where case when n ? 'property' then n ->> 'property' not in ('Rm', 'Re', 'A')
     when n ? 'standard' then coalesce(n ->> 'element', '') !~ '^[A-Z][a-z]?$'
-    else coalesce(n ->> 'element', '') !~ '^(CEV|[A-Z][a-z]?(\+[A-Z][a-z]?)*|(each other|sum of others)( but [A-Z][a-z]?(\+[A-Z][a-z]?)*)?)$' end limit 1;
+    else coalesce(n ->> 'element', '') !~ '^(CEV|[A-Z][a-z]?([+][A-Z][a-z]?)*|(each other|sum of others)( but [A-Z][a-z]?([+][A-Z][a-z]?)*)?)$' end limit 1;
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('"%s" is nothing an analysis or a test has', v_wrong),
       hint = 'expected an element, CEV, a sum like Cr+Mo+Ni, or others; of a test Rm, Re or A';

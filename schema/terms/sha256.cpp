@@ -1,8 +1,7 @@
 #include "schema/terms/sha256.h"
 
-#include <array>
+#include <algorithm>
 #include <bit>
-#include <cstdint>
 
 namespace heatkeep {
 namespace {
@@ -18,13 +17,15 @@ constexpr std::array<std::uint32_t, 64> kRound{
     0x19a4c116, 0x1e376c08, 0x2748774c, 0x34b0bcb5, 0x391c0cb3, 0x4ed8aa4a, 0x5b9cca4f, 0x682e6ff3,
     0x748f82ee, 0x78a5636f, 0x84c87814, 0x8cc70208, 0x90befffa, 0xa4506ceb, 0xbef9a3f7, 0xc67178f2};
 
-using State = std::array<std::uint32_t, 8>;
+constexpr std::size_t kBlock = 64;
 
-// FIPS 180-4, 6.2.2, for the 64 bytes from `at`.
-void TakeBlock(State& state, const std::string& bytes, std::size_t at) {
+}  // namespace
+
+// FIPS 180-4, 6.2.2.
+void Sha256::TakeBlock(State& state, const char* bytes) {
   std::array<std::uint32_t, 64> w{};
   for (std::size_t t = 0; t < 16; ++t)
-    for (std::size_t b = 0; b < 4; ++b) w[t] = (w[t] << 8) | static_cast<std::uint8_t>(bytes[at + 4 * t + b]);
+    for (std::size_t b = 0; b < 4; ++b) w[t] = (w[t] << 8) | static_cast<std::uint8_t>(bytes[4 * t + b]);
   for (std::size_t t = 16; t < 64; ++t) {
     const std::uint32_t s0 = std::rotr(w[t - 15], 7) ^ std::rotr(w[t - 15], 18) ^ (w[t - 15] >> 3);
     const std::uint32_t s1 = std::rotr(w[t - 2], 17) ^ std::rotr(w[t - 2], 19) ^ (w[t - 2] >> 10);
@@ -49,23 +50,39 @@ void TakeBlock(State& state, const std::string& bytes, std::size_t at) {
   for (std::size_t i = 0; i < state.size(); ++i) state[i] += worked[i];
 }
 
-}  // namespace
+void Sha256::Take(std::string_view bytes) {
+  taken_ += bytes.size();
+  if (!rest_.empty()) {
+    const std::size_t more = std::min(kBlock - rest_.size(), bytes.size());
+    rest_ += bytes.substr(0, more);
+    bytes.remove_prefix(more);
+    if (rest_.size() < kBlock) return;
+    TakeBlock(state_, rest_.data());
+    rest_.clear();
+  }
+  for (; bytes.size() >= kBlock; bytes.remove_prefix(kBlock)) TakeBlock(state_, bytes.data());
+  rest_ = bytes;
+}
 
-std::string Sha256Hex(std::string_view bytes) {
+std::string Sha256::Hex() const {
   // 5.1.1: a one bit, zeros, and the length in bits as 64 bits make it whole blocks.
-  std::string padded(bytes);
-  padded += '\x80';
-  while (padded.size() % 64 != 56) padded += '\0';
-  const std::uint64_t bits = static_cast<std::uint64_t>(bytes.size()) * 8;
-  for (int shift = 56; shift >= 0; shift -= 8) padded += static_cast<char>((bits >> shift) & 0xff);
-
-  State state{0x6a09e667, 0xbb67ae85, 0x3c6ef372, 0xa54ff53a, 0x510e527f, 0x9b05688c, 0x1f83d9ab, 0x5be0cd19};
-  for (std::size_t at = 0; at < padded.size(); at += 64) TakeBlock(state, padded, at);
+  std::string last = rest_ + '\x80';
+  while (last.size() % kBlock != 56) last += '\0';
+  const std::uint64_t bits = taken_ * 8;
+  for (int shift = 56; shift >= 0; shift -= 8) last += static_cast<char>((bits >> shift) & 0xff);
+  State state = state_;
+  for (std::size_t at = 0; at < last.size(); at += kBlock) TakeBlock(state, last.data() + at);
 
   std::string hex;
   for (const std::uint32_t word : state)
     for (int shift = 28; shift >= 0; shift -= 4) hex += "0123456789abcdef"[(word >> shift) & 0xf];
   return hex;
+}
+
+std::string Sha256Hex(std::string_view bytes) {
+  Sha256 digest;
+  digest.Take(bytes);
+  return digest.Hex();
 }
 
 }  // namespace heatkeep

@@ -33,7 +33,7 @@ TEST_F(Shop, NamesAWrongValueByItsPathAndChangesNothing) {
   refused(R"({"settings":{"two_person_release":"maybe"}})", "settings.two_person_release: ");
   refused(R"({"plaices":[]})", "plaices is not known");
   refused("[]", "the file is no JSON object");
-  refused("{", "byte 2 is no JSON");
+  refused("{", "this is not JSON");
   EXPECT_EQ(Digest(), before);
   EXPECT_EQ(As("clerk", {"shop", "set", PathOf("shop.json")}).code, 1) << "the owner's alone";
 }

@@ -8,18 +8,15 @@
 #include "client/allocator/check_plan.h"
 #include "client/allocator/plain_choice.h"
 #include "client/command/file_problem.h"
-#include "client/command/rules_file.h"
 #include "client/intake/cuts_file.h"
 #include "client/intake/stock_file.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/scan.h"
+#include "tests/fuzz/promise.h"
+#include "tests/fuzz/up_to.h"
 
 namespace heatkeep::fuzz {
 namespace {
-
-void Require(bool holds, const std::string& promise) {
-  if (!holds) throw std::logic_error("broken promise: " + promise);
-}
 
 template <class Row>
 void RequireHonest(const intake::FileRows<Row>& file, const std::string& name) {
@@ -27,13 +24,6 @@ void RequireHonest(const intake::FileRows<Row>& file, const std::string& name) {
   Require(file.Good() || file.rows.empty(), "a bad file gives no rows");
   for (const intake::FileProblem& p : file.problems)
     Require(p.file == name && p.line >= 0 && !p.wrong.empty() && !p.expected.empty(), "a problem says where, what and what is expected");
-}
-
-std::string_view UpTo(std::string_view& rest, std::string_view mark) {
-  const std::size_t at = rest.find(mark);
-  const std::string_view head = rest.substr(0, at);
-  rest = at == std::string_view::npos ? std::string_view() : rest.substr(at + mark.size());
-  return head;
 }
 
 bool IsSmall(const allocator::Problem& problem) {
@@ -61,14 +51,6 @@ void CutsDoor(std::string_view bytes) {
   for (const auto& row : file.rows) {
     Require(row.line_in_file > 0 && !row.order.empty() && !row.line.empty() && !row.grade.empty(), "a row has its names");
     Require(row.length.nm > 0 && row.face.nm >= 0 && row.quantity >= 1 && row.priority >= 1 && row.max_heats >= 0, "amounts are in range");
-  }
-}
-
-void RulesDoor(std::string_view bytes) {
-  try {
-    command::ReadRulesFile(std::string(bytes), "rules.json", {});
-  } catch (const BadText& e) {
-    Require(std::string(e.what()).starts_with("rules.json:"), "a refusal names the file");
   }
 }
 

@@ -25,6 +25,28 @@ void Replay(const std::string& door, void (*through)(std::string_view)) {
 TEST(FileDoor, EveryStockFileEndsQuietly) { Replay("stock", StockDoor); }
 TEST(FileDoor, EveryCutsFileEndsQuietly) { Replay("cuts", CutsDoor); }
 TEST(FileDoor, EveryRulesFileEndsQuietly) { Replay("rules", RulesDoor); }
+TEST(FileDoor, EveryTableEndsQuietly) { Replay("csv", CsvDoor); }
+TEST(FileDoor, EverySpreadsheetEndsQuietly) {
+  Replay("xlsx", XlsxDoor);
+  Replay("ods", OdsDoor);
+}
+TEST(FileDoor, EveryShopFileEndsQuietly) { Replay("shop", ShopDoor); }
+TEST(FileDoor, EveryRecordEndsQuietly) { Replay("record", RecordDoor); }
+TEST(FileDoor, EveryLengthSectionAndTagEndsQuietly) {
+  Replay("lengths", LengthsDoor);
+  Replay("sections", SectionsDoor);
+  Replay("tags", TagsDoor);
+}
+TEST(FileDoor, AMillionBracketsAreRefused) {
+  const std::string deep(1'000'000, '[');
+  const std::string closed = deep + std::string(1'000'000, ']');
+  for (const auto through : {RulesDoor, ShopDoor, RecordDoor}) {
+    EXPECT_NO_THROW(through(deep));
+    EXPECT_NO_THROW(through(closed));
+    EXPECT_NO_THROW(through("{\"settings\":" + closed + "}"));
+    EXPECT_NO_THROW(through("{\"proof\":{\"digest\":\"\",\"ends\":[]},\"a\":" + closed + "}"));
+  }
+}
 TEST(FileDoor, EveryScanEndsQuietly) { Replay("scan", ScanDoor); }
 TEST(FileDoor, EveryPlanPassesTheCheck) { Replay("plan", PlanDoor); }
 
