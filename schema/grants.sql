@@ -128,4 +128,4 @@ grant select on api.document_versions to heatkeep_clerk, heatkeep_planner, heatk
 grant execute on function guard.document_media(bytea) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Month end: lists with worths, yield, what to buy, scrap.
 grant select on api.stock_worth, api.own_pieces, api.yield_by_month, api.to_buy, api.scrap_by_group to heatkeep_planner, heatkeep_owner;
-grant execute on function guard.worked_at(bigint), guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_owner;
+grant execute on function guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_owner;

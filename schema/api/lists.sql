@@ -1,27 +1,24 @@
 -- What the owner and the planner ask at month end: one view a list. Lengths in nm, masses in g, money in hundredths; what is
 -- a customer's is in none of them. Months and days are the server's.
 
--- When a piece was last worked on: sawn, or else when it came or was made.
-create function guard.worked_at(p_piece bigint) returns timestamptz
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select coalesce(max(true_at) filter (where tbl = 'stroke'), min(true_at)) from book.happening where chain = 'piece' and chain_id = p_piece);
-
--- The pieces on hand, whose they are (null: ours), how long nobody has worked on them, and what ours would fetch and cost.
-create view api.stock_worth as
-  select p.tag, p.kind::text, g.designation as grade, x.label as section, l.condition, l.heat, guard.papers_of(p.piece_id)::text as papers, w.name as place,
+-- The pieces on hand, whose they are (null: ours), how long nobody has worked on them (sawn, or else came or was made), and what ours would fetch and cost.
+create view guard.worth as
+  select p.owner_id, p.tag, p.kind::text, g.designation as grade, x.label as section, p.condition, p.heat, p.good_for::text as papers, w.name as place,
       o.name as owner, p.length_nm, m.mass_g, a.at::date as worked_on, current_date - a.at::date as days,
-      case when p.owner_id = 0 then round(m.mass_g::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, true))::bigint end as scrap_cents,
-      case when p.owner_id = 0 then round(m.mass_g::numeric / 1000000 * guard.price_now(l.grade_id, l.section_id, false))::bigint end as replacement_cents,
-      guard.blocked_words(p.piece_id) as blocked
-    from book.piece p join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id)
+      case when p.owner_id = 0 then round(m.mass_g::numeric / 1000000 * n.scrap_cents_per_tonne)::bigint end as scrap_cents,
+      case when p.owner_id = 0 then round(m.mass_g::numeric / 1000000 * n.cents_per_tonne)::bigint end as replacement_cents,
+      p.blocked
+    from guard.metal p left join book.grade g using (grade_id) join book.section x using (section_id) left join guard.group_now n using (grade_id, section_id)
     left join book.place w using (place_id) left join book.party o on o.party_id = p.owner_id and p.owner_id <> 0
     cross join lateral (select guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)) m (mass_g)
-    cross join lateral guard.worked_at(p.piece_id) a (at)
+    cross join lateral (select coalesce(max(h.true_at) filter (where h.tbl = 'stroke'), min(h.true_at)) as at from book.happening h where h.chain = 'piece' and h.chain_id = p.piece_id) a
     where p.length_nm > 0 and p.state <> 'missing';
 
+create view api.stock_worth as
+  select tag, kind, grade, section, condition, heat, papers, place, owner, length_nm, mass_g, worked_on, days, scrap_cents, replacement_cents, blocked from guard.worth;
 create view api.own_pieces as
   select tag, kind, grade, section, condition, heat, papers, place, length_nm, mass_g, worked_on, days, scrap_cents, replacement_cents, blocked
-    from api.stock_worth where owner is null;
+    from guard.worth where owner_id = 0;
 
 -- Metal that was used up, by month, grade and section: good pieces and everything else. Good over all of it is the yield.
 create view api.yield_by_month as
@@ -50,13 +47,12 @@ create view api.yield_by_month as
 -- What is open and nobody has planned, by grade, section, condition and papers, beside what lies here free and what is ordered.
 create view api.to_buy as
   with open as (
-    select c.grade_id, c.section_id, c.condition, c.papers, sum(o.n)::bigint as pieces, sum(o.n * (c.length_nm + c.face_nm + c.aim_nm))::bigint as cut_nm,
+    select c.grade_id, c.section_id, c.condition, c.papers, sum(c.open)::bigint as pieces, sum(c.open * (c.length_nm + c.face_nm + c.aim_nm))::bigint as cut_nm,
         max(c.length_nm + c.face_nm + c.aim_nm) as longest_nm, min(c.due) as due, string_agg(distinct c.order_no, ', ' order by c.order_no) as orders
-      from book.cut_line c cross join lateral (select c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id) as n) o
-      where not c.cancelled and c.owner_id = 0 and o.n > 0 group by 1, 2, 3, 4)
+      from guard.line_now c where c.owner_id = 0 and c.open > 0 group by 1, 2, 3, 4)
   select g.designation as grade, x.label as section, o.condition, o.papers::text, o.pieces, o.cut_nm, guard.mass_g(o.cut_nm, x.area_um2, g.density_kg_m3) as cut_g, o.longest_nm, o.due, o.orders,
-      (select coalesce(sum(p.length_nm), 0)::bigint from book.piece p join book.lot l using (lot_id) where l.grade_id = o.grade_id and l.section_id = o.section_id
-        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and guard.papers_of(p.piece_id) >= o.papers and guard.blocked_words(p.piece_id) is null
+      (select coalesce(sum(p.length_nm), 0)::bigint from guard.metal p where p.grade_id = o.grade_id and p.section_id = o.section_id
+        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and p.good_for >= o.papers and p.blocked is null
         and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live')) as free_nm,
       (select coalesce(sum(e.length_nm * greatest(0, e.quantity - guard.delivered(e.purchase_order, e.line))), 0)::bigint from book.purchase_line e
         where e.grade_id = o.grade_id and e.section_id = o.section_id and e.papers >= o.papers) as ordered_nm

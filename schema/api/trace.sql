@@ -8,12 +8,12 @@ create function guard.trace_lines(p_pieces bigint[], p_order text)
     by text, held boolean, now_nm bigint, kerf_nm bigint)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  with paper as materialized (select d.lot_id, guard.document_words(d.lot_id) as document from (select distinct lot_id from book.piece where piece_id = any (p_pieces)) d),
+  with paper as materialized (select d.lot_id, d.document from guard.lot_words d where d.lot_id in (select lot_id from book.piece where piece_id = any (p_pieces))),
   fact as (
-    select e.*, m.name as mill, l.heat, g.designation as grade, x.label as section, l.condition, n.document,
+    select e.*, m.name as mill, g.designation as grade, x.label as section, n.document,
         x.area_um2, g.density_kg_m3, case r.kind when 'opening' then 'opening balance ' || r.note when 'found' then r.note || ' by ' || r.received_by else 'note ' || r.note || ' of ' || s.name end as receipt,
-        (select tag from book.piece q where q.piece_id = coalesce(e.parent_id, e.before_id)) as parent_tag, coalesce(e.before_path, '{}') || e.path as line, guard.hold_words(e.piece_id) is not null as is_held
-      from book.piece e join book.lot l using (lot_id) join paper n on n.lot_id = e.lot_id left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id)
+        (select tag from book.piece q where q.piece_id = coalesce(e.parent_id, e.before_id)) as parent_tag, coalesce(e.before_path, '{}') || e.path as line, e.held is not null as is_held
+      from guard.metal e join paper n using (lot_id) left join book.party m on m.party_id = e.mill_id left join book.grade g using (grade_id)
       join book.section x using (section_id) left join book.receipt_line rl on rl.receipt_line_id = e.receipt_line_id
       left join book.receipt r using (receipt_id) left join book.party s on s.party_id = r.supplier_id
       where e.piece_id = any (p_pieces))

@@ -106,16 +106,6 @@ begin
     and from_nm < p.made_length_nm - p.length_nm + coalesce(p_to, p.length_nm) order by from_nm limit 1);
 end $$;
 
--- A defect of this lot that waits for the lead's answer, reported on another piece or on this one; null when there is none.
-create function guard.defect_words(p_lot bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, p.tag, d.defect_report_id, d.reported_by,
-    case when d.answer is null then 'the lead answers before more of it is cut' else 'the lead said stop: ' || d.answer_words end)
-  from book.defect_report d join book.piece p using (piece_id) where d.lot_id = p_lot and d.answer is distinct from 'cut on'
-  order by d.defect_report_id limit 1);
-end $$;
-
 -- Other heats that pieces of the line, or of its one-heat group, were cut from already; null where the lot fits.
 create function guard.heat_rule_words(p_line bigint, p_lot bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$

@@ -43,21 +43,6 @@ begin
   return v_tag;
 end $$;
 
--- The strongest papers a piece may serve: its lot's, or less where it or what it came from was limited.
-create function guard.papers_of(p_piece bigint) returns book.papers
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path)))
-  from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
-end $$;
-
-create function guard.limit_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select string_agg(distinct q.limit_words, '; ') from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
-  where p.piece_id = p_piece and q.limit_words is not null);
-end $$;
-
 -- What limits a piece's use for this line, in words; null when nothing does.
 create function guard.limited_for(p_piece bigint, p_line bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
