@@ -70,8 +70,8 @@ create view api.cut_lines as
   select l.name as cut_list, c.order_no, c.line_no, u.name as customer, g.designation as grade, g.family, x.label as section,
       x.shape::text, x.dim1_nm, x.dim2_nm, x.thickness_nm, x.area_um2, g.density_kg_m3, c.condition, c.length_nm, c.face_nm, c.aim_nm,
       c.tolerance_minus_nm, c.tolerance_plus_nm, c.quantity, c.due, c.priority, c.one_heat, c.max_heats, c.papers::text, o.name as owner,
-      c.cancelled, c.cut, c.planned, c.open, k.keep_nm
-    from guard.line_now c cross join lateral guard.keep_nm(c.grade_id, c.section_id) k (keep_nm) join book.cut_list l using (cut_list_id) join book.grade g using (grade_id) join book.section x using (section_id)
+      c.cancelled, c.cut, c.planned, c.open, guard.keep_nm(c.grade_id, c.section_id) as keep_nm
+    from guard.line_now c join book.cut_list l using (cut_list_id) join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party u on u.party_id = c.customer_id join book.party o on o.party_id = c.owner_id;
 
 -- What was asked for, a line a row: the history that a drop's worth is learned from. Days are counted from 2000-01-01; a line's day is
