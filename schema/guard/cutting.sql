@@ -110,6 +110,9 @@ end $$;
 create function guard.heat_rule_words(p_line bigint, p_lot bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
+  if not exists (select from cut_line where cut_line_id = p_line and coalesce(one_heat, max_heats::text) is not null) then
+    return null;
+  end if;
   return (with line as (select * from book.cut_line where cut_line_id = p_line),
     heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
     used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id

@@ -4,7 +4,8 @@ create function guard.begin_deed(p_deed text, p_request uuid, p_args jsonb, p_tr
                                  p_device text default null, p_reason text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_digest text := encode(sha256(convert_to(p_args::text, 'UTF8')), 'hex');
+  v_args text := p_args::text;
+  v_digest text := encode(sha256(convert_to(v_args, 'UTF8')), 'hex');
   v_before book.request;
 begin
   if p_request is null then
@@ -21,7 +22,7 @@ begin
   if p_true_at > clock_timestamp() + interval '5 minutes' then
     raise exception using errcode = 'HK011', message = format('%s cannot have happened in the future (%s)', p_deed, p_true_at);
   end if;
-  if p_true_at < timestamptz '1900-01-01' or p_args @? '$.** ? (@.type() == "string" && @ like_regex "^\\s*[+-]?infinity\\s*$" flag "i")' then
+  if p_true_at < timestamptz '1900-01-01' or v_args ilike '%infinity%' and p_args @? '$.** ? (@.type() == "string" && @ like_regex "^\\s*[+-]?infinity\\s*$" flag "i")' then
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
   end if;
   insert into request (request_id, who, deed, digest) values (p_request, session_user, p_deed, v_digest)
@@ -46,7 +47,6 @@ create function guard.end_deed(p_answer jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   update request set answer = p_answer where request_id = guard.note('request')::uuid;
-  perform pg_notify('heatkeep', guard.note('deed'));  -- who looks at the book hears that it changed
   perform set_config('heatkeep.deed', '', true);
   return p_answer;
 end $$;

@@ -120,22 +120,25 @@ end $$;
 create trigger not_blocked before update on book.stroke
   for each row execute function guard.nothing_held_ships();
 
--- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict.
+-- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict: one a cut.
 create function guard.facts_are_recorded() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text := coalesce(guard.hold_words(new.piece_id), guard.quarantine_words(new.piece_id));
+  v_words text;
+  s record;
 begin
-  if v_words is not null then
-    new.held := true;
-    if not exists (select from stroke where cut_id = new.cut_id and held) then  -- one conflict a cut
-      perform guard.raise_conflict('cut while held', new.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
-        (select tag from piece where piece_id = new.piece_id), new.class, trim_scale(new.length_nm / 1e6::numeric), v_words));
+  for s in select cut_id, piece_id, (array_agg(class order by stroke_id))[1] as class, (array_agg(length_nm order by stroke_id))[1] as length_nm, array_agg(stroke_id) as ids from fresh group by cut_id, piece_id loop
+    v_words := coalesce(guard.hold_words(s.piece_id), guard.quarantine_words(s.piece_id));
+    continue when v_words is null;
+    if not exists (select from stroke where cut_id = s.cut_id and held) then
+      perform guard.raise_conflict('cut while held', s.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
+        (select tag from piece where piece_id = s.piece_id), s.class, trim_scale(s.length_nm / 1e6::numeric), v_words));
     end if;
-  end if;
-  return new;
+    update stroke set held = true where stroke_id = any (s.ids);
+  end loop;
+  return null;
 end $$;
-create trigger facts before insert on book.stroke for each row execute function guard.facts_are_recorded();
+create trigger facts after insert on book.stroke referencing new table as fresh for each statement execute function guard.facts_are_recorded();
 
 create function guard.place_can_take_it() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$

@@ -17,11 +17,9 @@ create view guard.lot_words as
 
 -- What the live holds name: lots (of a heat, with papers), lines of a receipt, pieces.
 create view guard.hold_target as
-  select h.hold_id, l.lot_id, null::bigint as receipt_line_id, null::bigint as piece_id from book.hold h join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) where h.lifted_by is null
-  union all select h.hold_id, h.lot_id, null, null from book.hold h where h.lifted_by is null and h.lot_id is not null
-  union all select h.hold_id, d.lot_id, null, null from book.hold h join book.document_lot d using (document_id) where h.lifted_by is null
-  union all select h.hold_id, null, r.receipt_line_id, null from book.hold h join book.receipt_line r using (receipt_id) where h.lifted_by is null
-  union all select h.hold_id, null, null, h.piece_id from book.hold h where h.lifted_by is null and h.piece_id is not null;
+  select h.hold_id, coalesce(h.lot_id, l.lot_id, d.lot_id) as lot_id, r.receipt_line_id, h.piece_id from book.hold h
+    left join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) left join book.document_lot d using (document_id)
+    left join book.receipt_line r using (receipt_id) where h.lifted_by is null;
 
 -- The first live hold on a piece, on what it came from or on the same metal under another tag, in words.
 create function guard.hold_words(p_piece bigint) returns text
@@ -31,16 +29,17 @@ declare
   v_before bigint[];
   v_lots bigint[];
   v_lines bigint[];
+  v_hold bigint;
 begin
-  if not exists (select from hold where lifted_by is null) then
-    return null;
-  end if;
   select path, before_path, array[lot_id], array[receipt_line_id] into v_path, v_before, v_lots, v_lines from piece where piece_id = p_piece;
   if v_before is not null then
     select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
   end if;
-  return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason) else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
-    from hold h where h.hold_id = (select min(t.hold_id) from guard.hold_target t where t.lot_id = any (v_lots) or t.receipt_line_id = any (v_lines) or t.piece_id = any (v_path || v_before)));
+  v_hold := (select min(t.hold_id) from guard.hold_target t where t.lot_id = any (v_lots) or t.receipt_line_id = any (v_lines) or t.piece_id = any (v_path || v_before));
+  if v_hold is null then
+    return null;
+  end if;
+  return (select case when condemned_by is null then format('held by %s: %s', held_by, reason) else format('condemned by %s: %s', condemned_by, condemned_words) end from hold where hold_id = v_hold);
 end $$;
 
 -- Every piece with what stands against its use: a live hold on it, on what it came from or on the same metal under another tag (so children inherit
@@ -48,16 +47,16 @@ end $$;
 -- serve: its lot's, or less where it or what it came from was limited. A null says that nothing stands against it. Holds are looked for piece by piece
 -- only where one of them names its lot, line or path, or the metal had another tag before: few pieces are held.
 create view guard.metal as
-  select w.*, coalesce(w.held, w.quarantined, case when w.frozen then 'its place is being counted' end,
-      case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as blocked
-    from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
+  select w.*, coalesce(w.held, w.stopped) as blocked
+    from (select w.*, coalesce(w.quarantined, case when w.frozen then 'its place is being counted' end,
+        case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
         case when p.lot_id in (select lot_id from guard.hold_target where lot_id is not null) or p.receipt_line_id in (select receipt_line_id from guard.hold_target where receipt_line_id is not null)
             or p.path && array(select piece_id from guard.hold_target where piece_id is not null) or p.before_path is not null
           then guard.hold_words(p.piece_id) end as held,
         (select 'quarantined: ' || q.quarantine from book.piece q where q.piece_id = any (p.path || p.before_path) and q.quarantine is not null order by q.piece_id limit 1) as quarantined,
         least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null)) as good_for,
         (select string_agg(distinct q.limit_words, '; ') from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null) as limits
-      from book.piece p join book.lot l using (lot_id)) w;
+      from book.piece p join book.lot l using (lot_id)) w) w;
 
 create function guard.quarantine_words(p_piece bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -68,7 +67,7 @@ end $$;
 create function guard.blocked_words(p_piece bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select blocked from guard.metal where piece_id = p_piece);
+  return coalesce(guard.hold_words(p_piece), (select stopped from guard.metal where piece_id = p_piece));
 end $$;
 
 create function guard.papers_of(p_piece bigint) returns book.papers

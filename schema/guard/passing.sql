@@ -46,9 +46,17 @@ end $$;
 -- What limits a piece's use for this line, in words; null when nothing does.
 create function guard.limited_for(p_piece bigint, p_line bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_asked papers := (select papers from cut_line where cut_line_id = p_line);
+  v_good_for papers;
 begin
-  return (select case when guard.papers_of(p_piece) < c.papers and not guard.consented(p_line, null, null, guard.papers_of(p_piece))
-    then 'its use is limited: ' || guard.limit_words(p_piece) end from book.cut_line c where c.cut_line_id = p_line);
+  if v_asked > 'none' then
+    v_good_for := guard.papers_of(p_piece);
+    if v_good_for < v_asked and not guard.consented(p_line, null, null, v_good_for) then
+      return 'its use is limited: ' || guard.limit_words(p_piece);
+    end if;
+  end if;
+  return null;
 end $$;
 
 -- Why this piece may not serve this line; null when it may.
