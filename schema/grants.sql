@@ -18,7 +18,7 @@ grant usage on schema api to heatkeep_clerk, heatkeep_planner, heatkeep_saw, hea
 grant execute on function api.schema_version(), api.whoami(), api.my_actions(), api.quarantine(uuid, text, text, text, timestamptz, text),
   api.trace(text, text, text), api.metal_balance(text, text, text), api.book_digest()
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
-grant select on api.grades, api.grade_standins, api.section_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
+grant select on api.grades, api.grade_standins, api.section_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history, api.deeds_lately,
   api.receipts, api.documents, api.holds, api.cut_lines, api.plans, api.plan_layouts, api.plan_cuts, api.plan_shorts, api.measured_lengths, api.stands_against
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- What the views compute with; schema guard itself stays closed, so nobody calls them otherwise.
@@ -128,4 +128,4 @@ grant select on api.document_versions to heatkeep_clerk, heatkeep_planner, heatk
 grant execute on function guard.document_media(bytea) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Month end: lists with worths, yield, what to buy, scrap.
 grant select on api.stock_worth, api.own_pieces, api.yield_by_month, api.to_buy, api.scrap_by_group to heatkeep_planner, heatkeep_owner;
-grant execute on function guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_owner;
+grant execute on function guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_saw, heatkeep_owner;
