@@ -3,12 +3,12 @@
 -- Metal a plan can be about: in the shop, not gone; with what stops it and who has it.
 create view guard.plannable as
   select p.piece_id, p.state::text, coalesce(p.blocked, (select guard.zone_ahead(e) from book.piece e where e.piece_id = p.piece_id
-        and exists (select from book.defect_zone z where z.piece_id = p.piece_id)), l.defect) as blocked, h.layout_id,
+        and exists (select from book.defect_zone z where z.piece_id = p.piece_id)), p.defect) as blocked, h.layout_id,
       p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, p.condition, m.name as mill, p.heat,
       p.identity::text, p.good_for::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
       n.keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
       n.cents_per_tonne, n.scrap_cents_per_tonne, n.mm2_per_min
-    from guard.metal p join guard.lot_words l using (lot_id) join book.grade g using (grade_id) join book.section x using (section_id)
+    from guard.metal p join book.grade g using (grade_id) join book.section x using (section_id)
     join guard.group_now n using (grade_id, section_id) left join book.party m on m.party_id = p.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
     left join book.promise h on h.piece_id = p.piece_id and h.state = 'live' and (h.expires_at > now() or p.state = 'at saw')
     where p.length_nm > 0;

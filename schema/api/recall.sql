@@ -13,7 +13,7 @@ create function api.recall_list(p_scope text, p_ref text, p_mill text default nu
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with fact as (
-    select e.*, m.name as mill, g.designation as grade, x.label as section, x.area_um2, g.density_kg_m3, o.name as owner,
+    select e.piece_id, e.tag, e.kind, e.state, e.place_id, e.length_nm, e.heat, e.condition, e.quarantined, m.name as mill, g.designation as grade, x.label as section, x.area_um2, g.density_kg_m3, o.name as owner,
         e.held is not null as is_held
       from guard.metal e join book.section x using (section_id) join book.party o on o.party_id = e.owner_id
       left join book.party m on m.party_id = e.mill_id left join book.grade g using (grade_id)

@@ -10,7 +10,7 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with paper as materialized (select d.lot_id, d.document from guard.lot_words d where d.lot_id in (select lot_id from book.piece where piece_id = any (p_pieces))),
   fact as (
-    select e.*, m.name as mill, g.designation as grade, x.label as section, n.document,
+    select e.piece_id, e.tag, e.kind, e.state, e.place_id, e.made_length_nm, e.length_nm, e.heat, e.condition, m.name as mill, g.designation as grade, x.label as section, n.document,
         x.area_um2, g.density_kg_m3, case r.kind when 'opening' then 'opening balance ' || r.note when 'found' then r.note || ' by ' || r.received_by else 'note ' || r.note || ' of ' || s.name end as receipt,
         (select tag from book.piece q where q.piece_id = coalesce(e.parent_id, e.before_id)) as parent_tag, coalesce(e.before_path, '{}') || e.path as line, e.held is not null as is_held
       from guard.metal e join paper n using (lot_id) left join book.party m on m.party_id = e.mill_id left join book.grade g using (grade_id)

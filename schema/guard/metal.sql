@@ -21,6 +21,12 @@ create view guard.hold_target as
     left join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) left join book.document_lot d using (document_id)
     left join book.receipt_line r using (receipt_id) where h.lifted_by is null;
 
+create function guard.held_numbers(p_what text) returns bigint[]
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return array(select n from (select case p_what when 'lot' then lot_id when 'receipt line' then receipt_line_id when 'piece' then piece_id end as n from guard.hold_target) t where n is not null);
+end $$;
+
 -- The first live hold on a piece, on what it came from or on the same metal under another tag, in words.
 create function guard.hold_words(p_piece bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -49,10 +55,11 @@ end $$;
 create view guard.metal as
   select w.*, coalesce(w.held, w.stopped) as blocked
     from (select w.*, coalesce(w.quarantined, case when w.frozen then 'its place is being counted' end,
-        case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
-        case when p.lot_id in (select lot_id from guard.hold_target where lot_id is not null) or p.receipt_line_id in (select receipt_line_id from guard.hold_target where receipt_line_id is not null)
-            or p.path && array(select piece_id from guard.hold_target where piece_id is not null) or p.before_path is not null
-          then guard.hold_words(p.piece_id) end as held,
+        case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped
+      from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
+        case when p.lot_id = any ((select guard.held_numbers('lot'))::bigint[]) or p.receipt_line_id = any ((select guard.held_numbers('receipt line'))::bigint[])
+          or p.path && (select guard.held_numbers('piece')) or p.before_path is not null then guard.hold_words(p.piece_id) end as held,
+        (select n.document from guard.lot_words n where n.lot_id = p.lot_id) as document, (select n.defect from guard.lot_words n where n.lot_id = p.lot_id) as defect,
         (select 'quarantined: ' || q.quarantine from book.piece q where q.piece_id = any (p.path || p.before_path) and q.quarantine is not null order by q.piece_id limit 1) as quarantined,
         least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null)) as good_for,
         (select string_agg(distinct q.limit_words, '; ') from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null) as limits
