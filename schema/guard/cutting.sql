@@ -29,7 +29,7 @@ create function guard.new_child(p book.piece, p_cut bigint, p_length bigint, p_d
                                 p_place text, p_tag text, p_device text) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_id bigint := nextval('book.piece_piece_id_seq');
   v_place bigint;
 begin
   if p_place is null then

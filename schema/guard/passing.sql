@@ -31,7 +31,7 @@ end $$;
 create function guard.pass_on(p book.piece, p_lot bigint, p_owner bigint, p_place bigint, p_why text) returns text
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_id bigint := nextval('book.piece_piece_id_seq');
   v_tag text := guard.new_tag((select site_id from place where place_id = p_place));
 begin
   perform guard.leave(p, 'passed on', 'passed on', format('%s; now %s', p_why, v_tag));
