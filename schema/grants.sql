@@ -29,7 +29,7 @@ grant usage on schema api to heatkeep_clerk, heatkeep_planner, heatkeep_saw, hea
 grant execute on function api.schema_version(), api.whoami(), api.my_actions(), api.quarantine(uuid, text, text, text, timestamptz, text),
   api.trace(text, text, text), api.metal_balance(text, text, text), api.book_digest()
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
-grant select on api.grades, api.grade_standins, api.section_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history,
+grant select on api.grades, api.grade_standins, api.section_standins, api.parties, api.places, api.saws, api.settings_now, api.stock_on_hand, api.piece_history, api.deeds_lately,
   api.receipts, api.documents, api.holds, api.cut_lines, api.plans, api.plan_layouts, api.plan_cuts, api.plan_shorts, api.measured_lengths, api.stands_against
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- What the views compute with; schema guard itself stays closed, so nobody calls them otherwise.
@@ -96,7 +96,7 @@ grant select on api.label_queue, api.cut_batches, api.bundles, api.transfers, ap
   api.expected, api.outside_trips, api.customer_returns, api.counts, api.look_alikes, api.customer_property, api.rules
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant select on api.count_differences, api.stock_value to heatkeep_planner, heatkeep_quality, heatkeep_owner;
-grant execute on function guard.heat_word(bigint), guard.hold_words(bigint), guard.quarantine_words(bigint), guard.papers_of(bigint), guard.limit_words(bigint), guard.late_words(timestamptz, timestamptz, text),
+grant execute on function guard.heat_word(bigint), guard.hold_words(bigint), guard.held_numbers(text), guard.quarantine_words(bigint), guard.papers_of(bigint), guard.limit_words(bigint), guard.late_words(timestamptz, timestamptz, text),
   guard.delivered(text, text), guard.put_right_words(text), guard.worth_cents(bigint, bigint), guard.count_differences(bigint)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Clerk: bundles, other sites, what turns up, labels, counting, papers to be filed and chased, metal that goes back.
@@ -139,4 +139,4 @@ grant select on api.document_versions to heatkeep_clerk, heatkeep_planner, heatk
 grant execute on function guard.document_media(bytea) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Month end: lists with worths, yield, what to buy, scrap.
 grant select on api.stock_worth, api.own_pieces, api.yield_by_month, api.to_buy, api.scrap_by_group to heatkeep_planner, heatkeep_owner;
-grant execute on function guard.worked_at(bigint), guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_owner;
+grant execute on function guard.price_now(bigint, bigint, boolean) to heatkeep_planner, heatkeep_saw, heatkeep_owner;

@@ -3,21 +3,26 @@
 #include <poll.h>
 
 #include <algorithm>
-#include <memory>
 
 namespace heatkeep {
 
-Listener::Listener(Connection connection) : connection_(std::move(connection)) { connection_.Execute("listen heatkeep"); }
+Listener::Listener(Connection connection) : connection_(std::move(connection)) { Fresh(); }
 
 std::vector<std::string> Listener::Wait(std::chrono::milliseconds patience) {
-  PGconn* const session = connection_.handle();
-  pollfd ready{PQsocket(session), POLLIN, 0};
-  if (ready.fd >= 0) poll(&ready, 1, static_cast<int>(patience.count()));
-  if (PQconsumeInput(session) == 0 || PQstatus(session) != CONNECTION_OK) throw MakeDbError(session, nullptr);
+  pollfd lost{PQsocket(connection_.handle()), POLLIN, 0};  // nothing comes unasked but the end of the session
+  if (lost.fd >= 0) poll(&lost, 1, static_cast<int>(patience.count()));
+  return Fresh();
+}
+
+std::vector<std::string> Listener::Fresh() {
   std::vector<std::string> deeds;
-  using Notice = std::unique_ptr<PGnotify, decltype(&PQfreemem)>;
-  for (Notice notice(PQnotifies(session), PQfreemem); notice; notice.reset(PQnotifies(session)))
-    if (std::find(deeds.begin(), deeds.end(), notice->extra) == deeds.end()) deeds.emplace_back(notice->extra);
+  std::set<std::string> lately;
+  for (const Row row : connection_.Execute("select request_id::text as request, deed from api.deeds_lately")) {
+    const std::string request = row.Text("request"), deed = row.Text("deed");
+    if (!seen_.contains(request) && std::find(deeds.begin(), deeds.end(), deed) == deeds.end()) deeds.push_back(deed);
+    lately.insert(request);
+  }
+  seen_ = std::move(lately);
   return deeds;
 }
 

@@ -1,7 +1,8 @@
-// Hears of deeds that others do: a session of its own that waits for the book's notices (channel "heatkeep", schema/guard/deed.sql).
+// Hears of deeds that others do: a session of its own that asks for those of the last minutes (api.deeds_lately).
 #pragma once
 
 #include <chrono>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -14,12 +15,15 @@ class Listener {
   // Takes the session over. Throws DbError.
   explicit Listener(Connection connection);
 
-  // The names of the deeds done since the last call, each once, in their order; empty when `patience` passed without one.
+  // Waits so long, then answers the names of the deeds done since the last call, each once; empty where there was none.
   // Throws DbError(Unreachable) when the session is lost.
   std::vector<std::string> Wait(std::chrono::milliseconds patience);
 
  private:
+  std::vector<std::string> Fresh();
+
   Connection connection_;
+  std::set<std::string> seen_;  // request numbers
 };
 
 }  // namespace heatkeep

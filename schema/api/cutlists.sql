@@ -58,15 +58,21 @@ begin
       and (r.expires_at > now() or e.state = 'at saw'))::bigint;
 end $$;
 
--- Every line with what is still to be planned. The planner reads it.
+-- Every line with how many are cut, planned and open. Few lines are in a plan or reserved for: only what one of those means is summed up.
+create view guard.line_now as
+  select c.*, n.cut, n.planned, case when c.cancelled then 0 else greatest(0, c.quantity - n.cut - n.planned) end as open
+    from book.cut_line c cross join lateral (select (select count(*) from book.stroke s where s.cut_line_id = c.cut_line_id and s.class = 'good') as cut,
+      case when c.cut_line_id in (select k.cut_line_id from book.layout_cut k join book.layout f using (layout_id) where f.state in ('promised', 'at saw')
+          union all select r.cut_line_id from book.promise r where r.state = 'live' and r.cut_line_id is not null)
+        then guard.line_planned(c.cut_line_id) else 0 end as planned offset 0) n;
+
+-- The planner reads them.
 create view api.cut_lines as
   select l.name as cut_list, c.order_no, c.line_no, u.name as customer, g.designation as grade, g.family, x.label as section,
       x.shape::text, x.dim1_nm, x.dim2_nm, x.thickness_nm, x.area_um2, g.density_kg_m3, c.condition, c.length_nm, c.face_nm, c.aim_nm,
       c.tolerance_minus_nm, c.tolerance_plus_nm, c.quantity, c.due, c.priority, c.one_heat, c.max_heats, c.papers::text, o.name as owner,
-      c.cancelled, guard.line_cut(c.cut_line_id) as cut, guard.line_planned(c.cut_line_id) as planned,
-      case when c.cancelled then 0 else greatest(0, c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)) end as open,
-      guard.keep_nm(c.grade_id, c.section_id) as keep_nm
-    from book.cut_line c join book.cut_list l using (cut_list_id) join book.grade g using (grade_id) join book.section x using (section_id)
+      c.cancelled, c.cut, c.planned, c.open, guard.keep_nm(c.grade_id, c.section_id) as keep_nm
+    from guard.line_now c join book.cut_list l using (cut_list_id) join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party u on u.party_id = c.customer_id join book.party o on o.party_id = c.owner_id;
 
 -- What was asked for, a line a row: the history that a drop's worth is learned from. Days are counted from 2000-01-01; a line's day is

@@ -14,7 +14,7 @@ declare
   v_lot bigint;
   v_receipt bigint;
   v_line bigint;
-  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_id bigint := nextval('book.piece_piece_id_seq');
   e piece;
 begin
   insert into lot (section_id, identity, papers_state) values (p_section, 'unknown', 'none') returning lot_id into v_lot;

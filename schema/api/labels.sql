@@ -4,13 +4,13 @@
 create function guard.label(p_piece bigint) returns jsonb
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select jsonb_build_object('tag', e.tag, 'kind', e.kind, 'mill', m.name, 'grade', g.designation, 'number', g.number, 'condition', l.condition, 'section', x.label,
-    'length_nm', e.length_nm, 'mass_g', guard.mass_g(e.length_nm, x.area_um2, g.density_kg_m3), 'heat', guard.heat_word(l.lot_id),
-    'document', guard.document_words(l.lot_id), 'owner', case when e.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end,
-    'blocked', guard.blocked_words(e.piece_id), 'limits', guard.limit_words(e.piece_id), 'parent', (select tag from book.piece q where q.piece_id = e.parent_id),
+  return (select jsonb_build_object('tag', e.tag, 'kind', e.kind, 'mill', m.name, 'grade', g.designation, 'number', g.number, 'condition', e.condition, 'section', x.label,
+    'length_nm', e.length_nm, 'mass_g', guard.mass_g(e.length_nm, x.area_um2, g.density_kg_m3), 'heat', guard.heat_word(e.lot_id),
+    'document', e.document, 'owner', case when e.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end,
+    'blocked', guard.blocked_words(e.piece_id), 'limits', e.limits, 'parent', (select tag from book.piece q where q.piece_id = e.parent_id),
     'place', w.name, 'from', (select string_agg(distinct case d.kind when 'pipe' then 'from piped bar' else 'from a bar with ' || d.kind end, ', ')
       from book.defect_report d where d.piece_id = any (e.path)))
-  from book.piece e join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id) left join book.party m on m.party_id = l.mill_id
+  from guard.metal e left join book.grade g using (grade_id) join book.section x using (section_id) left join book.party m on m.party_id = e.mill_id
   join book.party o on o.party_id = e.owner_id left join book.place w using (place_id) where e.piece_id = p_piece);
 end $$;
 

@@ -4,8 +4,7 @@
 create function guard.stands(p_document bigint) returns boolean
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select accepted_by is not null from document where document_id = p_document)
-    and not exists (select from document where replaces_id = p_document and accepted_by is not null);
+  return exists (select from guard.standing_document where document_id = p_document);
 end $$;
 
 -- The newest version of a document, locked for a deed.
@@ -206,12 +205,3 @@ create view api.documents as
     left join lateral (select min(h.true_at) as at from book.happening h where h.tbl = 'document' and h.row_id = d.document_id
       and h.sets ->> 'accepted_by' is not null) r on true
     join book.lot l using (lot_id) left join book.grade g using (grade_id) join book.section x using (section_id);
-
--- The document a lot's metal goes with, in words.
-create function guard.document_words(p_lot bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number)
-      from book.document_lot n join book.document d using (document_id) where n.lot_id = l.lot_id and guard.stands(d.document_id)),
-    case l.papers_state when 'awaited' then 'papers awaited' else 'none' end) from book.lot l where l.lot_id = p_lot);
-end $$;

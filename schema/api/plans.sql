@@ -2,19 +2,15 @@
 
 -- Metal a plan can be about: in the shop, not gone; with what stops it and who has it.
 create view guard.plannable as
-  select p.piece_id, p.state::text, coalesce(guard.blocked_words(p.piece_id), guard.zone_ahead(p), guard.defect_words(p.lot_id)) as blocked, h.layout_id,
-      p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, l.condition, m.name as mill, l.heat,
-      l.identity::text, guard.papers_of(p.piece_id)::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
-      guard.keep_nm(l.grade_id, l.section_id) as keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
-      r.cents_per_tonne, r.scrap_cents_per_tonne, q.mm2_per_min
-    from book.piece p join book.lot l using (lot_id) join book.grade g using (grade_id) join book.section x using (section_id)
-    left join book.party m on m.party_id = l.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
+  select p.piece_id, p.state::text, coalesce(p.blocked, (select guard.zone_ahead(e) from book.piece e where e.piece_id = p.piece_id
+        and exists (select from book.defect_zone z where z.piece_id = p.piece_id)), p.defect) as blocked, h.layout_id,
+      p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, p.condition, m.name as mill, p.heat,
+      p.identity::text, p.good_for::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
+      n.keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
+      n.cents_per_tonne, n.scrap_cents_per_tonne, n.mm2_per_min
+    from guard.metal p join book.grade g using (grade_id) join book.section x using (section_id)
+    join guard.group_now n using (grade_id, section_id) left join book.party m on m.party_id = p.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
     left join book.promise h on h.piece_id = p.piece_id and h.state = 'live' and (h.expires_at > now() or p.state = 'at saw')
-    left join lateral (select cents_per_tonne, scrap_cents_per_tonne from book.price n where n.grade_id = l.grade_id
-        and (n.section_id is null or n.section_id = l.section_id) and n.valid_from <= now()
-      order by n.section_id is null, n.valid_from desc limit 1) r on true
-    left join lateral (select mm2_per_min from book.cutting_rate n where n.family = g.family and n.saw_id is null and n.valid_from <= now()
-      order by n.valid_from desc limit 1) q on true
     where p.length_nm > 0;
 
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
@@ -239,7 +235,6 @@ create view api.plan_cuts as
     left join book.party u on u.party_id = c.customer_id;
 -- What a plan left short and is short still.
 create view api.plan_shorts as
-  select s.plan_id, c.order_no, c.line_no, x.label as section, g.designation as grade, least(s.missing, o.n)::integer as missing, c.length_nm, s.why
-    from book.plan_short s join book.cut_line c using (cut_line_id) join book.section x using (section_id) join book.grade g using (grade_id)
-    cross join lateral (select c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id) as n) o
-    where o.n > 0 and not c.cancelled;
+  select s.plan_id, c.order_no, c.line_no, x.label as section, g.designation as grade, least(s.missing, c.open)::integer as missing, c.length_nm, s.why
+    from book.plan_short s join guard.line_now c using (cut_line_id) join book.section x using (section_id) join book.grade g using (grade_id)
+    where c.open > 0;

@@ -13,16 +13,16 @@ create function api.recall_list(p_scope text, p_ref text, p_mill text default nu
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with fact as (
-    select e.*, m.name as mill, l.heat, g.designation as grade, x.label as section, l.condition, x.area_um2, g.density_kg_m3, o.name as owner,
-        guard.hold_words(e.piece_id) is not null as is_held
-      from book.piece e join book.lot l using (lot_id) join book.section x using (section_id) join book.party o on o.party_id = e.owner_id
-      left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id)
+    select e.piece_id, e.tag, e.kind, e.state, e.place_id, e.length_nm, e.heat, e.condition, e.quarantined, m.name as mill, g.designation as grade, x.label as section, x.area_um2, g.density_kg_m3, o.name as owner,
+        e.held is not null as is_held
+      from guard.metal e join book.section x using (section_id) join book.party o on o.party_id = e.owner_id
+      left join book.party m on m.party_id = e.mill_id left join book.grade g using (grade_id)
       where e.piece_id = any (guard.recall_pieces(p_scope, p_ref, p_mill))),
   entry as (
     select f.piece_id, f.state::text as whereabouts, f.kind::text as what, 1::bigint as count, f.length_nm, i.name as site,
         case f.state when 'outside' then t.party when 'in transit' then 'on the way to ' || b.name else w.name end as place, coalesce(w.walk, 0) as walk,
         null::text as order_no, null::text as line_no, null::text as customer, coalesce(t.note, v.note) as note, null::timestamptz as gone_at,
-        case when f.state = 'outside' then t.process else guard.quarantine_words(f.piece_id) end as words, f.is_held as held
+        case when f.state = 'outside' then t.process else f.quarantined end as words, f.is_held as held
       from fact f left join book.place w using (place_id) left join book.site i using (site_id)
       left join book.outside_trip t on t.piece_id = f.piece_id and t.back_nm is null
       left join book.transfer v on v.piece_id = f.piece_id and v.received_nm is null left join book.site b on b.site_id = v.to_site_id
@@ -91,6 +91,6 @@ begin
           union all select o.shipment_id, count(*) from metal_out o where o.piece_id = any (v_pieces) and o.class = 'sold' and o.reverses_id is null
             and not exists (select from metal_out q where q.reverses_id = o.metal_out_id) group by 1) g
         join shipment h using (shipment_id) join party k on k.party_id = h.customer_id group by 1) x),
-    'held_already', (select count(*) from piece where piece_id = any (v_pieces) and length_nm > 0 and guard.hold_words(piece_id) is not null)) into r;
+    'held_already', (select count(*) from guard.metal where piece_id = any (v_pieces) and length_nm > 0 and held is not null)) into r;
   return r || jsonb_build_object('words', guard.preview_words(r));
 end $$;

@@ -156,7 +156,7 @@ begin
     insert into bundle (lot_id, name, strapped, receipt_line_id) values (v_lot, btrim(p_line ->> 'bundle'), true, v_line) returning bundle_id into v_bundle;
   end if;
   select site_id into v_site from place where place_id = v_place;
-  with bar as (select nextval(pg_get_serial_sequence('book.piece', 'piece_id')) as id, i from generate_series(1, v_count) i),
+  with bar as (select nextval('book.piece_piece_id_seq') as id, i from generate_series(1, v_count) i),
   fresh as (
     insert into piece (piece_id, tag, old_tag, kind, lot_id, owner_id, path, receipt_line_id, made_length_nm, length_nm, doubt_nm,
         ends, mark_end, place_id, state, quarantine, cents_per_tonne, bundle_id, measured_with)

@@ -18,3 +18,8 @@ begin atomic
   select distinct p.proname::text from pg_proc p join pg_namespace n on n.oid = p.pronamespace
     where n.nspname = 'api' and has_function_privilege(session_user, p.oid, 'execute') order by 1;
 end;
+
+-- What was done in the last two minutes, one row a deed: who looks at the book asks now and then. A notice sent by each deed would be quicker, but
+-- PostgreSQL lets those that send one commit only one after the other.
+create view api.deeds_lately as
+  select request_id, deed from book.request where at > now() - interval '2 minutes';

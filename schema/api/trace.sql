@@ -1,25 +1,27 @@
 -- Trace, both ways, by stored links; and the metal balance of a lot.
 
 -- The tree lines of these pieces: each piece, what was cut off it and what left it otherwise. With an order only the
--- strokes for that order.
+-- strokes for that order. It is planned once a session: planning it takes longer than most heats.
 create function guard.trace_lines(p_pieces bigint[], p_order text)
   returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
     mill text, heat text, grade text, section text, condition text, document text, receipt text, where_now text, at timestamptz,
     by text, held boolean, now_nm bigint, kerf_nm bigint)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
-  with paper as materialized (select d.lot_id, guard.document_words(d.lot_id) as document from (select distinct lot_id from book.piece where piece_id = any (p_pieces)) d),
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+#variable_conflict use_column
+begin
+  return query
+  with paper as materialized (select d.lot_id, d.document from guard.lot_words d where d.lot_id in (select lot_id from book.piece where piece_id = any (p_pieces))),
   fact as (
-    select e.*, m.name as mill, l.heat, g.designation as grade, x.label as section, l.condition, n.document,
+    select e.piece_id, e.tag, e.kind, e.state, e.place_id, e.made_length_nm, e.length_nm, e.heat, e.condition, m.name as mill, g.designation as grade, x.label as section, n.document,
         x.area_um2, g.density_kg_m3, case r.kind when 'opening' then 'opening balance ' || r.note when 'found' then r.note || ' by ' || r.received_by else 'note ' || r.note || ' of ' || s.name end as receipt,
-        (select tag from book.piece q where q.piece_id = coalesce(e.parent_id, e.before_id)) as parent_tag, coalesce(e.before_path, '{}') || e.path as line, guard.hold_words(e.piece_id) is not null as is_held
-      from book.piece e join book.lot l using (lot_id) join paper n on n.lot_id = e.lot_id left join book.party m on m.party_id = l.mill_id left join book.grade g using (grade_id)
+        (select tag from book.piece q where q.piece_id = coalesce(e.parent_id, e.before_id)) as parent_tag, coalesce(e.before_path, '{}') || e.path as line, e.held is not null as is_held
+      from guard.metal e join paper n using (lot_id) left join book.party m on m.party_id = e.mill_id left join book.grade g using (grade_id)
       join book.section x using (section_id) left join book.receipt_line rl on rl.receipt_line_id = e.receipt_line_id
       left join book.receipt r using (receipt_id) left join book.party s on s.party_id = r.supplier_id
       where e.piece_id = any (p_pieces))
   select f.line, cardinality(f.line) - 1, f.kind::text, f.tag, f.parent_tag, 1, f.made_length_nm,
       guard.mass_g(f.made_length_nm, f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document,
-      f.receipt, case when f.length_nm > 0 then format('%s mm at %s (%s)', trim_scale(f.length_nm / 1e6::numeric), w.name, f.state) else f.state::text || coalesce(guard.in_bundle_words(f.piece_id), '') end,
+      f.receipt, case when f.length_nm > 0 then format('%s mm at %s (%s)', trim_scale(f.length_nm / 1e6::numeric), w.name, f.state) else f.state::text || coalesce((select guard.in_bundle_words(f.piece_id) where exists (select from book.saw_bundle_bar b where b.piece_id = f.piece_id)), '') end,
       h.true_at, h.who, f.is_held, f.length_nm, 0
     from fact f left join book.place w using (place_id)
     left join book.happening h on h.chain = 'piece' and h.chain_id = f.piece_id and h.seq = 1
@@ -44,7 +46,7 @@ begin atomic
     from fact f join book.metal_out o on o.piece_id = f.piece_id
     left join book.happening h on h.tbl = 'metal_out' and h.row_id = o.metal_out_id and h.sets ? 'metal_out_id'
     where p_order is null;
-end;
+end $$;
 
 -- The pieces of a trace. Order: those its cut pieces came from and their ancestors. Heat: all of it, what it was before
 -- under another tag and what it went on as. Piece: where it came from and all that came from it. Null where there is none.

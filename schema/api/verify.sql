@@ -13,26 +13,53 @@ begin atomic
       from (select * from book.chain_end order by chain, chain_id) e group by chain) k;
 end;
 
--- The digest as it was when this happening was the last: to compare one that was kept outside.
-create function guard.digest_at(p_last bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select encode(sha256(coalesce(string_agg(guard.link_bytes(chain, chain_id, seq, hash), ''::bytea order by chain collate "C", chain_id), ''::bytea)), 'hex')
-  from (select distinct on (chain, chain_id) chain, chain_id, seq, hash from book.happening where happening_id <= p_last order by chain, chain_id, seq desc) e);
-
--- The same for every seal, in one reading of the happenings: a link is the end of its chain for the seals from its own happening on
--- and before that of the next link. Seals are numbered in their order; of the links only those are kept that are an end for one.
-create function guard.digests_at_seals() returns table (seal_id bigint, digest text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+-- The ends of all chains as they were when this happening was the last, from the happenings alone: the links before it, counted, then looked up.
+create function guard.ends_at(p_last bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp set work_mem = '256MB'
 begin atomic
-  with seals as (select array_agg(distinct last_happening_id order by last_happening_id) as lasts from book.seal),
-    link as (select chain, chain_id, seq, hash, happening_id, lead(happening_id) over (partition by chain, chain_id order by seq) as next from book.happening),
-    ends as materialized (select guard.link_bytes(chain, chain_id, seq, hash) as bytes, row_number() over (order by chain collate "C", chain_id, seq) as place, first, last
-      from link cross join seals cross join lateral (select width_bucket(happening_id - 1, lasts) + 1 as first,
-        case when next is null then cardinality(lasts) else width_bucket(next - 1, lasts) end as last) n where first <= last)
-  select s.seal_id, (select encode(sha256(coalesce(string_agg(bytes, ''::bytea order by place), ''::bytea)), 'hex') from ends
-      where width_bucket(s.last_happening_id, lasts) between first and last)
-    from book.seal s cross join seals;
+  select encode(sha256(coalesce(string_agg(k.bytes, ''::bytea order by k.chain collate "C"), ''::bytea)), 'hex') from (
+    select x.chain, string_agg(guard.link_bytes(x.chain, x.chain_id, x.seq, x.hash), ''::bytea) as bytes from (
+      select h.chain, h.chain_id, h.seq, h.hash from (select n.chain, n.chain_id, max(n.seq) as seq from book.happening n where n.happening_id <= p_last group by 1, 2) e
+        join book.happening h using (chain, chain_id, seq) order by h.chain, h.chain_id) x group by x.chain) k;
 end;
+
+-- A seal is linked to the one before it: SHA-256 over the digest of that one, the ends of all chains as they are at the seal (text in UTF-8 both), and
+-- the hashes of all happenings from the one to the other: SHA-256 over those of each 65 536 numbers, in their order. So the ledger is read once for however
+-- many seals there are.
+create function guard.seal_digest(p_before text, p_ends text, p_hashes bytea) returns text
+language sql immutable
+return encode(sha256(convert_to(coalesce(p_before, '') || coalesce(p_ends, ''), 'UTF8') || coalesce(p_hashes, ''::bytea)), 'hex');
+
+create function guard.hashes_between(p_after bigint, p_last bigint) returns bytea
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(n.page, ''::bytea order by n.no) from (select h.happening_id / 65536 as no, sha256(string_agg(h.hash, ''::bytea order by h.happening_id)) as page
+  from book.happening h where h.happening_id > p_after and h.happening_id <= p_last group by 1) n);
+
+-- The digest of a seal after this happening, from the happenings alone: to compare one that was kept outside.
+create function guard.digest_at(p_last bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  b seal;
+begin
+  select * into b from seal where last_happening_id < p_last order by seal_id desc limit 1;
+  return guard.seal_digest(b.digest, guard.ends_at(p_last), guard.hashes_between(coalesce(b.last_happening_id, 0), p_last));
+end $$;
+
+-- What the happenings say of every seal, in one reading of them; of those that were taken before seals were linked, what the ends of the chains say.
+create function guard.digests_at_seals() returns table (seal_id bigint, digest text)
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_lasts bigint[] := (select array_agg(distinct last_happening_id order by last_happening_id) from seal);
+begin
+  return query
+    with between_seals as (select n.i, string_agg(n.page, ''::bytea order by n.no) as hashes
+        from (select width_bucket(h.happening_id - 1, v_lasts) as i, h.happening_id / 65536 as no, sha256(string_agg(h.hash, ''::bytea order by h.happening_id)) as page
+          from happening h where h.happening_id <= v_lasts[cardinality(v_lasts)] group by 1, 2) n group by n.i),
+      linked as (select s.*, lag(s.digest) over w as before, lag(s.last_happening_id) over w as since from seal s window w as (order by s.seal_id))
+    select l.seal_id, case when not l.linked then guard.ends_at(l.last_happening_id)
+        else guard.seal_digest(l.before, l.ends, case when l.last_happening_id is distinct from l.since then b.hashes end) end
+      from linked l left join between_seals b on b.i = width_bucket(l.last_happening_id - 1, v_lasts);
+end $$;
 
 -- What a row's happenings set, one after the other. They are given in the order in which they happened.
 create aggregate guard.replayed(jsonb) (sfunc = jsonb_concat, stype = jsonb, parallel = safe);
@@ -124,6 +151,8 @@ begin
   select count(*) into v_all from lot;
   return query select 'metal balance of every lot', v_bad = 0, format('%s lots, %s do not add up', v_all, v_bad);
   select count(*), count(*) filter (where s.digest <> d.digest) into v_all, v_bad from seal s join guard.digests_at_seals() d using (seal_id);
+  -- the ends of the chains are in the digests; the last of them is counted out again
+  v_bad := v_bad + coalesce((select (s.ends <> guard.ends_at(s.last_happening_id))::integer from seal s where s.ends is not null order by s.seal_id desc limit 1), 0);
   return query select 'seals', v_bad = 0, format('%s seals, %s no longer agree', v_all, v_bad);
   return query select * from guard.verify_files();
   return query select * from guard.verify_promises_and_server();
@@ -134,11 +163,15 @@ create function api.seal_book(p_request uuid) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('seal_book', p_request, 'null');
+  b seal;
   s seal;
 begin
   if v_again is not null then return v_again; end if;
   lock table happening in share mode;
-  insert into seal (last_happening_id, digest, who)
-    select coalesce(max(happening_id), 0), (select digest from api.book_digest()), session_user from happening returning * into s;
+  select * into b from seal order by seal_id desc limit 1;
+  s.last_happening_id := (select coalesce(max(happening_id), 0) from happening);
+  s.ends := (select digest from api.book_digest());
+  insert into seal (last_happening_id, linked, ends, digest, who)
+    values (s.last_happening_id, true, s.ends, guard.seal_digest(b.digest, s.ends, guard.hashes_between(coalesce(b.last_happening_id, 0), s.last_happening_id)), session_user) returning * into s;
   return guard.end_deed(jsonb_build_object('seal', s.seal_id, 'last_happening', s.last_happening_id, 'digest', s.digest));
 end $$;

@@ -11,7 +11,7 @@ begin atomic
     left join lateral (select x.seq, x.hash from book.happening x where x.chain = f.chain and x.chain_id = f.chain_id and x.seq = f.seq - 1 offset 0) b on true;
 end;
 
--- digest_at, told from the ends of the chains as they are kept: those that did not go on since ended then as they do now.
+-- ends_at, told from the ends of the chains as they are kept: those that did not go on since ended then as they do now.
 create function guard.digest_from_ends(p_since bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
@@ -26,6 +26,8 @@ create function api.verify_new() returns table ("check" text, ok boolean, detail
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' set work_mem = '64MB' as $$
 declare
   v_seal seal;
+  v_before seal;
+  v_ends text;
   v_since bigint;
   v_bad bigint;
   v_all bigint;
@@ -34,8 +36,11 @@ begin
   select * into v_seal from seal order by seal_id desc limit 1;
   v_since := coalesce(v_seal.last_happening_id, 0);
   if v_seal.seal_id is not null then
-    v_bad := (v_seal.digest <> guard.digest_from_ends(v_since))::integer;
-    return query select 'the last seal', v_bad = 0, format('seal %s after happening %s%s', v_seal.seal_id, v_since, case when v_bad > 0 then ' does not agree with the ends of the chains' end);
+    v_ends := case when v_seal.linked then v_seal.ends else v_seal.digest end;
+    select * into v_before from seal where seal_id < v_seal.seal_id order by seal_id desc limit 1;
+    v_bad := (v_ends <> guard.digest_from_ends(v_since) or v_seal.linked
+      and v_seal.digest <> guard.seal_digest(v_before.digest, v_seal.ends, guard.hashes_between(coalesce(v_before.last_happening_id, 0), v_since)))::integer;
+    return query select 'the last seal', v_bad = 0, format('seal %s after happening %s%s', v_seal.seal_id, v_since, case when v_bad > 0 then ' does not agree with the ends of the chains, or with what was written since the seal before' end);
   end if;
   select count(*), count(*) filter (where h.hash is distinct from guard.happening_hash(b.hash, h) or (h.seq > 1) = (b.seq is null)) into v_all, v_bad
     from happening h left join happening b on b.chain = h.chain and b.chain_id = h.chain_id and b.seq = h.seq - 1 where h.happening_id > v_since;

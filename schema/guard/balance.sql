@@ -76,6 +76,18 @@ begin
   return null;
 end $$;
 
+-- Both for the strokes a transaction books in one cut, at the last of them: each asks whether another follows it.
+create function guard.balance_of_strokes() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if tg_op = 'INSERT' and exists (select from stroke o join stroke s using (cut_id) where o.stroke_id = new.stroke_id and s.xmin = o.xmin
+      and (s.cmin::text::bigint, s.stroke_id) > (o.cmin::text::bigint, o.stroke_id)) then
+    return null;
+  end if;
+  perform guard.check_balance(new.piece_id), guard.check_cut(new.cut_id, new.piece_id);
+  return null;
+end $$;
+
 create function guard.balance_of_drops_cut() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
@@ -83,17 +95,20 @@ begin
   return null;
 end $$;
 
-create constraint trigger balance after insert or update on book.piece
+create constraint trigger balance after insert on book.piece
   deferrable initially deferred for each row execute function guard.balance_of_piece();
-create constraint trigger balance_of_parent after insert or update on book.piece
+create constraint trigger balance_changed after update on book.piece
+  deferrable initially deferred for each row when ((old.length_nm, old.made_length_nm) is distinct from (new.length_nm, new.made_length_nm)) execute function guard.balance_of_piece();
+create constraint trigger balance_of_parent after insert on book.piece
   deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
+create constraint trigger balance_of_parent_changed after update on book.piece
+  deferrable initially deferred for each row when (new.parent_id is not null and (old.parent_id, old.made_length_nm) is distinct from (new.parent_id, new.made_length_nm))
+  execute function guard.balance_of_parent();
 create constraint trigger balance after insert or update on book.stroke
-  deferrable initially deferred for each row execute function guard.balance_of_piece();
+  deferrable initially deferred for each row execute function guard.balance_of_strokes();
 create constraint trigger balance after insert or update on book.metal_out
   deferrable initially deferred for each row execute function guard.balance_of_piece();
 create constraint trigger balance_of_cut after insert or update on book.cut
-  deferrable initially deferred for each row execute function guard.balance_of_cut();
-create constraint trigger balance_of_cut after insert or update on book.stroke
   deferrable initially deferred for each row execute function guard.balance_of_cut();
 create constraint trigger balance_of_cut after insert or update on book.metal_out
   deferrable initially deferred for each row when (new.cut_id is not null) execute function guard.balance_of_cut();

@@ -22,68 +22,96 @@ create function guard.told_later() returns boolean
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return exists (select from book.request where request_id = guard.note('told_later')::uuid and deed = 'send_offline' and who = session_user and answer is null);
 
--- Trigger arguments: key column; chain; column that holds the chain's id.
-create function guard.chronicle() returns trigger
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' as $$
+-- What is the same for all happenings of a statement: the deed (nothing that is kept changes without one), who, when, and where.
+create function guard.noted(p_tbl text, p_chain text) returns book.happening
+language plpgsql stable as $$
 declare
-  v_new jsonb := to_jsonb(new);
-  v_old jsonb;
-  v_end chain_end;
   h book.happening;
 begin
   h.deed := guard.note('deed');
   if h.deed is null then
     raise exception using errcode = 'HK002', constraint = 'only_by_deed',
-      message = format('%s changes only through the deeds of the trade', tg_table_name),
+      message = format('%s changes only through the deeds of the trade', p_tbl),
       hint = 'call the function of schema api that is named as the deed';
   end if;
-  if tg_op = 'INSERT' then
-    h.sets := jsonb_strip_nulls(v_new);
-  else
-    v_old := to_jsonb(old);
-    select coalesce(jsonb_object_agg(key, value), '{}') into h.sets
-      from jsonb_each(v_new) where value is distinct from v_old -> key;
-    if h.sets = '{}' then
-      return null;
-    end if;
-  end if;
-  h.tbl := tg_table_name;
-  h.row_id := (v_new ->> tg_argv[0])::bigint;
-  h.chain := tg_argv[1];
-  h.chain_id := (v_new ->> tg_argv[2])::bigint;
-  h.at := clock_timestamp();
-  h.true_at := coalesce(guard.note('true_at')::timestamptz, h.at);
+  h.tbl := p_tbl;
+  h.chain := p_chain;
+  h.true_at := guard.note('true_at')::timestamptz;
   h.who := session_user;
   h.device := guard.note('device');
   h.reason := guard.note('reason');
   h.request_id := guard.note('request')::uuid;
+  return h;
+end $$;
+
+-- The rows that a statement put in, one after the other; the end of a chain is read and written once for those that follow each other in it.
+-- Trigger arguments: key column; chain; column that holds the chain's id.
+create function guard.chronicle_fresh() returns trigger
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' as $$
+declare
+  c_noted constant happening := guard.noted(tg_table_name, tg_argv[1]);
   -- a row that gives its chain its number begins it
-  if tg_op = 'INSERT' and tg_argv[1] = tg_table_name and tg_argv[0] = tg_argv[2] then
-    v_end := null;
-  else
-    select * into v_end from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  c_begins constant boolean := tg_argv[1] = tg_table_name and tg_argv[0] = tg_argv[2];
+  v_row jsonb;
+  h happening := c_noted;
+begin
+  for v_row in select to_jsonb(n) from fresh n loop
+    if h.chain_id is distinct from (v_row ->> tg_argv[2])::bigint then
+      if h.chain_id is not null then
+        insert into chain_end (chain, chain_id, seq, hash) values (h.chain, h.chain_id, h.seq, h.hash) on conflict (chain, chain_id) do update set seq = excluded.seq, hash = excluded.hash;
+      end if;
+      h.chain_id := (v_row ->> tg_argv[2])::bigint;
+      h.seq := 0;
+      h.hash := null;
+      if not c_begins then
+        select seq, hash into h.seq, h.hash from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+      end if;
+    end if;
+    h.seq := coalesce(h.seq, 0) + 1;
+    h.row_id := (v_row ->> tg_argv[0])::bigint;
+    h.sets := jsonb_strip_nulls(v_row);
+    h.at := clock_timestamp();
+    h.true_at := coalesce(c_noted.true_at, h.at);
+    h.hash := guard.happening_hash(h.hash, h);
+    insert into happening (chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash)
+      values (h.chain, h.chain_id, h.seq, h.deed, h.tbl, h.row_id, h.sets, h.at, h.true_at, h.who, h.device, h.reason, h.request_id, h.hash);
+  end loop;
+  if h.chain_id is not null then
+    insert into chain_end (chain, chain_id, seq, hash) values (h.chain, h.chain_id, h.seq, h.hash) on conflict (chain, chain_id) do update set seq = excluded.seq, hash = excluded.hash;
   end if;
-  h.seq := coalesce(v_end.seq, 0) + 1;
-  h.hash := guard.happening_hash(v_end.hash, h);
-  if v_end.seq is null then
-    insert into chain_end (chain, chain_id, seq, hash) values (h.chain, h.chain_id, h.seq, h.hash);
-  else
-    update chain_end set seq = h.seq, hash = h.hash where chain = h.chain and chain_id = h.chain_id;
+  return null;
+end $$;
+
+-- What a row that is changed got. The same arguments.
+create function guard.chronicle() returns trigger
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' as $$
+declare
+  h happening := guard.noted(tg_table_name, tg_argv[1]);
+  v_new jsonb := to_jsonb(new);
+  v_old jsonb := to_jsonb(old);
+begin
+  select jsonb_object_agg(key, value) into h.sets from jsonb_each(v_new) where value is distinct from v_old -> key;
+  if h.sets is null then
+    return null;
   end if;
+  h.row_id := (v_new ->> tg_argv[0])::bigint;
+  h.chain_id := (v_new ->> tg_argv[2])::bigint;
+  h.at := clock_timestamp();
+  h.true_at := coalesce(h.true_at, h.at);
+  select seq, hash into h.seq, h.hash from chain_end where chain = h.chain and chain_id = h.chain_id for update;
+  h.seq := coalesce(h.seq, 0) + 1;
+  h.hash := guard.happening_hash(h.hash, h);
+  insert into chain_end (chain, chain_id, seq, hash) values (h.chain, h.chain_id, h.seq, h.hash) on conflict (chain, chain_id) do update set seq = excluded.seq, hash = excluded.hash;
   insert into happening (chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash)
-    values (h.chain, h.chain_id, h.seq, h.deed, h.tbl, h.row_id, h.sets, h.at, h.true_at, h.who, h.device, h.reason,
-            h.request_id, h.hash);
+    values (h.chain, h.chain_id, h.seq, h.deed, h.tbl, h.row_id, h.sets, h.at, h.true_at, h.who, h.device, h.reason, h.request_id, h.hash);
   return null;
 end $$;
 
 create function guard.ledger_takes_only_chronicles() returns trigger
 language plpgsql as $$
 begin
-  if pg_trigger_depth() < 2 or new.who <> session_user then
-    raise exception using errcode = 'HK003', constraint = 'ledger_only_grows',
-      message = 'happenings are written by the book itself, under the login of the session';
-  end if;
-  return new;
+  raise exception using errcode = 'HK003', constraint = 'ledger_only_grows',
+    message = 'happenings are written by the book itself, under the login of the session';
 end $$;
 
 create function guard.only_grows() returns trigger
@@ -102,7 +130,7 @@ begin
 end $$;
 
 create trigger ledger_insert before insert on book.happening
-  for each row execute function guard.ledger_takes_only_chronicles();
+  for each row when (pg_trigger_depth() = 0 or new.who <> session_user) execute function guard.ledger_takes_only_chronicles();
 create trigger ledger_fixed before update or delete on book.happening
   for each row execute function guard.only_grows();
 create trigger ledger_whole before truncate on book.happening
@@ -173,9 +201,10 @@ declare
   t record;
 begin
   for t in select * from guard.chronicled() loop
-    -- 'a_' : written down before any other trigger of the row may add happenings of its own
-    execute format('create trigger a_chronicle after insert or update on book.%I for each row
-      execute function guard.chronicle(%L, %L, %L)', t.tbl, t.key_column, t.chain, t.chain_column);
+    -- 'a_' : written down before any other trigger may add happenings of its own
+    execute format('create trigger a_chronicle_fresh after insert on book.%I referencing new table as fresh for each statement
+      execute function guard.chronicle_fresh(%L, %L, %L)', t.tbl, t.key_column, t.chain, t.chain_column);
+    execute format('create trigger a_chronicle after update on book.%I for each row execute function guard.chronicle(%L, %L, %L)', t.tbl, t.key_column, t.chain, t.chain_column);
     execute format('create trigger kept before delete on book.%I for each row execute function guard.never_deleted()', t.tbl);
     execute format('create trigger kept_whole before truncate on book.%I for each statement
       execute function guard.never_deleted()', t.tbl);

@@ -29,7 +29,7 @@ create function guard.new_child(p book.piece, p_cut bigint, p_length bigint, p_d
                                 p_place text, p_tag text, p_device text) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_id bigint := nextval('book.piece_piece_id_seq');
   v_place bigint;
 begin
   if p_place is null then
@@ -106,20 +106,13 @@ begin
     and from_nm < p.made_length_nm - p.length_nm + coalesce(p_to, p.length_nm) order by from_nm limit 1);
 end $$;
 
--- A defect of this lot that waits for the lead's answer, reported on another piece or on this one; null when there is none.
-create function guard.defect_words(p_lot bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, p.tag, d.defect_report_id, d.reported_by,
-    case when d.answer is null then 'the lead answers before more of it is cut' else 'the lead said stop: ' || d.answer_words end)
-  from book.defect_report d join book.piece p using (piece_id) where d.lot_id = p_lot and d.answer is distinct from 'cut on'
-  order by d.defect_report_id limit 1);
-end $$;
-
 -- Other heats that pieces of the line, or of its one-heat group, were cut from already; null where the lot fits.
 create function guard.heat_rule_words(p_line bigint, p_lot bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
+  if not exists (select from cut_line where cut_line_id = p_line and coalesce(one_heat, max_heats::text) is not null) then
+    return null;
+  end if;
   return (with line as (select * from book.cut_line where cut_line_id = p_line),
     heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
     used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id

@@ -1,51 +1,6 @@
 -- What no statement may do, whoever runs it: change whose or which metal a piece is, bring metal back without a
 -- word, promise or pull what is held, overload a place.
 
--- Why a piece may not be promised, pulled, cut or shipped now; null when it may. What it came from counts too, so
--- children inherit the strictest at once and later; so does what the same metal was under another tag.
-create function guard.hold_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp set plan_cache_mode = force_generic_plan as $$
-declare
-  v_path bigint[];
-  v_before bigint[];
-  v_lots bigint[];
-  v_lines bigint[];
-begin
-  -- asked of every piece of every list: what is mostly not so is asked first, and planned once a session
-  if not exists (select from hold where lifted_by is null) then
-    return null;
-  end if;
-  select path, before_path, array[lot_id], array[receipt_line_id] into v_path, v_before, v_lots, v_lines from piece where piece_id = p_piece;
-  if v_before is not null then
-    select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
-  end if;
-  return (select case when h.condemned_by is null then format('held by %s: %s', h.held_by, h.reason)
-      else format('condemned by %s: %s', h.condemned_by, h.condemned_words) end
-    from hold h where h.lifted_by is null and case h.scope
-      when 'heat' then exists (select from lot l where l.lot_id = any (v_lots) and l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id))
-      when 'lot' then h.lot_id = any (v_lots)
-      when 'piece' then h.piece_id = any (v_path || v_before)
-      when 'certificate' then exists (select from document_lot n where n.document_id = h.document_id and n.lot_id = any (v_lots))
-      when 'receipt' then exists (select from receipt_line r where r.receipt_id = h.receipt_id and r.receipt_line_id = any (v_lines)) end
-    order by h.hold_id limit 1);
-end $$;
-
-create function guard.quarantine_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select 'quarantined: ' || q.quarantine from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
-  where p.piece_id = p_piece and q.quarantine is not null order by q.piece_id limit 1);
-end $$;
-
-create function guard.blocked_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select coalesce(guard.hold_words(p_piece), guard.quarantine_words(p_piece),
-    case when p.frozen then 'its place is being counted' end,
-    case when l.papers_state = 'awaited' and l.at_risk_by is null then 'its papers are awaited' end)
-  from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
-end $$;
-
 create function guard.identity_stays() returns trigger
 language plpgsql as $$
 begin
@@ -165,22 +120,25 @@ end $$;
 create trigger not_blocked before update on book.stroke
   for each row execute function guard.nothing_held_ships();
 
--- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict.
+-- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict: one a cut.
 create function guard.facts_are_recorded() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text := coalesce(guard.hold_words(new.piece_id), guard.quarantine_words(new.piece_id));
+  v_words text;
+  s record;
 begin
-  if v_words is not null then
-    new.held := true;
-    if not exists (select from stroke where cut_id = new.cut_id and held) then  -- one conflict a cut
-      perform guard.raise_conflict('cut while held', new.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
-        (select tag from piece where piece_id = new.piece_id), new.class, trim_scale(new.length_nm / 1e6::numeric), v_words));
+  for s in select cut_id, piece_id, (array_agg(class order by stroke_id))[1] as class, (array_agg(length_nm order by stroke_id))[1] as length_nm, array_agg(stroke_id) as ids from fresh group by cut_id, piece_id loop
+    v_words := coalesce(guard.hold_words(s.piece_id), guard.quarantine_words(s.piece_id));
+    continue when v_words is null;
+    if not exists (select from stroke where cut_id = s.cut_id and held) then
+      perform guard.raise_conflict('cut while held', s.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
+        (select tag from piece where piece_id = s.piece_id), s.class, trim_scale(s.length_nm / 1e6::numeric), v_words));
     end if;
-  end if;
-  return new;
+    update stroke set held = true where stroke_id = any (s.ids);
+  end loop;
+  return null;
 end $$;
-create trigger facts before insert on book.stroke for each row execute function guard.facts_are_recorded();
+create trigger facts after insert on book.stroke referencing new table as fresh for each statement execute function guard.facts_are_recorded();
 
 create function guard.place_can_take_it() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$

@@ -174,3 +174,10 @@ create function guard.price_now(p_grade bigint, p_section bigint, p_scrap boolea
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select case when p_scrap then scrap_cents_per_tonne else cents_per_tonne end from book.price where grade_id = p_grade
   and (section_id is null or section_id = p_section) and valid_from <= now() order by section_id is null, valid_from desc limit 1);
+
+-- What is so today for all metal of a grade and section there is: asked once for each of them, however many pieces a list has.
+create view guard.group_now as
+  select l.grade_id, l.section_id, guard.keep_nm(l.grade_id, l.section_id) as keep_nm, guard.price_now(l.grade_id, l.section_id, false) as cents_per_tonne,
+      guard.price_now(l.grade_id, l.section_id, true) as scrap_cents_per_tonne, (select n.mm2_per_min from book.cutting_rate n where n.family = g.family and n.saw_id is null
+        and n.valid_from <= now() order by n.valid_from desc limit 1) as mm2_per_min
+    from (select distinct grade_id, section_id from book.lot where grade_id is not null) l join book.grade g using (grade_id) offset 0;

@@ -31,7 +31,7 @@ end $$;
 create function guard.pass_on(p book.piece, p_lot bigint, p_owner bigint, p_place bigint, p_why text) returns text
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_id bigint := nextval(pg_get_serial_sequence('book.piece', 'piece_id'));
+  v_id bigint := nextval('book.piece_piece_id_seq');
   v_tag text := guard.new_tag((select site_id from place where place_id = p_place));
 begin
   perform guard.leave(p, 'passed on', 'passed on', format('%s; now %s', p_why, v_tag));
@@ -43,27 +43,20 @@ begin
   return v_tag;
 end $$;
 
--- The strongest papers a piece may serve: its lot's, or less where it or what it came from was limited.
-create function guard.papers_of(p_piece bigint) returns book.papers
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path)))
-  from book.piece p join book.lot l using (lot_id) where p.piece_id = p_piece);
-end $$;
-
-create function guard.limit_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  return (select string_agg(distinct q.limit_words, '; ') from book.piece p join book.piece q on q.piece_id = any (p.path || p.before_path)
-  where p.piece_id = p_piece and q.limit_words is not null);
-end $$;
-
 -- What limits a piece's use for this line, in words; null when nothing does.
 create function guard.limited_for(p_piece bigint, p_line bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_asked papers := (select papers from cut_line where cut_line_id = p_line);
+  v_good_for papers;
 begin
-  return (select case when guard.papers_of(p_piece) < c.papers and not guard.consented(p_line, null, null, guard.papers_of(p_piece))
-    then 'its use is limited: ' || guard.limit_words(p_piece) end from book.cut_line c where c.cut_line_id = p_line);
+  if v_asked > 'none' then
+    v_good_for := guard.papers_of(p_piece);
+    if v_good_for < v_asked and not guard.consented(p_line, null, null, v_good_for) then
+      return 'its use is limited: ' || guard.limit_words(p_piece);
+    end if;
+  end if;
+  return null;
 end $$;
 
 -- Why this piece may not serve this line; null when it may.

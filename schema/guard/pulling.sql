@@ -11,6 +11,9 @@ end $$;
 create function guard.taken_words(p book.piece) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
+  if p.state <> 'at saw' and not exists (select from promise where piece_id = p.piece_id and state = 'live') then
+    return null;
+  end if;
   return (select case when p.state = 'at saw' then format('taken by saw %s', coalesce((select string_agg(w.name, '/') from book.saw w where w.place_id = p.place_id), '?'))
       else format('promised%s by %s', ' to plan ' || f.plan_id, r.promised_by) end
     || coalesce(', order ' || (select string_agg(distinct c.order_no, ' and ') from book.cut_line c where c.cut_line_id = r.cut_line_id

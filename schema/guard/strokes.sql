@@ -12,7 +12,8 @@ begin
 end $$;
 
 -- What speaks against good pieces of this line out of p: each is recorded, and a conflict for a person.
-create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count integer, n jsonb) returns void
+-- p_cut: how many of the line are cut already.
+create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count integer, p_cut bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text := guard.piece_may_not_serve(p.piece_id, c.cut_line_id);
@@ -24,16 +25,17 @@ begin
   if v_heat is not null and not guard.heat_agreed(p.piece_id, c.cut_line_id) then
     perform guard.raise_conflict('cut from another heat', p.piece_id, format('%s: %s', p.tag, v_heat));
   end if;
-  if guard.line_cut(c.cut_line_id) + p_count > c.quantity then
+  if p_cut + p_count > c.quantity then
     perform guard.raise_conflict('more cut than ordered', p.piece_id, format('order %s line %s: %s ordered, %s cut',
-      c.order_no, c.line_no, c.quantity, guard.line_cut(c.cut_line_id) + p_count));
+      c.order_no, c.line_no, c.quantity, p_cut + p_count));
   end if;
 end $$;
 
--- Books n strokes of one kind; answers the metal they took. A good piece must lie in its line's tolerance. Class "stock" makes
+-- Books n strokes of one kind: adds them to p_strokes, which the whole cut then puts in together, and answers the metal they took. A good piece must lie in its line's tolerance. Class "stock" makes
 -- pieces with tags of their own ("place", and "tags" where a device gave them out): an over-cut, a cut without a list, a split. With
 -- p_bundle they are cut together with other bars': the saw's strokes after number p_after, in order.
-create function guard.book_strokes(p book.piece, p_cut book.cut, n jsonb, p_used bigint, p_device text, p_bundle bigint, p_after integer) returns bigint
+create function guard.book_strokes(p book.piece, p_cut book.cut, n jsonb, p_used bigint, p_device text, p_bundle bigint, p_after integer,
+    inout p_strokes book.stroke[], out took bigint)
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_line bigint := case when n ->> 'line' is not null then guard.line_for_cut(n ->> 'order', n ->> 'line') end;
@@ -42,9 +44,10 @@ declare
   v_length bigint := (n ->> 'length_nm')::bigint;
   v_kerf bigint := (n ->> 'kerf_nm')::bigint;
   v_count integer := coalesce((n ->> 'count')::integer, 1);
-  v_seq integer := (select coalesce(max(seq), 0) from stroke where cut_id = p_cut.cut_id);
+  v_seq integer := (select coalesce(max(seq), 0) from stroke where cut_id = p_cut.cut_id) + cardinality(p_strokes);
   v_bundle bigint := case when v_kerf > 0 then p_bundle end;
-  v_before integer := (select greatest(p_after, max(saw_stroke)) from stroke where saw_bundle_id = v_bundle and piece_id = p.piece_id);
+  v_before integer := case when v_bundle is not null then (select greatest(p_after, max(saw_stroke)) from (select saw_stroke from stroke where saw_bundle_id = v_bundle
+    and piece_id = p.piece_id union all select saw_stroke from unnest(p_strokes)) b) end;
   v_recut bigint := (n ->> 'recut_of')::bigint;
   v_sawn boolean := p.ends >= 1 or p_used > 0 or v_seq > 0;
   v_words text;
@@ -68,7 +71,7 @@ begin
       raise exception using errcode = 'HK042', message = format('%s mm is outside the tolerance of order %s line %s',
         trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
     end if;
-    perform guard.conflicts_of_good(p, c, v_count, n);
+    perform guard.conflicts_of_good(p, c, v_count, guard.line_cut(v_line) + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good'));
     v_words := guard.zone_ahead(p, p_used, p_used + (v_length + v_kerf) * v_count);
     if v_words is not null then
       perform guard.raise_conflict('good piece across a defect', p.piece_id, format('order %s line %s from %s: %s', c.order_no, c.line_no, p.tag, v_words));
@@ -84,13 +87,10 @@ begin
     v_length := 0;
   end if;
   if v_length + v_kerf > 0 or not v_stock then
-    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, saw_band_id)
-      select p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, v_line, n ->> 'fault', n ->> 'lab',
-          case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end, (select saw_band_id from saw_band where saw_id = p_cut.saw_id
-            and fitted_from <= coalesce(guard.note('true_at')::timestamptz, now()) order by fitted_from desc limit 1)
-        from generate_series(1, v_count) i;
+    p_strokes := p_strokes || array(select row(null, p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, v_line, n ->> 'fault', false, null, null,
+        n ->> 'lab', null, case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end)::stroke from generate_series(1, v_count) i);
   end if;
-  return ((n ->> 'length_nm')::bigint + v_kerf) * v_count;
+  took := ((n ->> 'length_nm')::bigint + v_kerf) * v_count;
 end $$;
 
 -- The rest of a finished cut: a drop with its own tag, scrap, or nothing. Answers the drop's number or null.

@@ -35,6 +35,9 @@ declare
   v_stop text;
   v_plan bigint;
   v_finish boolean := coalesce((p ->> 'finish')::boolean, false);
+  v_stays boolean := coalesce(p -> 'left' ->> 'fate' = 'same piece', false);
+  v_at_once boolean := false;  -- begun and closed by this deed, with nothing left of it
+  v_strokes stroke[] := '{}';
   n jsonb;
 begin
   e := guard.piece_for_deed(p ->> 'tag');
@@ -46,8 +49,9 @@ begin
   v_stop := guard.blocked_words(e.piece_id);
   select * into v_cut from cut where piece_id = e.piece_id and not closed;
   if v_cut.cut_id is null then
-    insert into cut (piece_id, lot_id, owner_id, layout_id, saw_id, length_in_nm)
-      values (e.piece_id, e.lot_id, e.owner_id, v_layout.layout_id, guard.saw(p ->> 'saw'), e.length_nm) returning * into v_cut;
+    v_at_once := v_finish and not v_stays;
+    insert into cut (piece_id, lot_id, owner_id, layout_id, saw_id, length_in_nm, closed, rest_nm)
+      values (e.piece_id, e.lot_id, e.owner_id, v_layout.layout_id, guard.saw(p ->> 'saw'), e.length_nm, v_at_once, case when v_at_once then 0 end) returning * into v_cut;
     perform guard.conflicts_of_cut(e, v_cut.saw_id, v_layout, (select coalesce(array_agg(c.cut_line_id), '{}') from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s
       join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line'));
     if v_layout.state = 'promised' then
@@ -63,15 +67,21 @@ begin
     select * into e from piece where piece_id = e.piece_id;
   end if;
   for n in select s from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s loop
-    v_used := v_used + guard.book_strokes(e, v_cut, n, v_used, p_device, p_bundle, p_after);
+    select b.p_strokes, v_used + b.took into v_strokes, v_used from guard.book_strokes(e, v_cut, n, v_used, p_device, p_bundle, p_after, v_strokes) b;
   end loop;
+  if v_strokes <> '{}' then
+    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, saw_band_id)
+      select cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke,
+          (select saw_band_id from saw_band where saw_id = v_cut.saw_id and fitted_from <= coalesce(guard.note('true_at')::timestamptz, now()) order by fitted_from desc limit 1)
+        from unnest(v_strokes) order by seq;
+  end if;
   if not v_finish then
     if v_used = e.length_nm then
       raise exception using errcode = 'HK026', message = format('nothing is left of %s: finish the cut', e.tag);
     end if;
     update piece set length_nm = e.length_nm - v_used, state = case when v_stop is null then 'at saw'::piece_state else state end,
       place_id = case when v_stop is null then (select place_id from saw where saw_id = v_cut.saw_id) else place_id end where piece_id = e.piece_id;
-  elsif p -> 'left' ->> 'fate' = 'same piece' then
+  elsif v_stays then
     if exists (select from stroke where cut_id = v_cut.cut_id and class <> 'trim') or exists (select from piece where from_cut_id = v_cut.cut_id) then
       raise exception using errcode = 'HK026', message = format('pieces were cut from %s: the rest gets a tag of its own', e.tag);
     end if;
@@ -81,22 +91,23 @@ begin
   else
     v_drop := guard.book_rest(e, v_cut.cut_id, e.length_nm - v_used, p -> 'left', p ->> 'reason', p_device);
     update piece set length_nm = 0, state = 'cut up', place_id = null where piece_id = e.piece_id;
-    update cut set closed = true, rest_nm = 0 where cut_id = v_cut.cut_id;
+    update cut set closed = true, rest_nm = 0 where cut_id = v_cut.cut_id and not v_at_once;
   end if;
   if v_finish then
     if v_cut.layout_id is not null then
       perform guard.explain_open(v_cut.layout_id, v_cut.cut_id, e.tag, p ->> 'reason');
     end if;
     update promise set state = 'kept' where piece_id = e.piece_id and state = 'live';
-    update layout set state = 'done' where layout_id = v_layout.layout_id returning plan_id into v_plan;
-    update plan set state = 'done' where plan_id = v_plan
-      and not exists (select from layout where plan_id = v_plan and state in ('promised', 'at saw'));
+    if v_layout.layout_id is not null then
+      update layout set state = 'done' where layout_id = v_layout.layout_id returning plan_id into v_plan;
+      update plan set state = 'done' where plan_id = v_plan
+        and not exists (select from layout where plan_id = v_plan and state in ('promised', 'at saw'));
+    end if;
   end if;
-  return jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop, 'length_nm', e.length_nm - v_used,
+  return (select jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop, 'length_nm', e.length_nm - v_used,
     'drop_tag', (select tag from piece where piece_id = v_drop), 'label', case when v_drop is not null then guard.label(v_drop) end,
-    'good', (select count(*) from stroke where cut_id = v_cut.cut_id and class = 'good'),
-    'rejects', (select coalesce(jsonb_agg(stroke_id order by seq), '[]') from stroke where cut_id = v_cut.cut_id and class = 'reject'),
+    'good', count(*) filter (where class = 'good'), 'rejects', coalesce(jsonb_agg(stroke_id order by seq) filter (where class = 'reject'), '[]'),
     'stock_tags', (select coalesce(jsonb_agg(tag order by piece_id), '[]') from piece where from_cut_id = v_cut.cut_id and piece_id is distinct from v_drop),
     'scrap_g', (select sum(guard.mass_g(o.length_nm, x.area_um2, g.density_kg_m3)) from metal_out o join lot l using (lot_id) join section x using (section_id)
-      left join grade g using (grade_id) where o.cut_id = v_cut.cut_id and o.class = 'scrap'));
+      left join grade g using (grade_id) where o.cut_id = v_cut.cut_id and o.class = 'scrap')) from stroke where cut_id = v_cut.cut_id);
 end $$;

@@ -23,7 +23,7 @@ do $$
 declare
   t record;
 begin
-  for t in select * from guard.chronicled() where tbl in ('party', 'grade', 'grade_limit', 'section', 'site', 'place', 'saw', 'saw_band', 'saw_grip', 'cutting_rate', 'setting', 'price', 'keep_rule') loop
+  for t in select * from guard.chronicled() where tbl in ('party', 'grade', 'grade_limit', 'mechanical_limit', 'product_deviation', 'section', 'site', 'place', 'saw', 'saw_band', 'saw_grip', 'cutting_rate', 'setting', 'price', 'keep_rule') loop
     execute format('insert into ten_years.happening select %s, 0, %L, t.%I, %L, %L, t.%I, jsonb_strip_nulls(to_jsonb(t)), %L, ten_years.request(%L, %s) from book.%I t %s order by t.%I',
       case when t.tbl = 'saw_band' then 'fitted_from' when t.tbl = 'price' then 'valid_from' else 'ten_years.at(0) - interval ''1 day''' end, t.chain, t.chain_column, case t.tbl when 'saw_band' then 'fit_band' when 'price' then 'set_rules' else 'define_shop' end, t.tbl, t.key_column,
       case t.tbl when 'saw_band' then 'piet' else 'osk' end, case t.tbl when 'saw_band' then 'fit_band' when 'price' then 'set_rules' else 'define_shop' end,

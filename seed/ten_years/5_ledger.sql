@@ -1,5 +1,5 @@
 -- The ten-year book, part 5: the happenings get their numbers in the order of time, their places in their chains and their hashes, by the very
--- function the triggers use; the ends of the chains, the requests and a seal after each part follow. Then what is used next is set, and what helped goes.
+-- function the triggers use; the ends of the chains, the requests and a seal a day follow. Then what is used next is set, and what helped goes.
 create function ten_years.linked(p_state bytea, p_before bytea, p book.happening) returns bytea
 language sql stable
 return guard.happening_hash(coalesce(p_state, p_before), p);
@@ -10,6 +10,9 @@ language plpgsql as $$
 declare
   v_count bigint;
   v_before bigint := (select coalesce(max(happening_id), 0) from book.happening);
+  v_seal book.seal;
+  v_ends text;
+  v_day record;
 begin
   execute format($q$
     insert into book.happening (happening_id, chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash) overriding system value
@@ -26,8 +29,13 @@ begin
   insert into book.request (request_id, who, deed, digest, answer, at)
     select request_id, min(who), min(deed), encode(sha256(request_id::text::bytea), 'hex'), jsonb_build_object('rows', count(*)), min(at)
       from book.happening where happening_id > v_before group by 1 order by min(happening_id);
-  insert into book.seal (last_happening_id, digest, at, who)
-    select v_before + v_count, (select digest from api.book_digest()), (select at + interval '1 second' from book.happening where happening_id = v_before + v_count), 'ines';
+  -- a seal a day; the ends of all chains, which take a second, with the last of the part
+  for v_day in select max(happening_id) as last, max(at) as at from book.happening where happening_id > v_before group by at::date order by 1 loop
+    select * into v_seal from book.seal order by seal_id desc limit 1;
+    v_ends := case when v_day.last = v_before + v_count then (select digest from api.book_digest()) end;
+    insert into book.seal (last_happening_id, linked, ends, digest, at, who)
+      values (v_day.last, true, v_ends, guard.seal_digest(v_seal.digest, v_ends, guard.hashes_between(coalesce(v_seal.last_happening_id, 0), v_day.last)), v_day.at + interval '1 second', 'ines');
+  end loop;
   execute format('drop table ten_years.%I', p_part);
   return v_before + v_count;
 end $$;

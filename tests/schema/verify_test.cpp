@@ -255,6 +255,51 @@ TEST_F(CutOff, TheDigestOfASealStaysTheSameWhateverIsDoneAfterIt) {
   EXPECT_EQ(Failing(), Checks());
 }
 
+// However many seals there are, each says what was written since the one before.
+struct Seals : Verify {
+  void SetUp() override {
+    Verify::SetUp();
+    for (const char* place : {"GATE", "B1-1", "GATE", "B1-1"}) {
+      Do(shop.clerk, "put_away", {drop, place});
+      Do(shop.quality, "seal_book", {});
+    }
+    Do(shop.quality, "seal_book", {});  // nothing was written since the last
+    ASSERT_EQ(Failing(), Checks());
+  }
+  std::string SealsSaid() { return shop.Word("select detail as w from api.verify_book() where \"check\" = 'seals'"); }
+};
+
+TEST_F(Seals, AHappeningRewrittenBetweenTwoOfThemIsFoundByTheOneAfterIt) {
+  Behind("update book.happening set hash = sha256('x') where happening_id = (select last_happening_id from book.seal order by seal_id offset 2 limit 1)");
+  EXPECT_EQ(SealsSaid(), "5 seals, 1 no longer agree");
+}
+
+TEST_F(Seals, OneThatIsChangedBreaksTheNextToo) {
+  Behind("update book.seal set digest = encode(sha256('x'), 'hex') where seal_id = (select seal_id from book.seal order by seal_id offset 1 limit 1)");
+  EXPECT_EQ(SealsSaid(), "5 seals, 2 no longer agree");
+}
+
+TEST_F(Seals, OneThatIsTakenOutIsMissedByTheNext) {
+  Behind("delete from book.seal where seal_id = (select seal_id from book.seal order by seal_id offset 2 limit 1)");
+  EXPECT_EQ(SealsSaid(), "4 seals, 1 no longer agree");
+}
+
+TEST_F(Seals, TheEndsOfTheChainsAreInTheDigestToo) {
+  Behind("update book.seal set ends = encode(sha256('x'), 'hex') where seal_id = (select min(seal_id) from book.seal)");
+  EXPECT_EQ(SealsSaid(), "5 seals, 1 no longer agree");
+}
+
+// Until seals were linked, their digest was that of the ends of all chains.
+TEST_F(Seals, AnOlderOneIsHeldAgainstTheEndsOfTheChainsAsTheyWereThen) {
+  Behind("update book.seal set linked = false, ends = null, digest = guard.ends_at(last_happening_id) where seal_id = (select min(seal_id) from book.seal);"
+         "update book.seal s set digest = guard.seal_digest((select digest from book.seal order by seal_id limit 1), s.ends,"
+         " guard.hashes_between((select last_happening_id from book.seal order by seal_id limit 1), s.last_happening_id)) where seal_id = (select seal_id from book.seal order by seal_id offset 1 limit 1);"
+         "delete from book.seal where seal_id > (select seal_id from book.seal order by seal_id offset 1 limit 1)");
+  EXPECT_EQ(SealsSaid(), "2 seals, 0 no longer agree");
+  Behind("update book.happening set hash = sha256('x') where happening_id = (select last_happening_id from book.seal order by seal_id limit 1)");
+  EXPECT_EQ(SealsSaid(), "2 seals, 1 no longer agree");
+}
+
 TEST_F(CutOff, WhoKnowsHowRewritesAWholeChainAndIsStillFoundByTheSeal) {
   Behind(R"(do $$ declare h book.happening; v bytea; begin
       for h in select * from book.happening where chain = 'piece' and chain_id = (select chain_id from book.happening where deed = 'put_away') order by seq loop

@@ -29,6 +29,10 @@ constexpr Rule kRules[] = {
      "select tag as w from book.piece p where frozen and length_nm > 0 and not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted'))"},
     {"a piece is longer than its parent was", "select c.tag as w from book.piece c join book.piece p on p.piece_id = c.parent_id where c.made_length_nm > p.made_length_nm"},
     {"a held piece was shipped", "select stroke_id::text as w from book.stroke where held and shipment_line_id is not null and class = 'good'"},
+    // the lists look for holds only where one of them names the metal; asked of every piece the answer is the same
+    {"a list says otherwise than the piece itself what holds it", "select m.tag as w from guard.metal m where m.held is distinct from guard.hold_words(m.piece_id) or m.blocked is distinct from guard.blocked_words(m.piece_id)"},
+    {"a list says otherwise than the line itself what is cut or planned of it",
+     "select order_no || ' ' || line_no as w from guard.line_now where (cut, planned) is distinct from (guard.line_cut(cut_line_id), guard.line_planned(cut_line_id))"},
     {"a piece is in a bundle of another lot", "select tag as w from book.piece p join book.bundle b using (bundle_id) where b.lot_id <> p.lot_id"},
     {"unexplained metal has no name or no reason",
      "select metal_out_id::text as w from book.metal_out where class = 'unexplained' and (coalesce(btrim(named), '') = '' or coalesce(btrim(reason), '') = '')"},

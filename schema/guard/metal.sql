@@ -1,0 +1,102 @@
+-- What is said of metal, set by set: every list reads these views, and what is asked of one piece or lot is asked of them too.
+
+-- The papers that stand: accepted, and not replaced by accepted ones.
+create view guard.standing_document as
+  select d.* from book.document d where d.accepted_by is not null
+    and not exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null);
+
+-- The documents a lot's metal goes with, in words; and a defect that was found in metal of it and waits for the lead's answer, or was answered by stop.
+create view guard.lot_words as
+  select l.lot_id,
+      coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number) from book.document_lot n join guard.standing_document d using (document_id)
+        where n.lot_id = l.lot_id), case l.papers_state when 'awaited' then 'papers awaited' else 'none' end) as document,
+      (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, e.tag, d.defect_report_id, d.reported_by,
+          case when d.answer is null then 'the lead answers before more of it is cut' else 'the lead said stop: ' || d.answer_words end)
+        from book.defect_report d join book.piece e using (piece_id) where d.lot_id = l.lot_id and d.answer is distinct from 'cut on' order by d.defect_report_id limit 1) as defect
+    from book.lot l;
+
+-- What the live holds name: lots (of a heat, with papers), lines of a receipt, pieces.
+create view guard.hold_target as
+  select h.hold_id, coalesce(h.lot_id, l.lot_id, d.lot_id) as lot_id, r.receipt_line_id, h.piece_id from book.hold h
+    left join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) left join book.document_lot d using (document_id)
+    left join book.receipt_line r using (receipt_id) where h.lifted_by is null;
+
+create function guard.held_numbers(p_what text) returns bigint[]
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return array(select n from (select case p_what when 'lot' then lot_id when 'receipt line' then receipt_line_id when 'piece' then piece_id end as n from guard.hold_target) t where n is not null);
+end $$;
+
+-- The first live hold on a piece, on what it came from or on the same metal under another tag, in words.
+create function guard.hold_words(p_piece bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_path bigint[];
+  v_before bigint[];
+  v_lots bigint[];
+  v_lines bigint[];
+  v_hold bigint;
+begin
+  select path, before_path, array[lot_id], array[receipt_line_id] into v_path, v_before, v_lots, v_lines from piece where piece_id = p_piece;
+  if v_before is not null then
+    select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
+  end if;
+  v_hold := (select min(t.hold_id) from guard.hold_target t where t.lot_id = any (v_lots) or t.receipt_line_id = any (v_lines) or t.piece_id = any (v_path || v_before));
+  if v_hold is null then
+    return null;
+  end if;
+  return (select case when condemned_by is null then format('held by %s: %s', held_by, reason) else format('condemned by %s: %s', condemned_by, condemned_words) end from hold where hold_id = v_hold);
+end $$;
+
+-- Every piece with what stands against its use: a live hold on it, on what it came from or on the same metal under another tag (so children inherit
+-- the strictest, at once and later); a quarantine of any of these; its place being counted; its papers awaited. And the strongest papers it may
+-- serve: its lot's, or less where it or what it came from was limited. A null says that nothing stands against it. Holds are looked for piece by piece
+-- only where one of them names its lot, line or path, or the metal had another tag before: few pieces are held.
+create view guard.metal as
+  select w.*, coalesce(w.held, w.stopped) as blocked
+    from (select w.*, coalesce(w.quarantined, case when w.frozen then 'its place is being counted' end,
+        case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped
+      from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
+        case when p.lot_id = any ((select guard.held_numbers('lot'))::bigint[]) or p.receipt_line_id = any ((select guard.held_numbers('receipt line'))::bigint[])
+          or p.path && (select guard.held_numbers('piece')) or p.before_path is not null then guard.hold_words(p.piece_id) end as held,
+        (select n.document from guard.lot_words n where n.lot_id = p.lot_id) as document, (select n.defect from guard.lot_words n where n.lot_id = p.lot_id) as defect,
+        (select 'quarantined: ' || q.quarantine from book.piece q where q.piece_id = any (p.path || p.before_path) and q.quarantine is not null order by q.piece_id limit 1) as quarantined,
+        least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null)) as good_for,
+        (select string_agg(distinct q.limit_words, '; ') from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null) as limits
+      from book.piece p join book.lot l using (lot_id)) w) w;
+
+create function guard.quarantine_words(p_piece bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select quarantined from guard.metal where piece_id = p_piece);
+end $$;
+
+create function guard.blocked_words(p_piece bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return coalesce(guard.hold_words(p_piece), (select stopped from guard.metal where piece_id = p_piece));
+end $$;
+
+create function guard.papers_of(p_piece bigint) returns book.papers
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select good_for from guard.metal where piece_id = p_piece);
+end $$;
+
+create function guard.limit_words(p_piece bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select limits from guard.metal where piece_id = p_piece);
+end $$;
+
+create function guard.document_words(p_lot bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select document from guard.lot_words where lot_id = p_lot);
+end $$;
+
+create function guard.defect_words(p_lot bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select defect from guard.lot_words where lot_id = p_lot);
+end $$;
