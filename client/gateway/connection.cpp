@@ -140,6 +140,16 @@ std::string Connection::User() const { return PQuser(handle()); }
 std::string Connection::Database() const { return PQdb(handle()); }
 int Connection::ServerVersion() const { return PQserverVersion(handle()); }
 bool Connection::Alive() const { return PQstatus(handle()) == CONNECTION_OK; }
+void Connection::TellOfDeed() {
+  if (InTransaction()) to_tell_ = true;
+  else TellNow();
+}
+
+void Connection::TellNow() {
+  to_tell_ = false;
+  PQclear(PQexec(handle(), "notify heatkeep"));
+}
+
 bool Connection::InTransaction() const { return PQtransactionStatus(handle()) != PQTRANS_IDLE; }
 
 Transaction::Transaction(Connection& connection) : connection_(connection) {
@@ -149,7 +159,9 @@ Transaction::Transaction(Connection& connection) : connection_(connection) {
 }
 
 Transaction::~Transaction() {
-  if (open_) PQclear(PQexec(connection_.handle(), "rollback"));
+  if (!open_) return;
+  connection_.to_tell_ = false;
+  PQclear(PQexec(connection_.handle(), "rollback"));
 }
 
 void Transaction::Commit() {
@@ -159,6 +171,7 @@ void Transaction::Commit() {
     throw DbError(DbError::Kind::Bug, "25P02", "the transaction has failed and cannot be committed");
   open_ = false;
   connection_.ExecuteScript("commit");
+  if (connection_.to_tell_) connection_.TellNow();
 }
 
 }  // namespace heatkeep

@@ -67,6 +67,11 @@ class Connection {
   std::string QuoteName(const std::string& name) const;
   std::string QuoteText(const std::string& text) const;
 
+  // A deed was done: those who listen are told by a notice of its own (channel "heatkeep"), at once, or when the transaction that is open
+  // was committed. PostgreSQL lets those that send a notice with what they write commit only one after the other, so no deed sends it
+  // itself. Never throws: a notice that got lost is made up for by asking (listener.h).
+  void TellOfDeed();
+
   std::string User() const;  // the login
   std::string Database() const;
   int ServerVersion() const;  // e.g. 150020
@@ -76,12 +81,15 @@ class Connection {
   PGconn* handle() const { return connection_.get(); }
 
  private:
+  friend class Transaction;
   explicit Connection(PGconn* owned) : connection_(owned) {}
+  void TellNow();
 
   struct Finish {
     void operator()(PGconn* connection) const { PQfinish(connection); }
   };
   std::unique_ptr<PGconn, Finish> connection_;
+  bool to_tell_ = false;  // when the transaction is committed
 };
 
 // Everything between construction and Commit happens, or nothing does. Rolls back unless committed; never

@@ -1,9 +1,11 @@
 #include "client/gateway/deeds.h"
 
+#include "client/gateway/call_deed.h"
+
 namespace heatkeep {
 
 Json Deeds::Call(const std::string& call, std::initializer_list<Param> params) {
-  return Json::parse(connection_.Execute("select api." + call + "::text as answer", params).Only().Text("answer"));
+  return CallDeed(connection_, call, params);
 }
 
 Json Deeds::DefineGrade(const RequestNumber& request, const Json& grades) {

@@ -1,4 +1,5 @@
-// Hears of deeds that others do: a session of its own that asks for those of the last minutes (api.deeds_lately).
+// Hears of deeds that others do: a session of its own that listens (channel "heatkeep", Connection::TellOfDeed) and, when it was told
+// something or was told nothing for a while, asks for the deeds of the last minutes (api.deeds_lately).
 #pragma once
 
 #include <chrono>
@@ -15,7 +16,7 @@ class Listener {
   // Takes the session over. Throws DbError.
   explicit Listener(Connection connection);
 
-  // Waits so long, then answers the names of the deeds done since the last call, each once; empty where there was none.
+  // The names of the deeds done since the last call, each once; empty when `patience` passed and nothing was heard.
   // Throws DbError(Unreachable) when the session is lost.
   std::vector<std::string> Wait(std::chrono::milliseconds patience);
 
@@ -24,6 +25,7 @@ class Listener {
 
   Connection connection_;
   std::set<std::string> seen_;  // request numbers
+  std::chrono::steady_clock::time_point asked_;
 };
 
 }  // namespace heatkeep

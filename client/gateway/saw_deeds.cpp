@@ -1,5 +1,7 @@
 #include "client/gateway/saw_deeds.h"
 
+#include "client/gateway/call_deed.h"
+
 namespace heatkeep {
 namespace {
 
@@ -14,7 +16,7 @@ Param TextOf(const Json& body, const char* key) {
 }  // namespace
 
 Json SawDeeds::Call(const std::string& call, std::initializer_list<Param> params) {
-  return Json::parse(connection_.Execute("select api." + call + "::text as answer", params).Only().Text("answer"));
+  return CallDeed(connection_, call, params);
 }
 
 Json SawDeeds::Reserve(const RequestNumber& request, const Json& body) { return Call("reserve($1, $2)", {request.text, body.dump()}); }

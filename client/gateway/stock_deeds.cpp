@@ -1,22 +1,24 @@
 #include "client/gateway/stock_deeds.h"
 
+#include "client/gateway/call_deed.h"
+
 namespace heatkeep {
 
 Json StockDeeds::Call(const char* deed, const RequestNumber& request, const Json& body) {
-  return Json::parse(connection_.Execute(std::string("select api.") + deed + "($1, $2)::text as answer", {request.text, body.dump()}).Only().Text("answer"));
+  return CallDeed(connection_, std::string(deed) + "($1, $2)", {request.text, body.dump()});
 }
 
 Json StockDeeds::CallNamed(const char* deed, const RequestNumber& request, const Json& body, std::initializer_list<const char*> needed) {
   Json all = body;
   for (const char* key : needed)
     if (!all.contains(key)) all[key] = nullptr;
-  std::string call = std::string("select api.") + deed + "(p_request => $1";
+  std::string call = std::string(deed) + "(p_request => $1";
   std::vector<Param> params{request.text};
   for (const auto& [key, value] : all.items()) {
     params.push_back(value.is_null() ? Param{std::nullopt} : value.is_string() ? Param{value.get<std::string>()} : Param{value.dump()});
     call += ", p_" + key + " => $" + std::to_string(params.size());
   }
-  return Json::parse(connection_.Execute(call + ")::text as answer", params).Only().Text("answer"));
+  return CallDeed(connection_, call + ')', params);
 }
 
 Json StockDeeds::PutAway(const RequestNumber& request, const Json& body) { return CallNamed("put_away", request, body, {}); }

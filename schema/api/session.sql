@@ -19,7 +19,7 @@ begin atomic
     where n.nspname = 'api' and has_function_privilege(session_user, p.oid, 'execute') order by 1;
 end;
 
--- What was done in the last two minutes, one row a deed: who looks at the book asks now and then. A notice sent by each deed would be quicker, but
--- PostgreSQL lets those that send one commit only one after the other.
+-- What was done in the last two minutes, one row a deed: who looks at the book asks when it was told of a deed (notices of channel "heatkeep", sent by
+-- clients after their deed: PostgreSQL lets those that send one with what they write commit only one after the other).
 create view api.deeds_lately as
   select request_id, deed from book.request where at > now() - interval '2 minutes';
