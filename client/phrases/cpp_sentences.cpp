@@ -148,7 +148,8 @@ class Gatherer {
   char KindOf(At i, At end) const {
     for (At k = i; k < end; ++k) {
       const std::string& name = t_[k].text;
-      if (t_[k].kind == Token::Kind::Word && (name == "words" || name == "why" || name == "reason" || name == "what" || name == "held" || name == "amount" || name == "kExpected")) return 'W';
+      static constexpr std::array<std::string_view, 11> words{"words", "why", "reason", "what", "held", "each", "amount", "left", "text", "where_now", "kExpected"};
+      if (t_[k].kind == Token::Kind::Word && std::find(words.begin(), words.end(), name) != words.end()) return 'W';
     }
     return 'N';
   }
