@@ -5948,6 +5948,10 @@
         <source>square ends are %1; expected 0, 1 or 2</source>
         <translation>gerade Enden: %1; erwartet wird 0, 1 oder 2</translation>
     </message>
+    <message>
+        <source>no number where one should be in %1</source>
+        <translation>keine Zahl, wo eine stehen sollte, in %1</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
