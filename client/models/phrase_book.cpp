@@ -10,6 +10,7 @@ namespace {
 
 constexpr int kLongestText = 4000;
 constexpr std::size_t kMostWays = 400; // of one phrase in one text
+constexpr int kWeak = 6;               // a phrase of fewer letters holds no words that are not known themselves
 constexpr int kLoose = 10;             // a number by itself before words: only where no phrase counts them
 constexpr int kNamesWithBlanks = 8;    // a phrase of fewer letters, a quantity being worth four, has names of one word only
 
@@ -141,14 +142,16 @@ struct PhraseBook::Search {
     for (const Phrase& phrase : book.phrases_) {
       for (const Holes& holes : WaysOf(phrase, text)) {
         Reading reading{phrase.letters, 0, 0, {}};
+        bool persons = false;  // "crack found by Lund": somebody's own words around a word that phrases have too
         std::vector<Reading> inner(static_cast<std::size_t>(holes.size()));
         for (qsizetype i = 0; i < holes.size(); ++i) {
           if (phrase.kinds[i] != 'W') continue;
           Reading& words = inner[static_cast<std::size_t>(i)] = Read(holes[i], false);
           reading.explained += words.explained;
+          persons = persons || (phrase.sure < kWeak && words.left > 0);
           reading.inside += words.inside + static_cast<int>(holes[i].size());
         }
-        if (reading.explained < best.explained) continue;
+        if (persons || reading.explained < best.explained) continue;
         reading.said = Filled(phrase, holes, inner);
         Take(best, reading);
       }
@@ -158,6 +161,7 @@ struct PhraseBook::Search {
   void ByParts(const QString& text, bool outermost, Reading& best) {
     const auto joined = [&](const QString& begin, const QString& between, const QString& end) {
       const Reading a = Read(begin, outermost), b = Read(end, outermost);
+      if (between.size() > 3 && (a.left > 0 || b.left > 0)) return;  // a word joins what is known, not words of a person
       Take(best, {a.explained + b.explained, a.left + b.left, a.inside + b.inside + (between == " " ? kLoose : 0), a.said + between + b.said});
     };
     for (const char* separator : kSeparators) {
