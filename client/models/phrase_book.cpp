@@ -1,6 +1,7 @@
 #include "client/models/phrase_book.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "client/models/quantity_words.h"
 
@@ -8,7 +9,9 @@ namespace heatkeep {
 namespace {
 
 constexpr int kLongestText = 4000;
-constexpr std::size_t kMostWays = 24;  // of one phrase in one text
+constexpr std::size_t kMostWays = 400; // of one phrase in one text
+constexpr int kWeak = 6;               // a phrase of fewer letters holds no words that are not known themselves
+constexpr int kLoose = 10;             // a number by itself before words: only where no phrase counts them
 constexpr int kNamesWithBlanks = 8;    // a phrase of fewer letters, a quantity being worth four, has names of one word only
 
 const char* const kSeparators[] = {"; ", ". ", ", ", ": ", " - ", "\n", " (", ") ", " x ", " \u00D7 ", QT_TRANSLATE_NOOP("Book", " and ")};
@@ -36,7 +39,8 @@ PhraseBook::PhraseBook(const std::vector<BookPhrase>& phrases) {
     phrase.literals << rest;
     for (const QString& literal : phrase.literals) phrase.letters += Signs(literal);
     phrase.sure = phrase.letters;
-    for (const char kind : phrase.kinds) phrase.sure += kind == 'N' || kind == 'W' ? 0 : 4;
+    for (const char kind : phrase.kinds)
+      if (kind != 'N' && kind != 'W') phrase.sure += 4, phrase.letters += 2;
     phrases_.push_back(std::move(phrase));
   }
 }
@@ -44,7 +48,7 @@ PhraseBook::PhraseBook(const std::vector<BookPhrase>& phrases) {
 struct PhraseBook::Search {
   const PhraseBook& book;
   const ReadingUnits& units;
-  QHash<QString, Reading> read;
+  QHash<QString, Reading> read[2];  // inside a hole, outermost
 
   // The holes of one way to find a phrase in a text.
   using Holes = QStringList;
@@ -131,31 +135,34 @@ struct PhraseBook::Search {
   }
 
   void Take(Reading& best, const Reading& other) const {
-    if (other.explained > best.explained || (other.explained == best.explained && other.left < best.left)) best = other;
+    if (std::tuple(-other.explained, other.left, other.inside) < std::tuple(-best.explained, best.left, best.inside)) best = other;
   }
 
   void ByPhrases(const QString& text, Reading& best) {
     for (const Phrase& phrase : book.phrases_) {
       for (const Holes& holes : WaysOf(phrase, text)) {
-        Reading reading{phrase.letters, 0, {}};
+        Reading reading{phrase.letters, 0, 0, {}};
+        bool persons = false;  // "crack found by Lund": somebody's own words around a word that phrases have too
         std::vector<Reading> inner(static_cast<std::size_t>(holes.size()));
         for (qsizetype i = 0; i < holes.size(); ++i) {
           if (phrase.kinds[i] != 'W') continue;
-          Reading& words = inner[static_cast<std::size_t>(i)] = Read(holes[i]);
+          Reading& words = inner[static_cast<std::size_t>(i)] = Read(holes[i], false);
           reading.explained += words.explained;
-          reading.left += words.left;
+          persons = persons || (phrase.sure < kWeak && words.left > 0);
+          reading.inside += words.inside + static_cast<int>(holes[i].size());
         }
-        if (reading.explained < best.explained) continue;
+        if (persons || reading.explained < best.explained) continue;
         reading.said = Filled(phrase, holes, inner);
         Take(best, reading);
       }
     }
   }
 
-  void ByParts(const QString& text, Reading& best) {
+  void ByParts(const QString& text, bool outermost, Reading& best) {
     const auto joined = [&](const QString& begin, const QString& between, const QString& end) {
-      const Reading a = Read(begin), b = Read(end);
-      Take(best, {a.explained + b.explained, a.left + b.left, a.said + between + b.said});
+      const Reading a = Read(begin, outermost), b = Read(end, outermost);
+      if (between.size() > 3 && (a.left > 0 || b.left > 0)) return;  // a word joins what is known, not words of a person
+      Take(best, {a.explained + b.explained, a.left + b.left, a.inside + b.inside + (between == " " ? kLoose : 0), a.said + between + b.said});
     };
     for (const char* separator : kSeparators) {
       const QString between = QString::fromUtf8(separator), said = QCoreApplication::translate("Book", separator);
@@ -168,39 +175,37 @@ struct PhraseBook::Search {
     if (text.endsWith(')') || text.endsWith(':') || text.endsWith('.')) joined(text.chopped(1), text.last(1), {});
   }
 
-  Reading Read(const QString& text) {
+  Reading Read(const QString& text, bool outermost) {
     const QString core = text.trimmed();
-    if (core.isEmpty()) return {0, 0, text};
+    if (core.isEmpty()) return {0, 0, 0, text};
     if (core != text) {
-      Reading reading = Read(core);
+      Reading reading = Read(core, outermost);
       const qsizetype at = text.indexOf(core);
       reading.said = text.left(at) + reading.said + text.mid(at + core.size());
       return reading;
     }
-    if (const auto known = read.constFind(text); known != read.constEnd()) return *known;
-    Reading best{0, SmallLetters(text), text};
+    QHash<QString, Reading>& before = read[outermost ? 1 : 0];
+    if (const auto known = before.constFind(text); known != before.constEnd()) return *known;
+    Reading best{0, SmallLetters(text), 0, outermost ? WithQuantities(text, units) : text};
     if (auto quantity = AnyQuantityWords(text, units)) {
-      best = {1, 0, *quantity};
+      best = {1, 0, 0, *quantity};
     } else {
       ByPhrases(text, best);
-      ByParts(text, best);
+      ByParts(text, outermost, best);
     }
-    read.insert(text, best);
+    before.insert(text, best);
     return best;
   }
 };
 
 QString PhraseBook::Said(const QString& english, const ReadingUnits& units) const {
   if (english.isEmpty() || english.size() > kLongestText) return english;
-  Search search{*this, units, {}};
-  const Reading reading = search.Read(english);
-  return reading.explained > 0 ? reading.said : WithQuantities(english, units);
+  return Search{*this, units, {}}.Read(english, true).said;
 }
 
 bool PhraseBook::Knows(const QString& english) const {
   const ReadingUnits units;
-  Search search{*this, units, {}};
-  const Reading reading = search.Read(english);
+  const Reading reading = Search{*this, units, {}}.Read(english, true);
   return reading.explained > 0 && reading.left == 0;
 }
 

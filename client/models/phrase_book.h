@@ -31,7 +31,7 @@ class PhraseBook {
   explicit PhraseBook(const std::vector<BookPhrase>& phrases);
 
   QString Said(const QString& english, const ReadingUnits& units) const;
-  // Whether phrases explain the text: some of it, and every small letter of it.
+  // Whether phrases explain the text: some of it, and every small letter of it that does not stand in a hole (where a person's own words may).
   bool Knows(const QString& english) const;
 
  private:
@@ -44,6 +44,7 @@ class PhraseBook {
   struct Reading {
     int explained = 0;  // letters and signs of phrases
     int left = 0;       // small letters that no phrase and no hole has: words, not tags or heats
+    int inside = 0;     // how much stands in holes for words: of two readings the one that keeps closer to its phrases
     QString said;
   };
   struct Search;  // one text being read

@@ -20,8 +20,11 @@ bool Sentence(const std::string& text) {
 // SQL, markup, control marks: not words for people.
 bool Code(const std::string& text) {
   if (text.find_first_of("<>{}$|\1\n") != std::string::npos && text.find("<= most") == std::string::npos) return true;
-  static constexpr std::array<std::string_view, 14> statements{"select ", "insert ", "update ", "set transaction ", "set datestyle", "listen ", "order by ", "group by ", "join ", "on w.", "from api", "::text", "where ", "is not null"};
-  return std::any_of(statements.begin(), statements.end(), [&](std::string_view word) { return text.find(word) != std::string::npos; });
+  static constexpr std::array<std::string_view, 10> statements{"select", "insert", "update", "set transaction", "set datestyle", "listen", "order by", "group by", "join", "where"};
+  const std::string_view words = std::string_view(text).substr(std::min(text.size(), text.find_first_not_of(' ')));
+  const auto begins = [&](std::string_view statement) { return words.starts_with(statement) && words.substr(statement.size()).starts_with(' '); };
+  return words.starts_with("on w.") || text.find("::text") != std::string::npos || text.find("is not null") != std::string::npos ||
+         std::any_of(statements.begin(), statements.end(), begins);
 }
 
 bool PlainWord(const std::string& text) {
@@ -148,7 +151,8 @@ class Gatherer {
   char KindOf(At i, At end) const {
     for (At k = i; k < end; ++k) {
       const std::string& name = t_[k].text;
-      if (t_[k].kind == Token::Kind::Word && (name == "words" || name == "why" || name == "reason" || name == "what" || name == "held" || name == "amount" || name == "kExpected")) return 'W';
+      static constexpr std::array<std::string_view, 11> words{"words", "why", "reason", "what", "held", "each", "amount", "left", "text", "where_now", "kExpected"};
+      if (t_[k].kind == Token::Kind::Word && std::find(words.begin(), words.end(), name) != words.end()) return 'W';
     }
     return 'N';
   }

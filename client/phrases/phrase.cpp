@@ -1,5 +1,6 @@
 #include "client/phrases/phrase.h"
 
+#include <algorithm>
 #include <array>
 #include <cctype>
 #include <string_view>
@@ -65,6 +66,8 @@ Phrase PhraseOf(const std::string& draft) {
 }
 
 std::vector<std::string> Chained(const std::vector<std::string>& begins, const std::vector<std::string>& ends, std::size_t most) {
+  const auto starts = [](const std::string& end) { return !end.empty() && (Letter(end.front()) || end.front() == '\1'); };
+  if (begins.size() == 1 && begins[0].size() == 2 && begins[0][0] == '\1' && !ends.empty() && std::all_of(ends.begin(), ends.end(), starts)) return ends;
   std::vector<std::string> all;
   if (begins.size() * ends.size() > most) return all;
   for (const std::string& begin : begins)

@@ -253,7 +253,9 @@ class Gatherer {
       return {Hole(words ? 'W' : 'N')};
     }
     Scan(i, end);
-    bool words = name == "concat_ws" || HoldsWords(name) || name == "replace";
+    for (const auto& [from, to] : arguments)  // a number of them, by the word for one and for more
+      if (name == "of_them" && t_[from].kind == Token::Kind::Text) Say(t_[from].text);
+    bool words = name == "concat_ws" || name == "of_them" || name == "replace" || HoldsWords(name);
     for (const auto& [from, to] : arguments) {
       if (to == from + 1 && t_[from].kind == Token::Kind::Text) continue;
       words = words || KindOf(from, to) == 'W';

@@ -61,7 +61,7 @@ language sql stable
 return coalesce(nullif(concat_ws(', ', guard.of_them((r ->> 'bars')::bigint, 'bar'), guard.of_them((r ->> 'drops')::bigint, 'drop'),
   (select string_agg(guard.of_them(n, 'piece', 'pieces') || ' still to cut at saw ' || saw, ', ' order by saw) from (select t ->> 'saw' as saw, sum((t ->> 'pieces')::bigint)::bigint n from jsonb_array_elements(r -> 'to_cut') t group by 1) x where n > 0),
   (select guard.of_them(sum((t ->> 'pieces')::bigint)::bigint, 'cut piece that waits to be shipped', 'cut pieces that wait to be shipped') from jsonb_array_elements(r -> 'waiting') t having count(*) > 0),
-  (select guard.of_them(count(*), 'customer has', 'customers have') || ' ' || guard.of_them(sum((t ->> 'pieces')::bigint)::bigint, 'piece') from jsonb_array_elements(r -> 'shipped') t having count(*) > 0)), ''), 'nothing that is here or was shipped');
+  (select case when count(*) = 1 then '1 customer has ' else count(*) || ' customers have ' end || guard.of_them(sum((t ->> 'pieces')::bigint)::bigint, 'piece', 'pieces') from jsonb_array_elements(r -> 'shipped') t having count(*) > 0)), ''), 'nothing that is here or was shipped');
 
 -- What such a hold would stop, if it were placed now; nothing is changed. Counts, and the words of them.
 create function api.preview_hold(p_scope text, p_ref text, p_mill text default null) returns jsonb

@@ -97,8 +97,10 @@ TEST(PhraseBook, InEnglishOnlyTheUnitsAndThePluralsChange) {
 
 TEST(PhraseBook, WhatNobodyKnowsStaysButForANumberBeforeItsUnit) {
   EXPECT_EQ(Said("the colour is off by 254 mm here", kInches), "the colour is off by 10 in here");
-  EXPECT_EQ(Said("heat A254 mm, tag 25-254 mm, 7 254 mm, 254 mmHg", kInches), "heat A254 mm, tag 25-254 mm, 7 254 mm, 254 mmHg");
+  EXPECT_EQ(Said("heat A254 mm, tag 25-254 mm, row 7 254 mm, 254 mmHg", kInches), "heat A254 mm, tag 25-254 mm, row 7 254 mm, 254 mmHg");
   EXPECT_EQ(Said(""), "");
+  const In german("de");
+  EXPECT_EQ(Said("crack found by Lund and others of us"), "crack found by Lund and others of us") << "a person's own words";
 }
 
 TEST(PhraseBook, TwoLengthsThatDifferDoNotReadTheSame) {

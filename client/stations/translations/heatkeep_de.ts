@@ -962,18 +962,6 @@
         <translation>%1%2 %3 %4, %5 erlaubt %6 %7%8%9</translation>
     </message>
     <message>
-        <source>%1%2 cold</source>
-        <translation>%1%2 kalt</translation>
-    </message>
-    <message>
-        <source>%1%2 hot</source>
-        <translation>%1%2 warm</translation>
-    </message>
-    <message>
-        <source>%1%2 more than the slip says: the planner decides</source>
-        <translation>%1%2 mehr, als der Lieferschein sagt: die Planung entscheidet</translation>
-    </message>
-    <message>
         <source>%1, %2 cheaper</source>
         <translation>%1, %2 billiger</translation>
     </message>
@@ -1099,46 +1087,6 @@
     <message>
         <source>%1; planned anew</source>
         <translation>%1; neu geplant</translation>
-    </message>
-    <message>
-        <source>%1a cost is below 0; expected 0 or more</source>
-        <translation>%1Kosten sind unter 0; erwartet wird 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>%1counted %2, the slip says %3</source>
-        <translation>%1gezählt %2, laut Lieferschein %3</translation>
-    </message>
-    <message>
-        <source>%1grip %2</source>
-        <translation>%1Einspannlänge %2</translation>
-    </message>
-    <message>
-        <source>%1its count is below 0; expected 0 or more, or unlimited</source>
-        <translation>%1die Anzahl ist unter 0; erwartet wird 0 oder mehr oder unbegrenzt</translation>
-    </message>
-    <message>
-        <source>%1its cut length is out of range; expected above 0 to 1 km</source>
-        <translation>%1die Schnittlänge liegt außerhalb; erwartet wird über 0 bis 1 km</translation>
-    </message>
-    <message>
-        <source>%1its doubt is out of range; expected 0 to below its length</source>
-        <translation>%1die Unsicherheit liegt außerhalb; erwartet wird 0 bis unter die Länge</translation>
-    </message>
-    <message>
-        <source>%1its length is out of range; expected above 0 to 1 km</source>
-        <translation>%1die Länge liegt außerhalb; erwartet wird über 0 bis 1 km</translation>
-    </message>
-    <message>
-        <source>%1its number of heats is below 0; expected 0 (any) or more</source>
-        <translation>%1die Zahl der Schmelzen ist unter 0; erwartet wird 0 (beliebig) oder mehr</translation>
-    </message>
-    <message>
-        <source>%1its quantity is out of range; expected 0 to 1000000</source>
-        <translation>%1die Menge liegt außerhalb; erwartet wird 0 bis 1000000</translation>
-    </message>
-    <message>
-        <source>%1square ends are %2; expected 0, 1 or 2</source>
-        <translation>%1gerade Enden: %2; erwartet wird 0, 1 oder 2</translation>
     </message>
     <message>
         <source>&apos;%1&apos; as the decimal mark</source>
@@ -2166,20 +2114,12 @@
         <translation>%1 abtrennen, mit neuer Fläche hinter dem halben Schnitt vor dem nächsten Stück%2</translation>
     </message>
     <message>
-        <source>customer has</source>
-        <translation>Kunde hat</translation>
-    </message>
-    <message>
         <source>customer_return, when it comes back</source>
         <translation>customer_return, wenn es zurückkommt</translation>
     </message>
     <message>
         <source>customer_return, when they come back</source>
         <translation>customer_return, wenn sie zurückkommen</translation>
-    </message>
-    <message>
-        <source>customers have</source>
-        <translation>Kunden haben</translation>
     </message>
     <message>
         <source>cut at another saw</source>
@@ -5943,6 +5883,74 @@
     <message>
         <source>write off</source>
         <translation>ausbuchen</translation>
+    </message>
+    <message>
+        <source>%1 cold</source>
+        <translation>%1 kalt</translation>
+    </message>
+    <message>
+        <source>%1 customers have %2</source>
+        <translation>%1 Kunden haben %2</translation>
+    </message>
+    <message>
+        <source>%1 hot</source>
+        <translation>%1 warm</translation>
+    </message>
+    <message>
+        <source>%1 more than the slip says: the planner decides</source>
+        <translation>%1 mehr, als der Lieferschein sagt: die Planung entscheidet</translation>
+    </message>
+    <message>
+        <source>1 customer has %1</source>
+        <translation>1 Kunde hat %1</translation>
+    </message>
+    <message>
+        <source>a cost is below 0; expected 0 or more</source>
+        <translation>Kosten sind unter 0; erwartet wird 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>counted %1, the slip says %2</source>
+        <translation>gezählt %1, laut Lieferschein %2</translation>
+    </message>
+    <message>
+        <source>grip %1</source>
+        <translation>Einspannlänge %1</translation>
+    </message>
+    <message>
+        <source>its count is below 0; expected 0 or more, or unlimited</source>
+        <translation>die Anzahl ist unter 0; erwartet wird 0 oder mehr oder unbegrenzt</translation>
+    </message>
+    <message>
+        <source>its cut length is out of range; expected above 0 to 1 km</source>
+        <translation>die Schnittlänge liegt außerhalb; erwartet wird über 0 bis 1 km</translation>
+    </message>
+    <message>
+        <source>its doubt is out of range; expected 0 to below its length</source>
+        <translation>die Unsicherheit liegt außerhalb; erwartet wird 0 bis unter die Länge</translation>
+    </message>
+    <message>
+        <source>its length is out of range; expected above 0 to 1 km</source>
+        <translation>die Länge liegt außerhalb; erwartet wird über 0 bis 1 km</translation>
+    </message>
+    <message>
+        <source>its number of heats is below 0; expected 0 (any) or more</source>
+        <translation>die Zahl der Schmelzen ist unter 0; erwartet wird 0 (beliebig) oder mehr</translation>
+    </message>
+    <message>
+        <source>its quantity is out of range; expected 0 to 1000000</source>
+        <translation>die Menge liegt außerhalb; erwartet wird 0 bis 1000000</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>square ends are %1; expected 0, 1 or 2</source>
+        <translation>gerade Enden: %1; erwartet wird 0, 1 oder 2</translation>
+    </message>
+    <message>
+        <source>no number where one should be in %1</source>
+        <translation>keine Zahl, wo eine stehen sollte, in %1</translation>
     </message>
 </context>
 <context>
