@@ -24,7 +24,7 @@ Sign SignOf(const SheetBlock& block) {
 }  // namespace
 
 SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList) {
-  LayOut(waiting_, BuildWork(), why_ = new WordsPane);
+  LayOut(waiting_, BuildWork(), BuildWhy());
   connect(waiting_, &WaitingList::Chosen, &work_, &SawWork::Choose);
   connect(&work_, &SawWork::Shown, this, &SawStation::Show);
   connect(&work_, &SawWork::Done, this, [this](const QString& words, bool fully) {
@@ -80,6 +80,13 @@ QWidget* SawStation::BuildWork() {
   buttons->setSpacing(kInside);
   BuildButtons(buttons);
   down->addLayout(buttons);
+  return pane;
+}
+
+QWidget* SawStation::BuildWhy() {
+  auto* pane = new QWidget;
+  auto* down = Down(pane, kBetween);
+  down->addWidget(why_ = new WordsPane, 1);
   down->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, Q(CautionWords())));
   return pane;
 }
@@ -96,12 +103,12 @@ void SawStation::BuildButtons(QLayout* into) {
   confirm_ = add(0, 0, 2, "record_cut", tr("CUT AS PLANNED"), Qt::Key_F1, Weight::PrimaryGlove, [this] { Confirm(); });
   next_run_ = add(0, 2, 1, {}, tr("NEXT STOP"), Qt::Key_F2, Weight::Glove, [this] { work_.NextRun(); });
   rest_ = add(0, 3, 1, "record_cut", tr("REST"), Qt::Key_F3, Weight::Glove, [this] { RestMeasured(); });
-  fewer_ = add(0, 4, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
-  not_there_ = add(1, 0, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
-  short_ = add(1, 1, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
-  bad_ = add(1, 2, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
-  no_mark_ = add(1, 3, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
-  hand_over_ = add(1, 4, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
+  fewer_ = add(1, 0, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
+  not_there_ = add(1, 1, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
+  short_ = add(1, 2, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
+  bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
+  no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
+  hand_over_ = add(2, 1, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
 }
 
 void SawStation::Changed(const QStringList& deeds) {
@@ -183,7 +190,8 @@ void SawStation::Show() {
   hand_over_->SetWanted(step != SawWork::Step::NoSaw && step != SawWork::Step::Place && !work_.busy());
   read_with_->setText(tr("Read with %1").arg(ReadWith()));
   device_->SetWanted(!work_.devices().empty());
-  ShowWhy(cut || pull ? block : nullptr);
+  const std::optional<SheetBlock> shown = block && (cut || pull) ? std::optional(RemainingOf(*block)) : std::nullopt;
+  ShowWhy(shown ? &*shown : nullptr);
 }
 
 // Off the network: how old is what is shown. On it: whether the saw was handed over.

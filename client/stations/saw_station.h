@@ -35,6 +35,7 @@ class SawStation : public Station {
 
  private:
   QWidget* BuildWork();
+  QWidget* BuildWhy();
   void BuildButtons(QLayout* into);
   void Show();
   void ShowWaiting();
