@@ -252,7 +252,7 @@ TEST_F(ReceivingStationTest, ATapeScannedIsWhatTheLineWasMeasuredWithAndAnOldCal
   EXPECT_EQ(station->form().line().measured_with, "tape 9");
   EXPECT_EQ(station->form().line().count, "2");
   EXPECT_EQ(station->form().line().heat, "");
-  EXPECT_TRUE(Remarked(QString("measured with tape 9, \u00B11.0 mm, its calibration is over")));
+  EXPECT_TRUE(Remarked(QString("measured with tape 9, \u00B10.0 mm, its calibration is over")));
 }
 
 TEST_F(ReceivingStationTest, AStrappedBundleGoesAsOneAndBarByBarOnceItsStrapIsCut) {

@@ -287,7 +287,7 @@ TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
       if (label->isVisible() && label->text() == words) return true;
     return false;
   };
-  EXPECT_TRUE(read_with(QString("Read with a tape that is not said, \u00B11.0 mm")));
+  EXPECT_TRUE(read_with(QString("Read with a tape that is not said, \u00B10.0 mm")));
   ScanIn("tape 4");
   EXPECT_TRUE(read_with(QString("Read with tape 4, \u00B12.0 mm")));
   for (int i = 0; i < 2; ++i) Press(Qt::Key_F10);
