@@ -329,8 +329,9 @@ TEST_F(SawStationTest, TheStopSettingIsReadFromTwoMetresInTheSmallestWindowAndTh
     std::cout << width << " x " << height << ": " << station->stop().FigureHeightMm() << " mm\n";
     Picture(QString("saw_cut_%1").arg(width));
   }
-  for (const DeedButton* button : station->findChildren<DeedButton*>())
-    if (button->isVisible()) EXPECT_GE(button->height(), kGlove) << button->text().toStdString();
+  for (const DeedButton* button : station->findChildren<DeedButton*>()) {
+    if (button->isVisible()) { EXPECT_GE(button->height(), kGlove) << button->text().toStdString(); }
+  }
 }
 
 }  // namespace
