@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "schema/terms/bad_text.h"
+#include "schema/terms/wide.h"
 
 namespace heatkeep {
 namespace {
@@ -64,6 +65,7 @@ SheetBlock RemainingOf(const SheetBlock& block) {
   SheetBlock rest = block;
   rest.begun.reset();
   rest.length = *block.begun;
+  rest.mass.g = static_cast<std::int64_t>(Wide{block.mass.g} * rest.length.nm / block.length.nm);
   if (block.trim.nm > 0) rest.kerf_all -= block.kerf_each;
   rest.trim = {};
   rest.cuts.clear();

@@ -240,7 +240,12 @@ void SawWork::Pull(const QString& tag, const QString& heat_read) {
     emit Refused(tr("%1 is not on the sheets that were read before the book went away: take %2").arg(tag, block() ? tr("%1 at %2").arg(Q(block()->tag), Q(block()->place)) : tr("none")));
     return;
   }
-  Json body{{"tag", piece}, {"saw", settings_.saw.toStdString()}};
+  if (on_saw_.sheets.empty()) {
+    emit Refused(as_of_.isValid() ? tr("%1 is on no sheet of saw %2: nothing is planned for it here").arg(tag, settings_.saw) : tr("the sheets are not read yet; scan again"));
+    return;
+  }
+  // what is on no sheet here is asked for by the plan in hand, so that another saw's piece is refused
+  Json body{{"tag", piece}, {"saw", settings_.saw.toStdString()}, {"plan", (sheet() ? *sheet() : on_saw_.sheets.front()).number}};
   for (const Sheet& sheet : on_saw_.sheets)
     for (const SheetBlock& b : sheet.blocks)
       if (&b == planned) body["plan"] = sheet.number;

@@ -83,6 +83,7 @@ QWidget* ReceivingStation::BuildRead() {
   connect(receive_, &QPushButton::clicked, this, &ReceivingStation::ReceiveNote);
   connect(next_, &QPushButton::clicked, this, [this] { ReadIt(); });
   connect(out_, &QPushButton::clicked, this, &ReceivingStation::TakeLineOut);
+  for (DeedButton* button : {receive_, next_, out_, more_}) button->setMinimumHeight(kGlove);
   down->addLayout(buttons);
   connect(form_, &DeliveryForm::Edited, this, &ReceivingStation::ShowLine);
   connect(form_, &DeliveryForm::LineRead, this, [this] { ReadIt(); });
@@ -100,11 +101,11 @@ QWidget* ReceivingStation::BuildPutAway() {
   row->setSpacing(kInside);
   row->addWidget(place_ = new QLineEdit, 1);
   place_->setFont(MonoOf(Size::SawBody, true));
-  place_->setFixedHeight(44);
+  place_->setFixedHeight(kGlove);
   place_->setPlaceholderText(tr("scan or type the place"));
   place_->setAccessibleName(tr("place"));
   row->addWidget(put_ = new DeedButton(desk().link, "put_away", tr("Put away"), Qt::Key_F1, DeedButton::Weight::Primary));
-  put_->setMinimumSize(160, 44);
+  put_->setMinimumSize(160, kGlove);
   down->addLayout(row);
   down->addWidget(put_sign_ = new SignLine(Size::SectionHead));
   down->addSpacing(kInside);
@@ -115,6 +116,7 @@ QWidget* ReceivingStation::BuildPutAway() {
   labels_->setMinimumWidth(200);
   buttons->addWidget(open_ = new DeedButton(desk().link, "open_bundle", tr("The strap is cut"), Qt::Key_F6));
   open_->setMinimumWidth(200);
+  for (DeedButton* button : {labels_, open_}) button->setMinimumHeight(kGlove);
   buttons->addWidget(strap_ = new PlainWords(FontOf(Size::Table), Use::Quiet, tr("Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.")), 1);
   connect(open_, &QPushButton::clicked, this, [this] {
     for (const GateGroup& group : work_.gate())

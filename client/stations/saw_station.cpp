@@ -24,7 +24,7 @@ Sign SignOf(const SheetBlock& block) {
 }  // namespace
 
 SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList) {
-  LayOut(waiting_, BuildWork(), why_ = new WordsPane);
+  LayOut(waiting_, BuildWork(), BuildWhy());
   connect(waiting_, &WaitingList::Chosen, &work_, &SawWork::Choose);
   connect(&work_, &SawWork::Shown, this, &SawStation::Show);
   connect(&work_, &SawWork::Done, this, [this](const QString& words, bool fully) {
@@ -37,11 +37,10 @@ SawStation::SawStation(Desk& desk, QWidget* parent) : Station(desk, parent), wor
   });
   connect(&work_, &SawWork::HeatWanted, this, [this](const QString& tag, const QString& words) {
     blind_ = true;
-    asking_->Ask(words, [this, tag](const QString& heat) {
+    Question(words, [this, tag](const QString& heat) {
       work_.Pull(tag, heat);
       return true;
     });
-    Show();
   });
   connect(&work_, &SawWork::LabelWanted, this, &SawStation::PrintLabel);
   Show();
@@ -76,10 +75,18 @@ QWidget* SawStation::BuildWork() {
     Show();
   });
   down->addStretch(1);
-  auto* buttons = new QGridLayout;
+  down->addWidget(buttons_ = new QWidget);
+  auto* buttons = new QGridLayout(buttons_);
+  buttons->setContentsMargins(0, 0, 0, 0);
   buttons->setSpacing(kInside);
   BuildButtons(buttons);
-  down->addLayout(buttons);
+  return pane;
+}
+
+QWidget* SawStation::BuildWhy() {
+  auto* pane = new QWidget;
+  auto* down = Down(pane, kBetween);
+  down->addWidget(why_ = new WordsPane, 1);
   down->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, BookWords(CautionWords())));
   return pane;
 }
@@ -96,12 +103,12 @@ void SawStation::BuildButtons(QLayout* into) {
   confirm_ = add(0, 0, 2, "record_cut", tr("CUT AS PLANNED"), Qt::Key_F1, Weight::PrimaryGlove, [this] { Confirm(); });
   next_run_ = add(0, 2, 1, {}, tr("NEXT STOP"), Qt::Key_F2, Weight::Glove, [this] { work_.NextRun(); });
   rest_ = add(0, 3, 1, "record_cut", tr("REST"), Qt::Key_F3, Weight::Glove, [this] { RestMeasured(); });
-  fewer_ = add(0, 4, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
-  not_there_ = add(1, 0, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
-  short_ = add(1, 1, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
-  bad_ = add(1, 2, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
-  no_mark_ = add(1, 3, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
-  hand_over_ = add(1, 4, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
+  fewer_ = add(1, 0, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
+  not_there_ = add(1, 1, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
+  short_ = add(1, 2, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
+  bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
+  no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
+  hand_over_ = add(2, 1, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
 }
 
 void SawStation::Changed(const QStringList& deeds) {
@@ -173,6 +180,7 @@ void SawStation::Show() {
   else bar_->Show(std::nullopt, units());
   bar_->setVisible(block && (cut || pull));
   ShowAge();
+  buttons_->setVisible(!asking_->asking());
   for (QWidget* part : std::initializer_list<QWidget*>{stop_words_, stop_, stop_for_}) part->setVisible(cut);
   confirm_->SetWords(step == SawWork::Step::Place ? tr("LEAVE IT THERE") : tr("CUT AS PLANNED"));
   confirm_->SetWanted(!work_.busy() && (cut || step == SawWork::Step::Place));
@@ -183,7 +191,8 @@ void SawStation::Show() {
   hand_over_->SetWanted(step != SawWork::Step::NoSaw && step != SawWork::Step::Place && !work_.busy());
   read_with_->setText(tr("Read with %1").arg(ReadWith()));
   device_->SetWanted(!work_.devices().empty());
-  ShowWhy(cut || pull ? block : nullptr);
+  const std::optional<SheetBlock> shown = block && (cut || pull) ? std::optional(RemainingOf(*block)) : std::nullopt;
+  ShowWhy(shown ? &*shown : nullptr);
 }
 
 // Off the network: how old is what is shown. On it: whether the saw was handed over.
@@ -271,13 +280,21 @@ std::optional<Length> SawStation::LengthIn(const QString& answer) {
   }
 }
 
+// While it is asked, what stands under it makes room, and no other key does anything.
+void SawStation::Question(const QString& words, AskingLine::Take take) {
+  sign_->Clear();
+  asking_->Ask(words, std::move(take));
+  Show();
+}
+
 void SawStation::AskLength(const QString& words, const std::function<void(Length)>& then) {
-  asking_->Ask(words, [this, then](const QString& answer) {
+  Question(words, [this, then](const QString& answer) {
     const std::optional<Length> length = LengthIn(answer);
     if (length) then(*length);
     return length.has_value();
   });
   lengths_->setVisible(true);
+  Show();
 }
 
 void SawStation::MeasuredShort() {
@@ -301,7 +318,7 @@ void SawStation::FewerCut() {
   if (block.cuts.empty()) return;
   const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::string line = cut.order + "/" + cut.line;
-  asking_->Ask(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
+  Question(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
             bool whole = false;
             const int count = answer.toInt(&whole);
             if (!whole || count < 0 || count >= most) {
@@ -323,7 +340,7 @@ void SawStation::HandOver() {
 void SawStation::AskHandedOver(std::size_t cut, DoneCounts done) {
   const std::vector<SheetCut> cuts = work_.step() == SawWork::Step::Cut ? RemainingOf(*work_.block()).cuts : std::vector<SheetCut>{};
   if (cut >= cuts.size()) {
-    asking_->Ask(cuts.empty() ? tr("How do things stand at saw %1? The next one reads it.").arg(desk().settings.saw) : tr("How do things stand, and why is the rest open? The next one reads it."),
+    Question(cuts.empty() ? tr("How do things stand at saw %1? The next one reads it.").arg(desk().settings.saw) : tr("How do things stand, and why is the rest open? The next one reads it."),
                  [this, done](const QString& words) {
                    work_.HandOver(done, words);
                    return true;
@@ -331,7 +348,7 @@ void SawStation::AskHandedOver(std::size_t cut, DoneCounts done) {
     return;
   }
   const std::string line = cuts[cut].order + "/" + cuts[cut].line;
-  asking_->Ask(tr("How many good pieces for %1 are cut so far, of %2?").arg(Q(line)).arg(cuts[cut].count), [this, cut, done, line, most = cuts[cut].count](const QString& answer) {
+  Question(tr("How many good pieces for %1 are cut so far, of %2?").arg(Q(line)).arg(cuts[cut].count), [this, cut, done, line, most = cuts[cut].count](const QString& answer) {
     bool whole = false;
     const int count = answer.toInt(&whole);
     if (!whole || count < 0 || count > most) {
@@ -347,7 +364,7 @@ void SawStation::AskHandedOver(std::size_t cut, DoneCounts done) {
 
 void SawStation::BadMetal() {
   const QString tag = Q(work_.block()->tag);
-  asking_->Ask(tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
+  Question(tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
             planning::Mishaps mishaps;
             mishaps.bad.push_back(tag.toStdString());
             mishaps.reason = answer.toStdString();

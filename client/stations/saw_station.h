@@ -36,12 +36,14 @@ class SawStation : public Station {
 
  private:
   QWidget* BuildWork();
+  QWidget* BuildWhy();
   void BuildButtons(QLayout* into);
   void Show();
   void ShowWaiting();
   void ShowPiece(const SheetBlock& block);
   void ShowWhy(const SheetBlock* block);
   void ShowAge();
+  void Question(const QString& words, AskingLine::Take take);
   void AskLength(const QString& words, const std::function<void(Length)>& then);
   QString ReadWith() const;  // the tape or readout, with its doubt
   std::optional<Length> LengthIn(const QString& answer);
@@ -58,7 +60,7 @@ class SawStation : public Station {
   SawWork work_;
   WaitingList* waiting_;
   PlainWords *head_, *what_, *stop_words_, *stop_for_, *age_, *read_with_;
-  QWidget* lengths_;
+  QWidget *lengths_, *buttons_;
   StopFigure* stop_;
   WordsPane* why_;
   PieceBarView* bar_;

@@ -51,7 +51,8 @@ void DeskTest::Start(const std::string& login, const DeskWindow::MakeStations& s
   QApplication::installTranslator(&words_);
   settings.Save(*kept);
   ApplyLook(*qobject_cast<QApplication*>(QApplication::instance()), settings.look);
-  link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login) + (wire ? " host='" + folder.path().toStdString() + "'" : "")] {
+  const std::string over_wire = wire ? " host='" + folder.path().toStdString() + "' requirepeer=''" : "";  // the wire itself is the peer
+  link = std::make_unique<BookLink>([this, conninfo = shop.book.Conninfo(login) + over_wire] {
     if (wire_cut) throw DbError(DbError::Kind::Unreachable, "", "no route to the book");
     return Connection::Open(conninfo);
   });

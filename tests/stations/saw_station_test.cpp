@@ -261,6 +261,7 @@ TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsL
   EXPECT_EQ(shop.Number("select count(*) as n from book.handover where taken_by is not null"), 1);
   ASSERT_EQ(RemainingOf(*station->work().block()).cuts.size(), 1U);
   EXPECT_EQ(RemainingOf(*station->work().block()).cuts[0].count, 9);
+  EXPECT_EQ(RemainingOf(*station->work().block()).mass, Mass{178'665});  // 39.458 kg/m x 4.528 m
   Picture("saw_taken_over");
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
@@ -286,7 +287,7 @@ TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
       if (label->isVisible() && label->text() == words) return true;
     return false;
   };
-  EXPECT_TRUE(read_with(QString("Read with a tape that is not said, \u00B11.0 mm")));
+  EXPECT_TRUE(read_with(QString("Read with a tape that is not said, \u00B10.0 mm")));
   ScanIn("tape 4");
   EXPECT_TRUE(read_with(QString("Read with tape 4, \u00B12.0 mm")));
   for (int i = 0; i < 2; ++i) Press(Qt::Key_F10);
@@ -322,13 +323,15 @@ TEST_F(SawStationTest, TheStopSettingIsReadFromTwoMetresInTheSmallestWindowAndTh
   for (const auto& [width, height, least] : {std::tuple{1280, 800, 16.0}, {1920, 1080, 29.5}}) {
     window->resize(width, height);
     QTest::qWait(100);
+    EXPECT_EQ(window->width(), width) << "there is room enough";
     EXPECT_GE(station->stop().FigureHeightMm(), least) << width;
     EXPECT_LE(station->stop().FigureHeightMm(), 30.5) << width;
     std::cout << width << " x " << height << ": " << station->stop().FigureHeightMm() << " mm\n";
     Picture(QString("saw_cut_%1").arg(width));
   }
-  for (const DeedButton* button : station->findChildren<DeedButton*>())
-    if (button->isVisible()) EXPECT_GE(button->height(), kGlove) << button->text().toStdString();
+  for (const DeedButton* button : station->findChildren<DeedButton*>()) {
+    if (button->isVisible()) { EXPECT_GE(button->height(), kGlove) << button->text().toStdString(); }
+  }
 }
 
 }  // namespace

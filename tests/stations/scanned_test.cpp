@@ -21,7 +21,7 @@ TEST(ReadScanned, ALabelIsItsTagAndItsHeatHoweverTheSeparatorsCome) {
   const QString whole = LabelOf(kTag);
   QString written = whole, bare = whole;
   written.replace(QChar(29), "<GS>").replace(QChar(30), "<RS>").replace(QChar(4), "<EOT>");
-  for (const char control : {29, 30, 4}) bare.remove(QChar(control));
+  for (const char16_t control : {u'\x1d', u'\x1e', u'\x04'}) bare.remove(QChar(control));
   for (const QString& scan : {whole, written, "]d1" + whole}) {
     const Scanned read = ReadScanned(scan);
     EXPECT_TRUE(read.envelope);
