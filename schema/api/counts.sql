@@ -7,7 +7,7 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_again jsonb := guard.begin_body('freeze_place', p_request, p);
   v_place bigint;
-  v_count integer;
+  v_pieces bigint[];
 begin
   if v_again is not null then return v_again; end if;
   v_place := guard.place(guard.said(p, 'place', 'the place'));
@@ -15,9 +15,9 @@ begin
     raise exception using errcode = 'HK041', message = format('%s is being counted already', p ->> 'place');
   end if;
   insert into stock_count (place_id, state, started_by) values (v_place, 'open', session_user);
-  perform guard.lock_pieces(array(select piece_id from piece where place_id = v_place and length_nm > 0), true);
-  update piece set frozen = true where place_id = v_place and length_nm > 0 and state = 'on rack';
-  get diagnostics v_count = row_count;
+  v_pieces := array(select piece_id from piece where place_id = v_place and length_nm > 0);
+  perform guard.lock_pieces(v_pieces, true);
+  update piece set frozen = true where piece_id = any (v_pieces) and place_id = v_place and length_nm > 0 and state = 'on rack';
   return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'frozen', true));
 end $$;
 
@@ -41,25 +41,20 @@ language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return array(select p.piece_id from book.piece p where p.frozen and (p.place_id = p_place
   or not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted'))));
 
--- Nothing of it is frozen any more. The pieces are locked by the caller.
-create function guard.unfreeze(p_place bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
-begin
-  update piece set frozen = false where piece_id = any (guard.frozen_by(p_place));
-end $$;
-
 -- {"place","reason"}: the count is given up; nothing is changed by it.
 create function api.unfreeze_place(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_body('unfreeze_place', p_request, p);
   c stock_count;
+  v_frozen bigint[];
 begin
   if v_again is not null then return v_again; end if;
   c := guard.count_of(guard.said(p, 'place', 'the place'), array['open', 'counted']);
-  perform guard.lock_pieces(guard.frozen_by(c.place_id));
+  v_frozen := guard.frozen_by(c.place_id);
+  perform guard.lock_pieces(v_frozen);
   update stock_count set state = 'given up', words = guard.said(p, 'reason', 'why the count is given up') where stock_count_id = c.stock_count_id;
-  perform guard.unfreeze(c.place_id);
+  update piece set frozen = false where piece_id = any (v_frozen) and frozen;
   return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'frozen', false));
 end $$;
 
@@ -129,6 +124,7 @@ declare
   v_limit bigint := guard.setting('count_limit_cents', '10000')::numeric;
   v_found jsonb := '[]';
   v_missing jsonb := '[]';
+  v_frozen bigint[];
 begin
   if v_again is not null then return v_again; end if;
   c := guard.count_of(guard.said(p, 'place', 'the place'), array['counted']);
@@ -138,7 +134,8 @@ begin
     raise exception using errcode = 'HK043', message = format('the differences of %s are worth more than %s: the owner approves them', p ->> 'place',
       to_char(v_limit / 100.0, 'FM999999990.00')), hint = 'the limit is the setting count_limit_cents of the shop';
   end if;
-  perform guard.lock_pieces(guard.frozen_by(c.place_id) || array(select piece_id from guard.count_differences(c.stock_count_id) where piece_id is not null));
+  v_frozen := guard.frozen_by(c.place_id);
+  perform guard.lock_pieces(v_frozen || array(select piece_id from guard.count_differences(c.stock_count_id) where piece_id is not null));
   for d in select * from guard.count_differences(c.stock_count_id) where piece_id is not null loop
     perform guard.said(p, 'words', 'what the differences come from, or what was looked for');
     select * into e from piece where piece_id = d.piece_id;
@@ -155,7 +152,7 @@ begin
       perform guard.raise_conflict('counted though it is not here', e.piece_id, format('%s was counted in %s; in the book it is %s', e.tag, p ->> 'place', e.state));
     end if;
   end loop;
-  perform guard.unfreeze(c.place_id);
+  update piece set frozen = false where piece_id = any (v_frozen) and frozen;
   for n in select * from count_line where stock_count_id = c.stock_count_id and section_id is not null loop
     e := guard.book_found(n.section_id, n.length_nm, n.doubt_nm, n.marks, c.place_id);
     v_found := v_found || jsonb_build_object('tag', e.tag, 'length_nm', n.length_nm, 'hint', guard.found_hint(n.section_id, n.length_nm));

@@ -107,6 +107,7 @@ declare
   v_words text;
   v_what text;
   v_ids bigint[];
+  v_pieces bigint[];
   e piece;
   o metal_out;
 begin
@@ -130,10 +131,11 @@ begin
     perform guard.measure(e, p, v_words);
   else
     v_what := format('order %s line %s', guard.said(p, 'order', 'the order, or a tag'), guard.said(p, 'line', 'the line'));
-    perform guard.lock_pieces(array(select s.piece_id from stroke s join shipment_line sl using (shipment_line_id) join shipment h using (shipment_id)
-      where s.cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') and h.customer_id = v_customer));
+    v_pieces := array(select s.piece_id from stroke s join shipment_line sl using (shipment_line_id) join shipment h using (shipment_id)
+      where s.cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') and h.customer_id = v_customer);
+    perform guard.lock_pieces(v_pieces);
     select array_agg(stroke_id) into v_ids from (select s.stroke_id from stroke s join shipment_line sl using (shipment_line_id) join shipment h using (shipment_id)
-      where s.cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') and h.customer_id = v_customer
+      where s.cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line') and h.customer_id = v_customer and s.piece_id = any (v_pieces)
       order by s.stroke_id desc limit (guard.said(p, 'count', 'how many pieces'))::integer) x;
     if coalesce(cardinality(v_ids), 0) < (p ->> 'count')::integer or (p ->> 'count')::integer < 1 then
       raise exception using errcode = 'HK034', message = format('%s: %s pieces were shipped to %s, %s are said to come back', v_what,

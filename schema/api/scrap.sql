@@ -48,6 +48,7 @@ declare
   v_again jsonb := guard.begin_deed('scrap_ticket', p_request, p);
   b scrap_bin;
   v_held text;
+  v_out bigint[];
   v_book bigint;
   v_id bigint;
   v_mass bigint := (p ->> 'mass_g')::bigint;
@@ -66,18 +67,19 @@ begin
   elsif exists (select from scrap_ticket where dealer_id = guard.party(p ->> 'dealer') and ticket = p ->> 'ticket') then
     raise exception using errcode = 'HK041', message = format('ticket %s of %s is in the book already', p ->> 'ticket', p ->> 'dealer');
   end if;
-  perform guard.lock_pieces(array(select piece_id from metal_out where scrap_bin_id = b.scrap_bin_id and scrap_ticket_id is null));
+  v_out := array(select metal_out_id from metal_out where scrap_bin_id = b.scrap_bin_id and scrap_ticket_id is null);
+  perform guard.lock_pieces(array(select piece_id from metal_out where metal_out_id = any (v_out)));
   select string_agg(distinct format('%s (%s)', e.tag, guard.hold_words(e.piece_id)), '; ') into v_held
-    from metal_out o join piece e using (piece_id) where o.scrap_bin_id = b.scrap_bin_id and o.scrap_ticket_id is null and guard.hold_words(e.piece_id) is not null;
+    from metal_out o join piece e using (piece_id) where o.metal_out_id = any (v_out) and guard.hold_words(e.piece_id) is not null;
   if v_held is not null then
     raise exception using errcode = 'HK040', message = format('bin %s holds evidence: %s', b.name, v_held), hint = 'take it out and keep it apart until quality closes the case';
   end if;
   select coalesce(sum(guard.mass_g(o.length_nm, x.area_um2, g.density_kg_m3)), 0) into v_book
     from metal_out o join lot l using (lot_id) join section x using (section_id) left join grade g using (grade_id)
-    where o.scrap_bin_id = b.scrap_bin_id and o.scrap_ticket_id is null;
+    where o.metal_out_id = any (v_out);
   insert into scrap_ticket (scrap_bin_id, dealer_id, ticket, mass_g, book_mass_g, cents_per_tonne, named)
     values (b.scrap_bin_id, guard.party(p ->> 'dealer'), p ->> 'ticket', v_mass, v_book, (p ->> 'cents_per_tonne')::bigint, session_user) returning scrap_ticket_id into v_id;
-  update metal_out set scrap_ticket_id = v_id where scrap_bin_id = b.scrap_bin_id and scrap_ticket_id is null;
+  update metal_out set scrap_ticket_id = v_id where metal_out_id = any (v_out);
   return guard.end_deed(jsonb_build_object('ticket', p ->> 'ticket', 'bin', b.name, 'mass_g', v_mass, 'book_mass_g', v_book, 'other_g', v_mass - v_book,
     'cents', round(v_mass::numeric * (p ->> 'cents_per_tonne')::bigint / 1000000)));
 end $$;

@@ -33,6 +33,7 @@ declare
   v_line bigint;
   v_shipment_line bigint;
   v_ids bigint[];
+  v_pieces bigint[];
   v_words text;
   n jsonb;
   v_done jsonb := '[]';
@@ -45,8 +46,9 @@ begin
     raise exception using errcode = 'HK041', message = format('delivery note %s has left before', p ->> 'note'),
       hint = 'give this shipment a note of its own';
   end if;
-  perform guard.lock_pieces(array(select unnest(guard.pieces_of_line(c.cut_line_id)) from jsonb_array_elements(p -> 'lines') x
-    join cut_line c on c.order_no = x ->> 'order' and c.line_no = x ->> 'line'));
+  v_pieces := array(select unnest(guard.pieces_of_line(c.cut_line_id)) from jsonb_array_elements(p -> 'lines') x
+    join cut_line c on c.order_no = x ->> 'order' and c.line_no = x ->> 'line');
+  perform guard.lock_pieces(v_pieces);
   insert into shipment (note, customer_id, shipped_at, shipped_by)
     values (p ->> 'note', v_customer, coalesce((p ->> 'true_at')::timestamptz, now()), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop
@@ -58,7 +60,7 @@ begin
       raise exception using errcode = 'HK042', message = format('order %s line %s is not of %s', n ->> 'order', n ->> 'line', p ->> 'customer');
     end if;
     select array_agg(stroke_id) into v_ids from (select stroke_id from stroke
-      where cut_line_id = v_line and class = 'good' and shipment_line_id is null
+      where cut_line_id = v_line and piece_id = any (v_pieces) and class = 'good' and shipment_line_id is null
         and (not n ? 'heats' or exists (select from lot l where l.lot_id = stroke.lot_id and n -> 'heats' ? l.heat))
       order by stroke_id limit (n ->> 'count')::integer) s;
     if coalesce(cardinality(v_ids), 0) < (n ->> 'count')::integer then

@@ -53,14 +53,14 @@ create function guard.pieces_of_line(p_line bigint) returns bigint[]
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return array(select distinct s.piece_id from book.stroke s where s.cut_line_id = p_line and s.class = 'good' and s.shipment_line_id is null);
 
--- Good pieces of a line that are on site, the last cut first: so many become pieces of stock. Answers their tags.
-create function guard.to_stock(p_line bigint, p_count bigint, p_place text, p_reason text) returns jsonb
+-- Good pieces of a line that are on site, cut from these, the last cut first: so many become pieces of stock. Answers their tags.
+create function guard.to_stock(p_line bigint, p_pieces bigint[], p_count bigint, p_place text, p_reason text) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   s stroke;
   v_tags jsonb := '[]';
 begin
-  for s in select * from stroke where cut_line_id = p_line and class = 'good' and shipment_line_id is null order by stroke_id desc limit p_count loop
+  for s in select * from stroke where cut_line_id = p_line and piece_id = any (p_pieces) and class = 'good' and shipment_line_id is null order by stroke_id desc limit p_count loop
     v_tags := v_tags || to_jsonb(guard.take_up(s, null, p_place, p_reason));
   end loop;
   if jsonb_array_length(v_tags) < p_count then
@@ -76,16 +76,18 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_again jsonb := guard.begin_deed('pieces_to_stock', p_request, p, null, null, p ->> 'reason');
   c cut_line;
+  v_pieces bigint[];
   v_count integer := coalesce((p ->> 'count')::integer, 0);
 begin
   if v_again is not null then return v_again; end if;
-  perform guard.lock_pieces(guard.pieces_of_line(guard.line_for_cut(p ->> 'order', p ->> 'line')));
+  v_pieces := guard.pieces_of_line(guard.line_for_cut(p ->> 'order', p ->> 'line'));
+  perform guard.lock_pieces(v_pieces);
   perform guard.lock_lines(array[guard.line_for_cut(p ->> 'order', p ->> 'line')]);
   select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
   if v_count < 1 or coalesce(btrim(p ->> 'reason'), '') = '' then
     raise exception using errcode = 'HK026', message = 'say how many pieces become stock, and why';
   end if;
-  return guard.end_deed(jsonb_build_object('order', c.order_no, 'line', c.line_no, 'tags', guard.to_stock(c.cut_line_id, v_count, p ->> 'place', p ->> 'reason')));
+  return guard.end_deed(jsonb_build_object('order', c.order_no, 'line', c.line_no, 'tags', guard.to_stock(c.cut_line_id, v_pieces, v_count, p ->> 'place', p ->> 'reason')));
 end $$;
 
 -- {"order","line","quantity","place"?,"reason"}: 0 cancels the line. Pieces done beyond the new quantity become pieces of stock in
@@ -98,6 +100,7 @@ declare
   v_line bigint := guard.line_for_cut(p ->> 'order', p ->> 'line');
   v_quantity integer := (p ->> 'quantity')::integer;
   v_plans bigint[];
+  v_pieces bigint[];
   v_shipped bigint;
   v_done bigint;
   v_tags jsonb := '[]';
@@ -109,21 +112,25 @@ begin
     raise exception using errcode = 'HK026', message = 'a change says the new quantity (0: cancelled) and why';
   end if;
   v_plans := array(select distinct f.plan_id from layout_cut k join layout f using (layout_id) where k.cut_line_id = v_line);
-  perform guard.lock_pieces(guard.pieces_of_line(v_line) || array(select f.piece_id from layout_cut k join layout f using (layout_id) where k.cut_line_id = v_line and f.state = 'promised'
-    union select piece_id from promise where cut_line_id = v_line and state = 'live'), false, v_plans);
+  v_pieces := guard.pieces_of_line(v_line) || array(select f.piece_id from layout_cut k join layout f using (layout_id) where k.cut_line_id = v_line and f.state = 'promised'
+    union select piece_id from promise where cut_line_id = v_line and state = 'live');
+  perform guard.lock_pieces(v_pieces, false, v_plans);
   perform guard.lock_lines(array[v_line]);
   select * into c from cut_line where cut_line_id = v_line;
+  if exists (select from promise r left join layout_cut k using (layout_id) where r.state = 'live' and v_line in (r.cut_line_id, k.cut_line_id) and r.piece_id <> all (v_pieces)) then
+    raise exception using errcode = 'HK409', message = format('order %s line %s was planned anew just now', c.order_no, c.line_no), hint = 'look at it and change it again';
+  end if;
   select count(*), count(shipment_line_id) into v_done, v_shipped from stroke where cut_line_id = c.cut_line_id and class = 'good';
   if v_quantity < v_shipped then
     raise exception using errcode = 'HK043', message = format('%s pieces of order %s line %s have been shipped; it cannot become %s', v_shipped, c.order_no, c.line_no, v_quantity),
       hint = 'pieces come back by a return, not by a change of the order';
   end if;
   if v_done > v_quantity then
-    v_tags := guard.to_stock(c.cut_line_id, v_done - v_quantity, p ->> 'place', p ->> 'reason');
+    v_tags := guard.to_stock(c.cut_line_id, v_pieces, v_done - v_quantity, p ->> 'place', p ->> 'reason');
   end if;
   -- the latest promises first, until no more is planned than is wanted
   for n in select r.promise_id, r.piece_id from promise r join piece e using (piece_id)
-      where r.state = 'live' and e.state <> 'at saw' and (r.cut_line_id = c.cut_line_id or exists (select from layout_cut k where k.layout_id = r.layout_id and k.cut_line_id = c.cut_line_id))
+      where r.piece_id = any (v_pieces) and r.state = 'live' and e.state <> 'at saw' and (r.cut_line_id = c.cut_line_id or exists (select from layout_cut k where k.layout_id = r.layout_id and k.cut_line_id = c.cut_line_id))
       order by r.promise_id desc loop
     exit when guard.line_cut(c.cut_line_id) + guard.line_planned(c.cut_line_id) <= v_quantity;
     perform guard.drop_promise(n.piece_id, p ->> 'reason');

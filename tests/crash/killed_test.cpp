@@ -89,7 +89,7 @@ TEST_F(Killed, TheServerKeepsWhatItAcknowledged) {
 
 TEST_F(Killed, TheProgramAndItsServerAtOnceLeaveEveryCutWholeOrAbsent) {
   int died = 0;
-  for (int round = 0; round < Rounds(6) && !HasFailure(); ++round) {
+  for (int round = 0; round < Rounds(4) && !HasFailure(); ++round) {
     Refill(12);
     HeatkeepProcess process(Words({"cut", "record", "--plan", plan}));
     IntoTheMiddle(process);

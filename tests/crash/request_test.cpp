@@ -116,7 +116,7 @@ TEST_F(Request, WhoseAnswerTheNetworkLostBooksOnceWhenItIsRepeated) {
   std::getline(in, sockets);
   CuttingProxy proxy(sockets + "/.s.PGSQL.5432");
   const std::string wire = "host=127.0.0.1 port=" + std::to_string(proxy.port()) + " dbname=heatkeep sslmode=disable gssencmode=disable user=" + OwnAccount().name;
-  for (int round = 0; round < Rounds(12) && !HasFailure(); ++round) {
+  for (int round = 0; round < Rounds(9) && !HasFailure(); ++round) {
     Refill(2);
     Connection session = Connection::Open(wire);
     const std::string tag = Pulled(session);
@@ -138,7 +138,7 @@ TEST_F(Request, WhoseAnswerTheNetworkLostBooksOnceWhenItIsRepeated) {
     EXPECT_EQ(StrokesOf(tag), 2);
     EXPECT_EQ(Number("select count(*) as n from book.piece where tag = $1", {answer["drop_tag"].get<std::string>()}), 1);
   }
-  std::cout << booked_before << " of " << Rounds(12) << " had been booked when the wire was cut\n";
+  std::cout << booked_before << " of " << Rounds(9) << " had been booked when the wire was cut\n";
   ExpectWhole();
 }
 

@@ -58,7 +58,7 @@ TEST_F(Sent, AKilledSenderBooksEveryDeedOnceWhenItSendsAgain) {
 TEST_F(Sent, AQueueTornAfterItWasSentIsSentAgainAndBookedOnce) {
   Run({"saw", "block", "--device", "saw-1", "--site", "main", "--size", "5000", "--queue", file});
   std::int64_t deeds = 0;
-  for (int round = 0; round < Rounds(3) && !HasFailure(); ++round) {
+  for (int round = 0; round < Rounds(2) && !HasFailure(); ++round) {
     Refill(3);
     const std::vector<std::string> tags = Queue(3);
     ASSERT_EQ(tags.size(), 3U);

@@ -28,14 +28,14 @@ Json LayoutOf(Hands& hands, const Row& piece) {
 }  // namespace
 
 void WorkAtTheDoor(Hands& hands) {
-  if (hands.See("select count(*) as n from (select from api.candidates limit 40) x").Only().Int("n") < kFew) {
+  if (hands.See("select count(*) as n from (select from api.stock_on_hand where state = 'on rack' and length_nm > 700000000 limit 40) x").Only().Int("n") < kFew) {
     Json body{{"note", hands.Word("N")}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
     for (int line = 1; line <= 3; ++line)
       body["lines"].push_back(LineJson({.heat = "L" + std::to_string(hands.Dice(1, 9)), .length = 3000, .count = 2, .papers_state = "none"}, std::to_string(line)));
     hands.DoBody("receive_delivery", body, [](const Json&) { return Rows{{"receipt_line", 3}, {"piece", 6}, {"receipt", 1}}; });
     return;
   }
-  const std::string tag = AnyTag(hands, "api.candidates");
+  const std::string tag = AnyTag(hands, "(select tag from api.stock_on_hand where state = 'on rack') x");
   if (!tag.empty()) hands.Do("put_away", {tag, hands.Dice(0, 1) ? "B1-1" : "GATE"});
 }
 

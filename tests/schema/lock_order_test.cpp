@@ -52,13 +52,13 @@ TEST(LockOrderOf, EveryStockDeed) {
 
 // Two deeds and what undoes them, again and again at the same time; each may be refused in our codes. How many were done.
 struct Pair {
+  Pair() { shop.admin.ExecuteScript("alter database " + shop.book.database() + " set deadlock_timeout = '10ms'"); }
   SmallShop shop;
   std::atomic<int> done = 0;
 
   template <typename Turn>
   void Often(const std::string& who, Turn turn) {
     Connection session = shop.book.As(who);
-    session.ExecuteScript("set deadlock_timeout = '10ms'");
     for (int i = 0; i < 40; ++i) {
       try {
         turn(session, i);
@@ -70,7 +70,7 @@ struct Pair {
   }
   template <typename One, typename Other>
   void AtOnce(const std::string& who, One one, const std::string& other_who, Other other) {
-    std::thread thread([&] { Often(other_who, other); });
+    std::jthread thread([&] { Often(other_who, other); });
     Often(who, one);
     thread.join();
     EXPECT_EQ(DeadlocksIn(shop.admin), 0);
