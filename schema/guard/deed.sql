@@ -7,6 +7,13 @@ create function guard.longest_text() returns integer
 language sql immutable
 return 10000;
 
+-- Whether a body may hold a text that nobody could read as it stands: read as one text, because thousands of lines come in one body. Yes
+-- too where characters stand behind a backslash that JSON itself puts there, and where two texts were taken for one.
+create function guard.may_be_unreadable(p text) returns boolean
+language sql immutable
+return p ~ E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]' or position(E'\\u00' in p) > 0 or position(E'\\b' in p) > 0 or position(E'\\f' in p) > 0
+  or length(p) > guard.longest_text() and exists (select from string_to_table(replace(p, E'\\"', '__'), '"') s where length(s) > guard.longest_text());
+
 -- What is wrong with the first text of a body that nobody could read as it stands, in words; null where all are well. Files travel as
 -- base64 and are none of it. Controls but tab and line ends; U+200B, 200E, 200F, 202A to 202E, 2060 to 206F and FEFF, which are not
 -- seen or turn the direction: a heat with one of them looks like another.
@@ -16,7 +23,7 @@ begin atomic
   select case when length(v) > guard.longest_text() then format('it has %s characters', length(v))
       else format('character U+%s in "%s"', lpad(upper(to_hex(ascii(substring(v from E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]')))), 4, '0'),
         left(regexp_replace(v, E'[\u0001-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]', '?', 'g'), 40)) end
-    from (select n #>> '{}' as v from jsonb_path_query(case jsonb_typeof(p -> 0) when 'object' then jsonb_set(p, '{0}', (p -> 0) - 'file_base64') else p end, '$.** ? (@.type() == "string")') n) t
+    from (select n #>> '{}' as v from jsonb_path_query(p, '$.** ? (@.type() == "string")') n) t
     where length(v) > guard.longest_text() or v ~ E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]'
     limit 1;
 end;
@@ -28,6 +35,7 @@ declare
   v_args text := p_args::text;
   v_digest text := encode(sha256(convert_to(v_args, 'UTF8')), 'hex');
   v_before book.request;
+  v_texts jsonb;
   v_unreadable text;
 begin
   if p_request is null then
@@ -47,7 +55,10 @@ begin
   if p_true_at < timestamptz '1900-01-01' or v_args ilike '%infinity%' and p_args @? '$.** ? (@.type() == "string" && @ like_regex "^[[:space:]]*[+-]?infinity[[:space:]]*$" flag "i")' then
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
   end if;
-  v_unreadable := guard.unreadable(jsonb_build_array(p_args, p_device, p_reason));
+  v_texts := jsonb_build_array(case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end, p_device, p_reason);
+  if guard.may_be_unreadable(v_texts::text) then
+    v_unreadable := guard.unreadable(v_texts);
+  end if;
   if v_unreadable is not null then
     raise exception using errcode = 'HK026', message = format('%s: a text cannot be read as it stands (%s)', p_deed, v_unreadable),
       hint = format('expected at most %s characters, each of them seen, and none that turns the direction of writing', guard.longest_text());

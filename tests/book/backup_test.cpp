@@ -68,6 +68,9 @@ TEST_F(Backup, ComesBackInAFreshClusterAsItWasAndGoesOn) {
   EXPECT_EQ(said["digest"], before.digest);
   EXPECT_EQ(said["in_order"], true);
   EXPECT_FALSE(fs::exists(home + ".restoring"));
+  for (const char* inner : {"cluster", "log"})
+    for (const auto& entry : fs::recursive_directory_iterator(fs::path(home) / inner))
+      EXPECT_EQ(static_cast<unsigned>(entry.status().permissions()) & 077U, 0U) << entry.path() << " is nobody else's";
   const BookLocation where = FindBook({"", "test_clerk", home});
   {
     Connection clerk = OpenBook(where);

@@ -75,6 +75,7 @@ struct EveryEdit : testing::Test {
 
 TEST_F(EveryEdit, OfAnyColumnOfAnyKeptTableIsFoundByTheReplay) {
   int edited = 0, empty = 0, refused = 0;
+  std::set<std::string> without;  // a row in this shop
   for (const Column& c : Columns("c.relname in (select tbl from guard.chronicled())")) {
     const std::string other = Other("t." + c.name, c.type, c.kind);
     ASSERT_FALSE(other.empty()) << c.table << "." << c.name << " is " << c.type << ": say what another value of it is";
@@ -83,11 +84,14 @@ TEST_F(EveryEdit, OfAnyColumnOfAnyKeptTableIsFoundByTheReplay) {
     const std::string row = c.table == "party" ? "party_id = (select max(party_id) from book.party)" : First(c.table);
     const std::int64_t found = After("update book." + c.table + " t set " + c.name + " = " + other + " where " + row, "select guard.replay_differs('" + c.table + "', '" + key + "') as n");
     (found == -1 ? empty : found == -2 ? refused : edited) += 1;
+    if (found == -1) without.insert(c.table);
     EXPECT_NE(found, 0) << c.table << "." << c.name << " was edited and nobody noticed";
   }
-  std::cout << edited << " columns edited and found, " << refused << " the table's own checks refused, " << empty << " of tables without a row here\n";
+  std::cout << edited << " columns edited and found, " << refused << " the table's own checks refused, " << empty << " of tables without a row here:";
+  for (const std::string& table : without) std::cout << ' ' << table;
+  std::cout << '\n';
   EXPECT_GT(edited, 300);
-  EXPECT_LT(empty, 60);
+  EXPECT_LT(without.size(), 20U) << "of 66 tables";
 }
 
 TEST_F(EveryEdit, ARowTakenOutOrPutInIsFoundInEveryKeptTable) {
@@ -134,9 +138,9 @@ TEST_F(EveryEdit, OfTheOrderOrTheTailOfTheLedgerIsFound) {
   EXPECT_GT(After("update book.happening set seq = seq - 1000000 where seq > 1000000", kVerify,
                   "update book.happening h set seq = 1000000 + 2 * x.s - 1 - h.seq from " + two + " where h.chain = x.chain and h.chain_id = x.chain_id and h.seq >= x.s - 1"), 0)
       << "two change places";
-  EXPECT_GT(After("update book.happening h set happening_id = happening_id + 1000000 where happening_id = (select min(happening_id) from book.happening where tbl = 'piece')", kVerify,
+  EXPECT_GT(After("update book.happening h set happening_id = happening_id + 1000000 where happening_id = (select min(happening_id) from book.happening where tbl = 'piece' group by row_id order by count(*) desc limit 1)", kVerify,
                   "alter table book.happening alter happening_id drop identity"), 0)
-      << "the first of a piece comes last";
+      << "the first of a piece that changed much comes last";
   EXPECT_GT(After("delete from book.happening where happening_id > (select max(happening_id) - 10 from book.happening)", kVerify), 0) << "the tail is gone";
   EXPECT_GT(After("delete from book.happening", kVerify), 0);
   EXPECT_GT(After("delete from book.chain_end", kVerify), 0);
