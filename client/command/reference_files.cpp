@@ -22,9 +22,9 @@ std::vector<Row> RowsOf(const std::string& name, intake::FileRows<Row> (*read)(s
 }  // namespace
 
 std::string ReferenceFile(const std::string& name) {
-  const std::filesystem::path share = SchemaFolder().parent_path();
-  const std::filesystem::path installed = share / "reference" / name;
-  return (std::filesystem::exists(installed) ? installed : share / "seed" / "reference" / name).string();
+  const std::filesystem::path schema = SchemaFolder(), beside = schema.parent_path() / "reference" / name;
+  if (std::filesystem::exists(beside)) return beside.string();
+  return (std::filesystem::weakly_canonical(schema).parent_path() / "seed/reference" / name).string();  // of the sources, which HEATKEEP_SCHEMA may name
 }
 
 Reference ReadReference() {
