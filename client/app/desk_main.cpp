@@ -8,6 +8,7 @@
 #include <QTranslator>
 #include <cstdio>
 
+#include "client/app/desk_options.h"
 #include "client/book/book_error.h"
 #include "client/book/own_book.h"
 #include "client/models/book_link.h"
@@ -27,10 +28,7 @@ void AddOptions(QCommandLineParser& parser) {
   parser.setApplicationDescription("The desk of Heatkeep: one station a role. Example: heatkeep-desk --book service=shop");
   parser.addHelpOption();
   parser.addVersionOption();
-  parser.addOptions({{"book", "A shop's book: a libpq connection string or service name.", "CONNINFO"},
-                     {"person", "The login.", "NAME"},
-                     {"home", "The folder of a book of one's own.", "FOLDER"},
-                     {"settings", "The file of this desk's settings.", "FILE"}});
+  for (const auto& [name, takes, help] : kDeskOptions) parser.addOption({name, help, takes});
 }
 
 }  // namespace

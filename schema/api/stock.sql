@@ -44,7 +44,8 @@ begin
   end if;
   select * into c from conflict where conflict_id = p_conflict for update;
   if c.conflict_id is null or c.closed_by is not null then
-    raise exception using errcode = 'HK043', message = format('conflict %s is not open', p_conflict);
+    raise exception using errcode = 'HK043', message = format('conflict %s is not open', p_conflict),
+      hint = '`heatkeep conflict list` names them';
   end if;
   if p_free and c.piece_id is not null then
     v_blocked := guard.blocked_words(c.piece_id);
