@@ -9,7 +9,7 @@ namespace {
 // "@csv|xlsx" (files), "@" (any file), "@/" (folders), "?" (anything, nothing to propose).
 constexpr const char* kWalk = R"bash(
 _heatkeep() {
-  local cur=${COMP_WORDS[COMP_CWORD]} at= place=1 i=1 word value=
+  local cur=${COMP_WORDS[COMP_CWORD]} at=heatkeep place=1 i=1 word value=
   COMPREPLY=()
   # --option=value comes as three words
   [[ $cur == = ]] && cur=
@@ -18,7 +18,7 @@ _heatkeep() {
     value=
     if [[ $word == -* ]]; then
       [[ -n ${_heatkeep_takes["$at $word"]+x} ]] && value="$at $word"
-      [[ -z $value && -n ${_heatkeep_takes[" $word"]+x} ]] && value=" $word"
+      [[ -z $value && -n ${_heatkeep_takes["heatkeep $word"]+x} ]] && value="heatkeep $word"
       if [[ -n $value ]]; then
         [[ ${COMP_WORDS[i + 1]} == = ]] && ((i++))
         ((i + 1 < COMP_CWORD)) && value=
@@ -60,6 +60,7 @@ _heatkeep() {
       for word in $(compgen -W "$what" -- "$cur"); do COMPREPLY+=("${word// /\\ }"); done
       ;;
   esac
+  return 0
 }
 complete -F _heatkeep heatkeep
 )bash";
@@ -78,12 +79,6 @@ std::string Value(const OptionPage& option) {
   if (option.takes == "FILE") return "'@'";
   if (option.takes.starts_with("FILE(")) return Quoted("@" + option.takes.substr(5, option.takes.size() - 6));
   return "'?'";
-}
-
-std::string Key(const CommandPage& page) {
-  std::string key;
-  for (const std::string& word : page.words) key += " " + word;
-  return key;
 }
 
 void Walk(const CommandPage& page, const std::function<void(const CommandPage&)>& see) {
@@ -107,25 +102,25 @@ std::string BashCompletion(const CommandPage& root) {
   for (const OptionPage& option : root.options)
     if (!option.takes.empty()) everywhere.push_back(option.name);
   std::string text = "# Completion of heatkeep for bash, made from the same words as its help.\n";
-  text += Table("_heatkeep_known", root, [](const CommandPage& p) { return p.words.empty() ? "" : Row(Key(p), "1"); });
+  text += Table("_heatkeep_known", root, [](const CommandPage& p) { return p.words.empty() ? "" : Row(p.Typed(), "1"); });
   text += Table("_heatkeep_commands", root, [](const CommandPage& p) {
     std::vector<std::string> words;
     for (const CommandPage& one : p.commands) words.push_back(one.words.back());
-    return words.empty() ? "" : Row(Key(p), Lines(words));
+    return words.empty() ? "" : Row(p.Typed(), Lines(words));
   });
   text += Table("_heatkeep_options", root, [&](const CommandPage& p) {
     std::vector<std::string> words;
     for (const OptionPage& option : p.options)
       if (!option.in_line) words.push_back(option.name);
     if (!p.words.empty()) words.insert(words.end(), everywhere.begin(), everywhere.end());
-    return Row(Key(p), Lines(words));
+    return Row(p.Typed(), Lines(words));
   });
   text += Table("_heatkeep_takes", root, [](const CommandPage& p) {
     std::string rows;
     for (const OptionPage& option : p.options) {
       if (option.in_line || option.takes.empty()) continue;
-      rows += Row(Key(p) + " " + option.name, Value(option));
-      for (const std::string& other : option.others) rows += Row(Key(p) + " " + other, Value(option));
+      rows += Row(p.Typed() + " " + option.name, Value(option));
+      for (const std::string& other : option.others) rows += Row(p.Typed() + " " + other, Value(option));
     }
     return rows;
   });
@@ -135,10 +130,10 @@ std::string BashCompletion(const CommandPage& root) {
     bool many = false;
     for (const OptionPage& option : p.options) {
       if (!option.in_line) continue;
-      rows += Row(Key(p) + " " + std::to_string(++place), Value(option));
+      rows += Row(p.Typed() + " " + std::to_string(++place), Value(option));
       many = option.many;
     }
-    return many ? rows + Row(Key(p) + " last", "1") : rows;
+    return many ? rows + Row(p.Typed() + " last", "1") : rows;
   });
   return text + kWalk;
 }
