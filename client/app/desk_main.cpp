@@ -10,6 +10,7 @@
 #include <iostream>
 #include <optional>
 
+#include "client/app/desk_options.h"
 #include "client/book/book_error.h"
 #include "client/command/demo_shop.h"
 #include "client/command/ready_book.h"
@@ -30,10 +31,7 @@ void AddOptions(QCommandLineParser& parser) {
   parser.setApplicationDescription("The desk of Heatkeep: one station a role. Example: heatkeep-desk --book service=shop");
   parser.addHelpOption();
   parser.addVersionOption();
-  parser.addOptions({{"book", "A shop's book: a libpq connection string or service name.", "CONNINFO"},
-                     {"person", "The login.", "NAME"},
-                     {"home", "The folder of a book of one's own.", "FOLDER"},
-                     {"settings", "The file of this desk's settings.", "FILE"}});
+  for (const auto& [name, takes, help] : kDeskOptions) parser.addOption({name, help, takes});
 }
 
 // The file of this desk's settings; known before there is an application, since it says how large everything is.

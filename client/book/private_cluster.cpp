@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <charconv>
 #include <csignal>
 #include <fstream>
 #include <system_error>
@@ -223,7 +224,10 @@ void PrivateCluster::StartLocked() {
 
 void PrivateCluster::StartServer() {
   const Account server = ServerAccount();
-  const int major = std::atoi(ReadFileAs(data() / "PG_VERSION", server).c_str());
+  const std::string version = ReadFileAs(data() / "PG_VERSION", server);
+  int major = 0;
+  if (std::from_chars(version.data(), version.data() + version.size(), major).ec != std::errc{})
+    throw BookError(BookError::Kind::CannotStart, (data() / "PG_VERSION").string() + " says no version; expected the number of the PostgreSQL that made this book");
   const ServerBinaries binaries = FindServerBinaries(major);
   RemoveSocketFolder(SocketFolder(), server);
   const fs::path folder = MakeSocketFolder(server);

@@ -68,10 +68,12 @@ Migration ReadMigration(const fs::path& path) {
 fs::path SchemaFolder() {
   if (const char* set = std::getenv("HEATKEEP_SCHEMA"); set && *set) return set;
   std::error_code ignored;
-  const fs::path self = fs::read_symlink("/proc/self/exe", ignored);
-  const fs::path installed = (self.parent_path() / "../share/heatkeep/schema").lexically_normal();
-  for (const fs::path& folder : {installed, fs::path(HEATKEEP_SCHEMA_SOURCE)})
-    if (fs::exists(folder / "files", ignored)) return folder;
+  const fs::path beside = fs::read_symlink("/proc/self/exe", ignored).parent_path();
+  const fs::path installed = (beside / "../share/heatkeep/schema").lexically_normal();
+  if (fs::exists(installed / "files", ignored)) return installed;
+  // a program that was never installed, a test of ours say: the build folder it lies in has a link to the sources
+  for (fs::path folder = beside; folder.has_relative_path(); folder = folder.parent_path())
+    if (fs::exists(folder / "CMakeCache.txt", ignored) && fs::exists(folder / "share/heatkeep/schema/files", ignored)) return folder / "share/heatkeep/schema";
   Bad("the SQL files of the book are not where the program was installed (" + installed.string() +
       "); HEATKEEP_SCHEMA can name their folder");
 }

@@ -29,8 +29,8 @@ struct SchemaFiles {
   std::vector<Migration> migrations;  // by version
 };
 
-// HEATKEEP_SCHEMA if set; else share/heatkeep/schema beside this program's bin; else the sources it was built
-// from. Throws MigrateError(BadFiles) when there is none.
+// HEATKEEP_SCHEMA if set; else share/heatkeep/schema beside this program's bin; else that of the build folder
+// it lies in, which links to the sources. Throws MigrateError(BadFiles) when there is none.
 std::filesystem::path SchemaFolder();
 
 // Throws MigrateError(BadFiles), `file:line: what is wrong; what is expected`.

@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "client/command/extras_words.h"
+#include "client/command/known_names.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
 #include "client/gateway/readings.h"
@@ -93,12 +94,9 @@ struct SawPlan {
   Length widest;  // section the saw takes
 };
 
-// Throws std::invalid_argument before anything is planned.
+// Throws BadText before anything is planned.
 void RequireSaws(Connection& connection, const std::vector<std::string>& saws) {
-  const std::vector<std::string> known = ReadNames(connection, "saws", "saw");
-  for (const std::string& saw : saws) {
-    if (std::find(known.begin(), known.end(), saw) == known.end()) throw std::invalid_argument("no saw is called \"" + saw + "\"");
-  }
+  for (const std::string& saw : saws) RequireSaw(connection, saw);
 }
 
 planning::DraftWishes WishesOf(const AllocateOptions& options) {

@@ -108,8 +108,11 @@ int Status(Call& call) {
 int MigrateDeed(Call& call) {
   const SchemaFiles files = ReadSchemaFiles(SchemaFolder());
   Connection keeper = OpenAsKeeper(call.where);
-  SayMigrated(call.out, call.command.check ? CheckMigrations(keeper, files) : Migrate(keeper, files),
-              call.command.check);
+  const MigrateReport report = call.command.check ? CheckMigrations(keeper, files) : Migrate(keeper, files);
+  if (call.command.json)
+    call.out << nlohmann::ordered_json{{"before", report.before}, {"after", report.after}, {"files", report.migrations}}.dump(2) << '\n';
+  else
+    SayMigrated(call.out, report, call.command.check);
   return 0;
 }
 
@@ -152,7 +155,14 @@ int PersonAdd(Call& call) {
 
 int PersonList(Call& call) {
   Connection session = OpenBook(call.where);
-  for (const Person& person : ListPersons(session)) {
+  const std::vector<Person> persons = ListPersons(session);
+  if (call.command.json) {
+    nlohmann::ordered_json list = nlohmann::ordered_json::array();
+    for (const Person& person : persons) list.push_back({{"name", person.name}, {"roles", person.roles}});
+    call.out << list.dump(2) << '\n';
+    return 0;
+  }
+  for (const Person& person : persons) {
     call.out << person.name << ':';
     for (const std::string& role : person.roles) call.out << ' ' << role;
     call.out << '\n';
@@ -201,6 +211,8 @@ int ExplainBookFailure(const std::exception& error, std::ostream& err) {
   if (db) {
     if (!db->detail.empty()) err << "  " << db->detail << '\n';
     if (!db->hint.empty()) err << "  " << db->hint << '\n';
+    if (db->message.find("authentication failed") != std::string::npos)
+      err << "  this login is no person of the book, or belongs to another account; `heatkeep book person list` names them, --person is another\n";
     return db->kind == DbError::Kind::Unreachable ? 4 : 1;
   }
   // the system's own failures are the server's; anything else is a file that cannot be read or written

@@ -29,7 +29,7 @@ enum class BookDeed {
 
 struct BookCommand {
   BookChoice where;                // --book, --person, --home
-  bool json = false;               // status and verify
+  bool json = false;               // status, verify, migrate, person list
   bool check = false;              // migrate --check
   bool only_new = false;           // verify --new: what was written since the last seal
   std::string record;              // verify --record, which is record_check.h's

@@ -61,7 +61,7 @@ LotCheck CheckLot(Connection& connection, const DocumentLot& lot, const std::vec
   const papers::Known known{ReadLimits(connection, lot.grade), deviations};
   LotCheck check;
   const auto judged = [&](const papers::Analysis& analysis, bool product) {
-    const papers::Answer answer = papers::CheckHeat({lot.grade, analysis, product, lot.size, method}, known);
+    papers::Answer answer = papers::CheckHeat({lot.grade, analysis, product, lot.size, method}, known);
     check.overall = papers::Worse(check.overall, answer.overall);
     return answer;
   };

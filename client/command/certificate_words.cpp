@@ -4,6 +4,7 @@
 
 #include "client/command/certificate_check.h"
 #include "client/command/document_file.h"
+#include "client/command/option_values.h"
 #include "client/command/package_command.h"
 #include "client/command/receive_command.h"
 #include "client/command/table_words.h"
@@ -37,7 +38,7 @@ void AddLooks(CLI::App& certificate, const Later& later) {
   show->callback([later, shown] { later([shown](const BookCall& call) { return RunCertificateShow(call, *shown); }); });
   auto checked = std::make_shared<CertificateChoice>();
   CLI::App* check = AddChoice(certificate, "check", "every lot of a document against its grade", checked);
-  check->add_option("--method", checked->method, "absolute, rounding or rounding-b")->capture_default_str();
+  check->add_option("--method", checked->method, "how values are compared with limits (`heatkeep heat check --help`)")->capture_default_str()->check(OneOf({"absolute", "rounding", "rounding-b"}));
   check->add_flag("--json", checked->json, "as JSON");
   check->callback([later, checked] { later([checked](const BookCall& call) { return RunCertificateCheck(call, *checked); }); });
 }
@@ -46,13 +47,14 @@ void AddFiles(CLI::App& certificate, const Later& later) {
   auto typed = std::make_shared<CertificateChoice>();
   auto scan = std::make_shared<std::string>();
   CLI::App* attach = AddChoice(certificate, "attach", "the file of a document that was typed without it: heatkeep certificate attach C1 --scan c1.pdf", typed);
-  attach->add_option("--scan", *scan, "PDF, PNG, JPEG or TIFF; kept byte for byte")->required();
+  attach->add_option("--scan", *scan, "the paper itself, kept byte for byte")->required()->type_name(kScanFile);
   attach->callback([later, typed, scan] { later([typed, scan](const BookCall& call) { return RunCertificateAttach(call, *typed, *scan); }); });
   auto wanted = std::make_shared<CertificateChoice>();
   auto to = std::make_shared<std::string>();
   CLI::App* take_out = AddChoice(certificate, "export", "the file of a document as it was filed: heatkeep certificate export C1 --to c1.pdf", wanted);
   take_out->add_option("--version", wanted->version, "an earlier one; else the newest");
-  take_out->add_option("--to", *to, "where to")->required();
+  take_out->add_option("--to", *to, "where to")->required()->type_name(kAnyFile);
+  take_out->add_flag("--json", wanted->json, "as JSON");
   take_out->callback([later, wanted, to] { later([wanted, to](const BookCall& call) { return RunCertificateExport(call, *wanted, *to); }); });
 }
 
@@ -62,7 +64,7 @@ void AddPass(CLI::App& certificate, const Later& later) {
   pass->add_option("document", o->number, "its number")->required();
   pass->add_option("--issuer", o->issuer, "where several issuers use that number");
   pass->add_option("--note", o->note, "our delivery note")->required();
-  pass->add_option("--rule", o->rule, "EN 10204 or ISO 10474")->capture_default_str();
+  pass->add_option("--rule", o->rule, "by which standard")->capture_default_str()->check(OneOf({"EN 10204", "ISO 10474"}));
   pass->add_flag("--original", o->original, "the original goes, not a copy");
   pass->add_option("--additional", o->additional, "by ISO 10474: the number of our additional document");
   pass->callback([later, o] { later([o](const BookCall& call) { return RunCertificatePass(call, *o); }); });
@@ -74,9 +76,9 @@ void AddPackages(CLI::App& certificate, const Later& later) {
   auto o = std::make_shared<PackageOptions>();
   package->add_option("--order", o->order, "all good pieces cut for it");
   package->add_option("--note", o->note, "what left with this delivery note; of the order only, where both are named");
-  package->add_option("--to", o->to, "where to; .pdf")->required();
+  package->add_option("--to", o->to, "where to")->required()->type_name(kPdfFile);
   package->add_option("--shop", o->shop, "who delivers, as the cover says it");
-  package->add_option("--rule", o->rule, "EN 10204 or ISO 10474; else as the documents were passed on before, else EN 10204");
+  package->add_option("--rule", o->rule, "else as the documents were passed on before, else EN 10204")->check(OneOf({"EN 10204", "ISO 10474"}));
   package->add_option("--additional", o->additional, "by ISO 10474: the number of our additional document, which becomes a page");
   package->add_flag("--without-files", o->without_files, "also where of a document only typed values are here; the cover says so");
   package->add_flag("--letter", o->letter, "our own pages on Letter instead of A4");

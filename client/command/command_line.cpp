@@ -4,7 +4,9 @@
 #include <functional>
 #include <iostream>
 #include <memory>
+#include <sstream>
 
+#include "client/book/persons.h"
 #include "client/command/allocate_command.h"
 #include "client/command/backup_command.h"
 #include "client/command/book_command.h"
@@ -15,16 +17,15 @@
 #include "client/command/examples.h"
 #include "client/command/grade_list.h"
 #include "client/command/heat_command.h"
-#include "client/command/label_command.h"
-#include "client/command/list_command.h"
 #include "client/command/limit_words.h"
 #include "client/command/look_command.h"
+#include "client/command/option_values.h"
 #include "client/command/plan_command.h"
-#include "client/command/recall_command.h"
 #include "client/command/receive_command.h"
 #include "client/command/record_check.h"
 #include "client/command/replan_command.h"
 #include "client/command/report_command.h"
+#include "client/command/report_words.h"
 #include "client/command/saw_words.h"
 #include "client/command/section_command.h"
 #include "client/command/shop_command.h"
@@ -32,6 +33,7 @@
 #include "client/command/stock_command.h"
 #include "client/command/table_words.h"
 #include "client/command/tag_command.h"
+#include "client/command/word_errors.h"
 #include "client/intake/look.h"
 
 namespace heatkeep::command {
@@ -83,10 +85,14 @@ void AddBook(CLI::App& root, Words& words) {
   AddBookDeed(*book, words, "verify", "replay the ledger and check every rule", BookDeed::Verify, [](CLI::App& app, BookCommand& c) {
     app.add_flag("--json", c.json, "as JSON");
     app.add_flag("--new", c.only_new, "only what was written since the last seal, and that seal: for every day");
-    app.add_option("--record", c.record, "instead: is what a printed record stands on unchanged? its file (JSON, PDF, text), or the digest from its foot");
+    app.add_option("--record", c.record, "instead: is what a printed record stands on unchanged? its file, or the digest from its foot")
+        ->type_name("FILE(json|pdf|txt)");
   });
   AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,
-              [](CLI::App& app, BookCommand& c) { app.add_flag("--check", c.check, "only say what would be done"); });
+              [](CLI::App& app, BookCommand& c) {
+                app.add_flag("--check", c.check, "only say what would be done");
+                app.add_flag("--json", c.json, "as JSON");
+              });
   const auto backup = [&](const char* name, const char* help, const char* file, int (*run)(const BookCall&, const BackupOptions&), bool reads) {
     CLI::App* app = book->add_subcommand(name, help);
     auto options = Kept<BackupOptions>();
@@ -103,10 +109,11 @@ void AddBook(CLI::App& root, Words& words) {
   CLI::App* person = book->add_subcommand("person", "the people of the book")->require_subcommand(1);
   AddBookDeed(*person, words, "add", "a login with one or more roles", BookDeed::PersonAdd, [](CLI::App& app, BookCommand& c) {
     app.add_option("name", c.name, "the login")->required();
-    app.add_option("--role", c.roles, "clerk, planner, saw, quality or owner; may be given several times")->required()->allow_extra_args(false);
+    app.add_option("--role", c.roles, "what they work as; may be given several times")
+        ->required()->allow_extra_args(false)->check(OneOf(RoleNames()));
     app.add_flag("--password-stdin", c.password_stdin, "read a password from the input (a book on a server)");
   });
-  AddBookDeed(*person, words, "list", "everybody and their roles", BookDeed::PersonList);
+  AddBookDeed(*person, words, "list", "everybody and their roles", BookDeed::PersonList, json);
 }
 
 void AddSectionAndTag(CLI::App& root, Words& words) {
@@ -138,7 +145,8 @@ void AddHeat(CLI::App& root, Words& words) {
   check->add_option("--grade", o->grade, "designation, number or UNS number")->required();
   check->add_option("--analysis", o->analyses, "mass %: \"C=0.41 Mn=0.86\"; several of one product unit")->required()->allow_extra_args(false);
   check->add_flag("--product", o->product, "an analysis of the product: the standard's deviations are added");
-  check->add_option("--method", o->method, "absolute, rounding (to the limit's figures, ties to even) or rounding-b (ties to the larger)")->capture_default_str();
+  check->add_option("--method", o->method, "absolute, rounding (to the limit's figures, ties to even) or rounding-b (ties to the larger)")
+      ->capture_default_str()->check(OneOf({"absolute", "rounding", "rounding-b"}));
   check->add_option("--rm", o->rm, "tensile strength, MPa");
   check->add_option("--re", o->re, "yield or proof strength, MPa");
   check->add_option("--a", o->a, "elongation, %");
@@ -153,7 +161,7 @@ CLI::App* AddFileCommand(CLI::App& parent, Words& words, const std::string& name
                          const std::function<int(const std::string& file)>& run) {
   CLI::App* app = parent.add_subcommand(name, help);
   auto file = Kept<std::string>();
-  app->add_option("file", *file, "the file")->required();
+  app->add_option("file", *file, "the file (JSON)")->required()->type_name(kJsonFile);
   app->callback([&words, file, run] { words.work = [file, run] { return run(*file); }; });
   return app;
 }
@@ -172,8 +180,7 @@ void AddLook(CLI::App& root, Words& words) {
   CLI::App* look = root.add_subcommand("look", "what a file would be understood as; nothing is done with it");
   auto o = Kept<LookOptions>();
   AddTableOptions(*look, o->file);
-  look->add_option("--as", o->as, "stock, cuts, delivery, opening, certificates or grades")
-      ->required()->check(CLI::IsMember(intake::TableKindWords()));
+  look->add_option("--as", o->as, "what it is a table of")->required()->check(OneOf(intake::TableKindWords()));
   look->add_option("--rows", o->rows, "how many are shown")->capture_default_str();
   look->add_flag("--json", o->json, "as JSON");
   look->callback([&words, o] { words.work = [&words, o] { return RunLook(*o, words.out, words.err); }; });
@@ -243,7 +250,7 @@ void AddAllocate(CLI::App& root, Words& words) {
   allocate->add_option("--saw", o->saws, "which saw cuts it; several: each line on the first that takes its section")
       ->capture_default_str()->allow_extra_args(false);
   allocate->add_flag("--bundled", o->bundled, "bars are cut in bundles (their grip)");
-  allocate->add_option("--aim", o->aim, "drops-first, least-money, fewest-bars or least-metres")->capture_default_str();
+  allocate->add_option("--aim", o->aim, "what is best (`heatkeep plan --help` says each)")->capture_default_str()->check(OneOf(AimWords()));
   allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str()->check(CLI::PositiveNumber);
   allocate->add_option("--threads", o->threads, "how many work on it")->capture_default_str()->check(CLI::Range(1, 256));
   allocate->add_option("--seed", o->seed, "the same seed, the same plan")->capture_default_str();
@@ -347,88 +354,6 @@ void AddSawing(CLI::App& root, Words& words) {
   });
 }
 
-void AddReports(CLI::App& root, Words& words) {
-  CLI::App* report = root.add_subcommand("report", "papers out of the book, as PDF, XLSX, JSON or CSV")->require_subcommand(1);
-  auto o = Kept<PaperOptions>();
-  const auto paper = [&](CLI::App& app, const char* forms = "file.pdf, file.xlsx, file.csv or file.json") { AddPaperOptions(app, *o, forms); };
-  auto plan = Kept<std::int64_t>();
-  CLI::App* sheet = report->add_subcommand("sheet", "pick list and saw sheet of a plan");
-  sheet->add_option("plan", *plan, "its number")->required();
-  sheet->add_flag("--inch", o->inch, "the saw reads inches");
-  paper(*sheet, "file.pdf, file.xlsx or file.json");
-  sheet->callback([&words, plan, o] { words.work = [&words, plan, o] { return RunReportSheet(words.Call(), *plan, *o); }; });
-
-  auto kind = Kept<std::string>(), name = Kept<std::string>(), mill = Kept<std::string>(), section = Kept<std::string>();
-  CLI::App* trace = report->add_subcommand("trace", "trace record of an order, a heat or a piece");
-  trace->add_option("kind", *kind, "order, heat or piece")->required()->check(CLI::IsMember({"order", "heat", "piece"}));
-  trace->add_option("name", *name)->required();
-  trace->add_option("--mill", *mill, "of a heat: only this mill's");
-  paper(*trace);
-  trace->callback([&words, kind, name, mill, o] { words.work = [&words, kind, name, mill, o] { return RunReportTrace(words.Call(), *kind, *name, *mill, *o); }; });
-
-  auto from = Kept<std::string>(), to = Kept<std::string>();
-  CLI::App* measured = report->add_subcommand("measured", "who measured what otherwise than written: heatkeep report measured --from 2026-03-01 --to measured.pdf");
-  measured->add_option("--from", *from, "first day, 2026-03-01; else from the first");
-  measured->add_option("--until", *to, "last day; else to this one");
-  measured->add_option("--heat", *name, "of one heat");
-  paper(*measured);
-  measured->callback([&words, from, to, name, o] {
-    words.work = [&words, from, to, name, o] { return RunReportMeasured(words.Call(), {*from, *to, *name}, *o); };
-  });
-
-  CLI::App* balance = report->add_subcommand("balance", "metal balance of a heat");
-  balance->add_option("heat", *name)->required();
-  balance->add_option("--mill", *mill);
-  balance->add_option("--section", *section);
-  paper(*balance);
-  balance->callback([&words, name, mill, section, o] {
-    words.work = [&words, name, mill, section, o] { return RunReportBalance(words.Call(), *name, *mill, *section, *o); };
-  });
-  AddLists(*report, words.Registers());
-}
-
-void AddRecall(CLI::App& root, Words& words) {
-  CLI::App* recall = root.add_subcommand("recall", "where everything of a heat is now, and letters to the customers: heatkeep recall heat K3317 --to recall.pdf");
-  recall->footer("A recall stops nothing: `heatkeep hold heat K3317 --reason ...` does; with --preview it only says what it would stop.");
-  auto o = Kept<RecallOptions>();
-  recall->add_option("scope", o->scope, "heat, lot or piece (by a tag), certificate or receipt")->required()->check(CLI::IsMember({"heat", "lot", "piece", "certificate", "receipt"}));
-  recall->add_option("ref", o->ref, "the heat number, tag or number")->required();
-  recall->add_option("--mill,--of", o->mill, "of a heat: only this mill's; of a certificate or receipt: its issuer or supplier");
-  recall->add_option("--to", o->paper.files, "file.pdf, file.xlsx, file.json or file.csv; may be given several times; none: sums here")->allow_extra_args(false);
-  recall->add_flag("--letter", o->paper.letter, "Letter instead of A4");
-  recall->add_option("--letters", o->letters, "a folder: one letter a customer that got something of it, PDF");
-  recall->add_option("--language", o->language, "of the letters: en or de")->check(CLI::IsMember({"en", "de"}))->capture_default_str();
-  recall->add_option("--from", o->words.from, "who writes the letters");
-  recall->add_option("--reason", o->words.reason, "said in the letters; none: no reason is given");
-  recall->add_flag("--drill", o->drill, "a drill: timed, read only, DRILL on every page");
-  recall->add_flag("--json", o->json, "as JSON here");
-  recall->callback([&words, o] { words.work = [&words, o] { return RunRecall(words.Call(), *o); }; });
-}
-
-void AddLabelPrint(CLI::App& root, Words& words) {
-  CLI::App* print = Noun(root, "label", "the queue of labels: every new tag has one that is to be printed")
-                        .add_subcommand("print", "the labels that wait, as a PDF for the printer; nothing is marked printed");
-  print->footer("example: heatkeep label print --to labels.pdf --paper 62x29\n"
-                "         heatkeep label print --to labels.pdf --paper a4 --start 4 --tags A000001D,A000002B\n"
-                "         heatkeep label print --to places.pdf --place all\n"
-                "         heatkeep label print --to order.pdf --order O-4711");
-  auto o = Kept<LabelOptions>();
-  print->add_option("--to", o->to, "the PDF")->required();
-  print->add_option("--tags", o->tags, "only these pieces: A000001D,A000002B");
-  print->add_option("--place", o->places, "labels of these places, or of all, instead");
-  print->add_option("--order", o->orders, "labels of the cut pieces of these orders that are on site, instead");
-  print->add_option("--paper", o->paper, "100x50, 62x29, a4 or letter; else the shop's setting label_paper");
-  print->add_option("--start", o->start, "the first free position of a part-used sheet")->capture_default_str();
-  print->add_option("--code", o->code, "data-matrix or qr; else the shop's setting label_code")->check(CLI::IsMember({"data-matrix", "qr"}));
-  print->add_option("--dpi", o->dpi, "of the printer; else the shop's setting label_dpi")->check(CLI::IsMember({203, 300, 600}));
-  print->add_option("--grid", o->grid, "columns and rows of a sheet: 3x9");
-  print->add_option("--margins", o->margins, "of a sheet, left and top in mm: 5x10");
-  print->add_option("--gaps", o->gaps, "between the labels of a sheet in mm: 2.5x0");
-  print->add_flag("--cut-lines", o->cut_lines, "a hairline around each, for plain paper");
-  print->add_flag("--json", o->json, "as JSON");
-  print->callback([&words, o] { words.work = [&words, o] { return RunLabelPrint(words.Call(), *o); }; });
-}
-
 void AddStockSide(CLI::App& root, Words& words) {
   const Later later = words.Registers();
   AddCertificateWords(root, later);
@@ -447,25 +372,27 @@ void AddSimulate(CLI::App& root, Words& words) {
   simulate->add_option("--lines", o->lines, "cut lines in the year")->capture_default_str();
   simulate->add_option("--groups", o->groups, "sections and grades")->capture_default_str();
   simulate->add_option("--days", o->days, "working days")->capture_default_str();
-  simulate->add_option("--policy", o->policies, "new-bar, from-memory, plain, drops-first, least-money; several; none: all");
+  simulate->add_option("--policy", o->policies, "several; none: all")->check(OneOf({"new-bar", "from-memory", "plain", "drops-first", "least-money"}));
   simulate->add_option("--threads", o->threads)->capture_default_str();
   simulate->add_option("--iterations", o->iterations, "budget of one plan")->capture_default_str();
-  simulate->add_option("--out", o->out, "folder for the pictures (SVG and PNG)");
+  simulate->add_option("--out", o->out, "for the pictures (SVG and PNG)")->type_name(kFolder);
   simulate->add_flag("--json", o->json, "as JSON, every day");
   simulate->callback([&words, o] { words.work = [&words, o] { return RunSimulate(*o, words.out, words.err); }; });
 }
 
-}  // namespace
-
-int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ostream& out, std::ostream& err) {
-  CLI::App root("Heatkeep: bar stock and drops by grade, section and heat number", "heatkeep");
-  Words words{in, out, err, {}, {}};
+// Every command, with its options read into `words`.
+void AddAll(CLI::App& root, Words& words) {
   root.require_subcommand(1);
   root.fallthrough();
   root.set_version_flag("--version", std::string(HEATKEEP_VERSION));
   root.add_option("--book", words.where.book, "a book on a server: connection string or service name (else one's own)");
   root.add_option("--person", words.where.person, "the login (else the account's name)");
-  root.add_option("--home", words.where.home, "folder of a book of one's own");
+  root.add_option("--home", words.where.home, "folder of a book of one's own")->type_name(kFolder);
+  root.footer("example: heatkeep opening rack.csv\n"
+              "         heatkeep cutlist add monday.csv --name monday\n"
+              "         heatkeep allocate monday --saw 1\n"
+              "         heatkeep report sheet 1 --to sheet.pdf\n"
+              "`heatkeep COMMAND --help` says what a command takes, with an example.");
   AddBook(root, words);
   AddSectionAndTag(root, words);
   AddHeat(root, words);
@@ -477,16 +404,38 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
   AddReplan(root, words);
   AddSawing(root, words);
   AddSaw(root, [&words] { return words.Call(); }, words.work);
-  AddReports(root, words);
-  AddRecall(root, words);
+  AddReports(root, words.Registers());
+  AddRecall(root, words.Registers());
   AddStockSide(root, words);
-  AddLabelPrint(root, words);
+  AddLabelPrint(root, words.Registers());
   AddSimulate(root, words);
   AddExamples(root);
+}
+
+constexpr const char* kAbout = "Heatkeep: bar stock and drops by grade, section and heat number";
+
+}  // namespace
+
+CommandPage AllCommands() {
+  std::istringstream in;
+  std::ostringstream nowhere;
+  Words words{in, nowhere, nowhere, {}, {}};
+  CLI::App root(kAbout, "heatkeep");
+  AddAll(root, words);
+  return PageOf(root);
+}
+
+int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ostream& out, std::ostream& err) {
+  CLI::App root(kAbout, "heatkeep");
+  Words words{in, out, err, {}, {}};
+  AddAll(root, words);
   try {
     root.parse(argc, argv);
+  } catch (const CLI::Success& asked) {  // help or version
+    return root.exit(asked, out, err);
   } catch (const CLI::ParseError& error) {
-    return root.exit(error, out, err) == 0 ? 0 : 2;
+    SayWordError(root, error, {argv + 1, argv + argc}, err);
+    return 2;
   }
   return words.work ? words.work() : 2;
 }

@@ -3,10 +3,14 @@
 
 #include <iosfwd>
 
+#include "client/command/command_page.h"
+
 namespace heatkeep::command {
 
-// 0 done · 1 the book refused or something was found wrong · 2 the words or a file are wrong · 3 some cuts cannot be
-// served, or SQL files and book do not fit · 4 the book cannot be reached.
+// Answers one of AllExitStatuses.
 int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ostream& out, std::ostream& err);
+
+// Every command and option that RunCommandLine reads.
+CommandPage AllCommands();
 
 }  // namespace heatkeep::command

@@ -43,7 +43,7 @@ void SayCut(std::ostream& out, const SheetBlock& block, const CutBody& cut, cons
         << cut.body["left"]["place"].get<std::string>();
   else if (cut.rest.nm == 0)
     out << ", nothing left";
-  if (cut.body["strokes"].size() > 0 && cut.body["strokes"].back()["kerf_nm"] == 0)
+  if (!cut.body["strokes"].empty() && cut.body["strokes"].back()["kerf_nm"] == 0)
     out << (cut.body["strokes"].size() == 1 && answer["good"] == 1 ? "; issued whole, no cut" : "; no cut for the last one");
   out << '\n';
   if (!answer["stop"].is_null()) out << answer["stop"].get<std::string>() << '\n';

@@ -6,6 +6,7 @@
 #include <ostream>
 
 #include "client/command/base64.h"
+#include "client/command/option_values.h"
 #include "client/gateway/read_rows.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
@@ -67,6 +68,22 @@ std::string Filled(const std::string& says, const Json& answer) {
   return text;
 }
 
+const char* TakesOf(WordKind kind) {
+  switch (kind) {
+    case WordKind::Text:
+    case WordKind::Texts:
+    case WordKind::Yes: return "TEXT";
+    case WordKind::Length: return "LENGTH";
+    case WordKind::Mass: return "MASS";
+    case WordKind::Count: return "NUMBER";
+    case WordKind::Date: return "DATE";
+    case WordKind::Section: return "SECTION";
+    case WordKind::PerKg: return "MONEY";
+    case WordKind::File: return kScanFile;
+  }
+  return "TEXT";
+}
+
 // What an example says where a list is of one thing: what the demo has of that name.
 std::string SampleOf(const std::string& column) {
   static const std::map<std::string, std::string> samples{{"place", "B3-1"}, {"note", "\"V 20418\""}, {"bundle", "S-12"}, {"number", "M26/2201"}, {"customer", "\"Drewe Conveyors\""},
@@ -113,6 +130,8 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
     CLI::Option* option = w.kind == WordKind::Yes ? app->add_flag(w.name, w.help)->each([said, i](const std::string&) { said->words[i] = {"yes"}; })
                           : w.kind == WordKind::Texts ? app->add_option(w.name, said->words[i], w.help)
                                                       : app->add_option_function<std::string>(w.name, [said, i](const std::string& word) { said->words[i] = {word}; }, w.help);
+    if (w.kind != WordKind::Yes) option->type_name(TakesOf(w.kind));
+    if (!w.choices.empty()) option->check(OneOf(w.choices));
     // an option that a preview can do without is missed when the deed is done
     if (w.required && w.kind != WordKind::Yes && !(deed.preview && w.name.starts_with("--") && w.key == "reason")) option->required();
   }

@@ -24,6 +24,7 @@ struct DeedWord {
   std::string name, key, help;
   WordKind kind = WordKind::Text;
   bool required = true;
+  std::vector<std::string> choices = {};  // where there is a fixed set
 };
 
 using DeedMethod = Json (StockDeeds::*)(const RequestNumber&, const Json&);

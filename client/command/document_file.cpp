@@ -35,7 +35,8 @@ int RunCertificateExport(const BookCall& call, const CertificateChoice& choice, 
     if (d.file_sha256.empty()) throw BadText("document " + Quoted(d.number) + " version " + std::to_string(d.version) + " was typed without its file", "`heatkeep certificate attach` first");
     const std::string bytes = CheckedFile(connection, d.number, d.file_sha256);
     WriteWholeBytes(to, bytes.data(), bytes.size());
-    call.out << "wrote " << to << ": " << bytes.size() << " bytes, SHA-256 " << d.file_sha256 << '\n';
+    if (choice.json) call.out << Json{{"file", to}, {"bytes", bytes.size()}, {"sha256", d.file_sha256}}.dump(2) << '\n';
+    else call.out << "wrote " << to << ": " << bytes.size() << " bytes, SHA-256 " << d.file_sha256 << '\n';
     return 0;
   });
 }

@@ -11,7 +11,7 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
            {{"order", "purchase_order", "the purchase order"}, {"--line", "line", "its line"}, {"--supplier", "supplier", "who delivers"},
             {"--section", "section", "round 80", WordKind::Section}, {"--grade", "grade", "designation or number"}, {"--condition", "condition", "+QT", WordKind::Text, false},
             {"--length", "length_nm", "of a bar", WordKind::Length}, {"--quantity", "quantity", "how many", WordKind::Count}, {"--due", "due", "the day", WordKind::Date},
-            {"--papers", "papers", "2.1, 2.2, 3.1 or 3.2", WordKind::Text, false}},
+            {"--papers", "papers", "what must come with it", WordKind::Text, false, {"2.1", "2.2", "3.1", "3.2"}}},
            "purchase order {purchase_order} is expected", [](Json body) {
              const Json head{{"purchase_order", body["purchase_order"]}, {"supplier", body["supplier"]}};
              body.erase("purchase_order");

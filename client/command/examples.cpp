@@ -4,6 +4,9 @@
 #include <array>
 #include <sstream>
 #include <string>
+#include <vector>
+
+#include "client/command/command_page.h"
 
 namespace heatkeep::command {
 namespace {
@@ -52,6 +55,21 @@ constexpr std::array kExamples{
     Example{"simulate", "--seed 3 --lines 1000 --policy plain --policy drops-first --out year"},
 };
 
+// A noun shows what its first command shows.
+std::string ShowByCommands(CLI::App& app) {
+  std::string first;
+  for (CLI::App* child : app.get_subcommands([](CLI::App* one) { return !one->get_group().empty(); })) {
+    const std::string theirs = ShowByCommands(*child);
+    if (first.empty()) first = theirs;
+  }
+  if (first.empty()) {
+    const std::vector<std::string> own = PageOf(app).examples;
+    return own.empty() ? "" : own.front();
+  }
+  if (app.get_footer().empty()) app.footer("example: " + first);
+  return first;
+}
+
 }  // namespace
 
 void AddExamples(CLI::App& root) {
@@ -62,6 +80,7 @@ void AddExamples(CLI::App& root) {
     const std::string rest = example.rest;
     app->footer("example: heatkeep " + std::string(example.command) + (rest.empty() ? "" : " " + rest));
   }
+  ShowByCommands(root);
 }
 
 }  // namespace heatkeep::command

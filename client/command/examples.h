@@ -1,4 +1,5 @@
-// An example for every command whose own help has none, from one table: what a person would type with the invented shop.
+// An example for every command whose own help has none, from one table: what a person would type with the invented shop. A noun gets
+// that of its first command.
 #pragma once
 
 namespace CLI {

@@ -60,7 +60,7 @@ void AddLimitWords(CLI::App& root, const Later& later) {
 
   AddDeed(grades, later,
           {"withdraw", "a limit that there is none of", "42CrMo4 --property Rm --condition +QT --over \"40 mm\" --upto \"100 mm\" --reason \"of another condition\"", &StockDeeds::CorrectLimits,
-           {{"grade", "grade", "the grade"}, {"--element", "element", "of an analysis: C, CEV, Cr+Mo+Ni", WordKind::Text, false}, {"--property", "property", "of a test: Rm, Re or A", WordKind::Text, false},
+           {{"grade", "grade", "the grade"}, {"--element", "element", "of an analysis: C, CEV, Cr+Mo+Ni", WordKind::Text, false}, {"--property", "property", "of a test", WordKind::Text, false, {"Rm", "Re", "A"}},
             {"--condition", "condition", "of a test: +QT", WordKind::Text, false}, {"--over", "over_nm", "sizes above this", WordKind::Length, false},
             {"--upto", "upto_nm", "up to and with this", WordKind::Length, false}, {"--reason", "reason", "how it is known"}},
            "{replaced} limits are withdrawn; {documents} documents were accepted under them", [](Json row) {

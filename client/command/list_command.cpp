@@ -2,6 +2,7 @@
 
 #include <memory>
 
+#include "client/command/known_names.h"
 #include "client/command/list_specs.h"
 #include "client/command/paper_files.h"
 #include "client/command/work_watch.h"
@@ -47,6 +48,8 @@ std::vector<Json> RowsOf(Connection& connection, const ListSpec& spec, const Lis
 
 int RunList(const BookCall& call, const ListSpec& spec, const ListChoice& choice) {
   return WithBook(call, [&](Connection& connection) {
+    RequirePlace(connection, choice.place);
+    RequireGrade(connection, choice.grade);
     WorkWatch watch(call.err, choice.progress);
     ListReport list;
     list.what = spec.what;
@@ -90,7 +93,7 @@ void AddLists(CLI::App& report, const Later& later) {
     CLI::App* app = report.add_subcommand(spec.verb, spec.help);
     app->footer("example: heatkeep report " + spec.verb + " " + spec.example);
     auto choice = std::make_shared<ListChoice>();
-    AddPaperOptions(*app, *choice, "file.pdf, file.xlsx, file.csv or file.json");
+    AddPaperOptions(*app, *choice, "pdf|xlsx|csv|json");
     for (const std::string& option : spec.options) {
       if (option == "grade") app->add_option("--grade", choice->grade, "only this grade");
       if (option == "section") app->add_option("--section", choice->section, "only this section: round 80");

@@ -26,8 +26,9 @@ std::string EndingsOf(const PaperWriters& writers) {
 
 }  // namespace
 
-void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& forms) {
-  app.add_option("--to", options.files, forms + "; may be given several times; none: JSON here")->allow_extra_args(false);
+void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& endings) {
+  app.add_option("--to", options.files, "may be given several times; none: JSON here")->allow_extra_args(false)->type_name("FILE(" + endings + ")");
+  app.add_flag("--json", options.json, "as JSON here, also where files are written");
   app.add_flag("--letter", options.letter, "Letter instead of A4");
   app.add_flag("--progress", options.progress, "say how far it is (as it does on a terminal)");
 }
@@ -56,9 +57,9 @@ int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWr
   for (const std::string& file : options.files) {
     if (EndingOf(file) == ".pdf") PaintSession();
     writers.at(EndingOf(file))(file);
-    call.out << "wrote " << file << '\n';
+    if (!options.json) call.out << "wrote " << file << '\n';
   }
-  if (options.files.empty()) call.out << text() << '\n';
+  if (options.files.empty() || options.json) call.out << text() << '\n';
   return 0;
 }
 

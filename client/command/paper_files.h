@@ -17,11 +17,12 @@ struct PaperOptions {
   std::vector<std::string> files;  // where to; none: on the output
   bool letter = false;             // Letter instead of A4
   bool inch = false;               // the saw reads inches
+  bool json = false;               // JSON on the output, also where files are written
   bool progress = false;           // say how far it is, also where nobody sits at a terminal
 };
 
-// --to, --letter, --progress; `forms` names the files it writes.
-void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& forms);
+// --to, --json, --letter, --progress; `endings` of the files it writes: "pdf|json".
+void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& endings);
 
 // `watch` is told how far a print is, and lives as long; null: nobody is.
 PrintOptions PrintFor(Connection& connection, const PaperOptions& options, WorkWatch* watch = nullptr);
@@ -34,7 +35,7 @@ std::function<void(const std::string& path)> TextWriter(std::function<std::strin
 // Throws std::invalid_argument for a file whose ending no writer has; nothing is written then.
 void CheckEndings(const std::vector<std::string>& files, const PaperWriters& writers);
 
-// Writes every file by its ending; with none, what `text` says goes to the output. Answers 0.
+// Writes every file by its ending; with none, or with --json, what `text` says (JSON) goes to the output. Answers 0.
 int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWriters& writers, const std::function<std::string()>& text);
 
 }  // namespace heatkeep::command

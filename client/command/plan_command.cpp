@@ -1,6 +1,7 @@
 #include "client/command/plan_command.h"
 
 #include <algorithm>
+#include <array>
 #include <CLI/CLI.hpp>
 #include <ostream>
 #include <stdexcept>
@@ -9,6 +10,7 @@
 #include "client/allocator/proof_words.h"
 #include "client/command/file_problem.h"
 #include "client/command/extras_words.h"
+#include "client/command/option_values.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
 #include "client/incoming/table_file.h"
@@ -23,10 +25,12 @@ using allocator::Problem;
 constexpr double kMostSeconds = 1'000'000;
 constexpr int kMostThreads = 256;
 
+constexpr std::array kAims{Aim::DropsFirst, Aim::LeastMoney, Aim::FewestBars, Aim::LeastMetres};
+
 Aim AimOf(const std::string& word) {
-  for (const Aim aim : {Aim::DropsFirst, Aim::LeastMoney, Aim::FewestBars, Aim::LeastMetres})
+  for (const Aim aim : kAims)
     if (AimName(aim) == word) return aim;
-  throw BadText("--aim: " + Quoted(word) + " is no aim", "drops-first, least-money, fewest-bars or least-metres");
+  throw BadText("--aim: " + Quoted(word) + " is no aim", OneOfWords(AimWords()));
 }
 
 Length LengthOption(const std::string& option, const std::string& text) {
@@ -133,13 +137,19 @@ Examples
 Exit: 0 every cut placed, 3 some are short (the plan is written), 2 bad input (no plan is written).
 On a terminal value and bound are shown while it searches; Ctrl-C takes the best plan so far.)";
 
+std::vector<std::string> AimWords() {
+  std::vector<std::string> words;
+  for (const Aim aim : kAims) words.emplace_back(AimName(aim));
+  return words;
+}
+
 void AddPlanFileOptions(CLI::App& app, PlanOptions& options) {
   app.footer(kAimsAndExamples);
-  app.add_option("--stock", options.stock, "the pieces there are: CSV, XLSX or ODS");
+  app.add_option("--stock", options.stock, "the pieces there are: CSV, XLSX or ODS")->type_name(kTableFile);
   app.add_option("--stock-sheet", options.stock_sheet, "which sheet of that spreadsheet");
-  app.add_option("--cuts", options.cuts, "what is to be cut: CSV, XLSX or ODS");
+  app.add_option("--cuts", options.cuts, "what is to be cut: CSV, XLSX or ODS")->type_name(kTableFile);
   app.add_option("--cuts-sheet", options.cuts_sheet, "which sheet of that spreadsheet");
-  app.add_option("--aim", options.aim, "drops-first, least-money, fewest-bars or least-metres")->capture_default_str();
+  app.add_option("--aim", options.aim, "what is best, see below")->capture_default_str()->check(OneOf(AimWords()));
   app.add_option("--kerf", options.kerf, "what the blade takes")->capture_default_str();
   app.add_option("--trim", options.trim, "squaring slice at a mill end")->capture_default_str();
   app.add_option("--grip", options.grip, "what the vice must hold")->capture_default_str();
@@ -147,8 +157,8 @@ void AddPlanFileOptions(CLI::App& app, PlanOptions& options) {
   app.add_option("--seconds", options.seconds, "longest search")->capture_default_str();
   app.add_option("--threads", options.threads, "groups planned side by side")->capture_default_str();
   app.add_option("--seed", options.seed, "same seed, same plan")->capture_default_str();
-  app.add_option("--rules", options.rules, "JSON of prices, rates, costs, substitutes");
-  app.add_option("--json", options.json, "where the plan is written");
+  app.add_option("--rules", options.rules, "prices, rates, costs, substitutes")->type_name(kJsonFile);
+  app.add_option("--json", options.json, "where the plan is written")->type_name(kJsonFile);
   app.add_option("--buy", options.buy, "lengths a supplier sells, for what is short: 6000mm,12000mm or 6000mm=378.80,12000mm=750");
   app.add_option("--plain-below", options.plain_below, "take the plan by hand when the search gains less money than this")
       ->capture_default_str();

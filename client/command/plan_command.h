@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <iosfwd>
 #include <string>
+#include <vector>
 
 namespace CLI {
 class App;
@@ -31,6 +32,9 @@ struct PlanOptions {
 
 // A short summary with the proof on `out`.
 int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err);
+
+// "drops-first", "least-money", ...: what --aim takes.
+std::vector<std::string> AimWords();
 
 // Adds the options above to a command.
 void AddPlanFileOptions(CLI::App& app, PlanOptions& options);

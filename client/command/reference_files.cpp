@@ -21,9 +21,9 @@ std::vector<Row> RowsOf(const std::string& name, intake::FileRows<Row> (*read)(s
 
 // Beside the installed SQL files, or in the sources.
 std::string FileThatComes(const char* folder, const std::string& name) {
-  const std::filesystem::path share = SchemaFolder().parent_path();
-  const std::filesystem::path installed = share / folder / name;
-  return (std::filesystem::exists(installed) ? installed : share / "seed" / folder / name).string();
+  const std::filesystem::path schema = SchemaFolder(), installed = schema.parent_path() / folder / name;
+  if (std::filesystem::exists(installed)) return installed.string();
+  return (std::filesystem::weakly_canonical(schema).parent_path() / "seed" / folder / name).string();  // of the sources, which HEATKEEP_SCHEMA may name
 }
 
 }  // namespace

@@ -38,7 +38,7 @@ int RunReportTrace(const BookCall& call, const std::string& kind, const std::str
   return WithBook(call, [&](Connection& connection) {
     const std::optional<TraceRecord> record = ReadProvedTrace(connection, {kind, name, mill});
     if (!record) throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
-                                             (kind == "order" ? " that anything was cut for" : ""));
+                                             (kind == "order" ? " that anything was cut for; `heatkeep cutlist list` names the open ones" : "; `heatkeep stock` names what is here"));
     WorkWatch watch(call.err, options.progress);
     const PrintOptions print = PrintFor(connection, options, &watch);
     return WritePapers(call, options,
@@ -56,7 +56,7 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
     const RecordSubject subject{"heat", heat, mill};
     Snapshot snapshot(connection);
     std::vector<HeatBalance> lots = ReadBalances(connection, "heat", heat, mill);
-    if (lots.empty()) throw std::invalid_argument("the book knows no heat \"" + heat + "\"");
+    if (lots.empty()) throw std::invalid_argument("the book knows no heat \"" + heat + "\"; `heatkeep stock` names what is here");
     if (!section.empty()) {
       std::erase_if(lots, [wanted = ReadSection(section)](const HeatBalance& lot) { return ReadSection(lot.section) != wanted; });
     }

@@ -18,25 +18,25 @@ namespace {
 using Json = nlohmann::json;
 using K = WordKind;
 
-constexpr SawWord kTag{"tag", "tag", K::Text, true, "the tag"};
-constexpr SawWord kSaw{"--saw", "saw", K::Text, true, "which saw"};
-constexpr SawWord kLine{"--line", "", K::OrderLine, true, "ORDER/LINE"};
-constexpr SawWord kCount{"--count", "count", K::Whole, true, "how many pieces"};
-constexpr SawWord kReason{"--reason", "reason", K::Text, true, "why"};
-constexpr SawWord kWhy{"--reason", "reason", K::Text, false, "why it differs"};
-constexpr SawWord kPlace{"--place", "place", K::Text, true, "where it is put"};
-constexpr SawWord kHeat{"--heat", "heat", K::Text, true, "the heat as it is on the label and the metal, or NO HEAT"};
-constexpr SawWord kKerf{"--kerf", "kerf_nm", K::Length, true, "what a stroke costs"};
-constexpr SawWord kMeasured{"--measured", "measured_nm", K::Length, false, "as measured, where it is off"};
-constexpr SawWord kHeatRead{"--heat-read", "heat_read", K::Text, false, "the last 4 characters of the heat as read from the metal"};
-constexpr SawWord kBars{"tags", "tags", K::Tags, true, "the tags of the bars"};
-constexpr SawWord kEachKerf{"--kerf", "", K::Length, false, "what every stroke costs"};
-constexpr SawWord kLeft{"--left", "left.fate", K::Text, false, "drop, scrap, none, or \"same piece\": closes the cut"};
-constexpr SawWord kRest{"--rest", "left.length_nm", K::Length, false, "the rest as measured"};
-constexpr SawWord kDropPlace{"--place", "left.place", K::Text, false, "where the drop is put"};
-constexpr SawWord kDropHeat{"--heat", "left.heat", K::Text, false, "the heat as it is on the drop's label"};
-constexpr SawWord kBin{"--bin", "left.bin", K::Text, false, "which scrap bin"};
-constexpr SawWord kAlreadyCut{"--already-cut", "already_cut", K::Flag, false, "it has been cut though the saw was told to stop"};
+const SawWord kTag{"tag", "tag", K::Text, true, "the tag"};
+const SawWord kSaw{"--saw", "saw", K::Text, true, "which saw"};
+const SawWord kLine{"--line", "", K::OrderLine, true, "ORDER/LINE"};
+const SawWord kCount{"--count", "count", K::Whole, true, "how many pieces"};
+const SawWord kReason{"--reason", "reason", K::Text, true, "why"};
+const SawWord kWhy{"--reason", "reason", K::Text, false, "why it differs"};
+const SawWord kPlace{"--place", "place", K::Text, true, "where it is put"};
+const SawWord kHeat{"--heat", "heat", K::Text, true, "the heat as it is on the label and the metal, or NO HEAT"};
+const SawWord kKerf{"--kerf", "kerf_nm", K::Length, true, "what a stroke costs"};
+const SawWord kMeasured{"--measured", "measured_nm", K::Length, false, "as measured, where it is off"};
+const SawWord kHeatRead{"--heat-read", "heat_read", K::Text, false, "the last 4 characters of the heat as read from the metal"};
+const SawWord kBars{"tags", "tags", K::Tags, true, "the tags of the bars"};
+const SawWord kEachKerf{"--kerf", "", K::Length, false, "what every stroke costs"};
+const SawWord kLeft{"--left", "left.fate", K::Text, false, "what is left: closes the cut", {"drop", "scrap", "none", "same piece"}};
+const SawWord kRest{"--rest", "left.length_nm", K::Length, false, "the rest as measured"};
+const SawWord kDropPlace{"--place", "left.place", K::Text, false, "where the drop is put"};
+const SawWord kDropHeat{"--heat", "left.heat", K::Text, false, "the heat as it is on the drop's label"};
+const SawWord kBin{"--bin", "left.bin", K::Text, false, "which scrap bin"};
+const SawWord kAlreadyCut{"--already-cut", "already_cut", K::Flag, false, "it has been cut though the saw was told to stop"};
 
 Json Part(const std::string& text) {  // LENGTH@PLACE=HEAT
   const auto at = text.find('@'), equals = text.rfind('=');

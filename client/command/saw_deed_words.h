@@ -19,6 +19,7 @@ struct SawWord {
   WordKind kind = WordKind::Text;
   bool required = false;
   const char* help = "";
+  std::vector<std::string> choices = {};  // where there is a fixed set
 };
 
 struct SawDeedWords {

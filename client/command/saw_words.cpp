@@ -3,6 +3,7 @@
 #include <memory>
 #include <ostream>
 
+#include "client/command/option_values.h"
 #include "client/command/saw_command.h"
 #include "client/command/saw_deed_words.h"
 #include "client/command/saw_queue.h"
@@ -18,6 +19,19 @@ struct Given {
   std::string queue, login;
   bool json = false;
 };
+
+const char* TakesOf(WordKind kind) {
+  switch (kind) {
+    case WordKind::Length: return "LENGTH";
+    case WordKind::Whole: return "NUMBER";
+    case WordKind::Mass: return "MASS";
+    case WordKind::Cents:
+    case WordKind::PerKg: return "MONEY";
+    case WordKind::OrderLine: return "ORDER/LINE";
+    case WordKind::Section: return "SECTION";
+    default: return "TEXT";
+  }
+}
 
 int RunSawDeed(const BookCall& call, const SawDeedWords& deed, const Given& given) {
   std::map<std::string, std::vector<std::string>> texts;
@@ -57,10 +71,12 @@ void AddDeed(CLI::App& saw, const SawDeedWords& deed, const std::function<BookCa
     option->allow_extra_args(word.kind == WordKind::Tags)->multi_option_policy(many ? CLI::MultiOptionPolicy::TakeAll : CLI::MultiOptionPolicy::Throw);
     if (!many) option->expected(1);
     if (word.required) option->required();
+    option->type_name(TakesOf(word.kind));
+    if (!word.choices.empty()) option->check(OneOf(word.choices));
   }
   app->add_flag("--json", given->json, "as JSON");
   if (deed.off_network) {
-    app->add_option("--queue", given->queue, "off the network: keep it in this file of the saw, to be sent later");
+    app->add_option("--queue", given->queue, "off the network: keep it in this file of the saw, to be sent later")->type_name(kAnyFile);
     app->add_option("--login", given->login, "with --queue: who did it (else --person or the account)");
   }
   app->callback([&deed, given, call, &work] { work = [&deed, given, call] { return RunSawDeed(call(), deed, *given); }; });
@@ -101,16 +117,16 @@ void AddSaw(CLI::App& root, const std::function<BookCall()>& call, std::function
   estimate->add_option("--stop", one->stop, "the stroke of the length stop");
   auto file = std::make_shared<std::string>();
   simple("queue", "what was done off the network: heatkeep saw queue saw-2.queue", [file](const BookCall& c, bool as_json) { return RunSawQueue(c, *file, as_json); })
-      ->add_option("file", *file, "the saw's file")->required();
+      ->add_option("file", *file, "the saw's file")->required()->type_name(kAnyFile);
   simple("send", "send it, each deed once: heatkeep saw send saw-2.queue", [file](const BookCall& c, bool as_json) { return RunSawSend(c, *file, as_json); })
-      ->add_option("file", *file, "the saw's file")->required();
+      ->add_option("file", *file, "the saw's file")->required()->type_name(kAnyFile);
   auto device = std::make_shared<std::string>(), site = std::make_shared<std::string>();
   auto size = std::make_shared<int>(50);
   CLI::App* block = saw->add_subcommand("block", "tag numbers for a saw off the network: heatkeep saw block --device saw-2 --site main --queue saw-2.queue");
   block->add_option("--device", *device, "the saw's device")->required();
   block->add_option("--site", *site, "its site")->required();
   block->add_option("--size", *size, "how many")->capture_default_str()->check(CLI::Range(1, 10'000));
-  block->add_option("--queue", *file, "the saw's file")->required();
+  block->add_option("--queue", *file, "the saw's file")->required()->type_name(kAnyFile);
   block->callback([=, &work] { work = [=] { return RunSawBlock(call(), *device, *site, *size, *file); }; });
 }
 

@@ -3,6 +3,7 @@
 #include <iomanip>
 #include <ostream>
 
+#include "client/command/known_names.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "schema/terms/length_text.h"
@@ -30,6 +31,7 @@ void SayRow(std::ostream& out, const StockRow& r) {
 
 int RunStock(const BookCall& call, const std::string& grade, const std::string& section, bool json) {
   return WithBook(call, [&](Connection& connection) {
+    RequireGrade(connection, grade);
     std::vector<StockRow> rows = ReadStock(connection, grade);
     if (!section.empty()) {
       // by what it is, not by how it is written: round 2 in is round 50.8

@@ -10,7 +10,7 @@ void AddStopDeeds(CLI::App& root, const Later& later) {
   AddDeed(root, later, {"quarantine", "stop a piece", "A000001D --reason \"rust at one end\" --place QUAR", &StockDeeds::Quarantine,
                         {tag, reason, {"--place", "place", "the place of kind quarantine it is put in", WordKind::Text, false}}, "{tag} is in quarantine[, in {place}][; {plans}]"});
   AddDeed(root, later, {"release", "free a piece, wholly or for less", "A000001D --evidence \"measured, no crack\" --not-for 3.1", &StockDeeds::Release,
-                        {tag, {"--evidence", "evidence", "what shows that it may be used"}, {"--not-for", "not_for", "the weakest papers it may no longer serve: 2.1, 2.2, 3.1 or 3.2", WordKind::Text, false}},
+                        {tag, {"--evidence", "evidence", "what shows that it may be used"}, {"--not-for", "not_for", "the weakest papers it may no longer serve", WordKind::Text, false, {"2.1", "2.2", "3.1", "3.2"}}},
                         "{tag} is released[, {limits}]"});
 
   CLI::App& hold = Noun(root, "hold", "hold a heat, a lot, a piece, a certificate or a receipt, or lift a hold");

@@ -194,7 +194,8 @@ begin
   perform guard.lock_pieces(array(select piece_id from layout where plan_id = p_plan and state = 'promised'), false, array[p_plan]);
   select state into v_state from plan where plan_id = p_plan;
   if v_state is distinct from 'live' then
-    raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', p_plan, v_state), format('there is no plan %s', p_plan));
+    raise exception using errcode = 'HK027', message = case when v_state is null then format('there is no plan %s', p_plan) else format('plan %s is %s', p_plan, v_state) end,
+      hint = '`heatkeep plan list` names them';
   end if;
   update promise r set state = 'released' from layout f
     where f.layout_id = r.layout_id and f.plan_id = p_plan and f.state = 'promised' and r.state = 'live';

@@ -50,7 +50,8 @@ begin
   perform guard.lock_rows('conflict', array[p_conflict]);
   select * into c from conflict where conflict_id = p_conflict;
   if c.conflict_id is null or c.closed_by is not null then
-    raise exception using errcode = 'HK043', message = format('conflict %s is not open', p_conflict);
+    raise exception using errcode = 'HK043', message = format('conflict %s is not open', p_conflict),
+      hint = '`heatkeep conflict list` names them';
   end if;
   if p_free and c.piece_id is not null then
     perform guard.lock_pieces(array[c.piece_id]);

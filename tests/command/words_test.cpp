@@ -58,6 +58,35 @@ TEST(CommandWords, WhatIsNotKnownIsBadInput) {
     EXPECT_EQ(Heatkeep(words).code, 2) << Heatkeep(words);
 }
 
+TEST(CommandWords, WhatIsWrongIsSaidSoThatTheNextTryIsRight) {
+  const auto said = [](const Words& words) { return Heatkeep(words).err; };
+  EXPECT_EQ(said({"stokc"}), "heatkeep: \"stokc\" is no command; perhaps stock is meant\n  `heatkeep --help` says what there is\n");
+  EXPECT_EQ(said({"fly"}), "heatkeep: \"fly\" is no command\n  `heatkeep --help` says what there is\n");
+  EXPECT_EQ(said({}), "heatkeep: a command is missing\n  `heatkeep --help` says what there is\n");
+  EXPECT_EQ(said({"--home", "stock"}), "heatkeep: a command is missing\n  `heatkeep --help` says what there is\n") << "stock is the folder there";
+  EXPECT_EQ(said({"book", "person"}), "heatkeep book person: a command is missing; expected add or list\n  `heatkeep book person --help` says what there is\n");
+  EXPECT_EQ(said({"book", "statsu"}),
+            "heatkeep book: \"statsu\" is no command of it; expected init, start, stop, status, verify, migrate, seal or person; perhaps status is meant\n"
+            "  `heatkeep book --help` says what there is\n");
+  EXPECT_TRUE(said({"plan", "shwo", "1"}).starts_with("heatkeep plan: \"shwo\" is no command of it; expected show, cancel or list; perhaps show is meant\n"));
+  EXPECT_EQ(said({"stock", "--grad", "x"}),
+            "heatkeep stock: \"--grad\" is no option of it; perhaps --grade is meant\n  example: heatkeep stock --grade 42CrMo4 --section \"round 80\"\n"
+            "  `heatkeep stock --help` says what it takes\n");
+  EXPECT_EQ(said({"receive"}), "heatkeep receive: file is missing\n  example: heatkeep receive note-20418.xlsx --sheet Monday\n  `heatkeep receive --help` says what it takes\n");
+  EXPECT_TRUE(said({"section", "round", "50"}).starts_with("heatkeep section: \"50\" is one word too many; expected words and options (a text with blanks goes in quotes)\n"));
+  EXPECT_TRUE(said({"plan", "show", "one"}).starts_with("heatkeep plan show: plan: \"one\" is not a number\n"));
+  EXPECT_TRUE(said({"stock", "--grade"}).starts_with("heatkeep stock: --grade needs a value behind it\n")) << said({"stock", "--grade"});
+  EXPECT_TRUE(said({"look", "x.csv", "--as", "cutz"}).starts_with(
+      "heatkeep look: --as: \"cutz\" is not known; expected stock, cuts, delivery, opening, certificates or grades; perhaps cuts is meant\n"));
+}
+
+TEST(CommandWords, EveryHelpHasAnExample) {
+  for (Words words : Commands()) {
+    words.push_back("--help");
+    EXPECT_TRUE(Has(Heatkeep(words).out, "heatkeep ")) << words.front();
+  }
+}
+
 TEST(CommandWords, VersionIsANumber) {
   const Ran ran = Heatkeep({"--version"});
   EXPECT_EQ(ran.code, 0);

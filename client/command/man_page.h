@@ -1,0 +1,28 @@
+// A manual page of section 1 from a CommandPage: NAME, SYNOPSIS, DESCRIPTION, COMMANDS, OPTIONS, EXAMPLES, EXIT STATUS, SEE ALSO, as
+// man(7) has them. Nothing is written here that the help does not say, but for what holds for the whole program.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "client/command/command_page.h"
+
+namespace heatkeep::command {
+
+// A text in a page: of backslashes, dashes and a leading dot.
+std::string Roff(const std::string& text);
+
+struct ManEdition {
+  std::string version, date;  // "0.1.0", "2026-11-26"
+};
+
+// "heatkeep-book-init"; of the program "heatkeep".
+std::string ManName(const CommandPage& page);
+
+// `root` is the program, of which `page` is a command, or the same.
+std::string ManPage(const CommandPage& page, const CommandPage& root, const ManEdition& edition);
+
+// The desk's, from its own options.
+std::string DeskManPage(const std::vector<OptionPage>& options, const ManEdition& edition);
+
+}  // namespace heatkeep::command
