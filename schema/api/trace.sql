@@ -1,12 +1,13 @@
 -- Trace, both ways, by stored links; and the metal balance of a lot.
 
 -- The tree lines of these pieces: each piece, what was cut off it and what left it otherwise. With an order only the
--- strokes for that order. It is planned once a session: planning it takes longer than most heats.
+-- strokes for that order. It is planned once a session, in the order it is written:
+-- planning it takes longer than most heats.
 create function guard.trace_lines(p_pieces bigint[], p_order text)
   returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
     mill text, heat text, grade text, section text, condition text, document text, receipt text, where_now text, at timestamptz,
     by text, held boolean, now_nm bigint, kerf_nm bigint)
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp set plan_cache_mode = force_generic_plan set join_collapse_limit = 1 as $$
 #variable_conflict use_column
 begin
   return query
