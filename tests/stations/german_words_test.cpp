@@ -5,6 +5,7 @@
 #include "client/stations/plan_station.h"
 #include "client/stations/receiving_station.h"
 #include "client/stations/saw_station.h"
+#include "tests/schema/every_stock_deed.h"
 #include "tests/stations/desk_test.h"
 
 namespace heatkeep {
