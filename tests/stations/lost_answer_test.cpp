@@ -72,8 +72,8 @@ TEST_F(LostAnswerTest, OfAReceiptThatNeverReachedTheBookIsDoneOnceAfterARestart)
   wire->LoseQuestions();
   Press(Qt::Key_F1);
   WaitFor([&] { return Kept() == 1; }, "the deed on the disk");
-  CloseDesk();  // before anything is known
   wire->Cut();
+  CloseDesk();  // before the desk knows of it
   OpenDeskAway("clerk", Gate());
   EXPECT_EQ(Receipts("LS-902"), 0);
   wire->Mend();
@@ -115,8 +115,8 @@ TEST_F(LostAnswerTest, OfAnotherLoginWaitsForThatLoginAndIsTold) {
   wire->LoseQuestions();
   Press(Qt::Key_F1);
   WaitFor([&] { return Kept() == 1; }, "the deed on the disk");
-  CloseDesk();
   wire->Cut();
+  CloseDesk();
   wire->Mend();
   OpenDesk("all", Gate());
   WaitFor([&] { return Said().contains("test_clerk asked for it"); }, "the words of it");
