@@ -19,7 +19,8 @@ QCursor CursorWith(const QString& tag) {
   painter.setFont(MonoOf(Size::Body, true));
   painter.setPen(ColorOf(Use::Ground));
   painter.drawText(words.rect(), Qt::AlignCenter, tag);
-  return {words, 0, 0};
+  painter.end();
+  return QCursor(words, 0, 0);
 }
 
 }  // namespace

@@ -81,7 +81,7 @@ TEST_F(PrintingTest, PapersPrintWhatWaits) {
 }
 
 TEST_F(PrintingTest, ACountSheetIsAsBlindAsTheScreen) {
-  const std::string tag = shop.Receive({.place = "B1-2", .kind = "drop"}).at(0);
+  const std::string tag = shop.Receive({.length = 900, .place = "B1-2", .kind = "drop"}).at(0);
   Do(shop.planner, "freeze_place", {Json{{"place", "B1-2"}}.dump()});
   OpenAll();
   auto& counting = Go<CountingStation>(5);
