@@ -75,7 +75,7 @@ TEST_F(EveryParameter, InsideEveryBodyIsAnsweredOrRefusedCleanlyAndWhatCannotBeR
   shop.admin.ExecuteScript(LookSql());
   shop.admin.Execute("select setseed(0.5)");
   int bodies = 0;
-  const bool every_long = std::getenv("HEATKEEP_MALICE_LONG") != nullptr;  // the million characters in every place, not once a body
+  const bool every_long = std::getenv("HEATKEEP_MALICE_LONG") != nullptr;  // the million characters in every place, not once a body; every kind of junk
   const auto attempt = [&](const Function& f, std::vector<std::optional<std::string>> arguments, const std::string& what, bool must_be_refused) {
     if (f.types[0] == "uuid") arguments[0] = NewRequest().text;
     all.Execute("begin");
@@ -114,8 +114,8 @@ TEST_F(EveryParameter, InsideEveryBodyIsAnsweredOrRefusedCleanlyAndWhatCannotBeR
           ++leaves;
           for (const WildText& wild : WildTexts())
             if (wild.text.size() < 10'000 || leaves == 1 || every_long) with(wild.text, wild.name, !wild.seen && !file);
-          for (const Json& value : {Json(nullptr), Json(-1), Json(0), Json(9'223'372'036'854'775'807), Json(1.5e300), Json(Json::array()), Json(Json::object({{"a", 1}})), Json(true), Json("")})
-            with(value, value.dump(), false);
+          static const std::vector<Json> junk{nullptr, -1, 9'223'372'036'854'775'807, Json::array(), 0, 1.5e300, Json::object({{"a", 1}}), true, ""};
+          for (std::size_t k = 0; k < (every_long ? junk.size() : 4); ++k) with(junk[k], junk[k].dump(), false);
         });
       }
     }
