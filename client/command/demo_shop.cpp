@@ -25,20 +25,24 @@ Step AsPerson(const std::filesystem::path& home, const std::string& person, cons
 }
 
 std::vector<Step> StepsFor(const std::filesystem::path& home) {
-  std::vector<Step> steps{{"the book is made", [home](std::ostream& out, std::ostream& err) {
-                             std::istringstream none;
-                             return RunBook(BookDeed::Init, {.where = {.book = {}, .person = {}, .home = home.string()}}, none, out, err);
-                           }}};
+  BookCommand book;
+  book.where.home = home.string();
+  const auto run_book = [](BookDeed deed, const BookCommand& command) {
+    return [deed, command](std::ostream& out, std::ostream& err) {
+      std::istringstream none;
+      return RunBook(deed, command, none, out, err);
+    };
+  };
+  std::vector<Step> steps{{"the book is made", run_book(BookDeed::Init, book)}};
   std::istringstream people(intake::FileBytes(ScenarioFile("people.csv")));
   std::string line;
   std::getline(people, line);
   while (std::getline(people, line)) {
     const std::size_t comma = line.find(',');
-    const std::string name = line.substr(0, comma), role = line.substr(comma + 1);
-    steps.push_back({"people: " + name, [=](std::ostream& out, std::ostream& err) {
-                       std::istringstream none;
-                       return RunBook(BookDeed::PersonAdd, {.where = {.book = {}, .person = {}, .home = home.string()}, .name = name, .roles = {role}}, none, out, err);
-                     }});
+    BookCommand person = book;
+    person.name = line.substr(0, comma);
+    person.roles = {line.substr(comma + 1)};
+    steps.push_back({"people: " + person.name, run_book(BookDeed::PersonAdd, person)});
   }
   const auto add = [&](const std::string& person, const std::string& words, const std::function<int(const BookCall&)>& run) { steps.push_back(AsPerson(home, person, words, run)); };
   add("osk", "saws, places, prices", [](const BookCall& call) { return RunShopSet(call, ScenarioFile("shop.json")); });

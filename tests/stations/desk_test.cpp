@@ -105,8 +105,8 @@ std::string DeskTest::Printed() {
   Press(Qt::Key_P, Qt::ControlModifier);
   WaitFor([&] { return window->last()->words().startsWith("printed: "); }, "the paper");
   const QString file = window->last()->words().mid(9);
-  const QString kept = qEnvironmentVariable("HEATKEEP_PICTURES");
-  if (!kept.isEmpty()) QFile::copy(file, kept + '/' + QFileInfo(file).fileName());
+  const QString into = qEnvironmentVariable("HEATKEEP_PICTURES");
+  if (!into.isEmpty()) QFile::copy(file, into + '/' + QFileInfo(file).fileName());
   return TextOf(file.toStdString());
 }
 
