@@ -104,11 +104,12 @@ struct PhraseBook::Search {
   }
 
   QString Filled(const Phrase& phrase, const Holes& holes, const std::vector<Reading>& inner) const {
+    const bool bought = QLatin1String(phrase.english).contains(QLatin1String("buy "));  // not a sixteenth less
     QStringList said;
     for (qsizetype i = 0; i < holes.size(); ++i) {
-      const char kind = phrase.kinds[i];
-      if (kind == 'W') said << inner[static_cast<std::size_t>(i)].said;
-      else said << QuantityWords(holes[i], kind, units).value_or(holes[i]);
+      const char kind = phrase.kinds[i] == 'W' && bought ? 'L' : phrase.kinds[i];
+      if (auto quantity = QuantityWords(holes[i], kind, units, bought)) said << *quantity;
+      else said << (phrase.kinds[i] == 'W' ? inner[static_cast<std::size_t>(i)].said : holes[i]);
     }
     for (qsizetype i = 0; i < holes.size(); ++i) {  // two lengths that differ do not read the same
       const char kind = phrase.kinds[i];

@@ -24,7 +24,7 @@ constexpr std::int64_t kSixteenth = kNmPerInch / 16;
 
 QString Written(Length length, const ReadingUnits& units, bool fine) {
   const bool small = length.nm < kNmPerInch && length.nm % kSixteenth != 0;
-  return fine || small ? units.Stop(length) : units.Words(length);
+  return fine || small ? units.Stop(length) : units.Words(length, Rounding::Down);
 }
 
 struct Kind {

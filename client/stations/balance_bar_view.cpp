@@ -33,7 +33,7 @@ std::vector<BalanceBarView::Part> BalanceBarView::Parts() const {
     const BalanceClass& c = balance_->classes[i];
     if (c.in || c.length.nm == 0) continue;
     const QString letter = QString::fromStdString(ClassLetter(*balance_, i));
-    parts.push_back({letter, QString("%1  %2  %3, %4").arg(letter, QString::fromStdString(c.name), c.length < Length{kNmPerMm * 10'000} ? units_.Words(c.length) : units_.Total(c.length), units_.Words(c.mass)), c.length});
+    parts.push_back({letter, QString("%1  %2  %3, %4").arg(letter, BookWords(c.name), c.length < Length{kNmPerMm * 10'000} ? units_.Words(c.length) : units_.Total(c.length), units_.Words(c.mass)), c.length});
   }
   return parts;
 }

