@@ -1,8 +1,5 @@
 // The clock of the server jumps: the order of what happened is that of its chain, never that of the clock, and what a promise or a true time
 // says is judged by the clock as it stands then.
-#include <fstream>
-
-#include "client/book/account.h"
 #include "tests/crash/ground.h"
 
 namespace heatkeep {
@@ -42,8 +39,7 @@ TEST_F(Clock, OfTheServerBehindTheSawsKeepsTheDeedsInTheQueue) {
   const std::string file = (folder / "saw-1.queue").string();
   Run({"saw", "block", "--device", "saw-1", "--site", "main", "--size", "100", "--queue", file});
   Refill(1);
-  Connection session = cluster.Connect(OwnAccount().name);
-  const std::string tag = session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan}).Only().Text("tag");
+  const std::string tag = cluster.Admin().Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan}).Only().Text("tag");
   Run({"saw", "pull", tag, "--saw", "1", "--plan", plan, "--queue", file});
   Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1", "--queue", file});
   ClockOff(-7200);
