@@ -2270,10 +2270,6 @@
         <translation>Dokumente werden nicht durch „%1“%2 ein Zusatzdokument weitergegeben</translation>
     </message>
     <message>
-        <source>does not agree with the ends of the chains</source>
-        <translation>stimmt nicht mit den Enden der Ketten überein</translation>
-    </message>
-    <message>
         <source>done</source>
         <translation>erledigt</translation>
     </message>
@@ -5952,6 +5948,113 @@
         <source>no number where one should be in %1</source>
         <translation>keine Zahl, wo eine stehen sollte, in %1</translation>
     </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 allein</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 files, %2 are not what was filed or are gone</source>
+        <translation>
+            <numerusform>%1 Datei, %2 sind nicht, was abgelegt wurde, oder fehlen</numerusform>
+            <numerusform>%1 Dateien, %2 sind nicht, was abgelegt wurde, oder fehlen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 locks %2 after %3</source>
+        <translation>%1 sperrt %2 nach %3</translation>
+    </message>
+    <message>
+        <source>%1 shared</source>
+        <translation>%1 gemeinsam</translation>
+    </message>
+    <message>
+        <source>%1 that is whole, and this one is cut short</source>
+        <translation>%1, das ganz ist, und dieses ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>%1 that is whole, and this one is damaged</source>
+        <translation>%1, das ganz ist, und dieses ist beschädigt</translation>
+    </message>
+    <message>
+        <source>%1, and this is none</source>
+        <translation>%1, und das ist keines</translation>
+    </message>
+    <message>
+        <source>%1: a text cannot be read as it stands (%2)</source>
+        <translation>%1: ein Text ist nicht lesbar, wie er dasteht (%2)</translation>
+    </message>
+    <message>
+        <source>`heatkeep conflict list` names them</source>
+        <translation>`heatkeep conflict list` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep plan list` names them</source>
+        <translation>`heatkeep plan list` nennt sie</translation>
+    </message>
+    <message>
+        <source>cannot be put in its place</source>
+        <translation>kann nicht an seine Stelle gebracht werden</translation>
+    </message>
+    <message>
+        <source>cannot be removed</source>
+        <translation>kann nicht entfernt werden</translation>
+    </message>
+    <message>
+        <source>character U+%1 in &quot;%2&quot;</source>
+        <translation>Zeichen U+%1 in &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>does not agree with the ends of the chains, or with what was written since the seal before</source>
+        <translation>stimmt nicht mit den Enden der Ketten überein oder nicht mit dem, was seit dem vorigen Siegel geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>expected a file of kept %1</source>
+        <translation>erwartet wird eine Datei aufbewahrter %1</translation>
+    </message>
+    <message>
+        <source>expected at most %1 characters, each of them seen, and none that turns the direction of writing</source>
+        <translation>erwartet werden höchstens %1 Zeichen, jedes sichtbar und keines, das die Schreibrichtung umkehrt</translation>
+    </message>
+    <message>
+        <source>files byte for byte</source>
+        <translation>Dateien Byte für Byte</translation>
+    </message>
+    <message>
+        <source>heatkeep names</source>
+        <translation>Namen von heatkeep</translation>
+    </message>
+    <message>
+        <source>it has %1 characters</source>
+        <translation>er hat %1 Zeichen</translation>
+    </message>
+    <message>
+        <source>look at it and change it again</source>
+        <translation>ansehen und noch einmal ändern</translation>
+    </message>
+    <message>
+        <source>order %1 line %2 was planned anew just now</source>
+        <translation>Auftrag %1 Position %2 wurde eben neu geplant</translation>
+    </message>
+    <message>
+        <source>receipt line</source>
+        <translation>Wareneingangsposition</translation>
+    </message>
+    <message>
+        <source>the connection string of the book holds a password, which everybody on this machine could read; expected it in ~/.pgpass (mode 0600), in a service file or in PGPASSWORD</source>
+        <translation>die Verbindungsangabe des Buchs enthält ein Passwort, das jeder an diesem Rechner lesen könnte; erwartet wird es in ~/.pgpass (Modus 0600), in einer Service-Datei oder in PGPASSWORD</translation>
+    </message>
+    <message>
+        <source>the disk of the book is full, and nothing of this was booked: make room there and do it again (%1)</source>
+        <translation>die Platte des Buchs ist voll, und nichts davon wurde gebucht: dort Platz schaffen und noch einmal tun (%1)</translation>
+    </message>
+    <message>
+        <source>the order is said in schema/guard/lock_order.sql</source>
+        <translation>die Reihenfolge steht in schema/guard/lock_order.sql</translation>
+    </message>
+    <message>
+        <source>these sheets were kept by another version of this program (%1)</source>
+        <translation>diese Blätter hat eine andere Version dieses Programms aufbewahrt (%1)</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
@@ -6110,14 +6213,6 @@
         <translation>%1 billiger</translation>
     </message>
     <message>
-        <source>WHY NOT ANOTHER</source>
-        <translation>WARUM KEIN ANDERES</translation>
-    </message>
-    <message>
-        <source>nothing else that is free holds its cuts</source>
-        <translation>kein anderes freies Stück fasst seine Schnitte</translation>
-    </message>
-    <message>
         <source>NOT THERE?</source>
         <translation>NICHT DA?</translation>
     </message>
@@ -6136,6 +6231,33 @@
     <message>
         <source>Saw %1   %2</source>
         <translation>Säge %1   %2</translation>
+    </message>
+</context>
+<context>
+    <name>ScreenPaper</name>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>About it</source>
+        <translation>Dazu</translation>
+    </message>
+    <message>
+        <source>When, how much</source>
+        <translation>Wann, wie viel</translation>
+    </message>
+    <message>
+        <source>keep</source>
+        <translation>behalten</translation>
+    </message>
+    <message>
+        <source>scrap</source>
+        <translation>Schrott</translation>
+    </message>
+    <message>
+        <source>Nothing to show.</source>
+        <translation>Nichts zu zeigen.</translation>
     </message>
 </context>
 <context>
@@ -6375,6 +6497,26 @@
         <source>Counting</source>
         <translation>Zählung</translation>
     </message>
+    <message>
+        <source>Count, what differs</source>
+        <translation>Zählung, was abweicht</translation>
+    </message>
+    <message>
+        <source>Count sheet</source>
+        <translation>Zählblatt</translation>
+    </message>
+    <message>
+        <source>Looked at, by whom: ................................   What it comes from: ................................</source>
+        <translation>Angesehen, von wem: ................................   Woher es kommt: ................................</translation>
+    </message>
+    <message>
+        <source>Write down every tag that lies here, as it is read, and what carries no tag. What should lie here is not on this sheet.</source>
+        <translation>Jedes Etikett aufschreiben, das hier liegt, so wie es gelesen wird, und was keines trägt. Was hier liegen sollte, steht nicht auf diesem Blatt.</translation>
+    </message>
+    <message>
+        <source>%1 is no tag: the label of a piece is scanned here, or a place</source>
+        <translation>%1 ist keine Nummer: hier wird das Etikett eines Stücks gescannt, oder ein Platz</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::CountingWork</name>
@@ -6607,6 +6749,58 @@
         <source>Length %1</source>
         <translation>Länge %1</translation>
     </message>
+    <message>
+        <source>Measured with</source>
+        <translation>Gemessen mit</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Enden</translation>
+    </message>
+    <message>
+        <source>rough, from the mill</source>
+        <translation>roh vom Werk</translation>
+    </message>
+    <message>
+        <source>one sawn square</source>
+        <translation>eines gerade gesägt</translation>
+    </message>
+    <message>
+        <source>both sawn square</source>
+        <translation>beide gerade gesägt</translation>
+    </message>
+    <message>
+        <source>Mark on the bar</source>
+        <translation>Zeichen auf der Stange</translation>
+    </message>
+    <message>
+        <source>not looked at</source>
+        <translation>nicht angesehen</translation>
+    </message>
+    <message>
+        <source>on one end: that is cut last</source>
+        <translation>an einem Ende: das wird zuletzt gesägt</translation>
+    </message>
+    <message>
+        <source>on the end that is cut first</source>
+        <translation>am Ende, das zuerst gesägt wird</translation>
+    </message>
+    <message>
+        <source>on both ends</source>
+        <translation>an beiden Enden</translation>
+    </message>
+    <message>
+        <source>none on the metal</source>
+        <translation>keines auf dem Metall</translation>
+    </message>
+    <message>
+        <source>not said: ±%1</source>
+        <translation>nicht genannt: ±%1</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::DeskWindow</name>
@@ -6641,6 +6835,178 @@
     <message>
         <source>Undo: %1   Ctrl+Z</source>
         <translation>Rückgängig: %1   Strg+Z</translation>
+    </message>
+    <message>
+        <source>Print   Ctrl+P</source>
+        <translation>Drucken   Strg+P</translation>
+    </message>
+    <message>
+        <source>Settings   Ctrl+,</source>
+        <translation>Einstellungen   Strg+,</translation>
+    </message>
+    <message>
+        <source>as %1, who worked here last</source>
+        <translation>als %1, wer hier zuletzt arbeitete</translation>
+    </message>
+    <message>
+        <source>there is nothing on this screen to print</source>
+        <translation>auf diesem Bildschirm ist nichts zu drucken</translation>
+    </message>
+    <message>
+        <source>printed: %1</source>
+        <translation>gedruckt: %1</translation>
+    </message>
+    <message>
+        <source>not printed: %1</source>
+        <translation>nicht gedruckt: %1</translation>
+    </message>
+    <message>
+        <source>%1: this screen takes no such file; certificates go to Papers, an opening balance to Start</source>
+        <translation>%1: dieser Bildschirm nimmt keine solche Datei; Zeugnisse gehören zu Papiere, ein Anfangsbestand zu Start</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::DeviceText</name>
+    <message>
+        <source>%1, ±%2</source>
+        <translation>%1, ±%2</translation>
+    </message>
+    <message>
+        <source>%1, its calibration is over</source>
+        <translation>%1, die Kalibrierung ist abgelaufen</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::DocumentForm</name>
+    <message>
+        <source>The document&apos;s file</source>
+        <translation>Die Datei des Dokuments</translation>
+    </message>
+    <message>
+        <source>Documents (*.pdf *.png *.jpg *.jpeg *.tif *.tiff)</source>
+        <translation>Dokumente (*.pdf *.png *.jpg *.jpeg *.tif *.tiff)</translation>
+    </message>
+    <message>
+        <source>File, as it came from the mill: choose it, drop it on the window, or type it</source>
+        <translation>Datei, wie sie vom Werk kam: wählen, auf das Fenster ziehen oder eintippen</translation>
+    </message>
+    <message>
+        <source>typed without its file</source>
+        <translation>ohne Datei eingetippt</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Issued by</source>
+        <translation>Ausgestellt von</translation>
+    </message>
+    <message>
+        <source>Date on it</source>
+        <translation>Datum darauf</translation>
+    </message>
+    <message>
+        <source>type, EN 10204</source>
+        <translation>Art, EN 10204</translation>
+    </message>
+    <message>
+        <source>Type, EN 10204</source>
+        <translation>Art, EN 10204</translation>
+    </message>
+    <message>
+        <source>Heat, as the document has it</source>
+        <translation>Schmelze, wie sie im Dokument steht</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Analysis of the heat, mass %</source>
+        <translation>Schmelzenanalyse, Masse-%</translation>
+    </message>
+    <message>
+        <source>Tests: Rm and Re in MPa, A in %</source>
+        <translation>Prüfungen: Rm und Re in MPa, A in %</translation>
+    </message>
+    <message>
+        <source>Validated by: name, position, for whom</source>
+        <translation>Bestätigt von: Name, Stellung, für wen</translation>
+    </message>
+    <message>
+        <source>A. Lund, laboratory, independent</source>
+        <translation>A. Lund, Labor, independent</translation>
+    </message>
+    <message>
+        <source>File it</source>
+        <translation>Ablegen</translation>
+    </message>
+    <message>
+        <source>Choose the file ...</source>
+        <translation>Datei wählen ...</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Values are compared with the published limits of the grade. That replaces neither the standard nor the judgement of the person responsible.</source>
+        <translation>Werte werden mit den veröffentlichten Grenzen der Sorte verglichen. Das ersetzt weder die Norm noch das Urteil der verantwortlichen Person.</translation>
+    </message>
+    <message>
+        <source>the file is chosen: what does it say?</source>
+        <translation>die Datei ist gewählt: was steht darin?</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::DocumentWork</name>
+    <message>
+        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
+        <translation>die Antwort ging verloren: es wird noch einmal gefragt, wenn das Buch wieder da ist, und nur einmal getan</translation>
+    </message>
+    <message>
+        <source>the one before is not answered yet</source>
+        <translation>das vorige ist noch nicht beantwortet</translation>
+    </message>
+    <message>
+        <source>the book cannot be reached: nothing is filed; file it when it is back</source>
+        <translation>das Buch ist nicht zu erreichen: nichts ist abgelegt; ablegen, wenn es wieder da ist</translation>
+    </message>
+    <message>
+        <source>all that document %1 is of is held: nothing of it is promised, pulled or shipped until the hold is lifted</source>
+        <translation>alles, wozu Dokument %1 gehört, ist gesperrt: nichts davon wird zugesagt, geholt oder versandt, bis die Sperre aufgehoben ist</translation>
+    </message>
+    <message>
+        <source>the book cannot be reached: nothing is held</source>
+        <translation>das Buch ist nicht zu erreichen: nichts ist gesperrt</translation>
+    </message>
+    <message>
+        <source>it is filed, and what it is of is held: %1</source>
+        <translation>es ist abgelegt, und wozu es gehört ist gesperrt: %1</translation>
+    </message>
+    <message>
+        <source>document %1 was in the book without its file: the file is with it now</source>
+        <translation>Dokument %1 stand ohne Datei im Buch: die Datei ist jetzt dabei</translation>
+    </message>
+    <message>
+        <source>document %1 is filed; what it is of waits until quality has accepted it</source>
+        <translation>Dokument %1 ist abgelegt; wozu es gehört wartet, bis die Qualität es angenommen hat</translation>
+    </message>
+    <message numerus="yes">
+        <source>document %1 is filed and accepted: %n lot(s) may be used with it</source>
+        <translation>
+            <numerusform>Dokument %1 ist abgelegt und angenommen: %n Los darf damit verwendet werden</numerusform>
+            <numerusform>Dokument %1 ist abgelegt und angenommen: %n Lose dürfen damit verwendet werden</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6781,6 +7147,29 @@
     </message>
 </context>
 <context>
+    <name>heatkeep::KeptDeed</name>
+    <message>
+        <source>a deed whose answer is missing cannot be read again, look in the book whether it was done: %1</source>
+        <translation>Eine Tat, deren Antwort fehlt, lässt sich nicht wieder lesen; sieh im Buch nach, ob sie getan ist: %1</translation>
+    </message>
+    <message>
+        <source>the answer got lost: whether %1 was done is not known. It is asked again when the book is back, and is done once; do not close this window before, nothing could be kept in %2</source>
+        <translation>Die Antwort ging verloren: ob %1 getan ist, ist nicht bekannt. Es wird wieder gefragt, wenn das Buch da ist, und geschieht nur einmal; schließ dieses Fenster nicht vorher, in %2 ließ sich nichts aufbewahren</translation>
+    </message>
+    <message>
+        <source>the answer got lost: whether %1 was done is not known. It is asked again when the book is back, and is done once</source>
+        <translation>Die Antwort ging verloren: ob %1 getan ist, ist nicht bekannt. Es wird wieder gefragt, wenn das Buch da ist, und geschieht nur einmal</translation>
+    </message>
+    <message>
+        <source>whether %1 was done is not known: %2 asked for it, logs in here and has it asked again</source>
+        <translation>Ob %1 getan ist, ist nicht bekannt: %2 hat es verlangt, meldet sich hier an und lässt wieder fragen</translation>
+    </message>
+    <message>
+        <source>whether %1 was done is not known: it was asked of another book by %2, and is asked again when this desk works with that one</source>
+        <translation>Ob %1 getan ist, ist nicht bekannt: %2 hat es von einem anderen Buch verlangt; es wird wieder gefragt, wenn dieser Platz mit jenem arbeitet</translation>
+    </message>
+</context>
+<context>
     <name>heatkeep::LengthBarsView</name>
     <message>
         <source>%1 drops by length; asked for: %2 pieces</source>
@@ -6885,6 +7274,141 @@
         <source>theory %1</source>
         <translation>theoretisch %1</translation>
     </message>
+    <message>
+        <source>measured with %1</source>
+        <translation>gemessen mit %1</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::NextBest</name>
+    <message>
+        <source>what else would do</source>
+        <translation>was auch ginge</translation>
+    </message>
+    <message>
+        <source>Nothing else that is free holds its cuts.</source>
+        <translation>Nichts anderes Freies fasst seine Schnitte.</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::OpeningPage</name>
+    <message>
+        <source>The spreadsheet of what lies there</source>
+        <translation>Die Tabelle dessen, was da liegt</translation>
+    </message>
+    <message>
+        <source>Tables (*.xlsx *.ods *.csv)</source>
+        <translation>Tabellen (*.xlsx *.ods *.csv)</translation>
+    </message>
+    <message>
+        <source>No file chosen yet. Choose one, or drop it on this window: every row is shown here with what is wrong with it, and nothing is booked before you say so.</source>
+        <translation>Noch keine Datei gewählt. Eine wählen oder auf dieses Fenster ziehen: jede Zeile steht dann hier mit dem, was an ihr falsch ist, und nichts wird gebucht, bevor Sie es sagen.</translation>
+    </message>
+    <message>
+        <source>Book the opening balance</source>
+        <translation>Anfangsbestand buchen</translation>
+    </message>
+    <message>
+        <source>Choose the spreadsheet ...</source>
+        <translation>Tabelle wählen ...</translation>
+    </message>
+    <message>
+        <source>Enter the new names</source>
+        <translation>Neue Namen eintragen</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Length %1</source>
+        <translation>Länge %1</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Schmelze</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>What is wrong with it</source>
+        <translation>Was daran falsch ist</translation>
+    </message>
+    <message>
+        <source>%1; expected %2</source>
+        <translation>%1; erwartet: %2</translation>
+    </message>
+    <message>
+        <source>NOT BOOKED: %1</source>
+        <translation>NICHT GEBUCHT: %1</translation>
+    </message>
+    <message>
+        <source>One row a piece, or alike pieces: XLSX, ODS or CSV, the heads in the first row, in any order.
+Needed: old_tag (its name in the old list), kind (bar or drop), grade, section (round 80, flat 60 x 20), length (6000, 3.2 m, 13 7/8 in).
+Where known: heat (as it stands on the metal) with mill, condition, place, count, papers, owner, ends (how many are sawn), doubt, price.
+A heat is never guessed: a piece without one stays a piece without one.</source>
+        <translation>Eine Zeile je Stück oder für gleiche Stücke: XLSX, ODS oder CSV, die Überschriften in der ersten Zeile, in beliebiger Reihenfolge.
+Nötig: old_tag (der Name in der alten Liste), kind (bar oder drop), grade, section (round 80, flat 60 x 20), length (6000, 3.2 m, 13 7/8 in).
+Wo bekannt: heat (wie sie auf dem Metall steht) mit mill, condition, place, count, papers, owner, ends (wie viele gesägt sind), doubt, price.
+Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n row(s) can be booked, </source>
+        <translation>
+            <numerusform>%1: %n Zeile kann gebucht werden, </numerusform>
+            <numerusform>%1: %n Zeilen können gebucht werden, </numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s), %1</source>
+        <translation>
+            <numerusform>%n Stück, %1</numerusform>
+            <numerusform>%n Stück, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source> and %n more</source>
+        <translation>
+            <numerusform> und %n weiterer</numerusform>
+            <numerusform> und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n name(s) are not in the book yet: %1%2. F3 enters them: places as racks, makers, owners. A name that is misspelt is better put right in the file.</source>
+        <translation>
+            <numerusform>%n Name steht noch nicht im Buch: %1%2. F3 trägt ihn ein: Plätze als Regale, Hersteller, Eigentümer. Ein verschriebener Name wird besser in der Datei berichtigt.</numerusform>
+            <numerusform>%n Namen stehen noch nicht im Buch: %1%2. F3 trägt sie ein: Plätze als Regale, Hersteller, Eigentümer. Ein verschriebener Name wird besser in der Datei berichtigt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are not booked: they stand in front, with what is wrong. Put them right in the file and choose it again, or book the others.</source>
+        <translation>
+            <numerusform>%n Zeile wird nicht gebucht: sie steht vorn, mit dem, was falsch ist. In der Datei berichtigen und neu wählen, oder die anderen buchen.</numerusform>
+            <numerusform>%n Zeilen werden nicht gebucht: sie stehen vorn, mit dem, was falsch ist. In der Datei berichtigen und neu wählen, oder die anderen buchen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every row is as it should be</source>
+        <translation>jede Zeile ist, wie sie sein soll</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::PapersStation</name>
@@ -6919,14 +7443,6 @@
     <message>
         <source>package</source>
         <translation>bescheinigungen</translation>
-    </message>
-    <message>
-        <source>Trace record</source>
-        <translation>Herkunftsnachweis</translation>
-    </message>
-    <message>
-        <source>trace</source>
-        <translation>herkunft</translation>
     </message>
     <message>
         <source>For a decision</source>
@@ -7063,6 +7579,42 @@
         <source>Under which delivery note does all of %1 that is on site leave?</source>
         <translation>Mit welchem Lieferschein geht alles von %1, was im Haus ist?</translation>
     </message>
+    <message>
+        <source>what waits</source>
+        <translation>was wartet</translation>
+    </message>
+    <message>
+        <source>What the book says</source>
+        <translation>Was das Buch sagt</translation>
+    </message>
+    <message>
+        <source>hold it again</source>
+        <translation>wieder sperren</translation>
+    </message>
+    <message>
+        <source>CONTRADICTS: %1</source>
+        <translation>WIDERSPRICHT: %1</translation>
+    </message>
+    <message>
+        <source>File a certificate</source>
+        <translation>Zeugnis ablegen</translation>
+    </message>
+    <message>
+        <source>Accept the document</source>
+        <translation>Dokument annehmen</translation>
+    </message>
+    <message>
+        <source>certificates are filed by the stockroom clerk or by quality</source>
+        <translation>Zeugnisse legt das Lager oder die Qualität ab</translation>
+    </message>
+    <message>
+        <source>hold what document %1 is of</source>
+        <translation>sperren, wozu Dokument %1 gehört</translation>
+    </message>
+    <message>
+        <source>accepted by mistake</source>
+        <translation>irrtümlich angenommen</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::PapersWork</name>
@@ -7089,16 +7641,40 @@
             <numerusform>das Paket zu %1 liegt in %2: %n Seiten</numerusform>
         </translation>
     </message>
-    <message>
-        <source>the record is in %1</source>
-        <translation>der Nachweis liegt in %1</translation>
-    </message>
     <message numerus="yes">
         <source>%n piece(s) left with note %1; Certificate package makes their papers</source>
         <translation>
             <numerusform>%n Stück ging mit Lieferschein %1; „Bescheinigungen“ erstellt seine Papiere</numerusform>
             <numerusform>%n Stück gingen mit Lieferschein %1; „Bescheinigungen“ erstellt ihre Papiere</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, whose answer was missing, is refused: %2</source>
+        <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
+    </message>
+    <message>
+        <source>the book cannot be reached: do it when it is back</source>
+        <translation>Das Buch ist nicht erreichbar: tu es, wenn es wieder da ist</translation>
+    </message>
+    <message>
+        <source>the hold on %1 %2</source>
+        <translation>die Sperre auf %1 %2</translation>
+    </message>
+    <message>
+        <source>the lifting of hold %1</source>
+        <translation>das Aufheben der Sperre %1</translation>
+    </message>
+    <message>
+        <source>the closing of conflict %1</source>
+        <translation>das Schließen von Widerspruch %1</translation>
+    </message>
+    <message>
+        <source>the shipment under note %1</source>
+        <translation>der Versand mit Lieferschein %1</translation>
+    </message>
+    <message>
+        <source>The missing answer is here: %1</source>
+        <translation>Die fehlende Antwort ist da: %1</translation>
     </message>
 </context>
 <context>
@@ -7249,10 +7825,6 @@
         <translation>1 Minute suchen</translation>
     </message>
     <message>
-        <source>Pick list</source>
-        <translation>Entnahmeliste</translation>
-    </message>
-    <message>
         <source>Cancel plan</source>
         <translation>Plan stornieren</translation>
     </message>
@@ -7390,14 +7962,6 @@
         <translation>Warum Plan %1 stornieren? Was an der Säge ist, bleibt.</translation>
     </message>
     <message>
-        <source>the pick list of plan %1 is out: %2</source>
-        <translation>die Entnahmeliste zu Plan %1 ist ausgegeben: %2</translation>
-    </message>
-    <message>
-        <source>the pick list of plan %1 is not out: %2</source>
-        <translation>die Entnahmeliste zu Plan %1 ist nicht ausgegeben: %2</translation>
-    </message>
-    <message>
         <source>cancel plan %1</source>
         <translation>Plan %1 stornieren</translation>
     </message>
@@ -7408,6 +7972,18 @@
     <message>
         <source>taken back after it was promised</source>
         <translation>nach der Zusage zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Proposed, not promised yet</source>
+        <translation>Vorgeschlagen, noch nicht zugesagt</translation>
+    </message>
+    <message>
+        <source>Open lines</source>
+        <translation>Offene Zeilen</translation>
+    </message>
+    <message>
+        <source>What else would do. Drag one onto a bar, or F6</source>
+        <translation>Was auch ginge. Eines auf eine Stange ziehen, oder F6</translation>
     </message>
 </context>
 <context>
@@ -7453,10 +8029,6 @@
         <translation>Nur Ungenutztes</translation>
     </message>
     <message>
-        <source>Print</source>
-        <translation>Drucken</translation>
-    </message>
-    <message>
         <source>No drops. What is left of a cut, and is long enough to be kept, shows up here.</source>
         <translation>Keine Reststücke. Was vom Sägen übrig und lang genug zum Behalten ist, erscheint hier.</translation>
     </message>
@@ -7479,10 +8051,6 @@
     <message>
         <source>Place</source>
         <translation>Platz</translation>
-    </message>
-    <message>
-        <source>Days still</source>
-        <translation>Liegetage</translation>
     </message>
     <message>
         <source>As scrap</source>
@@ -7619,24 +8187,48 @@
         <translation>ein Jahr und mehr</translation>
     </message>
     <message>
-        <source>Print to a file</source>
-        <translation>In eine Datei drucken</translation>
-    </message>
-    <message>
-        <source>%1 cannot be written</source>
-        <translation>%1 lässt sich nicht schreiben</translation>
-    </message>
-    <message>
-        <source>printed to %1</source>
-        <translation>gedruckt in %1</translation>
-    </message>
-    <message>
         <source>Rack</source>
         <translation>Regal</translation>
     </message>
     <message>
         <source>being worked out ...</source>
         <translation>wird ermittelt ...</translation>
+    </message>
+    <message>
+        <source>Rack and drops</source>
+        <translation>Regal und Reststücke</translation>
+    </message>
+    <message>
+        <source>whole rack</source>
+        <translation>ganzes Regal</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>Worth and age</source>
+        <translation>Wert und Alter</translation>
+    </message>
+    <message>
+        <source>Where it lies</source>
+        <translation>Wo es liegt</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Ausbeute</translation>
+    </message>
+    <message>
+        <source>What nobody used</source>
+        <translation>Was niemand brauchte</translation>
+    </message>
+    <message>
+        <source>Drops</source>
+        <translation>Reststücke</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
     </message>
 </context>
 <context>
@@ -7757,10 +8349,6 @@
         <translation>nicht bekannt</translation>
     </message>
     <message>
-        <source>strapped as %1: it goes as one</source>
-        <translation>gebündelt als %1: geht als Ganzes</translation>
-    </message>
-    <message>
         <source>The place alone: all of them. A tag, then the place: that one.</source>
         <translation>Nur der Platz: alle. Eine Kennung, dann der Platz: nur diese.</translation>
     </message>
@@ -7807,13 +8395,97 @@
         <source>Receiving</source>
         <translation>Wareneingang</translation>
     </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Schmelze</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>Length %1</source>
+        <translation>Länge %1</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>To be heeded</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <source>at the gate</source>
+        <translation>am Tor</translation>
+    </message>
+    <message>
+        <source>note %1 of %2</source>
+        <translation>Lieferschein %1 von %2</translation>
+    </message>
+    <message>
+        <source>Read from the metal</source>
+        <translation>Vom Metall gelesen</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Bars</source>
+        <translation>Stangen</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Gewogen</translation>
+    </message>
+    <message>
+        <source>not ordered</source>
+        <translation>nicht bestellt</translation>
+    </message>
+    <message>
+        <source>At the gate, to be put away</source>
+        <translation>Am Tor, einzulagern</translation>
+    </message>
+    <message>
+        <source>What is awaited</source>
+        <translation>Was erwartet wird</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>The strap is cut</source>
+        <translation>Das Band ist geschnitten</translation>
+    </message>
+    <message>
+        <source>Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.</source>
+        <translation>Ein Band zu schneiden löst, was unter Spannung steht, und Stangen rollen: erst verkeilen, am Ende stehen, nie in seiner Richtung.</translation>
+    </message>
+    <message>
+        <source>Strapped as %1: it goes as one. Cut the strap first where bars go to several places.</source>
+        <translation>Gebündelt als %1: geht als eines. Schneide zuerst das Band, wenn Stangen an mehrere Plätze gehen.</translation>
+    </message>
+    <message>
+        <source>measured with %1</source>
+        <translation>gemessen mit %1</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::ReceivingWork</name>
-    <message>
-        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
-        <translation>die Antwort ging verloren: es wird erneut gefragt, sobald das Buch wieder da ist, und nur einmal ausgeführt</translation>
-    </message>
     <message>
         <source>the note under way is of %1, order %2: receive it first, then read order %3</source>
         <translation>der laufende Lieferschein ist von %1, Bestellung %2: diesen zuerst buchen, dann Bestellung %3 lesen</translation>
@@ -7899,6 +8571,52 @@
     <message>
         <source>the photo of %1 is not kept: %2</source>
         <translation>das Foto von %1 ist nicht abgelegt: %2</translation>
+    </message>
+    <message>
+        <source>%1, whose answer was missing, is refused: %2</source>
+        <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
+    </message>
+    <message>
+        <source>the book is still at the deed before; press again</source>
+        <translation>Das Buch ist noch bei der Tat davor; drück noch einmal</translation>
+    </message>
+    <message>
+        <source>The missing answer is here: %1</source>
+        <translation>Die fehlende Antwort ist da: %1</translation>
+    </message>
+    <message>
+        <source>bundle %1 is open: every bar is put away by itself or all to one place</source>
+        <translation>Bund %1 ist offen: jede Stange wird einzeln eingelagert oder alle auf einen Platz</translation>
+    </message>
+    <message>
+        <source>the receipt of note %1</source>
+        <translation>der Eingang des Lieferscheins %1</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>the reversing of note %1</source>
+        <translation>die Umkehrung des Lieferscheins %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>the putting away of %n piece(s) at %1</source>
+        <translation>
+            <numerusform>das Einlagern von %n Stück auf %1</numerusform>
+            <numerusform>das Einlagern von %n Stück auf %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>bundle %1, %n bar(s), lies at %2</source>
+        <translation>
+            <numerusform>Bund %1, %n Stange, liegt auf %2</numerusform>
+            <numerusform>Bund %1, %n Stangen, liegt auf %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the opening of bundle %1</source>
+        <translation>das Öffnen von Bund %1</translation>
     </message>
 </context>
 <context>
@@ -8120,6 +8838,74 @@
         <source>Saw</source>
         <translation>Säge</translation>
     </message>
+    <message>
+        <source>What waits</source>
+        <translation>Was wartet</translation>
+    </message>
+    <message>
+        <source>ANOTHER</source>
+        <translation>ANDERES</translation>
+    </message>
+    <message>
+        <source>SHIFT ENDS</source>
+        <translation>SCHICHTENDE</translation>
+    </message>
+    <message>
+        <source>Lengths are read with %1</source>
+        <translation>Längen werden abgelesen mit %1</translation>
+    </message>
+    <message>
+        <source>%1 is a place: nothing waits for one now</source>
+        <translation>%1 ist ein Platz: jetzt wartet nichts auf einen</translation>
+    </message>
+    <message>
+        <source>%1 is no place of this shop: scan the label of the place where %2 is put</source>
+        <translation>%1 ist kein Platz dieses Betriebs: scanne das Etikett des Platzes, an den %2 kommt</translation>
+    </message>
+    <message>
+        <source>a tape that is not said, ±%1</source>
+        <translation>einem nicht genannten Maßband, ±%1</translation>
+    </message>
+    <message>
+        <source>TAKE OVER</source>
+        <translation>ÜBERNEHMEN</translation>
+    </message>
+    <message>
+        <source>Read with %1</source>
+        <translation>Abgelesen mit %1</translation>
+    </message>
+    <message>
+        <source>Sheets as of %1</source>
+        <translation>Blätter von %1</translation>
+    </message>
+    <message>
+        <source>: go on with them, what you do is kept here</source>
+        <translation>: mach damit weiter, was du tust, wird hier aufbewahrt</translation>
+    </message>
+    <message>
+        <source>%1 handed over: &quot;%2&quot;. F9 takes the saw over</source>
+        <translation>%1 hat übergeben: „%2“. F9 übernimmt die Säge</translation>
+    </message>
+    <message>
+        <source>LATE: was due %1</source>
+        <translation>SPÄT: war fällig %1</translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation>heute fällig</translation>
+    </message>
+    <message>
+        <source>How do things stand at saw %1? The next one reads it.</source>
+        <translation>Wie steht es an Säge %1? Der Nächste liest es.</translation>
+    </message>
+    <message>
+        <source>How do things stand, and why is the rest open? The next one reads it.</source>
+        <translation>Wie steht es, und warum ist der Rest offen? Der Nächste liest es.</translation>
+    </message>
+    <message>
+        <source>How many good pieces for %1 are cut so far, of %2?</source>
+        <translation>Wie viele gute Stücke für %1 sind bisher gesägt, von %2?</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::SawWork</name>
@@ -8179,10 +8965,6 @@
         <translation>sonst ändert sich nichts</translation>
     </message>
     <message>
-        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
-        <translation>die Antwort ging verloren: es wird erneut gefragt, sobald das Buch wieder da ist, und nur einmal ausgeführt</translation>
-    </message>
-    <message>
         <source>the book cannot be reached, and this desk keeps no deeds: note it down; the settings name a file for them</source>
         <translation>das Buch ist nicht erreichbar, und dieser Arbeitsplatz bewahrt keine Vorgänge auf: aufschreiben; die Einstellungen nennen eine Datei dafür</translation>
     </message>
@@ -8200,6 +8982,98 @@
     <message>
         <source>; for the lead: %1</source>
         <translation>; für den Vorarbeiter: %1</translation>
+    </message>
+    <message>
+        <source>%1, whose answer was missing, is refused: %2</source>
+        <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
+    </message>
+    <message>
+        <source>The missing answer is here: %1</source>
+        <translation>Die fehlende Antwort ist da: %1</translation>
+    </message>
+    <message>
+        <source>Plan %1 came in and goes first, due %2: after the piece in the saw, %3 at %4</source>
+        <translation>Plan %1 kam hinzu und geht vor, fällig %2: nach dem Stück in der Säge %3 auf %4</translation>
+    </message>
+    <message>
+        <source>Plan %1 came in and goes first, due %2: now %3 at %4</source>
+        <translation>Plan %1 kam hinzu und geht vor, fällig %2: jetzt %3 auf %4</translation>
+    </message>
+    <message>
+        <source>the sheets cannot be kept for a start without the book: %1</source>
+        <translation>Die Blätter können nicht für einen Start ohne das Buch aufbewahrt werden: %1</translation>
+    </message>
+    <message>
+        <source>the sheets kept here are of saw %1, and this desk stands at saw %2: they are not used</source>
+        <translation>Die hier aufbewahrten Blätter sind von Säge %1, und dieser Platz steht an Säge %2: sie werden nicht benutzt</translation>
+    </message>
+    <message>
+        <source>the sheets kept here are not used: %1</source>
+        <translation>Die hier aufbewahrten Blätter werden nicht benutzt: %1</translation>
+    </message>
+    <message>
+        <source>. Write %1 and its heat on what is left: it gets its own tag when the book is back</source>
+        <translation>. Schreib %1 und die Schmelze auf den Rest: er bekommt seine eigene Nummer, wenn das Buch wieder da ist</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 is on no sheet of saw %2: nothing is planned for it here</source>
+        <translation>%1 steht auf keinem Blatt von Säge %2: hier ist nichts dafür geplant</translation>
+    </message>
+    <message>
+        <source>the sheets are not read yet; scan again</source>
+        <translation>Die Blätter sind noch nicht gelesen; noch einmal scannen</translation>
+    </message>
+    <message>
+        <source>the fetching of %1</source>
+        <translation>das Holen von %1</translation>
+    </message>
+    <message>
+        <source>. In the saw is %1</source>
+        <translation>. In der Säge ist %1</translation>
+    </message>
+    <message>
+        <source>. On this sheet it is %1 at %2</source>
+        <translation>. Auf diesem Blatt ist es %1 auf %2</translation>
+    </message>
+    <message>
+        <source>the cut of %1</source>
+        <translation>das Sägen von %1</translation>
+    </message>
+    <message>
+        <source>: write that and the heat on it, its label prints when the book is back</source>
+        <translation>: schreib das und die Schmelze darauf, das Etikett wird gedruckt, wenn das Buch wieder da ist</translation>
+    </message>
+    <message>
+        <source>the putting away of %1</source>
+        <translation>das Einlagern von %1</translation>
+    </message>
+    <message>
+        <source>saw %1 is handed over: who comes takes it over here</source>
+        <translation>Säge %1 ist übergeben: wer kommt, übernimmt sie hier</translation>
+    </message>
+    <message>
+        <source>saw %1 is yours: %2 wrote &quot;%3&quot;</source>
+        <translation>Säge %1 gehört dir: %2 schrieb „%3“</translation>
+    </message>
+    <message>
+        <source>what was cut of %1</source>
+        <translation>was von %1 gesägt wurde</translation>
+    </message>
+    <message>
+        <source>the handing over of saw %1</source>
+        <translation>die Übergabe von Säge %1</translation>
+    </message>
+    <message>
+        <source>the taking over of saw %1</source>
+        <translation>die Übernahme von Säge %1</translation>
+    </message>
+    <message>
+        <source>the book cannot be reached: go on cutting, the saw is taken over when it is back</source>
+        <translation>Das Buch ist nicht erreichbar: säg weiter, die Säge wird übernommen, wenn es wieder da ist</translation>
     </message>
 </context>
 <context>
@@ -8320,6 +9194,30 @@
         <source>Leave as it was</source>
         <translation>Lassen, wie es war</translation>
     </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Size of all that is shown (from the next start)</source>
+        <translation>Größe von allem, was gezeigt wird (ab dem nächsten Start)</translation>
+    </message>
+    <message>
+        <source>Lengths are read with</source>
+        <translation>Längen werden abgelesen mit</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <source>Choose ...</source>
+        <translation>Wählen ...</translation>
+    </message>
+    <message>
+        <source>choose: %1</source>
+        <translation>wählen: %1</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::StartStation</name>
@@ -8344,32 +9242,12 @@
         <translation>Werkstoffe und ihre Grenzwerte</translation>
     </message>
     <message>
-        <source>heatkeep grades add FILE
-heatkeep grades limits
-
-Grades by their standard&apos;s designation and number, with density. The limits that come with the program say their source.</source>
-        <translation>heatkeep grades add DATEI
-heatkeep grades limits
-
-Werkstoffe mit Kurzname und Nummer der Norm und ihrer Dichte. Die mitgelieferten Grenzwerte nennen ihre Quelle.</translation>
-    </message>
-    <message>
         <source>The shop: saws, places, mills, customers</source>
         <translation>Der Betrieb: Sägen, Plätze, Werke, Kunden</translation>
     </message>
     <message>
         <source>What lies there: the opening balance</source>
         <translation>Was da liegt: der Anfangsbestand</translation>
-    </message>
-    <message>
-        <source>heatkeep look bars.xlsx --as opening
-heatkeep opening bars.xlsx
-
-A spreadsheet of bars and drops, one row each or alike: grade, section, heat as read, length, place. The first command only shows what it would be understood as.</source>
-        <translation>heatkeep look stangen.xlsx --as opening
-heatkeep opening stangen.xlsx
-
-Eine Tabelle der Stangen und Reststücke, eine Zeile je Stück oder je gleiche: Werkstoff, Querschnitt, Schmelze wie gelesen, Länge, Platz. Der erste Befehl zeigt nur, wie sie verstanden würde.</translation>
     </message>
     <message>
         <source>The first cut list</source>
@@ -8402,6 +9280,99 @@ seed/scenario/shop.json is an example. Kerf and grip are what the shop measures,
         <translation>heatkeep shop set betrieb.json
 
 seed/scenario/shop.json ist ein Beispiel. Schnittfuge und Einspannlänge sind, was der Betrieb misst, nicht was eine Tabelle sagt.</translation>
+    </message>
+    <message>
+        <source>heatkeep grades add FILE
+heatkeep grades limits
+
+Grades by their standard&apos;s designation and number, with density. The limits that come with the program say their source; a new private book has them.</source>
+        <translation>heatkeep grades add DATEI
+heatkeep grades limits
+
+Werkstoffe mit Bezeichnung und Nummer ihrer Norm, mit Dichte. Die mitgelieferten Grenzwerte nennen ihre Quelle; ein neues eigenes Buch hat sie.</translation>
+    </message>
+    <message>
+        <source>F2 brings in a spreadsheet of bars and drops, one row each or alike: tag, grade, section, length, and what is known of heat, place and owner. Every row is shown with what is wrong with it before anything is booked.
+
+At the command line: heatkeep opening bars.xlsx</source>
+        <translation>F2 liest eine Tabelle von Stangen und Reststücken ein, eine Zeile je Stück oder für gleiche: Etikett, Werkstoff, Querschnitt, Länge, und was von Schmelze, Platz und Eigentümer bekannt ist. Jede Zeile wird mit ihren Fehlern gezeigt, bevor etwas gebucht wird.
+
+An der Befehlszeile: heatkeep opening stangen.xlsx</translation>
+    </message>
+    <message>
+        <source>Back to the steps</source>
+        <translation>Zurück zu den Schritten</translation>
+    </message>
+    <message>
+        <source>the demo is being made: %1</source>
+        <translation>die Vorführung wird angelegt: %1</translation>
+    </message>
+    <message>
+        <source>Look around in the demo shop</source>
+        <translation>In der Vorführung umsehen</translation>
+    </message>
+    <message>
+        <source>Bring in what lies there</source>
+        <translation>Bestand hereinholen</translation>
+    </message>
+    <message>
+        <source>A new book</source>
+        <translation>Ein neues Buch</translation>
+    </message>
+    <message>
+        <source>The demo: Ostrel Shaftworks, an invented shop</source>
+        <translation>Die Vorführung: Ostrel Shaftworks, ein erfundener Betrieb</translation>
+    </message>
+    <message>
+        <source>An empty book of your own</source>
+        <translation>Ein leeres eigenes Buch</translation>
+    </message>
+    <message>
+        <source>Everything in it is invented. What you do here changes only the demo. Your own book is beside it, as you left it.</source>
+        <translation>Alles darin ist erfunden. Was Sie hier tun, ändert nur die Vorführung. Ihr eigenes Buch liegt daneben, wie Sie es verlassen haben.</translation>
+    </message>
+    <message>
+        <source>The demo is a shop with 900 bars and drops, their certificates and three cut lists, in a book of its own beside this one: it takes about a minute to make and changes nothing here.
+Or begin with your own metal: a spreadsheet of what lies there becomes the opening balance.</source>
+        <translation>Die Vorführung ist ein Betrieb mit 900 Stangen und Reststücken, ihren Zeugnissen und drei Schnittlisten, in einem eigenen Buch neben diesem: sie braucht etwa eine Minute und ändert hier nichts.
+Oder mit eigenem Material beginnen: eine Tabelle dessen, was da liegt, wird der Anfangsbestand.</translation>
+    </message>
+    <message>
+        <source>Back to your own book</source>
+        <translation>Zurück zum eigenen Buch</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::StartWork</name>
+    <message>
+        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
+        <translation>die Antwort ging verloren: es wird noch einmal gefragt, wenn das Buch wieder da ist, und nur einmal getan</translation>
+    </message>
+    <message>
+        <source>the demo is not made: %1 - choose it again and it goes on where it was</source>
+        <translation>die Vorführung ist nicht angelegt: %1 - noch einmal wählen, es geht weiter, wo es war</translation>
+    </message>
+    <message>
+        <source>the names are entered; the file is looked at again</source>
+        <translation>die Namen sind eingetragen; die Datei wird noch einmal angesehen</translation>
+    </message>
+    <message>
+        <source>this file was booked before: nothing was added</source>
+        <translation>diese Datei wurde schon gebucht: nichts kam hinzu</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s) are in the book, each with its tag; their labels wait to be printed</source>
+        <translation>
+            <numerusform>%n Stück steht im Buch, mit seinem Etikett; das Etikett wartet auf den Druck</numerusform>
+            <numerusform>%n Stück stehen im Buch, jedes mit seinem Etikett; die Etiketten warten auf den Druck</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::StopFigure</name>
+    <message>
+        <source>stop at %1</source>
+        <translation>Anschlag auf %1</translation>
     </message>
 </context>
 <context>

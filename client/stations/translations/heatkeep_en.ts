@@ -360,6 +360,13 @@
             <numerusform>ONE HEAT in %1 lines</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1 files, %2 are not what was filed or are gone</source>
+        <translation>
+            <numerusform>%1 file, %2 are not what was filed or are gone</numerusform>
+            <numerusform>%1 files, %2 are not what was filed or are gone</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
@@ -448,6 +455,16 @@
     </message>
 </context>
 <context>
+    <name>heatkeep::DocumentWork</name>
+    <message numerus="yes">
+        <source>document %1 is filed and accepted: %n lot(s) may be used with it</source>
+        <translation>
+            <numerusform>document %1 is filed and accepted: %n lot may be used with it</numerusform>
+            <numerusform>document %1 is filed and accepted: %n lots may be used with it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>heatkeep::GateWords</name>
     <message numerus="yes">
         <source>in the book: %n bar(s) of %1 %2, %3, note %4 of %5</source>
@@ -482,6 +499,44 @@
         <translation>
             <numerusform>%n photo with this line</numerusform>
             <numerusform>%n photos with this line</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::OpeningPage</name>
+    <message numerus="yes">
+        <source>%1: %n row(s) can be booked, </source>
+        <translation>
+            <numerusform>%1: %n row can be booked, </numerusform>
+            <numerusform>%1: %n rows can be booked, </numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s), %1</source>
+        <translation>
+            <numerusform>%n piece, %1</numerusform>
+            <numerusform>%n pieces, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source> and %n more</source>
+        <translation>
+            <numerusform> and %n more</numerusform>
+            <numerusform> and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n name(s) are not in the book yet: %1%2. F3 enters them: places as racks, makers, owners. A name that is misspelt is better put right in the file.</source>
+        <translation>
+            <numerusform>%n name is not in the book yet: %1%2. F3 enters it: places as racks, makers, owners. A name that is misspelt is better put right in the file.</numerusform>
+            <numerusform>%n names are not in the book yet: %1%2. F3 enters them: places as racks, makers, owners. A name that is misspelt is better put right in the file.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are not booked: they stand in front, with what is wrong. Put them right in the file and choose it again, or book the others.</source>
+        <translation>
+            <numerusform>%n row is not booked: it stands in front, with what is wrong. Put it right in the file and choose it again, or book the others.</numerusform>
+            <numerusform>%n rows are not booked: they stand in front, with what is wrong. Put them right in the file and choose it again, or book the others.</numerusform>
         </translation>
     </message>
 </context>
@@ -668,6 +723,20 @@
             <numerusform>%n bars</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>the putting away of %n piece(s) at %1</source>
+        <translation>
+            <numerusform>the putting away of %n piece at %1</numerusform>
+            <numerusform>the putting away of %n pieces at %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>bundle %1, %n bar(s), lies at %2</source>
+        <translation>
+            <numerusform>bundle %1, %n bar, lies at %2</numerusform>
+            <numerusform>bundle %1, %n bars, lies at %2</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::RowView</name>
@@ -703,6 +772,16 @@
         <translation>
             <numerusform>the book is back: %n deed kept here is booked</numerusform>
             <numerusform>the book is back: %n deeds kept here are booked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::StartWork</name>
+    <message numerus="yes">
+        <source>%n piece(s) are in the book, each with its tag; their labels wait to be printed</source>
+        <translation>
+            <numerusform>%n piece is in the book, with its tag; its label waits to be printed</numerusform>
+            <numerusform>%n pieces are in the book, each with its tag; their labels wait to be printed</numerusform>
         </translation>
     </message>
 </context>
