@@ -77,7 +77,7 @@ TEST_F(Interrupted, AMigrationThatWasKilledHasDoneNothingOrAll) {
     PrivateCluster book({other, {}, {}});
     const std::int64_t happenings = book.Admin().Execute("select count(*) as n from book.happening").Only().Int("n");
     EXPECT_GT(happenings, 0);
-    killed += RunAndKill({"book", "migrate"}, other, 1'500'000, round % 2 == 1);
+    killed += RunAndKill({"book", "migrate"}, other, 500'000, round % 2 == 1);
     {
       Connection admin = book.Admin();
       const std::int64_t run = admin.Execute("select count(*) as n from book.migration where version = $1", {std::stoi(newest.filename().string())}).Only().Int("n");
