@@ -4,6 +4,7 @@
 #include <grp.h>
 #include <poll.h>
 #include <sys/stat.h>
+#include <sys/prctl.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -95,6 +96,7 @@ ChildEnd RunChild(const std::vector<std::string>& argv, const Account& account) 
   const pid_t child = Fork();
   if (child == 0) {
     Become(account);
+    prctl(PR_SET_PDEATHSIG, SIGKILL);  // it does not go on making files that the next program makes anew
     Exec(open("/dev/null", O_RDONLY), ends[1], word_pointers.data(), environment_pointers.data());
   }
   close(ends[1]);
