@@ -59,17 +59,17 @@ MendedPlan MendPlan(Connection& connection, std::int64_t plan, const Mishaps& mi
   allocator::Limits limits;
   limits.seconds = seconds;
   for (int attempt = 0; attempt < kTries; ++attempt) {
-    Transaction all(connection);
-    MendedPlan answer;
-    answer.before = ReadUnderWay(connection, plan, limits);
-    Book(connection, mishaps, answer.before);
-    ToMend to_mend = ReadToMend(connection, answer.before);
-    LearnWorth(ReadPastDemand(connection), to_mend.asked.problem);
-    answer.mended = allocator::Replan(to_mend.asked.problem, to_mend.plan, to_mend.fixed, to_mend.changes);
-    answer.proof = allocator::ProofWords(answer.mended.problem, answer.mended.plan);
-    answer.put_back = ToPutBack(answer.before, answer.mended);
-    if (dry) return answer;
     try {
+      Transaction all(connection);
+      MendedPlan answer;
+      answer.before = ReadUnderWay(connection, plan, limits);
+      Book(connection, mishaps, answer.before);
+      ToMend to_mend = ReadToMend(connection, answer.before);
+      LearnWorth(ReadPastDemand(connection), to_mend.asked.problem);
+      answer.mended = allocator::Replan(to_mend.asked.problem, to_mend.plan, to_mend.fixed, to_mend.changes);
+      answer.proof = allocator::ProofWords(answer.mended.problem, answer.mended.plan);
+      answer.put_back = ToPutBack(answer.before, answer.mended);
+      if (dry) return answer;
       answer.done = CommitMended(connection, NewRequest(), answer.before, to_mend, answer.mended, answer.proof, mishaps.reason);
       if (answer.done.taken.empty()) {
         all.Commit();
@@ -78,7 +78,8 @@ MendedPlan MendPlan(Connection& connection, std::int64_t plan, const Mishaps& mi
       if (told)
         for (const TakenPiece& t : answer.done.taken) told("taken meanwhile: " + t.tag + ", " + t.why);
     } catch (const DbError& error) {
-      if (error.sqlstate != "HK409") throw;
+      // read again: somebody changed what was read, or the database gave this up so that others could go on (its deeds leave the order of locks)
+      if (error.kind != DbError::Kind::Stale) throw;
       if (told) told(std::string("changed meanwhile: ") + error.what());
     }
   }

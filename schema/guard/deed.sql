@@ -74,7 +74,7 @@ begin
     end if;
     return v_before.answer || '{"again": true}';
   end if;
-  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true),
+  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true),
     set_config('heatkeep.true_at', coalesce(p_true_at::text, ''), true),
     set_config('heatkeep.device', coalesce(p_device, ''), true),
     set_config('heatkeep.reason', coalesce(p_reason, ''), true);

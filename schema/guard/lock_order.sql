@@ -9,7 +9,8 @@
 --   6 lines    of cut lists
 -- On a rung by name and number. A deed locks all it needs of a rung before it goes on; what it has, it may ask for again. The ends of the
 -- chains and the rows that a deed makes belong to what it has locked. The locks are "no key update": nobody's foreign key waits for them.
--- No other function locks a row. Where the setting heatkeep.lock_order is given, a deed that leaves the order stops (HK014).
+-- Several deeds in one transaction (a plan mended at the saw) may leave it from one to the next: who does that does the whole again where
+-- the database gave it up. No other function locks a row. Where the setting heatkeep.lock_order is given, a deed that leaves the order stops (HK014).
 create function guard.keep_order(p_rung integer, p_name text, p_ids bigint[], p_alone boolean default true) returns void
 language plpgsql volatile as $$
 declare

@@ -95,7 +95,7 @@ TEST_F(ExactEnds, D250IsIssuedWhole) {
   const Json block = Planned("250", 1);
   EXPECT_EQ(block["ends"], Json::array({"NO CUT: issue it whole"}));
   EXPECT_EQ(block["strokes"], 0);
-  EXPECT_EQ(Record().out, tag + ": 1 pieces, nothing left; issued whole, no cut\n");
+  EXPECT_EQ(Record().out, tag + ": 1 piece, nothing left; issued whole, no cut\n");
   ExpectMetal(250, 0, 0);
 }
 

@@ -6,13 +6,14 @@
 #include "client/command/command_line.h"
 #include "client/command/saw_deed_words.h"
 #include "tests/command/works.h"
+#include "tests/reports/invented_pdf.h"
 
 namespace heatkeep::command {
 namespace {
 
 const std::set<std::string>& OtherDeeds() {
   static const std::set<std::string> deeds{
-      "book init", "book start", "book stop", "book seal", "book person add", "receive", "opening", "grades add", "grades limits", "grades correct", "shop set",
+      "book init", "book start", "book stop", "book backup", "book restore", "book seal", "book person add", "receive", "opening", "grades add", "grades limits", "grades correct", "shop set",
       "shop sign", "cutlist add", "conflict close", "allocate", "plan cancel", "replan", "pull", "cut record", "ship", "saw block", "saw send", "certificate add",
       "certificate file", "certificate replace", "certificate attach", "certificate pass", "certificate package"};
   return deeds;
@@ -54,10 +55,10 @@ class Readings : public Works {
     File("stock.csv", "tag,kind,section,grade,heat,length,count,ends\nB1,bar,round 80,42CrMo4,K3317,6000,1,\n");
     File("cuts.csv", "order,line,section,grade,length,quantity\nA1,1,round 80,42CrMo4,240,2\n");
     // a document that has its paper
-    const std::string pdf = File("c1.pdf", "%PDF-1.4\n1 0 obj\n<</Type/Catalog/Pages 2 0 R>>\nendobj\n2 0 obj\n<</Type/Pages/Kids[3 0 R]/Count 1>>\nendobj\n3 0 obj\n"
-                                           "<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]>>\nendobj\ntrailer\n<</Root 1 0 R>>\n");
+    const std::string pdf = File("c1.pdf", InventedPdf({"INVENTED"}));
     const Ran attached = As("quality", {"certificate", "attach", "M26/2201", "--scan", pdf});
     EXPECT_EQ(attached.code, 0) << attached;
+    EXPECT_EQ(As("saw", {"saw", "block", "--device", "saw-1", "--site", "main", "--size", "5", "--queue", PathOf("saw-1.queue")}).code, 0);
     const Ran kept = As("saw", {"saw", "pull", TagOf("I1"), "--saw", "1", "--queue", PathOf("saw-1.queue"), "--login", "saw"});
     EXPECT_EQ(kept.code, 0) << kept;
   }

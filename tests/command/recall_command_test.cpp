@@ -89,7 +89,7 @@ TEST_F(RecallCommand, APrintedRecordIsAskedAboutByFileTextOrDigest) {
   EXPECT_EQ(ran.code, 1) << ran;
   EXPECT_TRUE(Has(ran.out, "ALTERED")) << ran;
   for (const auto& [what, wrong] : std::vector<std::pair<std::string, std::string>>{
-           {"9f2c", "neither a file nor a digest"}, {File("x.json", "{\"a\":1}"), "it has no proof"}, {File("y.json", "{\"a\":"), "is none"}, {File("z.txt", "hello"), "no digest"}}) {
+           {"9f2c", "neither a file nor a digest"}, {File("x.json", "{\"a\":1}"), "it has no proof"}, {File("y.json", "{\"a\":"), "this is not JSON"}, {File("z.txt", "hello"), "no digest"}}) {
     const Ran bad = As("planner", {"book", "verify", "--record", what});
     EXPECT_EQ(bad.code, 2) << bad;
     EXPECT_TRUE(Has(bad.err, wrong)) << bad;

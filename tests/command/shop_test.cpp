@@ -33,7 +33,10 @@ TEST_F(Shop, NamesAWrongValueByItsPathAndChangesNothing) {
   refused(R"({"settings":{"two_person_release":"maybe"}})", "settings.two_person_release: ");
   refused(R"({"plaices":[]})", "plaices is not known");
   refused("[]", "the file is no JSON object");
-  refused("{", "this is not JSON");
+  const std::string broken = File("s.json", "{");
+  const Ran ran = As("owner", {"shop", "set", broken});
+  EXPECT_EQ(ran.code, 2) << ran;
+  EXPECT_TRUE(Has(ran.err, broken + ":1: this is not JSON")) << ran;
   EXPECT_EQ(Digest(), before);
   EXPECT_EQ(As("clerk", {"shop", "set", PathOf("shop.json")}).code, 1) << "the owner's alone";
 }

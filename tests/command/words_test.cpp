@@ -66,7 +66,7 @@ TEST(CommandWords, WhatIsWrongIsSaidSoThatTheNextTryIsRight) {
   EXPECT_EQ(said({"--home", "stock"}), "heatkeep: a command is missing\n  `heatkeep --help` says what there is\n") << "stock is the folder there";
   EXPECT_EQ(said({"book", "person"}), "heatkeep book person: a command is missing; expected add or list\n  `heatkeep book person --help` says what there is\n");
   EXPECT_EQ(said({"book", "statsu"}),
-            "heatkeep book: \"statsu\" is no command of it; expected init, start, stop, status, verify, migrate, seal or person; perhaps status is meant\n"
+            "heatkeep book: \"statsu\" is no command of it; expected init, start, stop, status, verify, migrate, backup, restore, seal or person; perhaps status is meant\n"
             "  `heatkeep book --help` says what there is\n");
   EXPECT_TRUE(said({"plan", "shwo", "1"}).starts_with("heatkeep plan: \"shwo\" is no command of it; expected show, cancel or list; perhaps show is meant\n"));
   EXPECT_EQ(said({"stock", "--grad", "x"}),

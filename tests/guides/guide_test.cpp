@@ -69,7 +69,7 @@ class Newcomer : public testing::Test {
     ASSERT_NE(mkdtemp(name.data()), nullptr);
     folder_ = name;
     before_ = fs::current_path();
-    setenv("XDG_DATA_HOME", (folder_ / "data").c_str(), 1);
+    setenv("HEATKEEP_HOME", (folder_ / "book").c_str(), 1);
     setenv("HOME", folder_.c_str(), 1);
     setenv("PATH", (std::string(HEATKEEP_PROGRAM_FOLDER) + ":" + getenv("PATH")).c_str(), 1);
   }
