@@ -55,7 +55,7 @@ struct PhraseBook::Search {
 
   static bool Fits(const QString& text, char kind, bool blanks, const ReadingUnits& units) {
     switch (kind) {
-      case 'N': return !text.isEmpty() && (blanks || !text.contains(' '));
+      case 'N': return blanks || !(text.isEmpty() || text.contains(' '));
       case 'C': return !text.isEmpty() && std::all_of(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
       case 'W': return true;
       default: return QuantityWords(text, kind, units).has_value();

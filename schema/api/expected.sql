@@ -13,7 +13,7 @@ begin
   v_order := guard.said(p, 'purchase_order', 'the number of the purchase order');
   v_supplier := guard.party(guard.said(p, 'supplier', 'who delivers'));
   if jsonb_array_length(coalesce(p -> 'lines', '[]')) = 0 then
-    raise exception using errcode = 'HK026', message = 'a purchase order has lines', hint = 'lines: [{line, section, grade, length_nm, quantity, due}]';
+    raise exception using errcode = 'HK026', message = 'a purchase order has lines', hint = 'expected at least one line';
   end if;
   perform guard.lock_names();
   for n in select * from jsonb_array_elements(p -> 'lines') loop

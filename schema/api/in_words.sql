@@ -18,7 +18,7 @@ begin
     hint = case
       when p_state = '23514' then 'expected ' || coalesce((select pg_get_constraintdef(oid) from pg_constraint
         where conname = p_constraint and connamespace = 'book'::regnamespace limit 1), p_message)
-      when p_detail <> '' then p_detail
+      when p_detail <> '' and p_state not in ('23502', '23514') then p_detail  -- theirs show the whole row, which is nobody's to read
       else 'lengths are whole nanometres, masses grams, money cents; the deed''s own lines say what it takes' end;
 end $$;
 

@@ -59,7 +59,7 @@ TEST_F(Interrupted, AMigrationThatWasKilledHasDoneNothingOrAll) {
   const fs::path older = folder / "older" / "schema", references = fs::path("seed") / "reference";
   fs::create_directories(folder / "older" / "seed");
   fs::copy(SchemaFolder(), older, fs::copy_options::recursive);
-  fs::copy(fs::path(SchemaFolder()).parent_path() / references, folder / "older" / references, fs::copy_options::recursive);
+  fs::copy(fs::weakly_canonical(SchemaFolder()).parent_path() / references, folder / "older" / references, fs::copy_options::recursive);
   fs::path newest;
   for (const auto& file : fs::directory_iterator(older / "migrations"))
     if (file.path().filename() > newest.filename()) newest = file.path();

@@ -68,6 +68,7 @@ class Newcomer : public testing::Test {
     std::string name = (fs::temp_directory_path() / "heatkeep-guide-XXXXXX").string();
     ASSERT_NE(mkdtemp(name.data()), nullptr);
     folder_ = name;
+    fs::permissions(folder_, fs::perms(0755));  // where root tries it, the server runs under another account
     before_ = fs::current_path();
     setenv("HEATKEEP_HOME", (folder_ / "book").c_str(), 1);
     setenv("HOME", folder_.c_str(), 1);

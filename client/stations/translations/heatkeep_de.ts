@@ -6055,6 +6055,10 @@
         <source>these sheets were kept by another version of this program (%1)</source>
         <translation>diese Blätter hat eine andere Version dieses Programms aufbewahrt (%1)</translation>
     </message>
+    <message>
+        <source>expected at least one line</source>
+        <translation>erwartet wird mindestens eine Position</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
