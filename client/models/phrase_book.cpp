@@ -10,7 +10,7 @@ namespace {
 
 constexpr int kLongestText = 4000;
 constexpr std::size_t kMostWays = 400; // of one phrase in one text
-constexpr int kWeak = 6;               // a phrase of fewer letters holds no words that are not known themselves
+constexpr int kWeak = 7;               // a phrase of fewer letters holds no words that are not known themselves
 constexpr int kLoose = 10;             // a number by itself before words: only where no phrase counts them
 constexpr int kNamesWithBlanks = 8;    // a phrase of fewer letters, a quantity being worth four, has names of one word only
 
@@ -149,7 +149,8 @@ struct PhraseBook::Search {
           if (phrase.kinds[i] != 'W') continue;
           Reading& words = inner[static_cast<std::size_t>(i)] = Read(holes[i], false);
           reading.explained += words.explained;
-          persons = persons || (phrase.sure < kWeak && words.left > 0);
+          reading.strange += words.strange;
+          persons = persons || (phrase.sure < kWeak && words.strange > 0);
           reading.inside += words.inside + static_cast<int>(holes[i].size());
         }
         if (persons || reading.explained < best.explained) continue;
@@ -163,7 +164,7 @@ struct PhraseBook::Search {
     const auto joined = [&](const QString& begin, const QString& between, const QString& end) {
       const Reading a = Read(begin, outermost), b = Read(end, outermost);
       if (between.size() > 3 && (a.left > 0 || b.left > 0)) return;  // a word joins what is known, not words of a person
-      Take(best, {a.explained + b.explained, a.left + b.left, a.inside + b.inside + (between == " " ? kLoose : 0), a.said + between + b.said});
+      Take(best, {a.explained + b.explained, a.left + b.left, a.inside + b.inside + (between == " " ? kLoose : 0), a.said + between + b.said, a.strange + b.strange});
     };
     for (const char* separator : kSeparators) {
       const QString between = QString::fromUtf8(separator), said = QCoreApplication::translate("Book", separator);
@@ -187,7 +188,7 @@ struct PhraseBook::Search {
     }
     QHash<QString, Reading>& before = read[outermost ? 1 : 0];
     if (const auto known = before.constFind(text); known != before.constEnd()) return *known;
-    Reading best{0, SmallLetters(text), 0, outermost ? WithQuantities(text, units) : text};
+    Reading best{0, SmallLetters(text), 0, outermost ? WithQuantities(text, units) : text, SmallLetters(text)};
     if (auto quantity = AnyQuantityWords(text, units)) {
       best = {1, 0, 0, *quantity};
     } else {

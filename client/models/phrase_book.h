@@ -46,6 +46,7 @@ class PhraseBook {
     int left = 0;       // small letters that no phrase and no hole has: words, not tags or heats
     int inside = 0;     // how much stands in holes for words: of two readings the one that keeps closer to its phrases
     QString said;
+    int strange = 0;    // small letters no phrase has, in its holes too: somebody's own words
   };
   struct Search;  // one text being read
 

@@ -163,8 +163,8 @@ void ReceivingWork::Booked(const AskedDeed& deed, const Json& answer, bool late)
     const Json& line = answer["lines"][i];
     theory += Mass{line["theoretical_g"].get<std::int64_t>()};
     for (const Json& tag : line["tags"]) tags.append(Q(tag.get<std::string>()));
-    if (!line["mismatch"].is_null()) mismatches.append(tr("line %1: %2%3").arg(WordOf(line, "line"), WordOf(line, "mismatch"), line["quarantined"].is_null() ? QString() : tr(" - in quarantine")));
-    if (const QString warning = WordOf(line, "warning"); !warning.isEmpty()) mismatches.append(tr("line %1: %2").arg(WordOf(line, "line"), warning));
+    if (!line["mismatch"].is_null()) mismatches.append(tr("line %1: %2%3").arg(WordOf(line, "line"), BookWords(WordOf(line, "mismatch")), line["quarantined"].is_null() ? QString() : tr(" - in quarantine")));
+    if (const QString warning = WordOf(line, "warning"); !warning.isEmpty()) mismatches.append(tr("line %1: %2").arg(WordOf(line, "line"), BookWords(warning)));
     if (i < deed.memo["photos"].size())
       for (const Json& photo : deed.memo["photos"][i]) AddPhoto(line["tags"][0].get<std::string>(), Q(photo), false);
   }

@@ -120,12 +120,15 @@ create function guard.planned_pull_refusal(p book.piece, p_plan bigint, p_saw bi
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   r promise;
+  v_layout bigint;
   v_lines bigint[];
   v_counts integer[];
 begin
   select * into r from promise where piece_id = p.piece_id and state = 'live';
+  -- what stops a piece lets its promise go: what was to be cut from it still says what another must do
+  v_layout := coalesce(r.layout_id, (select layout_id from promise join layout using (layout_id) where piece_id = p.piece_id and plan_id = p_plan order by promise_id desc limit 1));
   select array_agg(cut_line_id), array_agg(n) into v_lines, v_counts
-    from (select cut_line_id, sum(count)::integer as n from layout_cut where layout_id = r.layout_id group by 1
+    from (select cut_line_id, sum(count)::integer as n from layout_cut where layout_id = v_layout group by 1
           union all select r.cut_line_id, r.count where r.cut_line_id is not null) k;
   if r.promise_id is null and p.state = 'on rack' and guard.blocked_words(p.piece_id) is null then
     return array['HK042', format('%s is not promised to any plan', p.tag)];

@@ -37,7 +37,7 @@ TEST_F(GermanWordsTest, TheWrongPieceAtTheSaw) {
   Picture("de_saw_fetch");
   ScanIn(QString::fromStdString(other));
   WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the refusal");
-  EXPECT_EQ(Said(), other + " ist keinem Plan zugesagt");
+  EXPECT_EQ(Said(), other + " ist keinem Plan zugesagt. Auf diesem Blatt ist es " + tag + " auf B1-1");
   Picture("de_saw_refused");
   ScanIn(QString::fromStdString(tag));
   WaitFor([&] { return saw.work().step() == SawWork::Step::Cut; }, "the piece at the saw");
@@ -55,7 +55,7 @@ TEST_F(GermanWordsTest, AnotherPieceThatWouldDoIsSaidInInches) {
   shop.Promise(tag, {{.count = 3, .length = 290}});
   SawStation& saw = Open<SawStation>("saw");
   WaitFor([&] { return !saw.work().sheets().empty(); }, "the sheet");
-  Do(shop.quality, "place_hold", {"piece", tag, nullptr, "crack at 5 mm"});
+  Do(shop.quality, "place_hold", {"piece", tag, std::nullopt, "crack at 5 mm"});
   ScanIn(QString::fromStdString(tag));
   WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the refusal");
   EXPECT_TRUE(Said().starts_with(tag + ": gesperrt von " )) << Said();
