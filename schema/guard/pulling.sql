@@ -126,7 +126,7 @@ declare
 begin
   select * into r from promise where piece_id = p.piece_id and state = 'live';
   -- what stops a piece lets its promise go: what was to be cut from it still says what another must do
-  v_layout := coalesce(r.layout_id, (select layout_id from promise join layout using (layout_id) where piece_id = p.piece_id and plan_id = p_plan order by promise_id desc limit 1));
+  v_layout := coalesce(r.layout_id, (select w.layout_id from promise w join layout f on f.layout_id = w.layout_id where w.piece_id = p.piece_id and f.plan_id = p_plan order by w.promise_id desc limit 1));
   select array_agg(cut_line_id), array_agg(n) into v_lines, v_counts
     from (select cut_line_id, sum(count)::integer as n from layout_cut where layout_id = v_layout group by 1
           union all select r.cut_line_id, r.count where r.cut_line_id is not null) k;
