@@ -57,7 +57,9 @@ Json Do(Connection& who, const std::string& deed, const std::vector<Param>& para
     all.push_back(p);
     marks += ", $" + std::to_string(all.size());
   }
-  return Answer(who, "api." + deed + "(" + marks + ")", all);
+  const Json answer = Answer(who, "api." + deed + "(" + marks + ")", all);
+  who.TellOfDeed();  // as the gateway does: a desk that listens hears of it at once
+  return answer;
 }
 
 namespace {

@@ -134,8 +134,11 @@ TEST_F(SawAwayTest, ACutWhoseAnswerGotLostIsBookedOnceThoughTheDeskWasStartedAga
   OverLossyWire();
   OpenOnce();
   const std::string first = station->work().block()->tag, second = first == tags[0] ? tags[1] : tags[0];
+  const QDateTime fetched = QDateTime::currentDateTime();
   ScanIn(QString::fromStdString(first));
   AtStep(SawWork::Step::Cut, "the piece at the saw");
+  // the desk hears of its own deed and reads anew: were that answer lost, the cut would still wait behind it, unasked
+  WaitFor([&] { return station->work().as_of() > fetched; }, "the sheets read after it");
   wire->LoseAnswers();
   Press(Qt::Key_F1);
   WaitFor([&] { return StateOf(first) == "cut up"; }, "the cut in the book");

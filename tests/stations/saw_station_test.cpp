@@ -261,7 +261,7 @@ TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsL
   EXPECT_EQ(shop.Number("select count(*) as n from book.handover where taken_by is not null"), 1);
   ASSERT_EQ(RemainingOf(*station->work().block()).cuts.size(), 1U);
   EXPECT_EQ(RemainingOf(*station->work().block()).cuts[0].count, 9);
-  EXPECT_EQ(RemainingOf(*station->work().block()).mass, Mass{178'665});  // 39.458 kg/m x 4.528 m
+  EXPECT_EQ(RemainingOf(*station->work().block()).mass, Mass{178'667});  // pi/4 x 80^2 x 4528 mm3 x 7850 kg/m3 = 178.6677 kg, whole grams downwards
   Picture("saw_taken_over");
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
