@@ -35,7 +35,8 @@ end $$;
 create function guard.lock_names() returns void
 language plpgsql volatile as $$
 begin
-  perform guard.keep_order(1, 'names', '{0}'), pg_advisory_xact_lock(hashtext('heatkeep names'));
+  perform guard.keep_order(1, 'names', '{0}');
+  lock table book.section in share update exclusive mode;  -- against others who do so only; no person may lock a table of the book
 end $$;
 
 create function guard.lock_rows(p_table text, p_ids bigint[]) returns void
