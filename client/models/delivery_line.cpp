@@ -71,7 +71,7 @@ Remark LineJudge::WeighedRemark(Mass theory, Mass weighed, const std::string& to
   const QString by = weighed < theory ? tr("%1 short").arg(percent) : tr("%1 heavy").arg(percent);
   constexpr int kPlaces = 6;
   const std::int64_t tolerance = ReadScaled(tolerance_percent, kPlaces);  // millionths of a per cent
-  if (Wide{off} * 100'000'000 <= Wide{theory.g} * tolerance) return {Kind::Fine, both + ": " + by};
+  if (Wide{off} * 100'000'000 <= Wide{theory.g} * tolerance) return {Kind::Fine, permille == 0 ? both : both + ": " + by};
   return {Kind::Stops, tr("%1: %2 - length or section is not what the note says").arg(both, by)};
 }
 

@@ -43,6 +43,7 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   auto* bottom = new QHBoxLayout;
   bottom->setContentsMargins(kAround, kInside, kAround, kInside);
   bottom->addWidget(last_, 1);
+  bottom->addSpacerItem(new QSpacerItem(0, 0, QSizePolicy::Expanding));  // the buttons stay where they are while nothing is said
   undo_->setVisible(false);
   undo_->setFocusPolicy(Qt::TabFocus);
   bottom->addWidget(undo_);

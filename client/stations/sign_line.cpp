@@ -6,7 +6,13 @@
 
 namespace heatkeep {
 
-SignLine::SignLine(Size size, int sign_height, QWidget* parent) : QWidget(parent), words_(new QLabel) {
+namespace {
+
+constexpr qsizetype kAtAGlance = 120;  // characters
+
+}  // namespace
+
+SignLine::SignLine(Size size, int sign_height, QWidget* parent) : QWidget(parent), words_(new QLabel), size_(size) {
   auto* row = new QHBoxLayout(this);
   words_->setFont(FontOf(size));
   side_ = std::max(sign_height, QFontMetrics(words_->font()).height());
@@ -20,6 +26,7 @@ SignLine::SignLine(Size size, int sign_height, QWidget* parent) : QWidget(parent
 
 void SignLine::Say(Sign sign, const QString& words) {
   sign_ = sign;
+  words_->setFont(FontOf(words.size() > kAtAGlance ? std::min(size_, Size::SectionHead) : size_));
   words_->setText(words);
   setAccessibleName(words);
   setVisible(!words.isEmpty());

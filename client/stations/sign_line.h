@@ -1,4 +1,5 @@
 // One sentence with its sign in front: what happened, what is refused and why, what to do next. Wraps; hidden while it says nothing.
+// More words than are read at a glance are smaller, so that what stands below keeps its room.
 #pragma once
 
 #include <QLabel>
@@ -26,6 +27,7 @@ class SignLine : public QWidget {
 
  private:
   QLabel* words_;
+  Size size_;
   int side_;  // of the sign
   Sign sign_ = Sign::None;
 };
