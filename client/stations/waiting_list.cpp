@@ -101,6 +101,12 @@ void WaitingList::Choose(const QString& key) {
 
 QString WaitingList::chosen() const { return currentItem() ? currentItem()->data(kKey).toString() : QString(); }
 
+// The keys' entry stands out: QListWidget makes the first one current without showing it.
+void WaitingList::focusInEvent(QFocusEvent* event) {
+  QListWidget::focusInEvent(event);
+  if (currentItem()) currentItem()->setSelected(true);
+}
+
 void WaitingList::paintEvent(QPaintEvent* event) {
   QListWidget::paintEvent(event);
   if (count() > 0) return;

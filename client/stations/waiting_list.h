@@ -34,6 +34,7 @@ class WaitingList : public QListWidget {
   void Chosen(const QString& key);
 
  protected:
+  void focusInEvent(QFocusEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:

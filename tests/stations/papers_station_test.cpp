@@ -131,7 +131,7 @@ TEST_F(PapersStationTest, ACertificateIsFiledWithItsFileByKeysAndUndoneByAHold) 
   PasteIn("C 0.41 Si 0.26");
   Picture("papers_filing");
   Press(Qt::Key_F1);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.document where number = 'C-77' and accepted_by = 'quality' and file_sha256 is not null") == 1; }, "the document");
+  WaitFor([&] { return shop.Number("select count(*) as n from book.document where number = 'C-77' and accepted_by = 'test_quality' and file_sha256 is not null") == 1; }, "the document");
   EXPECT_EQ(shop.Word("select papers::text as w from book.lot where heat = 'M4000'"), "3.1");
   EXPECT_EQ(shop.Number("select ppm_x100 as n from book.analysis where element = 'C'"), 410'000) << "0.41 % in millionths of a percent";
   WaitFor([&] { return !station->filing() && station->work().answer()->documents.size() == 1 && !station->work().busy(); }, "what is shown");
@@ -212,7 +212,7 @@ TEST_F(PapersStationTest, WhatTheClerkFiledIsAcceptedByQuality) {
   OpenPapers("quality");
   AskFor("M4000");
   Press(Qt::Key_F4);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.document where accepted_by = 'quality'") == 1; }, "its acceptance");
+  WaitFor([&] { return shop.Number("select count(*) as n from book.document where accepted_by = 'test_quality'") == 1; }, "its acceptance");
 }
 
 TEST_F(PapersStationTest, AHoldThatWasLiftedIsPlacedAgainByOneKey) {
