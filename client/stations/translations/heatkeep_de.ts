@@ -6020,10 +6020,6 @@
         <translation>Dateien Byte für Byte</translation>
     </message>
     <message>
-        <source>heatkeep names</source>
-        <translation>Namen von heatkeep</translation>
-    </message>
-    <message>
         <source>it has %1 characters</source>
         <translation>er hat %1 Zeichen</translation>
     </message>
