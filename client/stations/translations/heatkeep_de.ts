@@ -8657,7 +8657,7 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     </message>
     <message>
         <source>NEXT STOP</source>
-        <translation>NÄCHSTES MASS</translation>
+        <translation>NEUES MASS</translation>
     </message>
     <message>
         <source>REST</source>
@@ -8681,7 +8681,7 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     </message>
     <message>
         <source>BAD METAL</source>
-        <translation>FEHLERHAFT</translation>
+        <translation>SCHLECHT</translation>
     </message>
     <message>
         <source>NO MARK</source>
