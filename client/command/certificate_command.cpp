@@ -1,11 +1,12 @@
 #include <algorithm>
 #include <ostream>
 
-#include "client/incoming/book_names.h"
 #include "client/command/document_file.h"
 #include "client/command/receive_command.h"
 #include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"
+#include "client/incoming/book_names.h"
+#include "client/incoming/document_file.h"
 #include "client/intake/certificates_file.h"
 #include "client/intake/file_bytes.h"
 
@@ -72,7 +73,7 @@ void AddTold(Connection& connection, const CertificateFiling& filing, std::vecto
     if (at == documents.end() && documents.size() == 1) at = documents.begin();
     if (at == documents.end()) throw BadText("--scan " + Quoted(told) + " is of no document in the table", "NUMBER=FILE");
     if (at->contains("file_base64")) throw BadText("--scan: document " + Quoted((*at)["number"].get<std::string>()) + " has two files", "one file a document");
-    (*at)["file_base64"] = DocumentFileBase64(connection, path);
+    (*at)["file_base64"] = incoming::DocumentFileBase64(connection, path);
   }
 }
 

@@ -68,9 +68,7 @@ void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const st
       command->where = words.where;
       if (!command->record.empty()) return RunRecordCheck(words.Call(), {command->record, command->json});
       const int done = RunBook(deed, *command, words.in, words.out, words.err);
-      if (deed != BookDeed::Init || done != 0) return done;
-      const int grades = RunGradesAdd(words.Call(), {GradeListFile(), {}});
-      return grades == 0 ? RunGradesLimits(words.Call()) : grades;
+      return deed == BookDeed::Init && done == 0 ? RunGradesThatCome(words.Call()) : done;
     };
   });
 }

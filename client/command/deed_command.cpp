@@ -5,11 +5,11 @@
 #include <memory>
 #include <ostream>
 
-#include "client/command/base64.h"
 #include "client/command/option_values.h"
 #include "client/gateway/read_rows.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
+#include "client/incoming/base64.h"
 #include "client/intake/file_bytes.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
@@ -39,7 +39,7 @@ Json ValueOf(const DeedWord& word, std::vector<std::string> said) {
       case WordKind::Date: return ReadIsoDate(said.front());
       case WordKind::Section: return SectionJson(ReadSection(said.front()));
       case WordKind::PerKg: return CentsPerTonne({ReadScaled(said.front(), 2)});
-      case WordKind::File: return Base64(intake::FileBytes(said.front()));
+      case WordKind::File: return incoming::Base64(intake::FileBytes(said.front()));
     }
   } catch (const BadText& bad) {
     throw BadText(word.name + ": " + bad.Wrong(), bad.Expected());

@@ -6,7 +6,6 @@
 
 #include "client/command/book_command.h"
 #include "client/command/cutlist_command.h"
-#include "client/command/grade_list.h"
 #include "client/command/receive_command.h"
 #include "client/command/reference_files.h"
 #include "client/command/shop_command.h"
@@ -37,9 +36,7 @@ std::vector<Step> StepsFor(const std::filesystem::path& home) {
   // With the grade list and the limits that come with the program, as `book init` has them: what the shop's files say is of these grades.
   const auto make = [init = run_book(BookDeed::Init, book), home](std::ostream& out, std::ostream& err) {
     if (const int failed = init(out, err)) return failed;
-    const BookCall call{{.book = {}, .person = {}, .home = home.string()}, out, err};
-    if (const int failed = RunGradesAdd(call, {GradeListFile(), {}})) return failed;
-    return RunGradesLimits(call);
+    return RunGradesThatCome({{.book = {}, .person = {}, .home = home.string()}, out, err});
   };
   std::vector<Step> steps{{"the book is made", make}};
   std::istringstream people(intake::FileBytes(ScenarioFile("people.csv")));

@@ -1,28 +1,19 @@
 #include "client/command/document_file.h"
 
 #include <ostream>
-#include <stdexcept>
 
-#include "client/command/base64.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/stock_deeds.h"
-#include "client/intake/file_bytes.h"
+#include "client/incoming/document_file.h"
 #include "client/records/document_bytes.h"
 #include "reports/whole_file.h"
 
 namespace heatkeep::command {
 
-std::string DocumentFileBase64(Connection& connection, const std::string& path) {
-  const double most = std::stod(ReadSetting(connection, "document_mb", "20")) * 1048576;
-  const std::string bytes = intake::FileBytes(path, most < 1 ? 1 : static_cast<std::size_t>(most));
-  if (bytes.empty()) throw std::runtime_error(path + ": the file is empty; expected a whole PDF, PNG, JPEG or TIFF file");
-  return Base64(bytes);
-}
-
 int RunCertificateAttach(const BookCall& call, const CertificateChoice& choice, const std::string& scan) {
   return WithBook(call, [&](Connection& connection) {
     const DocumentRecord d = MeantDocument(connection, choice);
-    const Json body{{"issuer", d.issuer}, {"number", d.number}, {"file_base64", DocumentFileBase64(connection, scan)}};
+    const Json body{{"issuer", d.issuer}, {"number", d.number}, {"file_base64", incoming::DocumentFileBase64(connection, scan)}};
     const Json answer = StockDeeds(connection).AttachFile(RequestOfFile(connection, "attach_file", d.issuer + " " + d.number, body.dump()), body);
     call.out << "document " << d.number << " of " << d.issuer << ", version " << answer["version"] << ": file of " << answer["bytes"] << " bytes, SHA-256 " << answer["file_sha256"].get<std::string>() << '\n';
     return 0;

@@ -7,10 +7,6 @@
 
 namespace heatkeep::command {
 
-// The file in base64, as a deed's body takes it. Throws std::runtime_error: not there, or larger than the setting document_mb
-// lets the book take (said before it is read).
-std::string DocumentFileBase64(Connection& connection, const std::string& path);
-
 // The file joins a document that was typed without it.
 int RunCertificateAttach(const BookCall& call, const CertificateChoice& choice, const std::string& scan);
 

@@ -41,6 +41,11 @@ int RunGradesLimits(const BookCall& call) {
   });
 }
 
+int RunGradesThatCome(const BookCall& call) {
+  const int grades = RunGradesAdd(call, {GradeListFile(), {}});
+  return grades == 0 ? RunGradesLimits(call) : grades;
+}
+
 int RunGradesAdd(const BookCall& call, const TableFile& file) {
   return WithBook(call, [&](Connection& connection) {
     try {

@@ -37,4 +37,7 @@ int RunGradesAdd(const BookCall& call, const TableFile& file);
 // heatkeep grades limits: the limits and deviations that come with the program, into the book.
 int RunGradesLimits(const BookCall& call);
 
+// Both of those that come with the program: what a new book begins with.
+int RunGradesThatCome(const BookCall& call);
+
 }  // namespace heatkeep::command

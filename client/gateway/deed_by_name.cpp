@@ -43,6 +43,6 @@ const std::map<std::string, Call>& Calls() {
 
 }  // namespace
 
-Json CallDeed(Connection& book, const std::string& deed, const RequestNumber& request, const Json& body) { return Calls().at(deed)(book, request, body); }
+Json DeedByName(Connection& book, const std::string& deed, const RequestNumber& request, const Json& body) { return Calls().at(deed)(book, request, body); }
 
 }  // namespace heatkeep

@@ -10,6 +10,6 @@
 namespace heatkeep {
 
 // Promised as in client/gateway/deeds.h. Throws DbError; std::out_of_range for a name that is not among those of deed_by_name.cpp.
-nlohmann::json CallDeed(Connection& book, const std::string& deed, const RequestNumber& request, const nlohmann::json& body);
+nlohmann::json DeedByName(Connection& book, const std::string& deed, const RequestNumber& request, const nlohmann::json& body);
 
 }  // namespace heatkeep

@@ -30,7 +30,7 @@ Json SeenBody(const QString& place, const Json& one) { return {{"place", place.t
 }  // namespace
 
 CountingWork::CountingWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), settings_(settings), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, [this] { emit Refused(tr("the answer got lost: it is asked again when the book is back, and is done once")); });
+  connect(&deed_, &SureDeed::Lost, this, &CountingWork::Refused);
 }
 
 const CountRow* CountingWork::count(const QString& place) const {

@@ -1,13 +1,12 @@
 #include "client/models/document_work.h"
 
-#include <QByteArray>
 #include <QRegularExpression>
 
 #include "client/gateway/read_document.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"
-#include "client/intake/file_bytes.h"
+#include "client/incoming/document_file.h"
 #include "client/models/qt_words.h"
 #include "schema/terms/condition_text.h"
 #include "schema/terms/date_text.h"
@@ -61,13 +60,6 @@ Json TestsOf(const QString& text) {
   return tests;
 }
 
-// Read on the lane, never by the window.
-std::string FileBase64(Connection& book, const std::string& path) {
-  const double most = std::stod(ReadSetting(book, "document_mb", "20")) * 1048576;
-  const std::string bytes = intake::FileBytes(path, most < 1 ? 1 : static_cast<std::size_t>(most));
-  return QByteArray(bytes.data(), static_cast<qsizetype>(bytes.size())).toBase64().toStdString();
-}
-
 enum class Way { FileAndAccept, FileThenAccept, File };
 
 }  // namespace
@@ -93,7 +85,7 @@ Json DocumentBody(const TypedDocument& typed) {
 }
 
 DocumentWork::DocumentWork(BookLink& link, QObject* parent) : QObject(parent), link_(link), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, [this] { emit Refused(tr("the answer got lost: it is asked again when the book is back, and is done once")); });
+  connect(&deed_, &SureDeed::Lost, this, &DocumentWork::Refused);
 }
 
 void DocumentWork::ReadNames() {
@@ -127,14 +119,7 @@ void DocumentWork::File(const TypedDocument& typed) {
   const Way way = link_.May("file_papers") && link_.May("accept_document") ? Way::FileThenAccept : link_.May("file_document") ? Way::FileAndAccept : Way::File;
   Do([body, way, file = typed.file.toStdString(), request = NewRequest(), accepting = NewRequest()](Connection& book) mutable -> Json {
     const Json name = {{"issuer", body["issuer"]}, {"number", body["number"]}};
-    std::string bytes;
-    try {
-      if (!file.empty()) bytes = FileBase64(book, file);
-    } catch (const DbError&) {
-      throw;
-    } catch (const std::exception& error) {
-      throw DbError(DbError::Kind::Refused, "", error.what());
-    }
+    const std::string bytes = file.empty() ? std::string() : incoming::DocumentFileBase64(book, file);
     if (const auto known = ReadDocument(book, name["number"], name["issuer"]); known.size() == 1 && known[0].file_sha256.empty() && !bytes.empty()) {
       Json attached = name;
       attached["file_base64"] = bytes;

@@ -61,6 +61,12 @@ KeptDeed::Asked KeptDeed::Read(const QString& file) {
   }
 }
 
+QString KeptDeed::Told(const QString& words, bool late) { return late ? tr("The missing answer is here: %1").arg(words) : words; }
+
+QString KeptDeed::RefusalOf(const AskedDeed& deed, const DbError& error, bool late) {
+  return late ? tr("%1, whose answer was missing, is refused: %2").arg(deed.words, WordsOf(error)) : WordsOf(error);
+}
+
 void KeptDeed::TakeUp() {
   const QFileInfoList files = QDir(settings_.kept_folder).entryInfoList({name_ + "-*"}, QDir::Files, QDir::Time | QDir::Reversed);
   for (const QFileInfo& file : files) {
@@ -101,10 +107,10 @@ void KeptDeed::AskMissing() {
 void KeptDeed::Ask(Asked asked) {
   asking_ = true;
   const auto work = [deed = asked.deed.deed, bodies = asked.deed.bodies, requests = asked.requests](Connection& book) {
-    if (bodies.size() == 1) return CallDeed(book, deed, requests[0], bodies[0]);
+    if (bodies.size() == 1) return DeedByName(book, deed, requests[0], bodies[0]);
     Json answers = Json::array();
     Transaction whole(book);
-    for (std::size_t i = 0; i < bodies.size(); ++i) answers.push_back(CallDeed(book, deed, requests[i], bodies[i]));
+    for (std::size_t i = 0; i < bodies.size(); ++i) answers.push_back(DeedByName(book, deed, requests[i], bodies[i]));
     whole.Commit();
     return answers;
   };

@@ -39,8 +39,9 @@ class KeptDeed : public QObject {
   // Whose answers are missing, in the order they were asked.
   std::vector<const AskedDeed*> Missing() const;
 
-  // Reads what stands on the disk from before the desk was started: Lost for each. Called once, when the asker listens.
-  void TakeUp();
+  // What is told when the answer came, and what when it is a refusal. `late`: it had been missing, and that is said.
+  static QString Told(const QString& words, bool late);
+  static QString RefusalOf(const AskedDeed& deed, const DbError& error, bool late);
 
  signals:
   void Lost(const AskedDeed& deed, const QString& words);
@@ -56,6 +57,7 @@ class KeptDeed : public QObject {
     std::string book, login;
     bool late = false;
   };
+  void TakeUp();  // what stands on the disk from before the desk was started: Lost for each, once the asker listens
   void Ask(Asked asked);
   void AskMissing();
   void Keep(Asked& asked);

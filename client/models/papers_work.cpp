@@ -42,7 +42,7 @@ PapersWork::PapersWork(BookLink& link, const DeskSettings& settings, QObject* pa
   });
   connect(&deed_, &KeptDeed::Answered, this, &PapersWork::After);
   connect(&deed_, &KeptDeed::Refused, this, [this](const AskedDeed& deed, const DbError& error, bool late) {
-    emit Refused(late ? tr("%1, whose answer was missing, is refused: %2").arg(deed.words, WordsOf(error)) : WordsOf(error));
+    emit Refused(KeptDeed::RefusalOf(deed, error, late));
     emit Shown();
   });
 }
@@ -162,12 +162,12 @@ void PapersWork::Ship(const QString& note) {
 }
 
 void PapersWork::After(const AskedDeed& deed, const Json& answer, bool late) {
-  const auto done = [&](const QString& words) { emit Done(late ? tr("The missing answer is here: %1").arg(words) : words); };
+  const auto done = [&](const QString& words) { emit Done(KeptDeed::Told(words, late)); };
   if (deed.deed == "place_hold") {
     const QString words = tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(deed.memo["kind"]), Q(deed.memo["name"]));
-    emit Held(answer.at("hold_id").get<std::int64_t>(), late ? tr("The missing answer is here: %1").arg(words) : words);
+    emit Held(answer.at("hold_id").get<std::int64_t>(), KeptDeed::Told(words, late));
   } else if (deed.deed == "lift_hold") {
-    const QString words = late ? tr("The missing answer is here: %1").arg(tr("the hold is lifted")) : tr("the hold is lifted");
+    const QString words = KeptDeed::Told(tr("the hold is lifted"), late);
     if (deed.memo.is_null()) emit Done(words);
     else emit Lifted({0, deed.memo["scope"], deed.memo["ref"], deed.memo["mill"], deed.memo["reason"], {}}, words);
   } else if (deed.deed == "close_conflict") {

@@ -50,7 +50,7 @@ ReceivingWork::ReceivingWork(BookLink& link, const DeskSettings& settings, QObje
   });
   connect(&deed_, &KeptDeed::Answered, this, &ReceivingWork::After);
   connect(&deed_, &KeptDeed::Refused, this, [this](const AskedDeed& deed, const DbError& error, bool late) {
-    emit Refused(late ? tr("%1, whose answer was missing, is refused: %2").arg(deed.words, WordsOf(error)) : WordsOf(error));
+    emit Refused(KeptDeed::RefusalOf(deed, error, late));
     Read();
   });
 }
@@ -130,7 +130,7 @@ void ReceivingWork::Do(const AskedDeed& deed) {
 }
 
 void ReceivingWork::After(const AskedDeed& deed, const Json& answer, bool late) {
-  const auto done = [&](const QString& words) { emit Done(late ? tr("The missing answer is here: %1").arg(words) : words, true, {}, {}); };
+  const auto done = [&](const QString& words) { emit Done(KeptDeed::Told(words, late), true, {}, {}); };
   if (deed.deed == "receive_delivery") Booked(deed, answer, late);
   else if (deed.deed == "reverse_receipt") done(tr("the receipt of note %1 is reversed: it may be read anew").arg(Q(deed.memo["note"])));
   else if (deed.deed == "open_bundle") done(tr("bundle %1 is open: every bar is put away by itself or all to one place").arg(Q(deed.memo["bundle"])));
@@ -170,7 +170,7 @@ void ReceivingWork::Booked(const AskedDeed& deed, const Json& answer, bool late)
   }
   QString words = tr("Note %1: %n bar(s) received, %2 by theory", nullptr, static_cast<int>(tags.size())).arg(WordOf(answer, "note"), settings_.units.Words(theory));
   if (!mismatches.isEmpty()) words += ". " + mismatches.join(". ");
-  if (late) words = tr("The missing answer is here: %1").arg(words);
+  words = KeptDeed::Told(words, late);
   const DeliveryNote booked{Q(deed.memo["note"]), Q(deed.memo["supplier"]), {}};
   if (link_.May("reverse_receipt")) emit Done(words, mismatches.isEmpty() && !late, tr("reverse the receipt of note %1").arg(booked.number), [this, booked] { Reverse(booked); });
   else emit Done(tr("%1. Wrong? Quality reverses a receipt").arg(words), mismatches.isEmpty() && !late, {}, {});
@@ -209,7 +209,7 @@ void ReceivingWork::LaidAway(const AskedDeed& deed, bool late) {
   QString words = !bundle.empty() ? tr("bundle %1, %n bar(s), lies at %2", nullptr, static_cast<int>(tags.size())).arg(Q(bundle), Q(place))
                   : tags.size() == 1 ? tr("%1 lies at %2").arg(Q(tags[0]), Q(place))
                                      : tr("%1 lie at %2").arg(tr("%n bars", nullptr, static_cast<int>(tags.size())), Q(place));
-  if (late) words = tr("The missing answer is here: %1").arg(words);
+  words = KeptDeed::Told(words, late);
   if (from.empty()) emit Done(words, true, {}, {});
   else emit Done(words, true, tr("back to %1").arg(Q(from)), [this, deed, from] {
     AskedDeed back = deed;

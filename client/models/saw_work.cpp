@@ -15,6 +15,7 @@ using Json = nlohmann::json;
 constexpr double kMendSeconds = 1;
 constexpr int kKeepAgainSeconds = 60;  // sheets that did not change: their time is kept anew so often
 
+QString Name(const Json& json, const char* key) { return Q(json.at(key).get<std::string>()); }
 QString Words(const Json& json, const char* key) { return BookWords(json.at(key).get<std::string>()); }
 
 }  // namespace
@@ -29,7 +30,7 @@ SawWork::SawWork(BookLink& link, const DeskSettings& settings, QObject* parent)
   });
   connect(&deed_, &KeptDeed::Refused, this, [this](const AskedDeed& deed, const DbError& error, bool late) {
     emit Shown();
-    emit Refused(late ? tr("%1, whose answer was missing, is refused: %2").arg(deed.words, WordsOf(error)) : WordsOf(error));
+    emit Refused(KeptDeed::RefusalOf(deed, error, late));
     Read();
   });
   connect(&link, &BookLink::Ready, this, &SawWork::SendKept);
@@ -78,7 +79,7 @@ void SawWork::SetMending(bool mending) {
   emit Shown();
 }
 
-void SawWork::Tell(const QString& words, bool fully, bool late) { emit Done(late ? tr("The missing answer is here: %1").arg(words) : words, fully); }
+void SawWork::Tell(const QString& words, bool fully, bool late) { emit Done(KeptDeed::Told(words, late), fully); }
 
 void SawWork::Read() {
   if (settings_.saw != saw_) {  // the desk was put at another saw
@@ -184,7 +185,7 @@ void SawWork::TakeAsDone(const std::string& deed, const Json& body) {
     if (b) b->state = "done";
     const Json left = body.value("left", Json::object());
     if (left.contains("tag")) {
-      drop_ = Words(left, "tag");
+      drop_ = Name(left, "tag");
       drop_place_ = Q(left.value("place", ""));
     }
   } else if (deed == "put_away" && Q(tag) == drop_) {
@@ -197,7 +198,7 @@ void SawWork::GoOnWithout(const AskedDeed& deed, const QString& words) {
   if (may_keep()) {
     for (const Json& body : deed.bodies) TakeAsDone(deed.deed, body);
     if (deed.deed == "record_cut" && deed.bodies[0].value("left", Json::object()).value("fate", "") == "drop")
-      more = tr(". Write %1 and its heat on what is left: it gets its own tag when the book is back").arg(Words(deed.bodies[0], "tag"));
+      more = tr(". Write %1 and its heat on what is left: it gets its own tag when the book is back").arg(Name(deed.bodies[0], "tag"));
     KeepSheetsNow();
   }
   emit Shown();
@@ -254,7 +255,7 @@ void SawWork::Pull(const QString& tag, const QString& heat_read) {
 }
 
 void SawWork::AfterPull(const Json& body, const Json& answer, bool late) {
-  const QString tag = Words(body, "tag");
+  const QString tag = Name(body, "tag");
   if (answer.contains("refused")) {
     QString words = Words(answer, "words");
     if (answer["refused"] == "HK044" && !body.contains("heat_read") && !late) {
@@ -288,7 +289,7 @@ void SawWork::Cut(const CutTold& told) {
 
 void SawWork::AfterCut(const AskedDeed& deed, const Json& answer, bool late) {
   const Json& body = deed.bodies[0];
-  const QString tag = Words(body, "tag");
+  const QString tag = Name(body, "tag");
   if (SheetBlock* b = Find(tag.toStdString())) b->state = "done";
   if (!late) run_ = 0;
   const bool kept = answer.contains("kept");
@@ -326,8 +327,8 @@ void SawWork::After(const AskedDeed& deed, const Json& answer, bool late) {
     Read();
     return;
   }
-  if (Words(body, "tag") == drop_) drop_.clear();
-  Tell(tr("%1 lies at %2").arg(Words(body, "tag"), Words(body, "place")), !answer.contains("kept"), late);
+  if (Name(body, "tag") == drop_) drop_.clear();
+  Tell(tr("%1 lies at %2").arg(Name(body, "tag"), Name(body, "place")), !answer.contains("kept"), late);
 }
 
 void SawWork::HandOver(const DoneCounts& done, const QString& words) {
@@ -426,7 +427,7 @@ void SawWork::SendKept() {
         const Json left = entries.at(static_cast<std::size_t>(one.seq - 1)).deed.at("body").value("left", Json::object());
         if (one.outcome == "conflict") sent.conflicts.append(Q(one.words));
         else ++sent.done;
-        if (one.outcome != "conflict" && left.contains("tag")) sent.drops.append(Words(left, "tag"));
+        if (one.outcome != "conflict" && left.contains("tag")) sent.drops.append(Name(left, "tag"));
       });
       if (other) sent.others = Q(other->deed["login"].get<std::string>());
     } catch (const QueueError& error) {

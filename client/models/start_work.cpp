@@ -10,7 +10,7 @@ using Json = nlohmann::json;
 bool NothingInIt(const std::vector<std::int64_t>& counts) { return counts.size() > 3 && counts[1] == 0 && counts[2] == 0 && counts[3] == 0; }
 
 StartWork::StartWork(BookLink& link, const FirstBook& first, QObject* parent) : QObject(parent), link_(link), first_(first), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, [this] { emit Refused(tr("the answer got lost: it is asked again when the book is back, and is done once")); });
+  connect(&deed_, &SureDeed::Lost, this, &StartWork::Refused);
 }
 
 StartWork::~StartWork() = default;
@@ -53,15 +53,7 @@ void StartWork::Look(const QString& file) {
     emit Looked();
     emit Refused(WordsOf(error));
   };
-  link_.Ask(this, [path = file.toStdString()](Connection& book) {
-    try {
-      return incoming::LookAtOpening(book, {path, {}});
-    } catch (const DbError&) {
-      throw;
-    } catch (const std::exception& error) {
-      throw DbError(DbError::Kind::Refused, "", error.what());
-    }
-  }, [this](incoming::OpeningLook look) {
+  link_.Ask(this, [path = file.toStdString()](Connection& book) { return incoming::LookAtOpening(book, {path, {}}); }, [this](incoming::OpeningLook look) {
     looking_ = false;
     look_ = std::move(look);
     emit Looked();

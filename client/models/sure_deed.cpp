@@ -28,7 +28,7 @@ void SureDeed::Ask(const Asked& asked) {
               busy_ = false;
               if (error.kind == DbError::Kind::Unreachable) {
                 lost_ = asked;
-                emit Lost();
+                emit Lost(tr("the answer got lost: it is asked again when the book is back, and is done once"));
               } else {
                 asked.refused(error);
               }

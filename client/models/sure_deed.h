@@ -27,7 +27,7 @@ class SureDeed : public QObject {
   bool asking() const { return busy_; }  // and its answer is awaited; not: it is to be asked again
 
  signals:
-  void Lost();  // its answer is missing
+  void Lost(const QString& words);  // its answer is missing, as it is told
 
  private:
   struct Asked {

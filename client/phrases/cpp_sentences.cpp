@@ -11,12 +11,6 @@ namespace {
 using At = std::size_t;
 using Texts = std::vector<std::string>;
 
-bool Sentence(const std::string& text) {
-  for (At i = 1; i + 1 < text.size(); ++i)
-    if (text[i] == ' ' && text[i - 1] != ' ') return true;
-  return false;
-}
-
 // SQL, markup, control marks: not words for people.
 bool Code(const std::string& text) {
   if (text.find_first_of("<>{}$|\1\n") != std::string::npos && text.find("<= most") == std::string::npos) return true;
@@ -31,9 +25,9 @@ bool PlainWord(const std::string& text) {
   return text.size() > 2 && std::all_of(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
 }
 
-class Gatherer {
+class Gatherer : public Walk {
  public:
-  Gatherer(const Tokens& tokens, bool single) : t_(tokens), single_(single) {}
+  Gatherer(const Tokens& tokens, bool single) : Walk(tokens), single_(single) {}
 
   Drafts All() {
     Scan(0, t_.size());
@@ -41,23 +35,15 @@ class Gatherer {
   }
 
  private:
-  bool Opens(At i) const { return t_[i].Is("(") || t_[i].Is("["); }
-  bool Closes(At i) const { return t_[i].Is(")") || t_[i].Is("]"); }
-  At Behind(At i, At end) const {
-    int depth = 0;
-    for (; i < end; ++i) {
-      if (Opens(i)) ++depth;
-      else if (Closes(i) && --depth == 0) return i + 1;
-    }
-    return end;
-  }
+  bool Opens(At i) const override { return t_[i].Is("(") || t_[i].Is("["); }
+  bool Closes(At i) const override { return t_[i].Is(")") || t_[i].Is("]"); }
   bool Break(At i) const {
     if (t_[i].kind == Token::Kind::Word) return t_[i].text == "return" || t_[i].text == "case" || t_[i].text == "throw" || t_[i].text == "else";
     static constexpr std::array<std::string_view, 7> signs{",", ";", "{", "}", "=", "+=", "<<"};
     return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
   }
 
-  void Scan(At i, At end) {
+  void Scan(At i, At end) override {
     while (i < end) {
       if (Break(i) || Closes(i)) {
         ++i;
@@ -74,7 +60,7 @@ class Gatherer {
     const bool returned = i > 0 && t_[i - 1].IsWord("return");
     for (const std::string& draft : Alternatives(i, k)) {
       const bool lone = draft.find('\1') == std::string::npos;
-      if (Code(WithoutHoles(draft)) || (lone && !Sentence(draft) && !(single_ && returned && PlainWord(draft)))) continue;
+      if (Code(WithoutHoles(draft)) || (lone && !SeveralWords(draft) && !(single_ && returned && PlainWord(draft)))) continue;
       said_.insert(draft);
     }
   }
@@ -138,15 +124,6 @@ class Gatherer {
     return {Hole(KindOf(i, end))};
   }
 
-  // What is in the brackets of an expression that is no text itself.
-  void Inside(At i, At end) {
-    while (i < end) {
-      const At k = Opens(i) ? Behind(i, end) : i + 1;
-      if (k > i + 1) Scan(i + 1, Closes(k - 1) ? k - 1 : k);
-      i = k;
-    }
-  }
-
   // What a member or variable holds: words by its name, else a name or a number.
   char KindOf(At i, At end) const {
     for (At k = i; k < end; ++k) {
@@ -157,7 +134,6 @@ class Gatherer {
     return 'N';
   }
 
-  const Tokens& t_;
   const bool single_;
   Drafts said_;
 };

@@ -65,6 +65,12 @@ Phrase PhraseOf(const std::string& draft) {
   return phrase;
 }
 
+bool SeveralWords(const std::string& text) {
+  for (std::size_t i = 1; i + 1 < text.size(); ++i)
+    if (text[i] == ' ' && text[i - 1] != ' ') return true;
+  return false;
+}
+
 std::vector<std::string> Chained(const std::vector<std::string>& begins, const std::vector<std::string>& ends, std::size_t most) {
   const auto starts = [](const std::string& end) { return !end.empty() && (Letter(end.front()) || end.front() == '\1'); };
   if (begins.size() == 1 && begins[0].size() == 2 && begins[0][0] == '\1' && !ends.empty() && std::all_of(ends.begin(), ends.end(), starts)) return ends;

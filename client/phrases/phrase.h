@@ -27,6 +27,9 @@ struct Phrase {
 // What of a draft is said by itself; blanks, separators and colons at its ends are dropped. english is empty where no word is left.
 Phrase PhraseOf(const std::string& draft);
 
+// More than one word: a word alone may be a key.
+bool SeveralWords(const std::string& text);
+
 // Drafts of a source: every text it puts together of literals, chains, formats and choices.
 Drafts SqlSentences(std::string_view source);
 // single_words: a word alone that is returned is said too (in files of words; elsewhere it is a key).

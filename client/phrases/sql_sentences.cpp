@@ -32,16 +32,11 @@ bool HoldsWords(std::string_view name) {
 bool Pattern(const std::string& text) { return text.find_first_of("^${}\\@[]|") != std::string::npos || text.find("%I") != std::string::npos || text.find("%L") != std::string::npos; }
 
 // More than one word: a word alone may be a key.
-bool Sentence(const std::string& text) {
-  if (text.find('\1') != std::string::npos) return true;
-  for (At i = 1; i + 1 < text.size(); ++i)
-    if (text[i] == ' ' && text[i - 1] != ' ') return true;
-  return false;
-}
+bool Sentence(const std::string& text) { return text.find('\1') != std::string::npos || SeveralWords(text); }
 
-class Gatherer {
+class Gatherer : public Walk {
  public:
-  explicit Gatherer(const Tokens& tokens) : t_(tokens) {}
+  explicit Gatherer(const Tokens& tokens) : Walk(tokens) {}
 
   Drafts All() {
     Enums();
@@ -51,18 +46,9 @@ class Gatherer {
   }
 
  private:
-  // Just behind the bracket, or `end`, that closes what opens at `i`.
-  At Behind(At i, At end) const {
-    int depth = 0;
-    for (; i < end; ++i) {
-      if (Opens(i)) ++depth;
-      else if (Closes(i) && --depth == 0) return i + 1;
-    }
-    return end;
-  }
-  bool Opens(At i) const { return t_[i].Is("(") || t_[i].Is("[") || (t_[i].IsWord("case") && !(i > 0 && t_[i - 1].IsWord("end"))); }
+  bool Opens(At i) const override { return t_[i].Is("(") || t_[i].Is("[") || (t_[i].IsWord("case") && !(i > 0 && t_[i - 1].IsWord("end"))); }
   // `end` of a case; that of a block has `if`, `loop`, `$$` or `;` behind it and no case before it.
-  bool Closes(At i) const { return t_[i].Is(")") || t_[i].Is("]") || (t_[i].IsWord("end") && !(i + 1 < t_.size() && (t_[i + 1].IsWord("if") || t_[i + 1].IsWord("loop") || t_[i + 1].IsWord("case")))); }
+  bool Closes(At i) const override { return t_[i].Is(")") || t_[i].Is("]") || (t_[i].IsWord("end") && !(i + 1 < t_.size() && (t_[i + 1].IsWord("if") || t_[i + 1].IsWord("loop") || t_[i + 1].IsWord("case")))); }
 
   // create type x as enum ('a', 'b'): words of the book, each.
   void Enums() {
@@ -92,7 +78,7 @@ class Gatherer {
   }
 
   // Every expression from i to end.
-  void Scan(At i, At end) {
+  void Scan(At i, At end) override {
     while (i < end) {
       if (t_[i].IsWord("comment") && i + 1 < end && t_[i + 1].IsWord("on")) {  // for who reads the tables
         while (i < end && !t_[i].Is(";")) ++i;
@@ -162,15 +148,6 @@ class Gatherer {
     if (open > i && open < end && t_[open].Is("(") && Behind(open, end) == end) return Called(t_[open - 1].text, open + 1, end - 1);
     Inside(i, end);
     return {Hole(KindOf(i, end))};
-  }
-
-  // What is in the brackets of an expression that is no text itself.
-  void Inside(At i, At end) {
-    while (i < end) {
-      const At k = Opens(i) ? Behind(i, end) : i + 1;
-      if (k > i + 1) Scan(i + 1, Closes(k - 1) ? k - 1 : k);
-      i = k;
-    }
   }
 
   // In brackets: one expression, or several that are scanned by themselves.
@@ -315,7 +292,6 @@ class Gatherer {
     return {once.begin(), once.end()};
   }
 
-  const Tokens& t_;
   Drafts said_;
 };
 

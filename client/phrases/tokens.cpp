@@ -133,4 +133,21 @@ Tokens CppTokens(std::string_view rest) {
   return tokens;
 }
 
+Walk::At Walk::Behind(At i, At end) const {
+  int depth = 0;
+  for (; i < end; ++i) {
+    if (Opens(i)) ++depth;
+    else if (Closes(i) && --depth == 0) return i + 1;
+  }
+  return end;
+}
+
+void Walk::Inside(At i, At end) {
+  while (i < end) {
+    const At k = Opens(i) ? Behind(i, end) : i + 1;
+    if (k > i + 1) Scan(i + 1, Closes(k - 1) ? k - 1 : k);
+    i = k;
+  }
+}
+
 }  // namespace heatkeep::phrases

@@ -2,6 +2,7 @@
 // back, neighbours joined) and signs. Comments, #-lines and raw strings (SQL inside C++) are left out; $$ of SQL is looked through.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,26 @@ struct Token {
 };
 
 using Tokens = std::vector<Token>;
+
+// Expressions in tokens: what opens and closes them differs from language to language, how they are walked does not.
+class Walk {
+ public:
+  using At = std::size_t;
+  virtual ~Walk() = default;
+
+ protected:
+  explicit Walk(const Tokens& tokens) : t_(tokens) {}
+  virtual bool Opens(At i) const = 0;
+  virtual bool Closes(At i) const = 0;
+  virtual void Scan(At i, At end) = 0;  // every expression from i to end
+
+  // Just behind the bracket, or `end`, that closes what opens at `i`.
+  At Behind(At i, At end) const;
+  // Scans what is in the brackets of an expression that is no text itself.
+  void Inside(At i, At end);
+
+  const Tokens& t_;
+};
 
 Tokens SqlTokens(std::string_view source);
 Tokens CppTokens(std::string_view source);

@@ -36,7 +36,7 @@ void FamilyTreeView::Show(const std::vector<TraceLine>& lines, ReadingUnits unit
   for (TreePiece& piece : TreePieces(lines)) {
     Placed placed{.piece = std::move(piece), .bar = {}, .words = {}};
     placed.bar = TreeBar(placed.piece, letters);
-    for (const std::string& line : TreeWords(placed.piece, letters)) placed.words.append(BookWords(line));
+    placed.words = TreeWords(placed.piece, letters);
     full_ = std::max(full_, placed.bar.length);
     pieces_.push_back(std::move(placed));
   }
@@ -106,7 +106,7 @@ void FamilyTreeView::paintEvent(QPaintEvent*) {
     at += static_cast<int>(std::ceil(PaintPieceBar(painter, placed.bar, ViewOf(placed, at))));
     painter.setFont(small);
     painter.setPen(ColorOf(Use::Text));
-    for (const QString& words : placed.words) painter.drawText(QRect(left, at, right - left, line), Qt::AlignLeft, QFontMetrics(small).elidedText(words, Qt::ElideRight, right - left)), at += line;
+    for (const std::string& words : placed.words) painter.drawText(QRect(left, at, right - left, line), Qt::AlignLeft, QFontMetrics(small).elidedText(BookWords(words), Qt::ElideRight, right - left)), at += line;
   }
 }
 

@@ -33,7 +33,7 @@ class FamilyTreeView : public QAbstractScrollArea {
   struct Placed {
     TreePiece piece;
     PieceBar bar;
-    QStringList words;
+    std::vector<std::string> words;  // as reports has them; the reader's are found for what is painted
     int top = 0, height = 0;
   };
   void Arrange();

@@ -14,7 +14,7 @@ PagePart TagsPart(const QString& head, const std::vector<GateGroup>& gate, const
                             {ReceivingStation::tr("To be heeded").toStdString(), 5}}};
   for (const GateGroup& group : gate)
     for (const std::string& tag : group.tags)
-      part.rows.push_back({{tag, HeatInGroups(group.first.heat), group.first.section, group.first.grade, units.Number(group.first.length, Rounding::Down).toStdString(), group.first.place, group.first.blocked}});
+      part.rows.push_back({{tag, HeatInGroups(group.first.heat), group.first.section, group.first.grade, units.Number(group.first.length, Rounding::Down).toStdString(), group.first.place, BookWords(group.first.blocked).toStdString()}});
   return part;
 }
 

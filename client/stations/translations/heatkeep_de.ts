@@ -6521,10 +6521,6 @@
 <context>
     <name>heatkeep::CountingWork</name>
     <message>
-        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
-        <translation>die Antwort ging verloren: es wird erneut gefragt, sobald das Buch wieder da ist, und nur einmal ausgeführt</translation>
-    </message>
-    <message>
         <source>the book cannot be reached: nothing is counted; go on when it is back</source>
         <translation>das Buch ist nicht erreichbar: nichts wird gezählt; weitermachen, sobald es wieder da ist</translation>
     </message>
@@ -6970,10 +6966,6 @@
 <context>
     <name>heatkeep::DocumentWork</name>
     <message>
-        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
-        <translation>die Antwort ging verloren: es wird noch einmal gefragt, wenn das Buch wieder da ist, und nur einmal getan</translation>
-    </message>
-    <message>
         <source>the one before is not answered yet</source>
         <translation>das vorige ist noch nicht beantwortet</translation>
     </message>
@@ -7167,6 +7159,14 @@
     <message>
         <source>whether %1 was done is not known: it was asked of another book by %2, and is asked again when this desk works with that one</source>
         <translation>Ob %1 getan ist, ist nicht bekannt: %2 hat es von einem anderen Buch verlangt; es wird wieder gefragt, wenn dieser Platz mit jenem arbeitet</translation>
+    </message>
+    <message>
+        <source>The missing answer is here: %1</source>
+        <translation>Die fehlende Antwort ist da: %1</translation>
+    </message>
+    <message>
+        <source>%1, whose answer was missing, is refused: %2</source>
+        <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
     </message>
 </context>
 <context>
@@ -7649,10 +7649,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         </translation>
     </message>
     <message>
-        <source>%1, whose answer was missing, is refused: %2</source>
-        <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
-    </message>
-    <message>
         <source>the book cannot be reached: do it when it is back</source>
         <translation>Das Buch ist nicht erreichbar: tu es, wenn es wieder da ist</translation>
     </message>
@@ -7671,10 +7667,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     <message>
         <source>the shipment under note %1</source>
         <translation>der Versand mit Lieferschein %1</translation>
-    </message>
-    <message>
-        <source>The missing answer is here: %1</source>
-        <translation>Die fehlende Antwort ist da: %1</translation>
     </message>
 </context>
 <context>
@@ -8573,16 +8565,8 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>das Foto von %1 ist nicht abgelegt: %2</translation>
     </message>
     <message>
-        <source>%1, whose answer was missing, is refused: %2</source>
-        <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
-    </message>
-    <message>
         <source>the book is still at the deed before; press again</source>
         <translation>Das Buch ist noch bei der Tat davor; drück noch einmal</translation>
-    </message>
-    <message>
-        <source>The missing answer is here: %1</source>
-        <translation>Die fehlende Antwort ist da: %1</translation>
     </message>
     <message>
         <source>bundle %1 is open: every bar is put away by itself or all to one place</source>
@@ -8988,10 +8972,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>%1, deren Antwort fehlte, ist abgelehnt: %2</translation>
     </message>
     <message>
-        <source>The missing answer is here: %1</source>
-        <translation>Die fehlende Antwort ist da: %1</translation>
-    </message>
-    <message>
         <source>Plan %1 came in and goes first, due %2: after the piece in the saw, %3 at %4</source>
         <translation>Plan %1 kam hinzu und geht vor, fällig %2: nach dem Stück in der Säge %3 auf %4</translation>
     </message>
@@ -9345,10 +9325,6 @@ Oder mit eigenem Material beginnen: eine Tabelle dessen, was da liegt, wird der 
 <context>
     <name>heatkeep::StartWork</name>
     <message>
-        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
-        <translation>die Antwort ging verloren: es wird noch einmal gefragt, wenn das Buch wieder da ist, und nur einmal getan</translation>
-    </message>
-    <message>
         <source>the demo is not made: %1 - choose it again and it goes on where it was</source>
         <translation>die Vorführung ist nicht angelegt: %1 - noch einmal wählen, es geht weiter, wo es war</translation>
     </message>
@@ -9373,6 +9349,13 @@ Oder mit eigenem Material beginnen: eine Tabelle dessen, was da liegt, wird der 
     <message>
         <source>stop at %1</source>
         <translation>Anschlag auf %1</translation>
+    </message>
+</context>
+<context>
+    <name>heatkeep::SureDeed</name>
+    <message>
+        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
+        <translation>die Antwort ging verloren: es wird erneut gefragt, sobald das Buch wieder da ist, und nur einmal ausgeführt</translation>
     </message>
 </context>
 <context>

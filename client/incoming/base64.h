@@ -3,8 +3,8 @@
 
 #include <string>
 
-namespace heatkeep::command {
+namespace heatkeep::incoming {
 
 std::string Base64(const std::string& bytes);
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::incoming

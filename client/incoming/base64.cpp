@@ -1,8 +1,8 @@
-#include "client/command/base64.h"
+#include "client/incoming/base64.h"
 
 #include <cstdint>
 
-namespace heatkeep::command {
+namespace heatkeep::incoming {
 
 std::string Base64(const std::string& bytes) {
   static constexpr const char* kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
@@ -15,4 +15,4 @@ std::string Base64(const std::string& bytes) {
   return text;
 }
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep::incoming
