@@ -15,8 +15,7 @@ std::string Share(Length part, Length whole) {
   const long long hundredths = static_cast<long long>(share * 100 + (share < 0 ? -0.5 : 0.5));
   const long long size = hundredths < 0 ? -hundredths : hundredths;
   const std::string rest = std::to_string(size % 100);
-  return (hundredths < 0 ? "-" : "") + std::to_string(size / 100) + (rest.size() < 2 ? ".0" : ".") + rest +
-         " %";
+  return (hundredths < 0 ? "-" : "") + std::to_string(size / 100) + (rest.size() < 2 ? ".0" : ".") + rest + " %";
 }
 
 void DrawRow(Pen& pen, double y, double width, const std::string (&cells)[5], bool bold) {
@@ -30,8 +29,7 @@ void DrawRow(Pen& pen, double y, double width, const std::string (&cells)[5], bo
   pen.line(kMargin, y + kRow, kMargin + width, y + kRow, bold ? 0.3 : 0.1);
 }
 
-FlowItem Row(double width, std::string letter, std::string what, std::string mm, std::string kg,
-             std::string share, bool bold, int head) {
+FlowItem Row(double width, std::string letter, std::string what, std::string mm, std::string kg, std::string share, bool bold, int head) {
   FlowItem item{kRow, [=](Pen& pen, double y) {
                   const std::string cells[5] = {letter, what, mm, kg, share};
                   DrawRow(pen, y, width, cells, bold);
@@ -51,8 +49,7 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
   flow.items.push_back(TextRow(kMargin, width, about, {3.3}, 1.5));
   flow.items.back().with_next = true;
   const double bar = DrawBalanceBar(nullptr, kMargin, 0, width, balance);
-  flow.items.push_back(
-      {bar + 1, [=](Pen& pen, double y) { DrawBalanceBar(&pen, kMargin, y, width, balance); }, true});
+  flow.items.push_back({bar + 1, [=](Pen& pen, double y) { DrawBalanceBar(&pen, kMargin, y, width, balance); }, true});
   const int head = static_cast<int>(flow.repeated.size());
   flow.repeated.push_back(Row(width, "", "class", "length mm", "mass kg", "of what came in", true, -1));
   FlowItem first = flow.repeated.back();
@@ -62,12 +59,11 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
     for (std::size_t i = 0; i < balance.classes.size(); ++i) {
       const BalanceClass& c = balance.classes[i];
       if (c.in != in) continue;
-      flow.items.push_back(Row(width, ClassLetter(balance, i), c.name, MmFull(c.length), KgNumber(c.mass),
-                               Share(c.length, sums.in), false, head));
+      flow.items.push_back(
+          Row(width, ClassLetter(balance, i), c.name, MmFull(c.length), KgNumber(c.mass), Share(c.length, sums.in), false, head));
     }
     flow.items.push_back(Row(width, "", in ? "sum in" : "sum out", MmFull(in ? sums.in : sums.out),
-                             KgNumber(in ? sums.in_mass : sums.out_mass),
-                             Share(in ? sums.in : sums.out, sums.in), true, head));
+                             KgNumber(in ? sums.in_mass : sums.out_mass), Share(in ? sums.in : sums.out, sums.in), true, head));
     flow.items.back().with_next = !in;
   }
   flow.items.push_back({9, [=](Pen& pen, double y) {
@@ -83,8 +79,7 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
 void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  const std::string asked =
-      "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : " by " + options.author);
+  const std::string asked = "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : " by " + options.author);
   SetRecordHead(flow, {"Metal balance of a heat", balance.heat, asked, "", 0, proof}, width);
   AddBalance(flow, balance, width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.3}));

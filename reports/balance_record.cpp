@@ -27,10 +27,7 @@ std::string ClassLetter(const HeatBalance& balance, std::size_t index) {
 }
 
 Table BalanceTable(const HeatBalance& balance, const std::string& name) {
-  Table table{
-      name,
-      {{"class", 18}, {"direction", 10}, {"length mm", 18, 6}, {"mass kg", 12, 3}, {"length nm (exact)", 22}},
-      {}};
+  Table table{name, {{"class", 18}, {"direction", 10}, {"length mm", 18, 6}, {"mass kg", 12, 3}, {"length nm (exact)", 22}}, {}};
   const auto row = [&](const std::string& what, const std::string& direction, Length length, Mass mass) {
     table.rows.push_back({what, direction, MmCell(length), KgCell(mass), std::to_string(length.nm)});
   };
@@ -52,8 +49,7 @@ nlohmann::ordered_json BalanceJson(const HeatBalance& balance) {
   out["papers"] = balance.papers;
   out["classes"] = nlohmann::ordered_json::array();
   for (const BalanceClass& c : balance.classes)
-    out["classes"].push_back(
-        {{"name", c.name}, {"in", c.in}, {"length_nm", c.length.nm}, {"mass_g", c.mass.g}});
+    out["classes"].push_back({{"name", c.name}, {"in", c.in}, {"length_nm", c.length.nm}, {"mass_g", c.mass.g}});
   const BalanceSums sums = SumsOf(balance);
   out["in_nm"] = sums.in.nm;
   out["out_nm"] = sums.out.nm;

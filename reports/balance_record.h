@@ -42,7 +42,8 @@ double DrawBalanceBar(Pen* pen, double x, double y, double width, const HeatBala
 void WriteBalancePdf(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof = {});
 void WriteBalanceXlsx(const std::string& path, const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof = {});
 void WriteBalanceCsv(const std::string& path, const HeatBalance& balance);
-std::string BalanceRecordJson(const HeatBalance& balance, const PrintOptions& options, const RecordProof& proof = {});  // {"record", "balance", "printed_at", "author", "proof"}
-std::string BalanceSays(const HeatBalance& balance);  // record_says.h
+std::string BalanceRecordJson(const HeatBalance& balance, const PrintOptions& options,
+                              const RecordProof& proof = {});  // {"record", "balance", "printed_at", "author", "proof"}
+std::string BalanceSays(const HeatBalance& balance);           // record_says.h
 
 }  // namespace heatkeep

@@ -31,7 +31,8 @@ ChartDrawing DrawBars(const BarChart& chart) {
     for (std::size_t i = 0; i < group.values.size(); ++i) {
       const double wide = most > 0 ? std::max(0.0, group.values[i]) / most * (kChartWidth - kLeft - kRight) : 0;
       const double middle = y + kBar / 2;
-      if (wide > 0) drawing.strokes.push_back({{{kLeft, middle}, {kLeft + wide, middle}}, i == 0 ? Use::Drop : CutUse(static_cast<int>(i)), kBar, {}});
+      if (wide > 0)
+        drawing.strokes.push_back({{{kLeft, middle}, {kLeft + wide, middle}}, i == 0 ? Use::Drop : CutUse(static_cast<int>(i)), kBar, {}});
       drawing.texts.push_back({kLeft + wide + 8, middle + 5, group.words.at(i), 13, Use::Text, false, ChartAnchor::Start});
       y += kStep;
     }

@@ -68,8 +68,7 @@ void Solid(QPainter& painter, QRectF r, const BarView& view) {
 void FillLeft(QPainter& painter, const BarLayout& layout, const QRectF& r, const BarView& view) {
   if (layout.bar.fate == LeftFate::None) return;
   painter.fillRect(r, ColorOf(Use::Ground, view.scheme));
-  Hatch(painter, r, layout.bar.fate == LeftFate::Drop ? Use::Drop : Use::Scrap,
-        layout.bar.fate == LeftFate::Scrap, view);
+  Hatch(painter, r, layout.bar.fate == LeftFate::Drop ? Use::Drop : Use::Scrap, layout.bar.fate == LeftFate::Scrap, view);
 }
 
 // Two lines, or one, in the middle of the part; what is left keeps clear of the grip and clears its hatch.
@@ -84,21 +83,18 @@ void PartText(QPainter& painter, const PlacedPart& placed, const BarLayout& layo
     const QFontMetricsF metrics(painter.font());
     const double width = std::max(metrics.horizontalAdvance(QString::fromStdString(placed.upper)),
                                   metrics.horizontalAdvance(QString::fromStdString(placed.lower))) +
-                         view.text * 0.4;
-    painter.fillRect(QRectF(r.x + (r.width - width) / 2, top, width, lines * view.text),
-                     ColorOf(Use::Ground, view.scheme));
+        view.text * 0.4;
+    painter.fillRect(QRectF(r.x + (r.width - width) / 2, top, width, lines * view.text), ColorOf(Use::Ground, view.scheme));
   }
   PaintBarText(painter, {r.x, top, r.width, view.text}, placed.upper, use, view.scheme);
-  if (lines > 1)
-    PaintBarText(painter, {r.x, top + view.text, r.width, view.text}, placed.lower, use, view.scheme);
+  if (lines > 1) PaintBarText(painter, {r.x, top + view.text, r.width, view.text}, placed.lower, use, view.scheme);
 }
 
 }  // namespace
 
 void PaintBarText(QPainter& painter, const BarRect& box, const std::string& text, Use use, Scheme scheme) {
   painter.setPen(ColorOf(use, scheme));
-  painter.drawText(RectOf(box), Qt::AlignCenter | Qt::TextSingleLine | Qt::TextDontClip,
-                   QString::fromStdString(text));
+  painter.drawText(RectOf(box), Qt::AlignCenter | Qt::TextSingleLine | Qt::TextDontClip, QString::fromStdString(text));
 }
 
 void PaintRuler(QPainter& painter, const BarLayout& layout, const BarView& view) {
@@ -137,8 +133,7 @@ void PaintBar(QPainter& painter, const BarLayout& layout, const BarView& view, i
     }
   }
   for (const PlacedPart& placed : layout.parts)
-    if (placed.part.kind == PartKind::Kerf || placed.part.kind == PartKind::Trim)
-      Solid(painter, RectOf(placed.rect), view);
+    if (placed.part.kind == PartKind::Kerf || placed.part.kind == PartKind::Trim) Solid(painter, RectOf(placed.rect), view);
   if (layout.grip.width > 0) {  // the two jaws of the vice, and where they begin
     const QRectF g = RectOf(layout.grip);
     Solid(painter, {g.left(), g.top(), g.width(), g.height() * 0.24}, view);

@@ -41,10 +41,8 @@ std::string DoerIn(QPDFObjectHandle object) {
   if (!object.isDictionary()) return {};
   if (object.hasKey("/JS")) return "a script";
   QPDFObjectHandle action = object.getKey("/S");
-  static const std::set<std::string> doers{"/JavaScript", "/Launch", "/SubmitForm",
-                                           "/ImportData", "/GoToE",  "/Rendition"};
-  if (action.isName() && doers.contains(action.getName()))
-    return "a command (" + action.getName().substr(1) + ")";
+  static const std::set<std::string> doers{"/JavaScript", "/Launch", "/SubmitForm", "/ImportData", "/GoToE", "/Rendition"};
+  if (action.isName() && doers.contains(action.getName())) return "a command (" + action.getName().substr(1) + ")";
   return {};
 }
 
@@ -66,8 +64,7 @@ std::string WrongOf(QPDF& pdf, int& pages) {
     const std::string doer = DoerIn(object);
     if (!doer.empty()) return "it has " + doer + " in it";
   }
-  if (pdf.anyWarnings())
-    return "it is damaged and could only be read by repair: " + pdf.getWarnings().front().getMessageDetail();
+  if (pdf.anyWarnings()) return "it is damaged and could only be read by repair: " + pdf.getWarnings().front().getMessageDetail();
   return {};
 }
 
@@ -118,9 +115,7 @@ PdfLook LookAtPdf(const std::string& bytes) {
   try {
     const std::shared_ptr<QPDF> pdf = Opened(bytes);
     look.wrong = WrongOf(*pdf, look.pages);
-  } catch (const QPDFExc& error) {
-    look.wrong = InWords(error);
-  } catch (const std::exception& error) {
+  } catch (const QPDFExc& error) { look.wrong = InWords(error); } catch (const std::exception& error) {
     look.wrong = std::string("it is damaged: ") + error.what();
   }
   return look;
@@ -143,8 +138,7 @@ std::string BindPdf(const Binding& binding) {
     style.replaceKey("/P", Text(part.label));
     labels.appendItem(QPDFObjectHandle::newInteger(page));
     labels.appendItem(style);
-    for (const QPDFPageObjectHelper& one : QPDFPageDocumentHelper(*sources.back()).getAllPages())
-      pages.addPage(one, false);
+    for (const QPDFPageObjectHelper& one : QPDFPageDocumentHelper(*sources.back()).getAllPages()) pages.addPage(one, false);
     firsts.emplace_back(part.title, pages.getAllPages().at(static_cast<std::size_t>(page)).getObjectHandle());
     page += look.pages;
   }

@@ -38,18 +38,13 @@ const std::string& FileOf(const PackageDocument& d, const FilesBySha256& files) 
 
 // A name that every system takes: letters, digits, dot, dash and underline of ASCII.
 std::string AttachmentName(std::size_t place, const PackageDocument& d) {
-  std::string name =
-      "D" + std::to_string(place + 1) + "_" + d.issuer + "_" + d.number + "_v" + std::to_string(d.version);
+  std::string name = "D" + std::to_string(place + 1) + "_" + d.issuer + "_" + d.number + "_v" + std::to_string(d.version);
   for (char& c : name) {
-    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
-                       c == '-' || c == '_' || c == '.';
+    const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' || c == '_' || c == '.';
     if (!plain) c = '_';
   }
   name.resize(std::min<std::size_t>(name.size(), 100));
-  return name + (d.media == kPdf           ? ".pdf"
-                 : d.media == "image/png"  ? ".png"
-                 : d.media == "image/jpeg" ? ".jpg"
-                                           : ".tif");
+  return name + (d.media == kPdf ? ".pdf" : d.media == "image/png" ? ".png" : d.media == "image/jpeg" ? ".jpg" : ".tif");
 }
 
 std::string Bytes(const QByteArray& bytes) { return bytes.toStdString(); }
@@ -62,8 +57,7 @@ std::vector<std::string> AgainstFiles(const Package& package, const FilesBySha25
     if (d.file_sha256.empty()) continue;
     const Shown shown = ShowFile(d, FileOf(d, files));
     if (!shown.wrong.empty())
-      against.push_back("document " + d.number + " of " + d.issuer +
-                        " cannot be passed on unchanged: " + shown.wrong);
+      against.push_back("document " + d.number + " of " + d.issuer + " cannot be passed on unchanged: " + shown.wrong);
   }
   return against;
 }
@@ -77,12 +71,10 @@ MadePackage MakePackage(const Package& package, const FilesBySha256& files, Pape
     const PackageDocument& d = package.documents[i];
     shown.push_back(d.file_sha256.empty() ? Shown{} : ShowFile(d, FileOf(d, files)));
     if (!shown.back().wrong.empty()) throw std::runtime_error(DocumentName(d) + ": " + shown.back().wrong);
-    places.push_back({0, shown.back().pages, "D" + std::to_string(i + 1) + "-1",
-                      d.file_sha256.empty() ? "" : AttachmentName(i, d), shown.back().words});
+    places.push_back(
+        {0, shown.back().pages, "D" + std::to_string(i + 1) + "-1", d.file_sha256.empty() ? "" : AttachmentName(i, d), shown.back().words});
     if (!d.file_sha256.empty())
-      binding.attachments.push_back({places.back().attached_as,
-                                     DocumentName(d) + ", SHA-256 " + d.file_sha256, d.media,
-                                     FileOf(d, files)});
+      binding.attachments.push_back({places.back().attached_as, DocumentName(d) + ", SHA-256 " + d.file_sha256, d.media, FileOf(d, files)});
   }
   const std::string delivery = Bytes(PrintPackageDelivery(package, print));
   const std::vector<AdditionalDocument> more = PrintAdditionalDocuments(package, print);
@@ -107,13 +99,11 @@ MadePackage MakePackage(const Package& package, const FilesBySha256& files, Pape
   binding.parts.push_back({"Cover list", "P-", cover});
   binding.parts.push_back({"Delivery note", "L-", delivery});
   for (std::size_t i = 0; i < more.size(); ++i)
-    binding.parts.push_back(
-        {"Additional document " + more[i].number, "A" + std::to_string(i + 1) + "-", Bytes(more[i].pdf)});
+    binding.parts.push_back({"Additional document " + more[i].number, "A" + std::to_string(i + 1) + "-", Bytes(more[i].pdf)});
   int all = cover_pages + before;
   for (std::size_t i = 0; i < places.size(); ++i) {
     if (shown[i].pages == 0) continue;
-    binding.parts.push_back(
-        {DocumentName(package.documents[i]), "D" + std::to_string(i + 1) + "-", shown[i].pdf});
+    binding.parts.push_back({DocumentName(package.documents[i]), "D" + std::to_string(i + 1) + "-", shown[i].pdf});
     all += shown[i].pages;
   }
   return {BindPdf(binding), all};

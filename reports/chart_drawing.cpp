@@ -44,8 +44,7 @@ Scale ScaleOf(const Chart& chart) {
 }
 
 const std::vector<double>& DashOf(std::size_t nth) {
-  static const std::array<std::vector<double>, 6> dashes{
-      std::vector<double>{7, 4}, {2, 3}, {11, 3, 2, 3}, {14, 4}, {4, 2}, {1, 2}};
+  static const std::array<std::vector<double>, 6> dashes{std::vector<double>{7, 4}, {2, 3}, {11, 3, 2, 3}, {14, 4}, {4, 2}, {1, 2}};
   return dashes[nth % dashes.size()];
 }
 
@@ -81,7 +80,8 @@ class Layout {
     const auto count = static_cast<int>(std::lround((scale_.high - scale_.low) / scale_.step));
     for (int i = 0; i <= count; ++i) {
       const double v = scale_.low + i * scale_.step;
-      drawing_.strokes.push_back({{{kLeft, Y(v)}, {kChartWidth - kRight, Y(v)}}, i == 0 || std::abs(v) < scale_.step / 2 ? Use::Quiet : Use::Hairline, 1, {}});
+      drawing_.strokes.push_back(
+          {{{kLeft, Y(v)}, {kChartWidth - kRight, Y(v)}}, i == 0 || std::abs(v) < scale_.step / 2 ? Use::Quiet : Use::Hairline, 1, {}});
       drawing_.texts.push_back({kLeft - 8, Y(v) + 4, ChartNumber(v, decimals), 12, Use::Quiet, false, ChartAnchor::End});
     }
     drawing_.texts.push_back({kLeft - 8, kTop - 14, chart_.unit, 12, Use::Quiet, false, ChartAnchor::End});
@@ -142,8 +142,8 @@ class Layout {
     for (std::size_t k = 0; k < at.size(); ++k) {
       ChartText& end = ends[order[k]];
       const double x = end.x - 30;
-      drawing_.strokes.push_back({{{x + 3, wanted[order[k]]}, {x + 11, wanted[order[k]]}, {x + 19, at[k]}, {x + 27, at[k]}},
-                                  Use::Quiet, 0.8, {}});
+      drawing_.strokes.push_back(
+          {{{x + 3, wanted[order[k]]}, {x + 11, wanted[order[k]]}, {x + 19, at[k]}, {x + 27, at[k]}}, Use::Quiet, 0.8, {}});
       end.y = at[k] + 4.5;
       drawing_.texts.push_back(end);
     }

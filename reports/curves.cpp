@@ -54,14 +54,14 @@ std::string StrokeSvg(const ChartStroke& stroke, Scheme scheme) {
   for (const auto& [x, y] : stroke.points) points += (points.empty() ? "" : " ") + Px(x) + "," + Px(y);
   for (const double d : stroke.dash) dash += (dash.empty() ? "" : " ") + Px(d);
   return "<polyline points=\"" + points + "\" fill=\"none\" stroke=\"" + Hex(stroke.tone, scheme) + "\" stroke-width=\"" +
-         Px(stroke.width) + "\"" + (dash.empty() ? "" : " stroke-dasharray=\"" + dash + "\"") + " stroke-linejoin=\"round\"/>\n";
+      Px(stroke.width) + "\"" + (dash.empty() ? "" : " stroke-dasharray=\"" + dash + "\"") + " stroke-linejoin=\"round\"/>\n";
 }
 
 std::string TextSvg(const ChartText& text, Scheme scheme) {
   constexpr std::array anchors{"start", "middle", "end"};
-  return "<text x=\"" + Px(text.x) + "\" y=\"" + Px(text.y) + "\" font-size=\"" + Px(text.size) + "\" fill=\"" +
-         Hex(text.tone, scheme) + "\" text-anchor=\"" + anchors[static_cast<std::size_t>(text.anchor)] + "\"" +
-         (text.bold ? " font-weight=\"bold\"" : "") + ">" + Escaped(text.text) + "</text>\n";
+  return "<text x=\"" + Px(text.x) + "\" y=\"" + Px(text.y) + "\" font-size=\"" + Px(text.size) + "\" fill=\"" + Hex(text.tone, scheme) +
+      "\" text-anchor=\"" + anchors[static_cast<std::size_t>(text.anchor)] + "\"" + (text.bold ? " font-weight=\"bold\"" : "") + ">" +
+      Escaped(text.text) + "</text>\n";
 }
 
 // Texts are set at their own size, not scaled: a small font's letters stand too far apart. So all is painted at `dots` a pixel.
@@ -95,9 +95,9 @@ std::string ChartSvg(const Chart& chart, Scheme scheme) {
   const ChartDrawing drawing = DrawChart(chart);
   const std::string width = std::to_string(kChartWidth), height = std::to_string(kChartHeight);
   std::string svg = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width +
-                    "\" height=\"" + height + "\" viewBox=\"0 0 " + width + " " + height +
-                    "\" font-family=\"DejaVu Sans, sans-serif\">\n<title>" + Escaped(chart.title) + "</title>\n<rect width=\"" +
-                    width + "\" height=\"" + height + "\" fill=\"" + Hex(Use::Ground, scheme) + "\"/>\n";
+      "\" height=\"" + height + "\" viewBox=\"0 0 " + width + " " + height + "\" font-family=\"DejaVu Sans, sans-serif\">\n<title>" +
+      Escaped(chart.title) + "</title>\n<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"" + Hex(Use::Ground, scheme) +
+      "\"/>\n";
   for (const ChartStroke& stroke : drawing.strokes) svg += StrokeSvg(stroke, scheme);
   for (const ChartText& text : drawing.texts) svg += TextSvg(text, scheme);
   return svg + "</svg>\n";

@@ -25,7 +25,7 @@ struct Chart {
   std::string step;  // what a step is, said at the level axis: "working day"
   int decimals = 0;  // of the values named at the ends
   std::vector<Curve> curves;
-  bool from_zero = true;  // the upright axis begins at 0
+  bool from_zero = true;                 // the upright axis begins at 0
   std::vector<std::string> labels = {};  // of the steps; none: they are counted
 };
 

@@ -61,8 +61,7 @@ PieceBar TreeBar(const TreePiece& piece, OrderLetters& letters) {
     bar.kerf_all += part.kerf;
     if (part.what == "trim")
       for (int i = 0; i < part.count; ++i) bar.trim += part.length;
-    else if (part.length.nm > 0)
-      AddRun(bar, part, letters);
+    else if (part.length.nm > 0) AddRun(bar, part, letters);
   }
   if (!WentOn(piece))
     for (const TraceLine& child : piece.children) {
@@ -94,8 +93,8 @@ std::vector<std::string> TreeWords(const TreePiece& piece, OrderLetters& letters
     if (l.what == "trim" || l.length.nm == 0) continue;
     const std::string amount = (l.count == 1 ? "" : std::to_string(l.count) + " \u00D7 ") + MmText(l.length);
     if (l.what == "cut piece")
-      words.push_back(OrderLetters::letter(letters.index(l.name.substr(0, l.name.rfind('/'))) - 1) + "  order " + l.name + ": " + amount + ", " +
-                      (l.held ? "HELD, " : "") + l.where_now);
+      words.push_back(OrderLetters::letter(letters.index(l.name.substr(0, l.name.rfind('/'))) - 1) + "  order " + l.name + ": " + amount +
+                      ", " + (l.held ? "HELD, " : "") + l.where_now);
     else
       words.push_back(l.what + ": " + amount + (l.name == l.what || l.name.empty() ? "" : ", " + l.name) +
                       (l.where_now == l.what || l.where_now.empty() ? "" : ", " + l.where_now));

@@ -90,10 +90,11 @@ void AddFamilyTree(Flow& flow, const std::vector<TraceLine>& lines, double width
     m.indent = std::max(m.indent, std::min(piece.piece.depth, kDeepest) * kStep);
   }
   flow.items.push_back(SectionHead(kMargin, width, "Family tree"));
-  flow.items.push_back(TextRow(kMargin, width,
-                               "Every piece to one scale, under the piece it came from. A letter is an order, the same one on all bars; what left otherwise "
-                               "says so; \u201Cother\u201D is metal this record is not about. Kerf is drawn in the bar.",
-                               kSmall, 1.5));
+  flow.items.push_back(
+      TextRow(kMargin, width,
+              "Every piece to one scale, under the piece it came from. A letter is an order, the same one on all bars; what left otherwise "
+              "says so; \u201Cother\u201D is metal this record is not about. Kerf is drawn in the bar.",
+              kSmall, 1.5));
   flow.items.back().with_next = true;
   const auto strokes = TreeStrokes(nodes);
   for (std::size_t i = 0; i < pieces.size(); ++i) flow.items.push_back(PieceItem(pieces[i], strokes[i], m));

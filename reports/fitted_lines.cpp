@@ -22,7 +22,7 @@ std::optional<FittedLine> Fit(const LabelLine& line, const std::string& text, do
   const double first = std::max(line.least, line.height * step);
   // on one line as it is, blanks and all; then on several, larger ones first
   for (int rows = 1; rows <= line.lines; ++rows) {
-    for (double em = first; ; em = std::max(line.least, em * kStep)) {
+    for (double em = first;; em = std::max(line.least, em * kStep)) {
       const double room = at(em);
       if (room <= 0) return std::nullopt;
       if (rows == 1 && TextWidthMm(text, fit.style) <= room) fit.rows = {text};

@@ -5,8 +5,7 @@
 namespace heatkeep {
 
 FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space) {
-  return {ParagraphHeight(words, width, style) + space,
-          [=](Pen& pen, double y) { pen.paragraph(x, y, width, words, style); }};
+  return {ParagraphHeight(words, width, style) + space, [=](Pen& pen, double y) { pen.paragraph(x, y, width, words, style); }};
 }
 
 FlowItem SectionHead(double x, double width, const std::string& words) {
@@ -43,7 +42,8 @@ void SetRecordHead(Flow& flow, const RecordHead& head, double width) {
   if (lines.empty()) return;
   flow.foot = [lines, width](Pen& pen, double y) {
     pen.line(kMargin, y, kMargin + width, y);
-    for (std::size_t i = 0; i < lines.size(); ++i) pen.text(kMargin, y + 0.6 + 3.1 * static_cast<double>(i), width, lines[i], {2.5, false, true});
+    for (std::size_t i = 0; i < lines.size(); ++i)
+      pen.text(kMargin, y + 0.6 + 3.1 * static_cast<double>(i), width, lines[i], {2.5, false, true});
   };
 }
 

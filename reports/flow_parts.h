@@ -8,8 +8,7 @@
 
 namespace heatkeep {
 
-FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style,
-                 double space = 0.6);
+FlowItem TextRow(double x, double width, const std::string& words, const TextStyle& style, double space = 0.6);
 FlowItem SectionHead(double x, double width, const std::string& words);
 
 // Head of a record: what it is, of what (empty: of all), when and for whom; on the other pages one line. Sets flow.head and

@@ -94,7 +94,8 @@ LabelFace FaceOf(const PieceLabel& label, LabelSize size, const std::string& pri
   const std::string reprint = label.reprint > 0 ? Together({"REPRINT " + std::to_string(label.reprint), label.reprint_on}, ", ") : "";
   AddWarnings(face, label.blocked, label.owner, Together({label.limits, label.from, reprint}, "; "), h.warning);
   if (const std::string limited = label.limits + label.from; !limited.empty())
-    face.lines.back().shorter = Together({label.reprint > 0 ? "REPRINT " + std::to_string(label.reprint) : "", "LIMITED: see the book"}, "; ");
+    face.lines.back().shorter =
+        Together({label.reprint > 0 ? "REPRINT " + std::to_string(label.reprint) : "", "LIMITED: see the book"}, "; ");
   face.side = {Line(label.place, h.side)};
   if (large && !label.parent.empty()) face.side.push_back(Line("of " + label.parent, h.side));
   face.side.push_back(Line(large ? Together({printed_on, printed_by}) : printed_on, h.side, large ? 2 : 1));
@@ -121,7 +122,8 @@ LabelFace FaceOf(const PlaceLabel& label, LabelSize size) {
   const std::string longest = label.longest.nm > 0 ? "to " + WholeUnits(label.longest) : "";
   const std::string heaviest = label.heaviest.g > 0 ? "to " + KgText(label.heaviest) : "";
   face.lines.push_back(Line(Together({label.kind, label.site}, ", "), large ? 3.4 : 2.4));
-  if (const std::string limits = Together({longest, heaviest}, ", "); !limits.empty()) face.lines.push_back(Warning(limits, large ? 4.4 : 2.6));
+  if (const std::string limits = Together({longest, heaviest}, ", "); !limits.empty())
+    face.lines.push_back(Warning(limits, large ? 4.4 : 2.6));
   face.fields = {{"L", label.place}};
   face.needed = 1;
   if (FitsCode128(label.place)) face.linear = label.place;
@@ -134,7 +136,9 @@ LabelFace FaceOf(const BatchLabel& label, LabelSize size, const std::string& pri
   LabelFace face;
   face.name = "the label of " + name + ", heat " + label.heat;
   face.lines = {Key(name, "ORDER", h.tag * 0.8, kLeastTag, 2), HeatLine(label.heat, h),
-                Line(std::to_string(label.count) + (label.count == 1 ? " piece of " : " pieces of ") + MmText(label.length) + " (" + WriteInchDecimal(label.length) + " in)", h.what),
+                Line(std::to_string(label.count) + (label.count == 1 ? " piece of " : " pieces of ") + MmText(label.length) + " (" +
+                         WriteInchDecimal(label.length) + " in)",
+                     h.what),
                 Line(Together({GradeWords(label.grade, label.condition, ""), label.section}, "  "), h.what, 4),
                 Line(Together({label.mill, PaperWords(label.document)}, ", "), h.papers, 3)};
   face.lines[2].bold = true;

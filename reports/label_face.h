@@ -31,12 +31,12 @@ struct LabelLine {
 };
 
 struct LabelFace {
-  std::string name;                                        // for messages: "the label of A000001D"
-  std::vector<LabelLine> lines;                            // beside the two-dimensional code, what must be heeded last
-  std::vector<LabelLine> side;                             // under the two-dimensional code
-  std::vector<std::pair<std::string, std::string>> fields; // of the two-dimensional code; the first `needed` are always in it
+  std::string name;                                         // for messages: "the label of A000001D"
+  std::vector<LabelLine> lines;                             // beside the two-dimensional code, what must be heeded last
+  std::vector<LabelLine> side;                              // under the two-dimensional code
+  std::vector<std::pair<std::string, std::string>> fields;  // of the two-dimensional code; the first `needed` are always in it
   std::size_t needed = 2;
-  std::string linear;                                      // of the linear code; empty: none
+  std::string linear;  // of the linear code; empty: none
   std::optional<PieceBar> bar;
 };
 

@@ -59,7 +59,8 @@ void PaintLines(Pen& pen, const std::vector<FittedLine>& lines, double x, double
       PaintStopSign(pen, x + 0.4, y + 2 * kBandPad + line.style.height * 0.04, line.style.height);
     }
     double row = y + (line.band ? 2 * kBandPad : 0);
-    if (!line.caption.empty()) pen.text(x, row + line.style.height * 0.98 - kCaptionStyle.height * 0.98, line.indent, line.caption, kCaptionStyle);
+    if (!line.caption.empty())
+      pen.text(x, row + line.style.height * 0.98 - kCaptionStyle.height * 0.98, line.indent, line.caption, kCaptionStyle);
     for (const std::string& text : line.rows) {
       pen.text(x + line.indent, row, width - line.indent, text, line.style);
       row += RowHeight(line.style);
@@ -118,9 +119,7 @@ void PaintLabel(Pen& pen, const LabelBox& box, const LabelFace& face, const Labe
     if (!side) throw std::invalid_argument("place and date have no room in legible type; expected a larger label");
     for (FittedLine& line : *side) line.style.align = Align::Center;
     PaintLines(pen, *side, left + width - l.matrix, top + under, l.matrix, 0);
-  } catch (const BadText& bad) {
-    throw std::invalid_argument(face.name + ": " + bad.what());
-  } catch (const std::invalid_argument& wrong) {
+  } catch (const BadText& bad) { throw std::invalid_argument(face.name + ": " + bad.what()); } catch (const std::invalid_argument& wrong) {
     throw std::invalid_argument(face.name + ": " + wrong.what());
   }
 }

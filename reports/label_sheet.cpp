@@ -63,20 +63,23 @@ LabelPaper Divided(LabelPaper sheet, const std::string& grid, const std::string&
   try {
     SizeFor({0, 0, sheet.across, sheet.down});
   } catch (const std::invalid_argument& small) {
-    throw BadText("grid " + std::to_string(sheet.columns) + "x" + std::to_string(sheet.rows) + ": " + small.what(), "fewer columns or rows, or narrower margins");
+    throw BadText("grid " + std::to_string(sheet.columns) + "x" + std::to_string(sheet.rows) + ": " + small.what(),
+                  "fewer columns or rows, or narrower margins");
   }
   return sheet;
 }
 
 int PagesFor(const LabelPaper& paper, std::size_t count, int start) {
-  return static_cast<int>((count + static_cast<std::size_t>(start) - 1 + static_cast<std::size_t>(paper.Boxes()) - 1) / static_cast<std::size_t>(paper.Boxes()));
+  return static_cast<int>((count + static_cast<std::size_t>(start) - 1 + static_cast<std::size_t>(paper.Boxes()) - 1) /
+                          static_cast<std::size_t>(paper.Boxes()));
 }
 
 void WriteLabels(const std::string& path, const std::vector<LabelFace>& faces, const LabelPaper& paper, const LabelLook& look, int start,
                  const PrintOptions& options) {
   if (faces.empty()) throw std::invalid_argument("no label is to be printed");
   if (start < 1 || start > paper.Boxes())
-    throw std::invalid_argument("the first label cannot go on position " + std::to_string(start) + "; expected 1 to " + std::to_string(paper.Boxes()));
+    throw std::invalid_argument("the first label cannot go on position " + std::to_string(start) + "; expected 1 to " +
+                                std::to_string(paper.Boxes()));
   const std::size_t before = static_cast<std::size_t>(start) - 1, boxes = static_cast<std::size_t>(paper.Boxes());
   const PageForm form{"Labels", paper.width, paper.height};
   const QByteArray pdf = PaintPages(form, PagesFor(paper, faces.size(), start), options, [&](Pen& pen, int page) {
@@ -84,7 +87,8 @@ void WriteLabels(const std::string& path, const std::vector<LabelFace>& faces, c
       const std::size_t at = (static_cast<std::size_t>(page) - 1) * boxes + i;
       if (at < before || at - before >= faces.size()) continue;
       const int column = static_cast<int>(i) % paper.columns, row = static_cast<int>(i) / paper.columns;
-      const LabelBox box{paper.left + column * (paper.across + paper.gap_x), paper.top + row * (paper.down + paper.gap_y), paper.across, paper.down};
+      const LabelBox box{paper.left + column * (paper.across + paper.gap_x), paper.top + row * (paper.down + paper.gap_y), paper.across,
+                         paper.down};
       if (paper.outline) pen.box(box.x, box.y, box.width, box.height, 0.1);
       PaintLabel(pen, box, faces[at - before], look);
     }

@@ -13,10 +13,10 @@ namespace heatkeep {
 struct LabelPaper {
   double width = 100, height = 50;  // of the page, mm
   int columns = 1, rows = 1;
-  double left = 0, top = 0;            // of the first box
-  double across = 100, down = 50;      // size of a box
-  double gap_x = 0, gap_y = 0;         // between boxes
-  bool outline = false;                // a hairline around each box, for plain paper that is cut apart
+  double left = 0, top = 0;        // of the first box
+  double across = 100, down = 50;  // size of a box
+  double gap_x = 0, gap_y = 0;     // between boxes
+  bool outline = false;            // a hairline around each box, for plain paper that is cut apart
 
   int Boxes() const { return columns * rows; }
 };

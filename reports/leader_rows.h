@@ -16,7 +16,7 @@ struct LeaderRows {
 
 // Requires widths.size() = wanted.size(), wanted in rising order of their runs. Returns the smallest number
 // of rows <= most_rows that fits between left and right, or nothing.
-std::optional<LeaderRows> FindLeaderRows(const std::vector<double>& wanted, const std::vector<double>& widths,
-                                         double left, double right, double gap, int most_rows);
+std::optional<LeaderRows> FindLeaderRows(const std::vector<double>& wanted, const std::vector<double>& widths, double left, double right,
+                                         double gap, int most_rows);
 
 }  // namespace heatkeep

@@ -29,7 +29,8 @@ PaperColumn ColumnOf(const ListColumn& c, const std::string& currency) {
 
 // Drawn as a piece that nobody cuts, all of the list to one scale; a drop (column "kind") has its saw mark.
 auto BarIn(const ListReport& list, std::size_t at) {
-  const auto kind = static_cast<std::size_t>(std::find_if(list.columns.begin(), list.columns.end(), [](const ListColumn& c) { return c.key == "kind"; }) - list.columns.begin());
+  const auto kind = static_cast<std::size_t>(
+      std::find_if(list.columns.begin(), list.columns.end(), [](const ListColumn& c) { return c.key == "kind"; }) - list.columns.begin());
   Length full;
   for (const ListRow& row : list.rows)
     if (const auto* nm = std::get_if<std::int64_t>(&row[at])) full = std::max(full, Length{*nm});
@@ -112,8 +113,9 @@ ChartDrawing Bars(const ListReport& list, const ListChart& drawn, double& height
 FlowItem ChartItem(const ListReport& list, double width) {
   double height = 0;
   const ChartDrawing drawing = list.chart->bars ? Bars(list, *list.chart, height) : Lines(list, *list.chart, height);
-  return {height * width / kChartWidth + 4,
-          [=](Pen& pen, double y) { PaintDrawing(pen.painter(), drawing, kMargin * pen.dots(), (y + 2) * pen.dots(), width * pen.dots()); }};
+  return {height * width / kChartWidth + 4, [=](Pen& pen, double y) {
+            PaintDrawing(pen.painter(), drawing, kMargin * pen.dots(), (y + 2) * pen.dots(), width * pen.dots());
+          }};
 }
 
 }  // namespace
@@ -121,13 +123,19 @@ FlowItem ChartItem(const ListReport& list, double width) {
 void WriteListPdf(const std::string& path, const ListReport& list, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  SetRecordHead(flow, {list.what, list.subject == "all" ? "" : list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
+  SetRecordHead(
+      flow,
+      {list.what, list.subject == "all" ? "" : list.subject, RowCount(list) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0},
+      width);
   if (HasChart(list)) flow.items.push_back(ChartItem(list, width));
   const std::size_t rows = list.rows.size() + list.blank_rows;
   if (rows == 0) flow.items.push_back(TextRow(kMargin, width, "Nothing to list.", {3.3}));
   else
-    AddTable(flow, width, TableOf(list, width), rows, [&list](std::size_t row) { return TextsOf(list, row); },
-             [&](std::size_t row) { if (options.progress) options.progress("rows laid out", row + 1, rows); });
+    AddTable(
+        flow, width, TableOf(list, width), rows, [&list](std::size_t row) { return TextsOf(list, row); },
+        [&](std::size_t row) {
+          if (options.progress) options.progress("rows laid out", row + 1, rows);
+        });
   flow.items.push_back({2, [](Pen&, double) {}});
   flow.items.push_back(TextRow(kMargin, width, CountLine(list), {3.4, true}, 1.5));
   if (!list.note.empty()) flow.items.push_back(TextRow(kMargin, width, list.note, {3.0}));

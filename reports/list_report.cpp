@@ -42,7 +42,8 @@ std::optional<std::int64_t> SumOf(const ListReport& list, std::size_t column) {
 }
 
 // What is for paper only is left out. `rows` must live as long as the table is written.
-Table TableOf(const std::string& name, const std::vector<ListColumn>& columns, const std::vector<ListRow>& rows, const std::string& currency) {
+Table TableOf(const std::string& name, const std::vector<ListColumn>& columns, const std::vector<ListRow>& rows,
+              const std::string& currency) {
   Table table{name, {}, {}};
   std::vector<std::size_t> shown;
   for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -70,7 +71,8 @@ nlohmann::ordered_json RowsJson(const std::vector<ListColumn>& columns, const st
     nlohmann::ordered_json one = nlohmann::ordered_json::object();
     for (std::size_t i = 0; i < row.size(); ++i) {
       if (columns[i].kind == ListKind::Bar) continue;
-      if (const auto* text = std::get_if<std::string>(&row[i])) one[columns[i].key] = text->empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(*text);
+      if (const auto* text = std::get_if<std::string>(&row[i]))
+        one[columns[i].key] = text->empty() ? nlohmann::ordered_json() : nlohmann::ordered_json(*text);
       else one[columns[i].key] = std::get<std::int64_t>(row[i]);
     }
     all.push_back(std::move(one));
@@ -145,7 +147,12 @@ nlohmann::ordered_json ListJson(const ListReport& list) {
       const std::optional<std::int64_t> sum = SumOf(list, i);
       sums[list.columns[i].key] = sum ? nlohmann::ordered_json(*sum) : nlohmann::ordered_json(nullptr);
     }
-  nlohmann::ordered_json json{{"list", list.what}, {"subject", list.subject}, {"note", list.note}, {"currency", list.currency}, {"rows", RowsJson(list.columns, list.rows)}, {"sums", sums}};
+  nlohmann::ordered_json json{{"list", list.what},
+                              {"subject", list.subject},
+                              {"note", list.note},
+                              {"currency", list.currency},
+                              {"rows", RowsJson(list.columns, list.rows)},
+                              {"sums", sums}};
   if (HasChart(list)) json["chart"] = {{"title", list.chart->title}, {"rows", RowsJson(list.chart->columns, list.chart->rows)}};
   return json;
 }

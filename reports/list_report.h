@@ -17,10 +17,10 @@ namespace heatkeep {
 enum class ListKind { Text, Mono, Length, Metres, Mass, Money, Count, Percent, Bar };
 
 struct ListColumn {
-  std::string key;    // in JSON; ends in _nm, _g, _cents where it is one of those
-  std::string head;   // without the unit
+  std::string key;   // in JSON; ends in _nm, _g, _cents where it is one of those
+  std::string head;  // without the unit
   ListKind kind = ListKind::Text;
-  double share = 1;   // of the paper's width, beside the others
+  double share = 1;  // of the paper's width, beside the others
   bool summed = false;
   std::string blank = {};  // what stands on paper where nothing is known: "......." to be written on
 };
@@ -42,10 +42,10 @@ struct ListReport {
   std::string currency;       // "EUR"; empty: amounts without a word
   std::string note;           // how the figures are meant; printed under the table
   std::string count_of = "lines";
-  double least_row = 0;       // height of a row on paper in mm, where it is written in by hand; 0: as high as its words
-  std::size_t blank_rows = 0; // on paper behind the others, to be written on
+  double least_row = 0;        // height of a row on paper in mm, where it is written in by hand; 0: as high as its words
+  std::size_t blank_rows = 0;  // on paper behind the others, to be written on
   std::vector<ListColumn> columns;
-  std::vector<ListRow> rows;  // each as long as `columns`
+  std::vector<ListRow> rows;            // each as long as `columns`
   std::optional<ListChart> chart = {};  // drawn where it has two rows or more
 };
 

@@ -20,9 +20,10 @@ struct Place {
   double from, wide;  // shares of the width
   Align align;
 };
-constexpr Place kColumns[] = {{"when", 0, 0.16, Align::Left},      {"who, with what", 0.16, 0.18, Align::Left}, {"piece, heat", 0.34, 0.19, Align::Left},
-                                {"book mm", 0.53, 0.10, Align::Right}, {"measured mm", 0.63, 0.11, Align::Right},    {"difference mm", 0.74, 0.12, Align::Right},
-                                {"why", 0.87, 0.13, Align::Left}};
+constexpr Place kColumns[] = {
+    {"when", 0, 0.16, Align::Left},        {"who, with what", 0.16, 0.18, Align::Left}, {"piece, heat", 0.34, 0.19, Align::Left},
+    {"book mm", 0.53, 0.10, Align::Right}, {"measured mm", 0.63, 0.11, Align::Right},   {"difference mm", 0.74, 0.12, Align::Right},
+    {"why", 0.87, 0.13, Align::Left}};
 
 std::string Signed(Length length) { return (length.nm > 0 ? "+" : "") + MmNumber(length); }
 
@@ -79,12 +80,24 @@ std::string Words(const Sum& sum) {
 
 Table TableOf(const std::vector<MeasuredRow>& rows) {
   Table table{"Measured",
-              {{"when", 22}, {"who", 16}, {"measured with", 18}, {"told by", 14}, {"tag", 12}, {"kind", 8}, {"mill", 14}, {"heat", 14}, {"section", 16},
-               {"grade", 14}, {"book mm", 12, 3}, {"measured mm", 12, 3}, {"difference mm", 13, 3}, {"why", 40}},
+              {{"when", 22},
+               {"who", 16},
+               {"measured with", 18},
+               {"told by", 14},
+               {"tag", 12},
+               {"kind", 8},
+               {"mill", 14},
+               {"heat", 14},
+               {"section", 16},
+               {"grade", 14},
+               {"book mm", 12, 3},
+               {"measured mm", 12, 3},
+               {"difference mm", 13, 3},
+               {"why", 40}},
               {}};
   for (const MeasuredRow& r : rows)
-    table.rows.push_back({r.at, r.who, r.measured_with, r.told_by, r.tag, r.kind, r.mill, r.heat, r.section, r.grade, MmCell(r.book), MmCell(r.measured),
-                          MmCell(r.difference), r.reason});
+    table.rows.push_back({r.at, r.who, r.measured_with, r.told_by, r.tag, r.kind, r.mill, r.heat, r.section, r.grade, MmCell(r.book),
+                          MmCell(r.measured), MmCell(r.difference), r.reason});
   return table;
 }
 
@@ -100,16 +113,29 @@ std::string MeasuredCountLine(const std::vector<MeasuredRow>& rows) {
 nlohmann::ordered_json MeasuredJson(const std::vector<MeasuredRow>& rows) {
   nlohmann::ordered_json list = nlohmann::ordered_json::array();
   for (const MeasuredRow& r : rows)
-    list.push_back({{"at", r.at}, {"who", r.who}, {"measured_with", r.measured_with}, {"told_by", r.told_by}, {"tag", r.tag}, {"kind", r.kind},
-                    {"mill", r.mill}, {"heat", r.heat}, {"section", r.section}, {"grade", r.grade}, {"book_nm", r.book.nm},
-                    {"measured_nm", r.measured.nm}, {"difference_nm", r.difference.nm}, {"why", r.reason}});
+    list.push_back({{"at", r.at},
+                    {"who", r.who},
+                    {"measured_with", r.measured_with},
+                    {"told_by", r.told_by},
+                    {"tag", r.tag},
+                    {"kind", r.kind},
+                    {"mill", r.mill},
+                    {"heat", r.heat},
+                    {"section", r.section},
+                    {"grade", r.grade},
+                    {"book_nm", r.book.nm},
+                    {"measured_nm", r.measured.nm},
+                    {"difference_nm", r.difference.nm},
+                    {"why", r.reason}});
   return list;
 }
 
-void WriteMeasuredPdf(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows, const PrintOptions& options) {
+void WriteMeasuredPdf(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows,
+                      const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  SetRecordHead(flow, {"Who measured", title, MeasuredCountLine(rows) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0}, width);
+  SetRecordHead(flow, {"Who measured", title, MeasuredCountLine(rows) + "  \u00B7  printed " + ShortTime(options.printed_at), "", 0},
+                width);
   flow.repeated.push_back(Head(width));
   if (!rows.empty()) {
     flow.items.push_back(flow.repeated[0]);
@@ -125,7 +151,8 @@ void WriteMeasuredPdf(const std::string& path, const std::string& title, const s
   WriteFlow(path, flow, options);
 }
 
-void WriteMeasuredXlsx(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows, const PrintOptions& options) {
+void WriteMeasuredXlsx(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows,
+                       const PrintOptions& options) {
   WriteWorkbook(path, "Who measured: " + title, {TableOf(rows)}, options);
 }
 

@@ -18,7 +18,8 @@ nlohmann::ordered_json MeasuredJson(const std::vector<MeasuredRow>& rows);
 
 // `title` says what was asked for. All throw std::runtime_error with the path and the reason and leave an older file as it was.
 void WriteMeasuredPdf(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows, const PrintOptions& options);
-void WriteMeasuredXlsx(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows, const PrintOptions& options);
+void WriteMeasuredXlsx(const std::string& path, const std::string& title, const std::vector<MeasuredRow>& rows,
+                       const PrintOptions& options);
 void WriteMeasuredCsv(const std::string& path, const std::vector<MeasuredRow>& rows);
 
 }  // namespace heatkeep

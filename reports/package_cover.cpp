@@ -20,9 +20,7 @@ std::string Joined(const std::vector<std::string>& words, const char* between) {
   return all;
 }
 
-bool Is(const PackageDocument& d, const PackageLine::Paper& p) {
-  return d.issuer == p.issuer && d.number == p.number;
-}
+bool Is(const PackageDocument& d, const PackageLine::Paper& p) { return d.issuer == p.issuer && d.number == p.number; }
 
 std::string PageWords(const DocumentPlace& place) {
   if (place.first_page == 0) return place.attached_as.empty() ? "not in this file" : "attached only";
@@ -33,14 +31,7 @@ std::string PageWords(const DocumentPlace& place) {
 Rows ListRows(const Package& package, const std::vector<DocumentPlace>& places) {
   Rows rows;
   for (const PackageLine& line : package.lines) {
-    std::vector<std::string> row{PackageLineName(line),
-                                 PackageCount(line),
-                                 MmText(line.length),
-                                 PackageMetal(line),
-                                 line.heat,
-                                 "",
-                                 "",
-                                 ""};
+    std::vector<std::string> row{PackageLineName(line), PackageCount(line), MmText(line.length), PackageMetal(line), line.heat, "", "", ""};
     if (line.papers.empty()) row[5] = "none asked for, none here";
     bool first = true;
     for (const PackageLine::Paper& paper : line.papers) {
@@ -67,8 +58,7 @@ Rows DocumentRows(const Package& package, const std::vector<DocumentPlace>& plac
     if (places[i].pages > 1) page += ", " + std::to_string(places[i].pages) + " pages";
     if (!places[i].words.empty()) page += ": " + places[i].words;
     rows.push_back({d.type + " no. " + d.number, d.issuer, d.issued_on, std::to_string(d.version), page,
-                    places[i].attached_as.empty() ? "typed values only" : places[i].attached_as,
-                    d.file_sha256});
+                    places[i].attached_as.empty() ? "typed values only" : places[i].attached_as, d.file_sha256});
   }
   return rows;
 }
@@ -85,8 +75,7 @@ Rows TraceRows(const Package& package) {
                                  line.note.empty() ? "not delivered yet" : "note " + line.note};
     for (std::size_t at = 0; at < line.tags.size() || at == 0; at += kTagsInRow) {
       const auto first = line.tags.begin() + static_cast<std::ptrdiff_t>(at);
-      const auto last =
-          line.tags.begin() + static_cast<std::ptrdiff_t>(std::min(at + kTagsInRow, line.tags.size()));
+      const auto last = line.tags.begin() + static_cast<std::ptrdiff_t>(std::min(at + kTagsInRow, line.tags.size()));
       row[4] = Joined({first, last}, ", ");
       rows.push_back(row);
       std::fill(row.begin(), row.end(), "");
@@ -99,26 +88,22 @@ std::string HeatsWords(const Package& package) {
   if (!package.heats_statement.empty()) return package.heats_statement;
   std::map<std::string, int> heats;
   for (const PackageLine& line : package.lines)
-    heats[(line.heat.empty() ? "no heat known" : "heat " + line.heat) +
-          (line.mill.empty() ? "" : " of " + line.mill)] += line.count;
+    heats[(line.heat.empty() ? "no heat known" : "heat " + line.heat) + (line.mill.empty() ? "" : " of " + line.mill)] += line.count;
   std::string words;
   for (const auto& [heat, count] : heats)
-    words += (words.empty() ? "" : "; ") + heat + ": " + std::to_string(count) +
-             (count == 1 ? " piece" : " pieces");
+    words += (words.empty() ? "" : "; ") + heat + ": " + std::to_string(count) + (count == 1 ? " piece" : " pieces");
   return words + ". No piece in this list is of another heat.";
 }
 
 }  // namespace
 
-QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentPlace>& places,
-                             const PrintOptions& options) {
+QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentPlace>& places, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
   RecordHead head;
   head.what = "Certificate package";
   head.subject = PackageSubject(package);
-  head.asked =
-      PackageParties(package) + "  \u00B7  as the book stood at " + ShortTime(package.as_of) + " UTC";
+  head.asked = PackageParties(package) + "  \u00B7  as the book stood at " + ShortTime(package.as_of) + " UTC";
   SetRecordHead(flow, head, width);
   flow.items.push_back(SectionHead(kMargin, width, "What is in this file"));
   AddTable(flow, width,

@@ -23,25 +23,22 @@ void AddWords(Flow& flow, double width, const std::string& words) {
   for (std::size_t at = 0; at < words.size();) {
     std::size_t end = std::min(at + kMost, words.size());
     if (end < words.size())
-      if (const std::size_t blank = words.rfind(' ', end); blank != std::string::npos && blank > at)
-        end = blank + 1;
-    flow.items.push_back(
-        TextRow(kMargin, width, words.substr(at, end - at), {3.0}, end == words.size() ? 1.6 : 0));
+      if (const std::size_t blank = words.rfind(' ', end); blank != std::string::npos && blank > at) end = blank + 1;
+    flow.items.push_back(TextRow(kMargin, width, words.substr(at, end - at), {3.0}, end == words.size() ? 1.6 : 0));
     at = end;
   }
 }
 
 void AddNote(Flow& flow, double width, const Package& package, const std::string& note) {
-  flow.items.push_back(
-      SectionHead(kMargin, width, note.empty() ? "Here, not delivered yet" : "Delivery note " + note));
+  flow.items.push_back(SectionHead(kMargin, width, note.empty() ? "Here, not delivered yet" : "Delivery note " + note));
   std::vector<std::vector<std::string>> rows;
   for (const PackageLine& line : package.lines) {
     if (line.note != note) continue;
     std::string mark = line.heat.empty() ? "no heat" : line.heat;
     if (line.order.empty())
       for (const std::string& tag : line.tags) mark += ", " + tag;
-    rows.push_back({mark, line.mill, PackageLineName(line), PackageCount(line), MmText(line.length),
-                    PackageMetal(line), KgText(line.mass)});
+    rows.push_back(
+        {mark, line.mill, PackageLineName(line), PackageCount(line), MmText(line.length), PackageMetal(line), KgText(line.mass)});
   }
   AddTable(flow, width,
            {{"mark on the pieces: heat", 38, Align::Left, true, 3.2},
@@ -70,13 +67,11 @@ QByteArray PrintPackageDelivery(const Package& package, const PrintOptions& opti
       AddWords(flow, width, p.words);
       any = true;
     }
-  if (!any)
-    AddWords(flow, width, "Nothing has been delivered under a note of ours that these documents went with.");
+  if (!any) AddWords(flow, width, "Nothing has been delivered under a note of ours that these documents went with.");
   return PrintFlow(flow, options);
 }
 
-std::vector<AdditionalDocument> PrintAdditionalDocuments(const Package& package,
-                                                         const PrintOptions& options) {
+std::vector<AdditionalDocument> PrintAdditionalDocuments(const Package& package, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   std::set<std::string> numbers;
   for (const PackageDocument& d : package.documents)
@@ -86,22 +81,19 @@ std::vector<AdditionalDocument> PrintAdditionalDocuments(const Package& package,
   for (const std::string& number : numbers) {
     Flow flow;
     SetRecordHead(flow, HeadOf(package, "Additional document (ISO 10474:2013 clause 6)", number), width);
-    AddWords(
-        flow, width,
-        "This additional document of ours states only the quantity and the length in which the metal was "
-        "delivered. The inspection documents named here follow as they were issued: nothing in them was "
-        "changed or added. It is no inspection document and states no inspection.");
+    AddWords(flow, width,
+             "This additional document of ours states only the quantity and the length in which the metal was "
+             "delivered. The inspection documents named here follow as they were issued: nothing in them was "
+             "changed or added. It is no inspection document and states no inspection.");
     for (const PackageDocument& d : package.documents)
       for (const auto& p : d.passed) {
         if (p.rule != "ISO 10474" || p.additional != number) continue;
-        flow.items.push_back(
-            SectionHead(kMargin, width, DocumentName(d) + ", delivered under note " + p.note));
+        flow.items.push_back(SectionHead(kMargin, width, DocumentName(d) + ", delivered under note " + p.note));
         std::vector<std::vector<std::string>> rows;
         for (const PackageLine& line : package.lines)
           for (const auto& paper : line.papers)
             if (line.note == p.note && paper.issuer == d.issuer && paper.number == d.number)
-              rows.push_back({line.heat, PackageLineName(line), PackageCount(line), MmText(line.length),
-                              KgText(line.mass)});
+              rows.push_back({line.heat, PackageLineName(line), PackageCount(line), MmText(line.length), KgText(line.mass)});
         AddTable(flow, width,
                  {{"heat", 0, Align::Left, true},
                   {"order/line"},

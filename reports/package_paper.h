@@ -22,8 +22,7 @@ struct DocumentPlace {
 
 // Cover list, our statement, and which heat went into which pieces. `places` in the order of
 // package.documents.
-QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentPlace>& places,
-                             const PrintOptions& options);
+QByteArray PrintPackageCover(const Package& package, const std::vector<DocumentPlace>& places, const PrintOptions& options);
 
 // Marks on the pieces, heat and quantity, a table a delivery note; and how the documents are passed on.
 QByteArray PrintPackageDelivery(const Package& package, const PrintOptions& options);

@@ -13,9 +13,7 @@ std::string PackageCount(const PackageLine& line) {
   return line.ordered > line.count ? count + " of " + std::to_string(line.ordered) : count;
 }
 
-std::string PackageLineName(const PackageLine& line) {
-  return line.order.empty() ? "sold whole" : line.order + "/" + line.line;
-}
+std::string PackageLineName(const PackageLine& line) { return line.order.empty() ? "sold whole" : line.order + "/" + line.line; }
 
 std::string PackageMetal(const PackageLine& line) {
   return line.section + ", " + line.grade + (line.condition.empty() ? "" : " " + line.condition);
@@ -23,12 +21,11 @@ std::string PackageMetal(const PackageLine& line) {
 
 std::string PackageParties(const Package& package) {
   return "for " + (package.customer.empty() ? "no customer named" : package.customer) +
-         (package.shop.empty() ? "" : "  \u00B7  from " + package.shop);
+      (package.shop.empty() ? "" : "  \u00B7  from " + package.shop);
 }
 
 std::string PackageStatement(const Package& package) {
-  std::string words =
-      "We state only our own work: the pieces listed here were sawn to length, measured and marked by us" +
+  std::string words = "We state only our own work: the pieces listed here were sawn to length, measured and marked by us" +
       (package.shop.empty() ? std::string() : " (" + package.shop + ")") +
       ", from metal whose heat was kept with every piece from receipt on. Sawing changed nothing that the "
       "mills\u2019 documents specify but length. This cover is no inspection document: "

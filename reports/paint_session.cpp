@@ -31,14 +31,12 @@ void PaintSession() {
       static QGuiApplication application(session_argc, session_argv);
       qInstallMessageHandler(before);
     } else if (qobject_cast<QGuiApplication*>(QCoreApplication::instance()) == nullptr) {
-      throw std::runtime_error(
-          "reports: the program runs a QCoreApplication; painting needs a QGuiApplication");
+      throw std::runtime_error("reports: the program runs a QCoreApplication; painting needs a QGuiApplication");
     }
     const QStringList families = QFontDatabase::families();
     for (const char* family : {"DejaVu Sans", "DejaVu Sans Mono"})
       if (!families.contains(QLatin1String(family)))
-        throw std::runtime_error(std::string("reports: the font ") + family +
-                                 " is missing; install the DejaVu fonts (fonts-dejavu-core)");
+        throw std::runtime_error(std::string("reports: the font ") + family + " is missing; install the DejaVu fonts (fonts-dejavu-core)");
     return true;
   }();
   static_cast<void>(ready);

@@ -74,8 +74,8 @@ struct Flow {
   double head_height = 0, next_head_height = 0;         // of the first and the other pages
   std::function<void(Pen&, int page, int pages)> head;  // painted from y = kMargin
   std::function<void(Pen&, double y)> foot;             // painted in the last 8 mm; may be empty
-  std::string record;  // digest of a kept record: said again behind the PDF's end, for a program that is given the file
-  std::vector<FlowItem> repeated;                       // table heads, drawn again on a new page
+  std::string record;              // digest of a kept record: said again behind the PDF's end, for a program that is given the file
+  std::vector<FlowItem> repeated;  // table heads, drawn again on a new page
   std::vector<FlowItem> items;
 };
 

@@ -22,8 +22,7 @@ using Pages = std::vector<std::vector<Place>>;
 // Height that must follow item i on its page: the items it must not be parted from.
 double BoundHeight(const Flow& flow, std::size_t i) {
   double sum = flow.items[i].height;
-  for (std::size_t j = i; flow.items[j].with_next && j + 1 < flow.items.size(); ++j)
-    sum += flow.items[j + 1].height;
+  for (std::size_t j = i; flow.items[j].with_next && j + 1 < flow.items.size(); ++j) sum += flow.items[j + 1].height;
   return sum;
 }
 
@@ -33,9 +32,7 @@ Pages Paginate(const Flow& flow, double page_end) {
   bool fresh = true;  // nothing on this page yet
   for (std::size_t i = 0; i < flow.items.size(); ++i) {
     const FlowItem& item = flow.items[i];
-    const auto head = [&] {
-      return item.head >= 0 ? flow.repeated[static_cast<std::size_t>(item.head)].height : 0.0;
-    };
+    const auto head = [&] { return item.head >= 0 ? flow.repeated[static_cast<std::size_t>(item.head)].height : 0.0; };
     if (!fresh && y + BoundHeight(flow, i) > page_end && y + item.height > kMargin) {
       const double top = kMargin + flow.next_head_height;
       const bool chain_fits = top + head() + BoundHeight(flow, i) <= page_end;
@@ -53,8 +50,7 @@ Pages Paginate(const Flow& flow, double page_end) {
       y = kMargin + flow.next_head_height;
     }
     if (y + item.height > page_end + 1e-6)
-      throw std::runtime_error(flow.title + ": item " + std::to_string(i + 1) + " needs " +
-                               std::to_string(static_cast<int>(item.height)) +
+      throw std::runtime_error(flow.title + ": item " + std::to_string(i + 1) + " needs " + std::to_string(static_cast<int>(item.height)) +
                                " mm, more than one page holds");
     pages.back().push_back({i, y, repeat ? item.head : -1, head_y});
     y += item.height;
@@ -76,8 +72,7 @@ QByteArray PrintFlow(const Flow& flow, const PrintOptions& options) {
   QByteArray pdf = PaintPages(form, count, options, [&](Pen& pen, int page) {
     flow.head(pen, page, count);
     for (const Place& place : pages[static_cast<std::size_t>(page) - 1]) {
-      if (place.repeated >= 0)
-        flow.repeated[static_cast<std::size_t>(place.repeated)].paint(pen, place.head_y);
+      if (place.repeated >= 0) flow.repeated[static_cast<std::size_t>(place.repeated)].paint(pen, place.head_y);
       flow.items[place.item].paint(pen, place.y);
     }
     if (options.progress) options.progress("pages painted", static_cast<std::size_t>(page), pages.size());

@@ -66,8 +66,7 @@ std::vector<std::string> ParagraphLines(const std::string& text, double width, c
 double LineHeight(const TextStyle& style) { return style.height * kLine; }
 
 double TextWidthMm(const std::string& text, const TextStyle& style) {
-  return QFontMetricsF(FontOf(style, kMeasure), Measure()).horizontalAdvance(QString::fromStdString(text)) /
-         kMeasure;
+  return QFontMetricsF(FontOf(style, kMeasure), Measure()).horizontalAdvance(QString::fromStdString(text)) / kMeasure;
 }
 
 double ParagraphHeight(const std::string& text, double width, const TextStyle& style) {
@@ -81,28 +80,21 @@ void Pen::text(double x, double y, double width, const std::string& text, const 
   const double scale = need > width ? std::max(kLeast, width / need * 0.995) : 1;
   const QFont font = FontOf(style, dots_, scale);
   const QFontMetricsF metrics(font, painter_.device());
-  if (metrics.horizontalAdvance(shown) > width * dots_ + 1)
-    shown = metrics.elidedText(shown, Qt::ElideRight, width * dots_);
+  if (metrics.horizontalAdvance(shown) > width * dots_ + 1) shown = metrics.elidedText(shown, Qt::ElideRight, width * dots_);
   painter_.setFont(font);
   painter_.setPen(style.white ? Qt::white : Qt::black);
   const double advance = metrics.horizontalAdvance(shown) / dots_;
-  const double left = style.align == Align::Left    ? x
-                      : style.align == Align::Right ? x + width - advance
-                                                    : x + (width - advance) / 2;
+  const double left = style.align == Align::Left ? x : style.align == Align::Right ? x + width - advance : x + (width - advance) / 2;
   // The baseline stays where the unshrunk text has it, so that a row of texts stands on one line.
   const double base = (y + style.height * 0.98) * dots_;
   painter_.drawText(QPointF(left * dots_, base), shown);
   if (!style.slashed) return;
   const double em = style.height * dots_ * scale;
-  painter_.setPen(QPen(style.white ? Qt::white : Qt::black, em * (style.bold ? 0.062 : 0.05), Qt::SolidLine,
-                       Qt::FlatCap));
+  painter_.setPen(QPen(style.white ? Qt::white : Qt::black, em * (style.bold ? 0.062 : 0.05), Qt::SolidLine, Qt::FlatCap));
   for (qsizetype i = 0; i < shown.size(); ++i) {
     if (shown[i] != QLatin1Char('0')) continue;
-    const double middle =
-        left * dots_ +
-        (metrics.horizontalAdvance(shown.left(i)) + metrics.horizontalAdvance(shown.left(i + 1))) / 2;
-    painter_.drawLine(QPointF(middle - em * 0.15, base - em * 0.17),
-                      QPointF(middle + em * 0.15, base - em * 0.56));
+    const double middle = left * dots_ + (metrics.horizontalAdvance(shown.left(i)) + metrics.horizontalAdvance(shown.left(i + 1))) / 2;
+    painter_.drawLine(QPointF(middle - em * 0.15, base - em * 0.17), QPointF(middle + em * 0.15, base - em * 0.56));
   }
 }
 

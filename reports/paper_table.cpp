@@ -18,7 +18,8 @@ struct Spot {
 // One table as laid out; its rows hold it together.
 class Laid {
  public:
-  Laid(double width, const PaperTable& table, const RowTexts& texts) : width_(width), table_(table), texts_(texts), heights_(table.columns.size()) {
+  Laid(double width, const PaperTable& table, const RowTexts& texts)
+      : width_(width), table_(table), texts_(texts), heights_(table.columns.size()) {
     double left = width - table.gap * static_cast<double>(table.columns.size() - 1);
     int open = 0;
     for (const PaperColumn& c : table.columns) {
@@ -35,19 +36,22 @@ class Laid {
 
   double HeadHeight() const {
     double height = 0;
-    for (std::size_t i = 0; i < spots_.size(); ++i) height = std::max(height, ParagraphHeight(table_.columns[i].head, spots_[i].width, spots_[i].head));
+    for (std::size_t i = 0; i < spots_.size(); ++i)
+      height = std::max(height, ParagraphHeight(table_.columns[i].head, spots_[i].width, spots_[i].head));
     return height + 1.8;
   }
 
   void PaintHead(Pen& pen, double y, double height) const {
-    for (std::size_t i = 0; i < spots_.size(); ++i) pen.paragraph(spots_[i].x, y + 0.7, spots_[i].width, table_.columns[i].head, spots_[i].head);
+    for (std::size_t i = 0; i < spots_.size(); ++i)
+      pen.paragraph(spots_[i].x, y + 0.7, spots_[i].width, table_.columns[i].head, spots_[i].head);
     pen.line(kMargin, y + height - 0.2, kMargin + width_, y + height - 0.2, 0.3);
   }
 
   double RowHeight(std::size_t row) const {
     double height = table_.least_row - 1.8;
     const std::vector<std::string> texts = texts_(row);
-    for (std::size_t i = 0; i < spots_.size(); ++i) height = std::max(height, Broken(i) ? HeightOf(i, texts.at(i)) : LineHeight(spots_[i].cell));
+    for (std::size_t i = 0; i < spots_.size(); ++i)
+      height = std::max(height, Broken(i) ? HeightOf(i, texts.at(i)) : LineHeight(spots_[i].cell));
     return height + 1.8;
   }
 

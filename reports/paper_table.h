@@ -16,8 +16,8 @@ struct PaperColumn {
   Align align = Align::Left;
   bool mono = false;  // numbers that are read off: every 0 slashed
   double height = 3.0;
-  bool whole = false;    // one line, whatever it takes
-  bool shrinks = false;  // one line where shrinking is enough for it
+  bool whole = false;                                                                      // one line, whatever it takes
+  bool shrinks = false;                                                                    // one line where shrinking is enough for it
   std::function<void(Pen&, double x, double y, double width, std::size_t row)> draw = {};  // instead of the row's words
 };
 

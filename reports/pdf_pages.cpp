@@ -59,8 +59,7 @@ struct SameOrder {
 
 }  // namespace
 
-QByteArray PaintPages(const PageForm& form, int pages, const PrintOptions& options,
-                      const std::function<void(Pen&, int)>& paint) {
+QByteArray PaintPages(const PageForm& form, int pages, const PrintOptions& options, const std::function<void(Pen&, int)>& paint) {
   PaintSession();
   const SameOrder order;
   QBuffer buffer;

@@ -16,7 +16,6 @@ struct PageForm {
 
 // `paint` draws page 1..pages in millimetres from the page's top left corner. The same input, the same bytes, fonts embedded.
 // Throws std::runtime_error when it cannot be painted.
-QByteArray PaintPages(const PageForm& form, int pages, const PrintOptions& options,
-                      const std::function<void(Pen&, int page)>& paint);
+QByteArray PaintPages(const PageForm& form, int pages, const PrintOptions& options, const std::function<void(Pen&, int page)>& paint);
 
 }  // namespace heatkeep

@@ -45,8 +45,7 @@ void AddSums(Flow& flow, const Sheet& sheet, double width) {
   const Sums s = SumsOf(sheet);
   flow.items.push_back(SectionHead(kMargin, width, "Sums"));
   const std::vector<std::pair<std::string, std::string>> rows = {
-      {"pulled",
-       MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + std::to_string(sheet.blocks.size()) + " pieces"},
+      {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + std::to_string(sheet.blocks.size()) + " pieces"},
       {"cut pieces", MetreText(s.cut) + ", " + std::to_string(s.pieces) + " pieces"},
       {"kerf", MetreText(s.kerf)},
       {"trim", MetreText(s.trim)},
@@ -73,8 +72,7 @@ void AddShorts(Flow& flow, const Sheet& sheet, double width) {
   flow.items.push_back(SectionHead(kMargin, width, "Short: not on this sheet"));
   const double why_x = 92;
   for (const SheetShort& row : sheet.shorts) {
-    const std::string what = std::to_string(row.missing) + " \u00D7 " + BothUnits(row.length) + "  " +
-                             row.section + " " + row.grade;
+    const std::string what = std::to_string(row.missing) + " \u00D7 " + BothUnits(row.length) + "  " + row.section + " " + row.grade;
     const double why_width = width - why_x;
     const double height = std::max(9.4, ParagraphHeight(row.why, why_width, kBody) + 1);
     flow.items.push_back({height, [=](Pen& pen, double y) {
@@ -114,14 +112,11 @@ Flow PickListFlow(const Sheet& sheet, const PrintOptions& options, Units units) 
   flow.title = "Pick list and saw sheet " + sheet.number;
   flow.head_height = DrawSheetHead(nullptr, sheet, width, 1, 1);
   flow.next_head_height = DrawSheetHead(nullptr, sheet, width, 2, 2);
-  flow.head = [sheet, width](Pen& pen, int page, int pages) {
-    DrawSheetHead(&pen, sheet, width, page, pages);
-  };
+  flow.head = [sheet, width](Pen& pen, int page, int pages) { DrawSheetHead(&pen, sheet, width, page, pages); };
   for (const SheetBlock& block : sheet.blocks)
-    flow.items.push_back({DrawBlock(nullptr, 0, block, look, *letters),
-                          [=](Pen& pen, double y) { DrawBlock(&pen, y, block, look, *letters); }});
-  if (sheet.blocks.empty())
-    flow.items.push_back(TextRow(kMargin, width, "Nothing to pull on this sheet.", kStrong, 3));
+    flow.items.push_back(
+        {DrawBlock(nullptr, 0, block, look, *letters), [=](Pen& pen, double y) { DrawBlock(&pen, y, block, look, *letters); }});
+  if (sheet.blocks.empty()) flow.items.push_back(TextRow(kMargin, width, "Nothing to pull on this sheet.", kStrong, 3));
   AddShorts(flow, sheet, width);
   AddSums(flow, sheet, width);
   AddSignatures(flow, width);

@@ -18,8 +18,7 @@ Flow PickListFlow(const Sheet& sheet, const PrintOptions& options, Units units =
 
 // Throws std::runtime_error with the path and the reason; std::invalid_argument for a block whose lengths do
 // not add up. An older file at `path` stays as it was then.
-void WritePickListPdf(const std::string& path, const Sheet& sheet, const PrintOptions& options,
-                      Units units = Units::Metric);
+void WritePickListPdf(const std::string& path, const Sheet& sheet, const PrintOptions& options, Units units = Units::Metric);
 
 // The same sheet as a workbook: "Pieces" (a row a block), "Cuts" (a row a cut), "Short", "About". Numbers are
 // numbers with the unit in the head; texts are texts (never formulas); head frozen, filter on.

@@ -8,7 +8,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kKey = 11;  // em of place, tag and heat: capitals of DejaVu Sans Mono are 0.729 em = 8 mm
+constexpr double kKey = 11;       // em of place, tag and heat: capitals of DejaVu Sans Mono are 0.729 em = 8 mm
 constexpr double kCaption = 2.4;  // em of captions
 constexpr TextStyle kSmall{2.4};
 constexpr TextStyle kBody{3.3};
@@ -102,8 +102,7 @@ class Block {
     const std::string owner = IsOthersMetal(b_) ? "OWNER: " + b_.owner : "";
     const double wide = TextWidthMm(words, kBold) + 4;
     const double owner_wide = owner.empty() ? 0 : TextWidthMm(owner, {3.6, true}) + 6;
-    if (wide + TextWidthMm(papers, kBody) * 0.8 + owner_wide > look_.width ||
-        owner_wide > look_.width * 0.44) {
+    if (wide + TextWidthMm(papers, kBody) * 0.8 + owner_wide > look_.width || owner_wide > look_.width * 0.44) {
       paragraph(look_.width, words, kBold);
       paragraph(look_.width, papers, kBody);
       if (!owner.empty()) paragraph(look_.width, owner, {3.6, true});
@@ -112,14 +111,12 @@ class Block {
     double right = look_.x + look_.width;
     if (!owner.empty()) right = boxed(right, owner, {3.6, true}) - 3;
     text(look_.x, wide, words, kBold);
-    text(look_.x + wide, right - look_.x - wide, papers,
-         {3.3, false, false, false, owner.empty() ? Align::Right : Align::Left}, 0.8);
+    text(look_.x + wide, right - look_.x - wide, papers, {3.3, false, false, false, owner.empty() ? Align::Right : Align::Left}, 0.8);
     y_ += 5.7;
   }
 
   void how() {
-    const double edge =
-        boxed(look_.x + look_.width, "LIFT: " + HowToLift(b_.mass, b_.length, look_.lift_limit), {3.6, true});
+    const double edge = boxed(look_.x + look_.width, "LIFT: " + HowToLift(b_.mass, b_.length, look_.lift_limit), {3.6, true});
     text(edge - 32, 29, KgText(b_.mass), {4.2, true, false, false, Align::Right});
     const std::string length = BothUnits(b_.length);
     const double wide = TextWidthMm(length, kBold) + 4;
@@ -145,8 +142,7 @@ class Block {
     view.ruler = true;
     view.units = look_.units;
     view.symbol_width = look_.symbol_width * dots;
-    const double height =
-        pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
+    const double height = pen_ != nullptr ? PaintPieceBar(pen_->painter(), piece, view) : PieceBarHeight(piece, view);
     y_ += height / dots + 0.8;
   }
 
@@ -164,18 +160,15 @@ class Block {
       const double drop = (row - em * 1.22) / 2;
       const double plain = std::min(3.3, em);
       text(look_.x, 8, OrderLetters::letter(letters_.index(cut.order)), {em, true}, drop);
-      text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right},
-           drop);
+      text(look_.x + 8, 13, std::to_string(cut.count) + " \u00D7", {em, true, false, false, Align::Right}, drop);
       text(look_.x + 23, 58, "STOP " + StopWords(cut, look_.units), {em, true}, drop);
       text(look_.x + 82.5, 24, ToleranceWords(cut), {plain}, drop + (em - plain) * 0.9);
       const std::string customer = std::string(cut.one_heat ? " ONE HEAT" : "") + (cut.customer.empty() ? "" : ", " + cut.customer);
-      text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain},
-           drop + (em - plain) * 0.9);
+      text(look_.x + 108, right - 40 - look_.x - 108, cut.order + "/" + cut.line + customer, {plain}, drop + (em - plain) * 0.9);
       if (pen_ != nullptr) {
         for (int i = 0; i < 2; ++i) {
           pen_->box(right - 38 + 20 * i, y_ + 0.4, 18, row - 0.8);
-          pen_->text(right - 37.4 + 20 * i, y_ + 0.6, 14, i == 0 ? "good" : "reject",
-                     {std::min(2.0, em * 0.6)});
+          pen_->text(right - 37.4 + 20 * i, y_ + 0.6, 14, i == 0 ? "good" : "reject", {std::min(2.0, em * 0.6)});
         }
       }
       y_ += row;
@@ -204,9 +197,7 @@ class Block {
   }
 
   void ends() {
-    if (!b_.stop.empty()) {
-      paragraph(look_.width, b_.stop, {4.0, true});
-    }
+    if (!b_.stop.empty()) { paragraph(look_.width, b_.stop, {4.0, true}); }
     for (const std::string& words : EndWords(b_, look_.units)) {
       text(look_.x, look_.width, words, {3.0});
       y_ += 4.0;

@@ -16,17 +16,15 @@ std::string Counts(const Sheet& sheet) {
     pieces += PieceCount(block);
   }
   const int bars = static_cast<int>(sheet.blocks.size()) - drops;
-  return std::to_string(sheet.blocks.size()) + " to pull: " + std::to_string(drops) +
-         (drops == 1 ? " drop, " : " drops, ") + std::to_string(bars) +
-         (bars == 1 ? " full bar" : " full bars") + "  \u00B7  " + std::to_string(pieces) +
-         (pieces == 1 ? " cut piece" : " cut pieces");
+  return std::to_string(sheet.blocks.size()) + " to pull: " + std::to_string(drops) + (drops == 1 ? " drop, " : " drops, ") +
+      std::to_string(bars) + (bars == 1 ? " full bar" : " full bars") + "  \u00B7  " + std::to_string(pieces) +
+      (pieces == 1 ? " cut piece" : " cut pieces");
 }
 
 std::string Settings(const Sheet& sheet) {
-  return "kerf " + StopNumber(sheet.kerf) + ", trim " + MmNumber(sheet.trim) + ", grip " +
-         MmText(sheet.grip) + (sheet.bundled ? "  \u00B7  CUT IN BUNDLES" : "") +
-         "  \u00B7  lift by hand up to " + KgText(sheet.lift_limit) + "  \u00B7  made " +
-         ShortTime(sheet.made_at) + (sheet.made_by.empty() ? "" : " by " + sheet.made_by);
+  return "kerf " + StopNumber(sheet.kerf) + ", trim " + MmNumber(sheet.trim) + ", grip " + MmText(sheet.grip) +
+      (sheet.bundled ? "  \u00B7  CUT IN BUNDLES" : "") + "  \u00B7  lift by hand up to " + KgText(sheet.lift_limit) + "  \u00B7  made " +
+      ShortTime(sheet.made_at) + (sheet.made_by.empty() ? "" : " by " + sheet.made_by);
 }
 
 // A triangle with an exclamation mark, `side` mm.
@@ -35,9 +33,8 @@ void Sign(Pen& pen, double x, double y, double side) {
   const double d = pen.dots();
   painter.setPen(QPen(Qt::black, 0.5 * d, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
   painter.setBrush(Qt::NoBrush);
-  painter.drawPolygon(
-      QPolygonF({QPointF((x + side / 2) * d, y * d), QPointF((x + side) * d, (y + side * 0.88) * d),
-                 QPointF(x * d, (y + side * 0.88) * d)}));
+  painter.drawPolygon(QPolygonF(
+      {QPointF((x + side / 2) * d, y * d), QPointF((x + side) * d, (y + side * 0.88) * d), QPointF(x * d, (y + side * 0.88) * d)}));
   pen.text(x, y + side * 0.24, side, "!", {side * 0.58, true, false, false, Align::Center});
 }
 
@@ -90,12 +87,10 @@ double FirstHead(Pen* pen, const Sheet& sheet, double width) {
 
 double DrawSheetHead(Pen* pen, const Sheet& sheet, double width, int page, int pages) {
   if (pen != nullptr) {
-    const std::string title = page == 1
-                                  ? "Pick list and saw sheet"
-                                  : "Pick list and saw sheet  " + sheet.number + "  \u00B7  Saw " + sheet.saw;
+    const std::string title =
+        page == 1 ? "Pick list and saw sheet" : "Pick list and saw sheet  " + sheet.number + "  \u00B7  Saw " + sheet.saw;
     pen->text(kMargin, kMargin - 0.6, width - 34, title, {3.8, true});
-    pen->text(kMargin + width - 32, kMargin - 0.4, 32,
-              "page " + std::to_string(page) + " of " + std::to_string(pages),
+    pen->text(kMargin + width - 32, kMargin - 0.4, 32, "page " + std::to_string(page) + " of " + std::to_string(pages),
               {3.5, false, false, false, Align::Right});
   }
   return page == 1 ? FirstHead(pen, sheet, width) : 6.5;

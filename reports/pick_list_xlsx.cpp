@@ -5,9 +5,7 @@
 namespace heatkeep {
 namespace {
 
-std::string FateWord(LeftFate fate) {
-  return fate == LeftFate::Drop ? "keep" : fate == LeftFate::Scrap ? "scrap" : "";
-}
+std::string FateWord(LeftFate fate) { return fate == LeftFate::Drop ? "keep" : fate == LeftFate::Scrap ? "scrap" : ""; }
 
 Table Pieces(const Sheet& sheet) {
   Table table{"Pieces",
@@ -17,7 +15,7 @@ Table Pieces(const Sheet& sheet) {
                {"doubt mm", 10, 1},  {"mass kg", 10, 1},     {"lift", 20},          {"mark at end", 12},
                {"trim mm", 9, 1},    {"kerf each mm", 9, 2}, {"kerf all mm", 9, 2}, {"grip mm", 9, 1},
                {"cut pieces", 9},    {"left mm", 12, 3},     {"left kg", 9, 1},     {"becomes", 10},
-               {"if not there", 34}, {"state", 10},         {"bundle of", 9},      {"strokes", 9}},
+               {"if not there", 34}, {"state", 10},          {"bundle of", 9},      {"strokes", 9}},
               {}};
   for (const SheetBlock& b : sheet.blocks)
     table.rows.push_back({std::int64_t{b.block},
@@ -67,25 +65,15 @@ Table Cuts(const Sheet& sheet) {
               {}};
   for (const SheetBlock& b : sheet.blocks)
     for (const SheetCut& cut : b.cuts)
-      table.rows.push_back({std::int64_t{b.block}, b.tag, b.heat, cut.order, cut.line, cut.customer,
-                            std::int64_t{cut.count}, MmCell(cut.set), MmCell(cut.nominal),
-                            MmCell(cut.tolerance_minus), MmCell(cut.tolerance_plus)});
+      table.rows.push_back({std::int64_t{b.block}, b.tag, b.heat, cut.order, cut.line, cut.customer, std::int64_t{cut.count},
+                            MmCell(cut.set), MmCell(cut.nominal), MmCell(cut.tolerance_minus), MmCell(cut.tolerance_plus)});
   return table;
 }
 
 Table Shorts(const Sheet& sheet) {
-  Table table{"Short",
-              {{"order", 14},
-               {"line", 7},
-               {"section", 16},
-               {"grade", 14},
-               {"missing", 9},
-               {"length mm", 12, 3},
-               {"why", 60}},
-              {}};
+  Table table{"Short", {{"order", 14}, {"line", 7}, {"section", 16}, {"grade", 14}, {"missing", 9}, {"length mm", 12, 3}, {"why", 60}}, {}};
   for (const SheetShort& s : sheet.shorts)
-    table.rows.push_back(
-        {s.order, s.line, s.section, s.grade, std::int64_t{s.missing}, MmCell(s.length), s.why});
+    table.rows.push_back({s.order, s.line, s.section, s.grade, std::int64_t{s.missing}, MmCell(s.length), s.why});
   return table;
 }
 
@@ -110,8 +98,7 @@ Table About(const Sheet& sheet) {
 }  // namespace
 
 void WritePickListXlsx(const std::string& path, const Sheet& sheet, const PrintOptions& options) {
-  WriteWorkbook(path, "Pick list and saw sheet " + sheet.number,
-                {Pieces(sheet), Cuts(sheet), Shorts(sheet), About(sheet)}, options);
+  WriteWorkbook(path, "Pick list and saw sheet " + sheet.number, {Pieces(sheet), Cuts(sheet), Shorts(sheet), About(sheet)}, options);
 }
 
 }  // namespace heatkeep

@@ -22,8 +22,7 @@ double TextWidthOf(const std::string& text, double height) {
 double SymbolRoom(const PieceBar& bar, const BarView& view) {
   if (!view.symbol) return 0;
   if (view.symbol_width > 0) return view.symbol_width;
-  return view.bar_height + view.text * 0.3 + TextWidthOf(SectionSize(bar.section), view.text) +
-         view.text * 0.8;
+  return view.bar_height + view.text * 0.3 + TextWidthOf(SectionSize(bar.section), view.text) + view.text * 0.8;
 }
 
 std::string LengthWords(Length length, Units units) {
@@ -32,8 +31,7 @@ std::string LengthWords(Length length, Units units) {
 }
 
 std::string RestWords(Length length, Units units) {
-  return units == Units::Metric ? WriteMm({length.nm - length.nm % kNmPerMm})
-                                : WriteInchFraction(length, 16, Rounding::Down);
+  return units == Units::Metric ? WriteMm({length.nm - length.nm % kNmPerMm}) : WriteInchFraction(length, 16, Rounding::Down);
 }
 
 }  // namespace
@@ -118,8 +116,7 @@ BarLayout PieceBarLayout(const PieceBar& bar, const BarView& view) {
   box.scrap_word = view.scrap_word;
   return LayOutBar(
       bar, box, [&](const std::string& text) { return TextWidthOf(text, view.text); },
-      [&](Length length) { return LengthWords(length, view.units); },
-      [&](Length length) { return RestWords(length, view.units); });
+      [&](Length length) { return LengthWords(length, view.units); }, [&](Length length) { return RestWords(length, view.units); });
 }
 
 double SymbolWidth(const std::vector<PieceBar>& bars, const BarView& view) {
@@ -128,9 +125,7 @@ double SymbolWidth(const std::vector<PieceBar>& bars, const BarView& view) {
   return width;
 }
 
-double PieceBarHeight(const PieceBar& bar, const BarView& view) {
-  return PieceBarLayout(bar, view).bottom - view.y + view.line;
-}
+double PieceBarHeight(const PieceBar& bar, const BarView& view) { return PieceBarLayout(bar, view).bottom - view.y + view.line; }
 
 double PaintPieceBar(QPainter& painter, const PieceBar& bar, const BarView& view, int lit_run) {
   const BarLayout layout = PieceBarLayout(bar, view);
@@ -140,8 +135,8 @@ double PaintPieceBar(QPainter& painter, const PieceBar& bar, const BarView& view
     const QRectF box(view.x, layout.box.y, view.bar_height, view.bar_height);
     PaintSectionSymbol(painter, box, ShapeOfWords(bar.section), view.line, view.scheme);
     const double left = view.x + view.bar_height + view.text * 0.3;
-    PaintBarText(painter, {left, layout.box.y, layout.box.x - left - view.text * 0.5, view.bar_height},
-                 SectionSize(bar.section), Use::Text, view.scheme);
+    PaintBarText(painter, {left, layout.box.y, layout.box.x - left - view.text * 0.5, view.bar_height}, SectionSize(bar.section), Use::Text,
+                 view.scheme);
   }
   if (view.ruler) PaintRuler(painter, layout, view);
   PaintBar(painter, layout, view, lit_run);

@@ -14,22 +14,21 @@ constexpr double kLeaderDrop = 0.8;  // height of the leader zone and gap betwee
 
 void CheckSums(const PieceBar& bar) {
   Length sum = bar.trim + bar.kerf_all + bar.left;
-  bool negative = bar.length.nm <= 0 || bar.trim.nm < 0 || bar.kerf_all.nm < 0 || bar.kerf_each.nm < 0 ||
-                  bar.left.nm < 0 || bar.grip.nm < 0;
+  bool negative =
+      bar.length.nm <= 0 || bar.trim.nm < 0 || bar.kerf_all.nm < 0 || bar.kerf_each.nm < 0 || bar.left.nm < 0 || bar.grip.nm < 0;
   for (const BarRun& run : bar.runs) {
     negative = negative || run.count < 0 || run.length.nm <= 0;
     sum += run.length * run.count;
   }
   if (negative) throw std::invalid_argument("piece bar: a length or count is negative or zero");
   if (sum != bar.length)
-    throw std::invalid_argument("piece bar: trim + kerf + cuts + left = " + MmText(sum) +
-                                ", expected the piece's length " + MmText(bar.length));
+    throw std::invalid_argument("piece bar: trim + kerf + cuts + left = " + MmText(sum) + ", expected the piece's length " +
+                                MmText(bar.length));
 }
 
 class Layouter {
  public:
-  Layouter(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
-           const LengthText& rest_of)
+  Layouter(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of, const LengthText& rest_of)
       : width_of_(width_of), text_of_(text_of), rest_of_(rest_of) {
     out_.bar = bar;
     out_.box = box;
@@ -56,17 +55,14 @@ class Layouter {
   double x_of(Length at) const {
     return out_.box.x + out_.box.width * (static_cast<double>(at.nm) / static_cast<double>(out_.box.full.nm));
   }
-  BarRect stretch(Length from, Length to) const {
-    return {x_of(from), out_.box.y, x_of(to) - x_of(from), out_.box.height};
-  }
+  BarRect stretch(Length from, Length to) const { return {x_of(from), out_.box.y, x_of(to) - x_of(from), out_.box.height}; }
   // The part without what the ends and the grip take from it.
   BarRect text_room(BarRect r) const {
     const PieceBar& bar = out_.bar;
     const double end = out_.outline.x + out_.outline.width;
-    const double first =
-        out_.outline.x + ((bar.sawn_first || bar.marked_first) ? kEndRoom * out_.box.height : 0);
-    const double last = std::min(end - ((bar.sawn_last || bar.marked_last) ? kEndRoom * out_.box.height : 0),
-                                 out_.grip.width > 0 ? out_.grip.x : end);
+    const double first = out_.outline.x + ((bar.sawn_first || bar.marked_first) ? kEndRoom * out_.box.height : 0);
+    const double last =
+        std::min(end - ((bar.sawn_last || bar.marked_last) ? kEndRoom * out_.box.height : 0), out_.grip.width > 0 ? out_.grip.x : end);
     const double from = std::max(r.x, first);
     const double to = std::min(r.x + r.width, last);
     return {from, r.y, std::max(0.0, to - from), r.height};
@@ -90,8 +86,7 @@ class Layouter {
       if (first) from = placed.rect.x;
       first = false;
       to = placed.rect.x + placed.rect.width;
-      if (two_lines() && !run.letter.empty() && fits(length, placed.text.width) &&
-          fits(run.letter, placed.text.width)) {
+      if (two_lines() && !run.letter.empty() && fits(length, placed.text.width) && fits(run.letter, placed.text.width)) {
         placed.upper = run.letter;
         placed.lower = length;
       } else if (fits(line, placed.text.width)) {
@@ -111,9 +106,9 @@ class Layouter {
     if (out_.bar.left.nm <= 0) return;
     PlacedPart& placed = out_.parts.back();
     const std::string length = rest_of_(out_.bar.left);
-    const std::string word = out_.bar.fate == LeftFate::Drop    ? out_.box.keep_word
-                             : out_.bar.fate == LeftFate::Scrap ? out_.box.scrap_word
-                                                                : "";
+    const std::string word = out_.bar.fate == LeftFate::Drop ? out_.box.keep_word
+        : out_.bar.fate == LeftFate::Scrap                   ? out_.box.scrap_word
+                                                             : "";
     const std::string line = word.empty() ? length : length + " " + word;
     const double room = placed.text.width;
     if (fits(line, room)) {
@@ -197,8 +192,8 @@ std::vector<BarPart> BarParts(const PieceBar& bar) {
   return parts;
 }
 
-BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of,
-                    const LengthText& text_of, const LengthText& rest_of) {
+BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
+                    const LengthText& rest_of) {
   return Layouter(bar, box, width_of, text_of, rest_of ? rest_of : text_of).run();
 }
 

@@ -101,7 +101,7 @@ using TextWidth = std::function<double(const std::string&)>;
 using LengthText = std::function<std::string(Length)>;
 
 // `rest_of` writes what is left (rounded down); without it `text_of` does.
-BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of,
-                    const LengthText& text_of, const LengthText& rest_of = {});
+BarLayout LayOutBar(const PieceBar& bar, const BarBox& box, const TextWidth& width_of, const LengthText& text_of,
+                    const LengthText& rest_of = {});
 
 }  // namespace heatkeep

@@ -11,7 +11,8 @@ namespace {
 
 // The words of the letter in one language; %1: the metal.
 struct Texts {
-  std::string drill, to, from, date, subject, opening, reason, please, first, second, third, table, note, day, order, piece, count, length, heat, total, closing, own, sign;
+  std::string drill, to, from, date, subject, opening, reason, please, first, second, third, table, note, day, order, piece, count, length,
+      heat, total, closing, own, sign;
 };
 
 const Texts& TextsOf(Language language) {
@@ -72,7 +73,8 @@ FlowItem Row(double width, const std::vector<std::string>& cells, bool bold, int
                   for (std::size_t i = 0; i < cells.size(); ++i) {
                     const bool right = i == 4 || i == 5;
                     const double end = i + 1 < at.size() ? at[i + 1] : width;
-                    pen.text(kMargin + at[i], y + 0.6, end - at[i] - 2, cells[i], {bold ? 2.7 : 3.1, bold, i == 3 && !bold, false, right ? Align::Right : Align::Left, i == 3 && !bold});
+                    pen.text(kMargin + at[i], y + 0.6, end - at[i] - 2, cells[i],
+                             {bold ? 2.7 : 3.1, bold, i == 3 && !bold, false, right ? Align::Right : Align::Left, i == 3 && !bold});
                   }
                   pen.line(kMargin, y + 5.3, kMargin + width, y + 5.3, bold ? 0.3 : 0.1);
                 }};
@@ -83,16 +85,15 @@ FlowItem Row(double width, const std::vector<std::string>& cells, bool bold, int
 FlowItem Addressed(double width, const std::string& what, const std::string& who) {
   return {6, [=](Pen& pen, double y) {
             pen.text(kMargin, y + 0.8, 20, what, {2.9});
-            if (who.empty())
-              pen.line(kMargin + 20, y + 4.6, kMargin + 100, y + 4.6, 0.15);
-            else
-              pen.text(kMargin + 20, y + 0.4, width - 20, who, {3.6, true});
+            if (who.empty()) pen.line(kMargin + 20, y + 4.6, kMargin + 100, y + 4.6, 0.15);
+            else pen.text(kMargin + 20, y + 0.4, width - 20, who, {3.6, true});
           }};
 }
 
 }  // namespace
 
-void WriteRecallLetter(const std::string& path, const RecallRecord& record, const std::string& customer, const LetterWords& words, const PrintOptions& options) {
+void WriteRecallLetter(const std::string& path, const RecallRecord& record, const std::string& customer, const LetterWords& words,
+                       const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   const Texts& t = TextsOf(words.language);
   Flow flow;
@@ -101,7 +102,8 @@ void WriteRecallLetter(const std::string& path, const RecallRecord& record, cons
   flow.next_head_height = flow.head_height;
   flow.record = record.proof.digest;
   flow.head = [=](Pen& pen, int page, int pages) {
-    pen.text(kMargin + width - 32, kMargin - 0.4, 32, std::to_string(page) + " / " + std::to_string(pages), {3.2, false, false, false, Align::Right});
+    pen.text(kMargin + width - 32, kMargin - 0.4, 32, std::to_string(page) + " / " + std::to_string(pages),
+             {3.2, false, false, false, Align::Right});
     if (record.drill) pen.text(kMargin, kMargin + 3.6, width, t.drill, {4.6, true});
   };
   if (!record.proof.digest.empty())
@@ -109,7 +111,9 @@ void WriteRecallLetter(const std::string& path, const RecallRecord& record, cons
       pen.line(kMargin, y, kMargin + width, y);
       pen.text(kMargin, y + 0.6, width, record.proof.digest, {2.5, false, true});
     };
-  const auto say = [&](const std::string& text, const TextStyle& style, double space) { flow.items.push_back(TextRow(kMargin, width, text, style, space)); };
+  const auto say = [&](const std::string& text, const TextStyle& style, double space) {
+    flow.items.push_back(TextRow(kMargin, width, text, style, space));
+  };
   flow.items.push_back(Addressed(width, t.from, words.from));
   flow.items.push_back(Addressed(width, t.to, customer));
   flow.items.push_back(Addressed(width, t.date, record.asked_at.substr(0, 10)));
@@ -130,8 +134,10 @@ void WriteRecallLetter(const std::string& path, const RecallRecord& record, cons
     if (!IsWithCustomer(l) || l.customer != customer) continue;
     pieces += l.count;
     length += l.length;
-    flow.items.push_back(Row(width, {l.note, ShortTime(l.gone_at).substr(0, 10), l.order.empty() ? "" : l.order + " / " + l.line, l.tag, std::to_string(l.count), MmNumber(l.length),
-                                     l.heat.empty() ? "-" : HeatInGroups(l.heat)}, false, 0));
+    flow.items.push_back(Row(width,
+                             {l.note, ShortTime(l.gone_at).substr(0, 10), l.order.empty() ? "" : l.order + " / " + l.line, l.tag,
+                              std::to_string(l.count), MmNumber(l.length), l.heat.empty() ? "-" : HeatInGroups(l.heat)},
+                             false, 0));
   }
   if (pieces == 0) throw std::runtime_error(path + ": nothing of this was shipped to " + customer);
   flow.items.push_back(Row(width, {t.total, "", "", "", std::to_string(pieces), MmNumber(length), ""}, true, 0));

@@ -49,7 +49,9 @@ std::string OrderWords(const RecallLine& l) { return l.order.empty() ? "" : "ord
 
 FlowItem Row(const RecallLine& l, const Columns& c, bool tick, int head) {
   std::string where = tick ? l.place : IsWithCustomer(l) ? "note " + l.note : l.place.empty() ? l.whereabouts : l.place;
-  const std::string below = IsWithCustomer(l) ? ShortTime(l.gone_at).substr(0, 10) : tick ? (l.whereabouts == "at saw" ? "AT A SAW: STOP" : l.whereabouts) : l.whereabouts;
+  const std::string below = IsWithCustomer(l) ? ShortTime(l.gone_at).substr(0, 10)
+      : tick                                  ? (l.whereabouts == "at saw" ? "AT A SAW: STOP" : l.whereabouts)
+                                              : l.whereabouts;
   std::string more = OrderWords(l), second = l.words;
   if (!IsWithCustomer(l)) {
     if (!l.customer.empty()) second = l.customer + (second.empty() ? "" : ": " + second);
@@ -64,7 +66,8 @@ FlowItem Row(const RecallLine& l, const Columns& c, bool tick, int head) {
                   pen.text(kMargin + c.tag, y + 0.9, c.what - c.tag - 1, l.tag, {3.2, true, true, false, Align::Left, true});
                   pen.text(kMargin + c.tag, y + 5.1, c.what - c.tag - 1, l.held ? "HELD" : "not held", {2.6, l.held});
                   pen.text(kMargin + c.what, y + 0.9, c.count - c.what - 1, l.what + ", " + l.section, {3.1});
-                  pen.text(kMargin + c.what, y + 5.1, c.count - c.what - 1, l.heat.empty() ? "no heat" : "heat " + HeatInGroups(l.heat) + " " + l.mill, {2.6});
+                  pen.text(kMargin + c.what, y + 5.1, c.count - c.what - 1,
+                           l.heat.empty() ? "no heat" : "heat " + HeatInGroups(l.heat) + " " + l.mill, {2.6});
                   pen.text(kMargin + c.count, y + 0.9, 9, std::to_string(l.count), kRight);
                   pen.text(kMargin + c.length, y + 0.9, 20, MmNumber(l.length), kRight);
                   pen.text(kMargin + c.mass, y + 0.9, 17, KgText(l.mass), kRight);
@@ -116,7 +119,8 @@ std::vector<RecallLine> Only(const RecallRecord& record, const std::function<boo
 }
 
 void AddSums(Flow& flow, const RecallRecord& record, double width) {
-  const auto line = [width](const std::string& what, const std::string& pieces, const std::string& length, const std::string& mass, bool bold) {
+  const auto line = [width](const std::string& what, const std::string& pieces, const std::string& length, const std::string& mass,
+                            bool bold) {
     return FlowItem{5.2, [=](Pen& pen, double y) {
                       const TextStyle right{3.2, bold, false, false, Align::Right};
                       pen.text(kMargin, y + 0.5, 60, what, {3.2, bold});
@@ -143,8 +147,8 @@ void AddLaps(Flow& flow, const RecallRecord& record, double width) {
     flow.items.push_back(TextRow(kMargin, width,
                                  record.digest_before == record.digest_after
                                      ? "The drill was read only. The book's digest is the same before and after it: " + record.digest_before
-                                     : "The drill was read only; somebody else worked meanwhile, so the book's digest moved on from " + record.digest_before + " to " +
-                                           record.digest_after + ".",
+                                     : "The drill was read only; somebody else worked meanwhile, so the book's digest moved on from " +
+                                         record.digest_before + " to " + record.digest_after + ".",
                                  {3.0}, 1));
 }
 
@@ -156,28 +160,43 @@ void WriteRecallPdf(const std::string& path, const RecallRecord& record, const P
   Flow flow;
   const std::string subject = record.scope + " " + record.ref + (record.mill.empty() ? "" : " (" + record.mill + ")");
   const std::string asked = "asked " + ShortTime(record.asked_at) + " by " + record.asked_by + "  \u00B7  " + CountWords(record.lines);
-  SetRecordHead(flow, {record.drill ? "DRILL, nothing has happened: recall of" : "Recall: where everything is now of", subject, asked, "", 0, record.proof}, width);
+  SetRecordHead(
+      flow,
+      {record.drill ? "DRILL, nothing has happened: recall of" : "Recall: where everything is now of", subject, asked, "", 0, record.proof},
+      width);
   const auto near = Only(record, IsToVisit);
   const bool held = std::all_of(near.begin(), near.end(), [](const RecallLine& l) { return l.held; });
   if (!held)
-    flow.items.push_back(TextRow(kMargin, width, "NOT ALL OF IT IS HELD: what is not can still be promised, cut and shipped. Hold it: heatkeep hold " + record.scope + " ...", {3.6, true}, 2));
+    flow.items.push_back(TextRow(
+        kMargin, width,
+        "NOT ALL OF IT IS HELD: what is not can still be promised, cut and shipped. Hold it: heatkeep hold " + record.scope + " ...",
+        {3.6, true}, 2));
   AddSums(flow, record, width);
-  AddList(flow, {"Places to visit, saws first, then in walking order", "place", "for", "Nothing of it is in the shop.", true}, near, columns);
+  AddList(flow, {"Places to visit, saws first, then in walking order", "place", "for", "Nothing of it is in the shop.", true}, near,
+          columns);
   if (!near.empty())
-    flow.items.push_back(TextRow(kMargin, width,
-                                 "Stop the saws named above first. Set every piece apart, in a place of its own, and tick it when it is there; what is not where the book says is "
-                                 "reported missing. Heavy or long pieces are lifted by crane or by several people; local rules decide.",
-                                 {2.9}, 1));
-  AddList(flow, {"Outside, on the way, missing", "with whom", "what for", "Nothing of it."}, Only(record, [](const RecallLine& l) {
-            return l.whereabouts == "outside" || l.whereabouts == "in transit" || l.whereabouts == "missing" || l.whereabouts == "expected";
-          }),
+    flow.items.push_back(TextRow(
+        kMargin, width,
+        "Stop the saws named above first. Set every piece apart, in a place of its own, and tick it when it is there; what is not where the book says is "
+        "reported missing. Heavy or long pieces are lifted by crane or by several people; local rules decide.",
+        {2.9}, 1));
+  AddList(flow, {"Outside, on the way, missing", "with whom", "what for", "Nothing of it."},
+          Only(record,
+               [](const RecallLine& l) {
+                 return l.whereabouts == "outside" || l.whereabouts == "in transit" || l.whereabouts == "missing" ||
+                     l.whereabouts == "expected";
+               }),
           columns);
   for (const std::string& customer : RecallCustomers(record))
-    AddList(flow, {"With " + customer, "delivery note", "order", ""}, Only(record, [&](const RecallLine& l) { return IsWithCustomer(l) && l.customer == customer; }), columns);
+    AddList(flow, {"With " + customer, "delivery note", "order", ""},
+            Only(record, [&](const RecallLine& l) { return IsWithCustomer(l) && l.customer == customer; }), columns);
   if (RecallCustomers(record).empty()) AddList(flow, {"With customers", "", "", "No customer got anything of it."}, {}, columns);
-  AddList(flow, {"Gone as scrap, test slices, returned, unexplained", "where", "why", "Nothing of it."}, Only(record, [](const RecallLine& l) {
-            return !IsToVisit(l) && !IsWithCustomer(l) && l.whereabouts != "outside" && l.whereabouts != "in transit" && l.whereabouts != "missing" && l.whereabouts != "expected";
-          }),
+  AddList(flow, {"Gone as scrap, test slices, returned, unexplained", "where", "why", "Nothing of it."},
+          Only(record,
+               [](const RecallLine& l) {
+                 return !IsToVisit(l) && !IsWithCustomer(l) && l.whereabouts != "outside" && l.whereabouts != "in transit" &&
+                     l.whereabouts != "missing" && l.whereabouts != "expected";
+               }),
           columns);
   AddLaps(flow, record, width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.0}, 1));

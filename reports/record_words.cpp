@@ -26,7 +26,8 @@ std::string Counted(const std::string& what, int count) {
 std::string BalanceCheckWords(const HeatBalance& balance) {
   const BalanceSums sums = SumsOf(balance);
   if (sums.balanced()) return "in " + MmFull(sums.in) + " mm = out " + MmFull(sums.out) + " mm: balanced to the nanometre";
-  return "in " + MmFull(sums.in) + " mm \u2260 out " + MmFull(sums.out) + " mm: NOT BALANCED, difference " + MmFull(sums.difference()) + " mm";
+  return "in " + MmFull(sums.in) + " mm \u2260 out " + MmFull(sums.out) + " mm: NOT BALANCED, difference " + MmFull(sums.difference()) +
+      " mm";
 }
 
 std::string TraceCounts(const std::vector<TraceLine>& lines) {

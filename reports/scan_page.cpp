@@ -29,15 +29,11 @@ struct Picture {
 class Reader {
  public:
   explicit Reader(const std::string& bytes) : bytes_(bytes) {}
-  bool has(std::size_t at, std::size_t count) const {
-    return at <= bytes_.size() && count <= bytes_.size() - at;
-  }
+  bool has(std::size_t at, std::size_t count) const { return at <= bytes_.size() && count <= bytes_.size() - at; }
   std::uint32_t byte(std::size_t at) const { return has(at, 1) ? static_cast<unsigned char>(bytes_[at]) : 0; }
   std::uint32_t two(std::size_t at) const { return byte(at) << 8 | byte(at + 1); }
   std::uint32_t four(std::size_t at) const { return two(at) << 16 | two(at + 2); }
-  std::string text(std::size_t at, std::size_t count) const {
-    return has(at, count) ? bytes_.substr(at, count) : std::string();
-  }
+  std::string text(std::size_t at, std::size_t count) const { return has(at, count) ? bytes_.substr(at, count) : std::string(); }
 
  private:
   const std::string& bytes_;
@@ -61,8 +57,7 @@ Picture Jpeg(const std::string& bytes) {
       continue;
     }
     if (marker == 0xDA) break;
-    if (marker == 0xC0 || marker == 0xC1 || marker == 0xC2)
-      ReadFrame(p, r, at);
+    if (marker == 0xC0 || marker == 0xC1 || marker == 0xC2) ReadFrame(p, r, at);
     else if (marker >= 0xC3 && marker <= 0xCF && marker != 0xC4 && marker != 0xC8 && marker != 0xCC)
       p.words = "its kind of JPEG cannot be shown in a PDF";
     if (marker == 0xEE && r.text(at + 4, 5) == "Adobe") adobe = true;
@@ -109,10 +104,8 @@ Picture Png(const std::string& bytes) {
   }
   p.palette = kind == 3;
   p.colors = kind == 2 ? 3 : 1;
-  if (kind == 4 || kind == 6 || transparent)
-    p.words = "a see-through PNG cannot be shown unaltered";
-  else if (interlaced != 0)
-    p.words = "an interlaced PNG cannot be shown unaltered";
+  if (kind == 4 || kind == 6 || transparent) p.words = "a see-through PNG cannot be shown unaltered";
+  else if (interlaced != 0) p.words = "an interlaced PNG cannot be shown unaltered";
   return p;
 }
 
@@ -127,10 +120,7 @@ bool Whole(const std::string& bytes, const char* format) {
 }
 
 QPDFObjectHandle ColorSpace(QPDF& pdf, const Picture& p) {
-  if (!p.palette)
-    return QPDFObjectHandle::newName(p.colors == 1   ? "/DeviceGray"
-                                     : p.colors == 3 ? "/DeviceRGB"
-                                                     : "/DeviceCMYK");
+  if (!p.palette) return QPDFObjectHandle::newName(p.colors == 1 ? "/DeviceGray" : p.colors == 3 ? "/DeviceRGB" : "/DeviceCMYK");
   QPDFObjectHandle space = QPDFObjectHandle::newArray();
   space.appendItem(QPDFObjectHandle::newName("/Indexed"));
   space.appendItem(QPDFObjectHandle::newName("/DeviceRGB"));
@@ -171,17 +161,15 @@ std::string Number(double value) {
 
 std::string OnePage(const Picture& p, bool jpeg) {
   const bool told = p.dpi_x >= 50 && p.dpi_y >= 50;
-  const double fit =
-      std::min(kA4Width / static_cast<double>(p.width), kA4Height / static_cast<double>(p.height));
+  const double fit = std::min(kA4Width / static_cast<double>(p.width), kA4Height / static_cast<double>(p.height));
   const std::string width = Number(static_cast<double>(p.width) * (told ? kPoint / p.dpi_x : fit));
   const std::string height = Number(static_cast<double>(p.height) * (told ? kPoint / p.dpi_y : fit));
   QPDF pdf;
   pdf.emptyPDF();
-  QPDFObjectHandle page = pdf.makeIndirectObject(QPDFObjectHandle::parse(
-      "<< /Type /Page /MediaBox [0 0 " + width + " " + height + "] /Resources << /XObject << >> >> >>"));
+  QPDFObjectHandle page = pdf.makeIndirectObject(
+      QPDFObjectHandle::parse("<< /Type /Page /MediaBox [0 0 " + width + " " + height + "] /Resources << /XObject << >> >> >>"));
   page.getKey("/Resources").getKey("/XObject").replaceKey("/Scan", Image(pdf, p, jpeg));
-  page.replaceKey("/Contents", QPDFObjectHandle::newStream(
-                                   &pdf, "q " + width + " 0 0 " + height + " 0 0 cm /Scan Do Q\n"));
+  page.replaceKey("/Contents", QPDFObjectHandle::newStream(&pdf, "q " + width + " 0 0 " + height + " 0 0 cm /Scan Do Q\n"));
   QPDFPageDocumentHelper(pdf).addPage(page, true);
   return WrittenPdf(pdf);
 }
@@ -191,15 +179,13 @@ std::string OnePage(const Picture& p, bool jpeg) {
 ScanPage PageOfScan(const std::string& bytes, const std::string& media) {
   const bool jpeg = media == "image/jpeg";
   if (!jpeg && media != "image/png")
-    return {
-        {}, "a " + media.substr(media.find('/') + 1) + " file cannot be shown as a page unaltered", false};
+    return {{}, "a " + media.substr(media.find('/') + 1) + " file cannot be shown as a page unaltered", false};
   const std::string end = jpeg ? std::string("\xFF\xD9") : std::string("IEND");
   if (bytes.rfind(end) == std::string::npos || !Whole(bytes, jpeg ? "jpeg" : "png"))
     return {{}, "it is damaged: the picture cannot be read to its end", true};
   const Picture picture = jpeg ? Jpeg(bytes) : Png(bytes);
   if (!picture.words.empty()) return {{}, picture.words, false};
-  if (picture.width < 1 || picture.height < 1 || picture.data.empty())
-    return {{}, "it is damaged: it has no picture in it", true};
+  if (picture.width < 1 || picture.height < 1 || picture.data.empty()) return {{}, "it is damaged: it has no picture in it", true};
   return {OnePage(picture, jpeg), {}, false};
 }
 

@@ -10,8 +10,8 @@
 namespace heatkeep {
 
 struct ScanPage {
-  std::string pdf;  // one page as large as the picture at its own resolution (at most A4 where it says none);
-                    // empty: no page
+  std::string pdf;       // one page as large as the picture at its own resolution (at most A4 where it says none);
+                         // empty: no page
   std::string words;     // why there is none
   bool damaged = false;  // the file itself cannot be read
 };

@@ -10,8 +10,8 @@
 namespace heatkeep {
 namespace {
 
-constexpr double kFine = 100;     // dots a mm when measuring
-constexpr double kTitle = 5.2;    // the line above a bar
+constexpr double kFine = 100;       // dots a mm when measuring
+constexpr double kTitle = 5.2;      // the line above a bar
 constexpr double kMostDrawn = 150;  // mm: the height of a drawing at most
 
 BarView ViewOf(const ScreenPage& page, double y, double width, bool ruler, double mm) {
@@ -27,13 +27,14 @@ BarView ViewOf(const ScreenPage& page, double y, double width, bool ruler, doubl
 
 FlowItem BarItem(const ScreenPage& page, const PageBar& bar, bool ruler, double width) {
   const double bar_height = PieceBarHeight(bar.bar, ViewOf(page, 0, width, ruler, kFine)) / kFine;
-  return {kTitle + bar_height + 2.4, [page, bar, ruler, width](Pen& pen, double y) {
-            const double tag = TextWidthMm(bar.title, {3.6, true, true}) + 2.5, right = std::min(width * 0.35, TextWidthMm(bar.right, {3}) + 1);
-            pen.text(kMargin, y + 0.5, tag, bar.title, {3.6, true, true, false, Align::Left, true});
-            pen.text(kMargin + tag, y + 1, width - tag - right - 2, bar.beside, {2.9});
-            pen.text(kMargin + width - right, y + 1, right, bar.right, {3, false, false, false, Align::Right});
-            PaintPieceBar(pen.painter(), bar.bar, ViewOf(page, y + kTitle, width, ruler, pen.dots()));
-          }};
+  return {
+      kTitle + bar_height + 2.4, [page, bar, ruler, width](Pen& pen, double y) {
+        const double tag = TextWidthMm(bar.title, {3.6, true, true}) + 2.5, right = std::min(width * 0.35, TextWidthMm(bar.right, {3}) + 1);
+        pen.text(kMargin, y + 0.5, tag, bar.title, {3.6, true, true, false, Align::Left, true});
+        pen.text(kMargin + tag, y + 1, width - tag - right - 2, bar.beside, {2.9});
+        pen.text(kMargin + width - right, y + 1, right, bar.right, {3, false, false, false, Align::Right});
+        PaintPieceBar(pen.painter(), bar.bar, ViewOf(page, y + kTitle, width, ruler, pen.dots()));
+      }};
 }
 
 FlowItem Drawing(const PagePart& part, double width) {
@@ -83,7 +84,10 @@ void AddRows(Flow& flow, const PagePart& part, Length full, double width) {
 void WriteScreenPage(const std::string& path, const ScreenPage& page, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  SetRecordHead(flow, {page.what, page.subject, "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : ", " + options.author), "", 0}, width);
+  SetRecordHead(
+      flow,
+      {page.what, page.subject, "printed " + ShortTime(options.printed_at) + (options.author.empty() ? "" : ", " + options.author), "", 0},
+      width);
   for (const PagePart& part : page.parts) {
     if (!part.head.empty()) flow.items.push_back(SectionHead(kMargin, width, part.head));
     for (const std::string& words : part.words) flow.items.push_back(TextRow(kMargin, width, words, {3.3}, 0.9));

@@ -44,8 +44,8 @@ struct PagePart {
 struct ScreenPage {
   std::string what, subject;  // "Plan", "cut list 26-1184"
   std::vector<PagePart> parts;
-  Length full;                      // the longest piece: one scale for all bars
-  Units units = Units::Metric;      // of the bars' labels and rulers
+  Length full;                  // the longest piece: one scale for all bars
+  Units units = Units::Metric;  // of the bars' labels and rulers
   std::string keep_word = "keep", scrap_word = "scrap", empty_words = "Nothing to show.";
 };
 

@@ -23,9 +23,7 @@ QPolygonF Outline(const QRectF& box, std::initializer_list<QPointF> corners) {
 std::optional<Shape> ShapeOfWords(std::string_view section) {
   try {
     return ReadSection(section).shape;
-  } catch (const BadText&) {
-    return std::nullopt;
-  }
+  } catch (const BadText&) { return std::nullopt; }
 }
 
 std::string SectionSize(std::string_view section) {
@@ -37,8 +35,7 @@ std::string SectionSize(std::string_view section) {
   return first == std::string_view::npos ? std::string(section) : std::string(section.substr(first));
 }
 
-void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shape> shape, double line,
-                        Scheme scheme) {
+void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shape> shape, double line, Scheme scheme) {
   painter.save();
   painter.setPen(QPen(ColorOf(Use::Outline, scheme), line * 1.4));
   painter.setBrush(ColorOf(Use::Metal, scheme));
@@ -52,15 +49,9 @@ void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shap
     return;
   }
   switch (*shape) {
-    case Shape::Round:
-      painter.drawEllipse(square);
-      break;
-    case Shape::Square:
-      painter.drawRect(square.adjusted(side * .07, side * .07, -side * .07, -side * .07));
-      break;
-    case Shape::Flat:
-      painter.drawRect(square.adjusted(0, side * 0.28, 0, -side * 0.28));
-      break;
+    case Shape::Round: painter.drawEllipse(square); break;
+    case Shape::Square: painter.drawRect(square.adjusted(side * .07, side * .07, -side * .07, -side * .07)); break;
+    case Shape::Flat: painter.drawRect(square.adjusted(0, side * 0.28, 0, -side * 0.28)); break;
     case Shape::Tube:
       painter.drawEllipse(square);
       painter.setBrush(ColorOf(Use::Ground, scheme));
@@ -82,15 +73,24 @@ void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shap
       painter.drawRect(outside.adjusted(side * .16, side * .16, -side * .16, -side * .16));
       break;
     }
-    case Shape::Angle:
-      painter.drawPolygon(Outline(square, {{.1, .05}, {.32, .05}, {.32, .7}, {.95, .7}, {.95, .92}, {.1, .92}}));
-      break;
+    case Shape::Angle: painter.drawPolygon(Outline(square, {{.1, .05}, {.32, .05}, {.32, .7}, {.95, .7}, {.95, .92}, {.1, .92}})); break;
     case Shape::Channel:
       painter.drawPolygon(Outline(square, {{.2, .05}, {.85, .05}, {.85, .25}, {.42, .25}, {.42, .75}, {.85, .75}, {.85, .95}, {.2, .95}}));
       break;
     case Shape::Beam:
-      painter.drawPolygon(Outline(square, {{.08, .05}, {.92, .05}, {.92, .25}, {.6, .25}, {.6, .75}, {.92, .75}, {.92, .95}, {.08, .95},
-                                           {.08, .75}, {.4, .75}, {.4, .25}, {.08, .25}}));
+      painter.drawPolygon(Outline(square,
+                                  {{.08, .05},
+                                   {.92, .05},
+                                   {.92, .25},
+                                   {.6, .25},
+                                   {.6, .75},
+                                   {.92, .75},
+                                   {.92, .95},
+                                   {.08, .95},
+                                   {.08, .75},
+                                   {.4, .75},
+                                   {.4, .25},
+                                   {.08, .25}}));
       break;
   }
   painter.restore();

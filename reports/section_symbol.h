@@ -20,7 +20,6 @@ std::optional<Shape> ShapeOfWords(std::string_view section);
 std::string SectionSize(std::string_view section);
 
 // Painted inside `box` with lines `line` wide.
-void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shape> shape, double line,
-                        Scheme scheme);
+void PaintSectionSymbol(QPainter& painter, const QRectF& box, std::optional<Shape> shape, double line, Scheme scheme);
 
 }  // namespace heatkeep

@@ -12,8 +12,7 @@
 namespace heatkeep {
 
 std::string HeatInGroups(const std::string& heat) {
-  const bool plain = std::all_of(heat.begin(), heat.end(),
-                                 [](char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0; });
+  const bool plain = std::all_of(heat.begin(), heat.end(), [](char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0; });
   if (!plain || heat.size() <= 4) return heat;
   std::string text;
   for (std::size_t i = 0; i < heat.size(); ++i) {
@@ -33,9 +32,7 @@ std::string HowToLift(Mass mass, Length length, Mass limit) {
 namespace {
 
 // Down to the millimetre, or the sixteenth of an inch.
-std::string RestText(Length left, Units units) {
-  return units == Units::Metric ? MmText({left.nm - left.nm % kNmPerMm}) : InchText(left);
-}
+std::string RestText(Length left, Units units) { return units == Units::Metric ? MmText({left.nm - left.nm % kNmPerMm}) : InchText(left); }
 
 }  // namespace
 
@@ -67,7 +64,8 @@ std::vector<std::string> EndWords(const SheetBlock& block, Units units) {
   if (const auto whole = LastUncut(end))
     words.push_back("OFFER: leave the last piece uncut at " + text(*whole) + ", in its tolerance; " + text(end.kerf) + " less to chips");
   if (IsThin(end))
-    words.push_back("THIN LAST SLICE: " + (block.left.nm > 0 ? text(block.left) : std::string("nothing")) + " behind the blade, it may wander");
+    words.push_back("THIN LAST SLICE: " + (block.left.nm > 0 ? text(block.left) : std::string("nothing")) +
+                    " behind the blade, it may wander");
   std::set<std::string> seen;
   for (const SheetCut& cut : block.cuts) {
     const int count = FurtherPieces(block.left, cut.set, block.kerf_each, block.doubt, std::max(block.grip, block.stays));
@@ -133,8 +131,8 @@ std::optional<std::chrono::milliseconds> StrokeTime(const SheetBlock& block) {
 std::string BundleWords(const SheetBlock& block) {
   if (block.bundle < 2) return "";
   const int strokes = StrokeCount(block);
-  std::string words = "BUNDLE " + std::to_string(block.bundle_no) + ": " + std::to_string(block.bundle) + " bars cut together, " + std::to_string(strokes) +
-                      (strokes == 1 ? " stroke" : " strokes");
+  std::string words = "BUNDLE " + std::to_string(block.bundle_no) + ": " + std::to_string(block.bundle) + " bars cut together, " +
+      std::to_string(strokes) + (strokes == 1 ? " stroke" : " strokes");
   if (block.area.um2 > 0) words += " of " + WriteScaled((StrokeArea(block).um2 + 500'000) / 1'000'000, 2) + " cm\u00B2";
   if (const auto time = StrokeTime(block)) words += ", " + WriteScaled((time->count() + 3000) / 6000, 1) + " min each";
   return words;

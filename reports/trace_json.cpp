@@ -13,9 +13,11 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 Json HeatsJson(const OrderHeats& heats) {
-  Json out{{"one_heat", heats.one_heat}, {"statement", heats.statement}, {"looked_at", heats.looked_at}, {"heats", Json::array()}, {"before", heats.before}, {"wrong", heats.wrong}};
+  Json out{{"one_heat", heats.one_heat}, {"statement", heats.statement}, {"looked_at", heats.looked_at},
+           {"heats", Json::array()},     {"before", heats.before},       {"wrong", heats.wrong}};
   for (const OrderHeats::Heat& h : heats.heats)
-    out["heats"].push_back(Json{{"mill", h.mill}, {"heat", h.heat}, {"identity", h.identity}, {"cut_pieces", h.cut_pieces}, {"pieces", h.pieces}});
+    out["heats"].push_back(
+        Json{{"mill", h.mill}, {"heat", h.heat}, {"identity", h.identity}, {"cut_pieces", h.cut_pieces}, {"pieces", h.pieces}});
   return out;
 }
 

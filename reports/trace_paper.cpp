@@ -76,22 +76,20 @@ FlowItem LineItem(const TraceLine& l, const TraceLine& above, const std::vector<
   const std::string where_now = (l.held ? "HELD, " : "") + l.where_now;
   const double first = std::max(kFirst, ParagraphHeight(where_now, w.where, where) + 1.2);
   const double height = first + std::max(kSecond - 0.6, detail_height + 0.6);
-  return {
-      height, [=](Pen& pen, double y) {
-        Strokes(pen, y, height, l.depth, follows);
-        double x = kMargin + indent;
-        const std::string what = l.what + " ";
-        const double what_width = std::min(TextWidthMm(what, {3.2}) + 1, (w.what - indent) * 0.6);
-        pen.text(x, y + 0.9, what_width, what, {3.2});
-        pen.text(x + what_width, y + 0.8, w.what - indent - what_width, l.name,
-                 {3.4, true, true, false, Align::Left, true});
-        x = kMargin + w.what + 2;
-        const std::string count = l.count != 1 ? std::to_string(l.count) + " \u00D7 " : "";
-        pen.text(x, y + 0.9, w.length, count + MmText(l.length), {3.2, false, false, false, Align::Right});
-        pen.text(x + w.length + 1, y + 0.9, w.mass, KgText(l.mass), {3.2, false, false, false, Align::Right});
-        pen.paragraph(x + w.length + w.mass + 5, y + 0.9, w.where - 1, where_now, where);
-        pen.paragraph(kMargin + indent, y + first - 0.4, detail_width, detail, small);
-      }};
+  return {height, [=](Pen& pen, double y) {
+            Strokes(pen, y, height, l.depth, follows);
+            double x = kMargin + indent;
+            const std::string what = l.what + " ";
+            const double what_width = std::min(TextWidthMm(what, {3.2}) + 1, (w.what - indent) * 0.6);
+            pen.text(x, y + 0.9, what_width, what, {3.2});
+            pen.text(x + what_width, y + 0.8, w.what - indent - what_width, l.name, {3.4, true, true, false, Align::Left, true});
+            x = kMargin + w.what + 2;
+            const std::string count = l.count != 1 ? std::to_string(l.count) + " \u00D7 " : "";
+            pen.text(x, y + 0.9, w.length, count + MmText(l.length), {3.2, false, false, false, Align::Right});
+            pen.text(x + w.length + 1, y + 0.9, w.mass, KgText(l.mass), {3.2, false, false, false, Align::Right});
+            pen.paragraph(x + w.length + w.mass + 5, y + 0.9, w.where - 1, where_now, where);
+            pen.paragraph(kMargin + indent, y + first - 0.4, detail_width, detail, small);
+          }};
 }
 
 FlowItem TableHead(double width) {
@@ -140,12 +138,9 @@ std::vector<std::vector<bool>> TreeStrokes(const std::vector<TraceLine>& lines) 
 void WriteTracePdf(const std::string& path, const TraceRecord& record, const PrintOptions& options) {
   const double width = PageWidth(options.size) - 2 * kMargin;
   Flow flow;
-  const std::string asked = "asked " + ShortTime(record.asked_at) +
-                            (record.asked_by.empty() ? "" : " by " + record.asked_by) + "  \u00B7  " +
-                            TraceCounts(record.lines);
-  SetRecordHead(flow,
-                {"Trace record of " + record.kind, record.subject, asked, record.digest, record.happenings, record.proof},
-                width);
+  const std::string asked = "asked " + ShortTime(record.asked_at) + (record.asked_by.empty() ? "" : " by " + record.asked_by) +
+      "  \u00B7  " + TraceCounts(record.lines);
+  SetRecordHead(flow, {"Trace record of " + record.kind, record.subject, asked, record.digest, record.happenings, record.proof}, width);
   flow.items.push_back(TextRow(kMargin, width, OwnWorkStatement(), {3.0}, 2));
   if (record.heats) AddHeats(flow, *record.heats, width);
   AddFamilyTree(flow, record.lines, width);
@@ -158,8 +153,7 @@ void WriteTracePdf(const std::string& path, const TraceRecord& record, const Pri
     flow.items.push_back(LineItem(record.lines[i], Above(record.lines, i), strokes[i], width));
     flow.items.back().head = 0;
   }
-  if (record.lines.empty())
-    flow.items.push_back(TextRow(kMargin, width, "The book holds nothing of this name.", {3.3}));
+  if (record.lines.empty()) flow.items.push_back(TextRow(kMargin, width, "The book holds nothing of this name.", {3.3}));
   for (const HeatBalance& balance : record.balances) AddBalance(flow, balance, width);
   WriteFlow(path, flow, options);
 }

@@ -4,9 +4,9 @@
 // JSON (keys stay): "record": "trace", "kind", "subject", "asked_at", "asked_by", "digest", "happenings"
 // (integer), "statement"; "lines": array in tree order of { "depth", "what", "name", "parent", "count",
 // "length_nm" (of one), "mass_g" (of all), "mill", "heat", "grade", "section", "condition", "document",
-// "receipt", "where_now", "at", "by", "held" (bool), "now_nm" (left of a piece), "kerf_nm" (of the line's cuts) }; "balances": array as in balance_record.h; of an order
-// "heats": { "one_heat" (bool), "statement", "looked_at", "heats", "before", "wrong" }; "proof" as in record_says.h. Lengths are
-// whole nanometres, masses whole grams.
+// "receipt", "where_now", "at", "by", "held" (bool), "now_nm" (left of a piece), "kerf_nm" (of the line's cuts) }; "balances": array as in
+// balance_record.h; of an order "heats": { "one_heat" (bool), "statement", "looked_at", "heats", "before", "wrong" }; "proof" as in
+// record_says.h. Lengths are whole nanometres, masses whole grams.
 #pragma once
 
 #include <string>

@@ -32,9 +32,26 @@ Table Lines(const TraceRecord& record) {
                {"by", 16}},
               {}};
   for (const TraceLine& l : record.lines)
-    table.rows.push_back({std::int64_t{l.depth}, l.what, l.name, l.parent, std::int64_t{l.count},
-                          MmCell(l.length), MmCell(l.now), MmCell(l.kerf), KgCell(l.mass), l.mill, l.heat, l.grade, l.section, l.condition,
-                          l.document, l.receipt, l.where_now, std::string(l.held ? "HELD" : ""), l.at, l.by});
+    table.rows.push_back({std::int64_t{l.depth},
+                          l.what,
+                          l.name,
+                          l.parent,
+                          std::int64_t{l.count},
+                          MmCell(l.length),
+                          MmCell(l.now),
+                          MmCell(l.kerf),
+                          KgCell(l.mass),
+                          l.mill,
+                          l.heat,
+                          l.grade,
+                          l.section,
+                          l.condition,
+                          l.document,
+                          l.receipt,
+                          l.where_now,
+                          std::string(l.held ? "HELD" : ""),
+                          l.at,
+                          l.by});
   return table;
 }
 
@@ -57,7 +74,9 @@ Table Heats(const OrderHeats& heats) {
     for (const std::string& tag : h.pieces) tags += (tags.empty() ? "cut from " : ", ") + tag;
     table.rows.push_back({h.identity, h.heat, h.mill, std::int64_t{h.cut_pieces}, tags});
   }
-  const auto say = [&](const std::string& what, const std::string& words) { table.rows.push_back({what, std::string(), std::string(), std::string(), words}); };
+  const auto say = [&](const std::string& what, const std::string& words) {
+    table.rows.push_back({what, std::string(), std::string(), std::string(), words});
+  };
   say("statement", heats.statement);
   say("looked at", heats.looked_at);
   for (const std::string& before : heats.before) say("before", before);

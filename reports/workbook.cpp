@@ -62,8 +62,7 @@ class Book {
       const auto column = static_cast<lxw_col_t>(c);
       lxw_format* format = workbook_add_format(book_);
       const int decimals = table.columns[c].decimals;
-      const std::string pattern =
-          decimals > 0 ? "0." + std::string(static_cast<std::size_t>(decimals), '0') : "General";
+      const std::string pattern = decimals > 0 ? "0." + std::string(static_cast<std::size_t>(decimals), '0') : "General";
       format_set_num_format(format, pattern.c_str());
       Check(worksheet_set_column(sheet, column, column, table.columns[c].width, format), path_ + ": column");
       Check(worksheet_write_string(sheet, 0, column, table.columns[c].head.c_str(), head_), path_ + ": head");
@@ -76,8 +75,7 @@ class Book {
     }
     worksheet_freeze_panes(sheet, 1, 0);
     if (!table.columns.empty() && !table.rows.empty())
-      Check(worksheet_autofilter(sheet, 0, 0, row - 1, static_cast<lxw_col_t>(table.columns.size() - 1)),
-            path_ + ": filter");
+      Check(worksheet_autofilter(sheet, 0, 0, row - 1, static_cast<lxw_col_t>(table.columns.size() - 1)), path_ + ": filter");
     if (table.chart && !table.rows.empty()) draw(sheet, table, *table.chart);
   }
 
@@ -103,17 +101,11 @@ class Book {
   }
 
   void put(lxw_worksheet* sheet, lxw_row_t row, lxw_col_t column, const Cell& cell) {
-    const std::string where =
-        path_ + ": not written: row " + std::to_string(row) + ", column " + std::to_string(column + 1);
+    const std::string where = path_ + ": not written: row " + std::to_string(row) + ", column " + std::to_string(column + 1);
     if (const auto* text = std::get_if<std::string>(&cell))
-      Check(text->empty() ? LXW_NO_ERROR : worksheet_write_string(sheet, row, column, text->c_str(), nullptr),
-            where);
-    else if (const auto* number = std::get_if<double>(&cell))
-      Check(worksheet_write_number(sheet, row, column, *number, nullptr), where);
-    else
-      Check(worksheet_write_number(sheet, row, column, static_cast<double>(std::get<std::int64_t>(cell)),
-                                   nullptr),
-            where);
+      Check(text->empty() ? LXW_NO_ERROR : worksheet_write_string(sheet, row, column, text->c_str(), nullptr), where);
+    else if (const auto* number = std::get_if<double>(&cell)) Check(worksheet_write_number(sheet, row, column, *number, nullptr), where);
+    else Check(worksheet_write_number(sheet, row, column, static_cast<double>(std::get<std::int64_t>(cell)), nullptr), where);
   }
 
   std::string path_;
@@ -126,8 +118,7 @@ class Book {
 double MmCell(Length length) { return static_cast<double>(length.nm) / static_cast<double>(kNmPerMm); }
 double KgCell(Mass mass) { return static_cast<double>(mass.g) / 1000.0; }
 
-void WriteWorkbook(const std::string& path, const std::string& title, const std::vector<Table>& tables,
-                   const PrintOptions& options) {
+void WriteWorkbook(const std::string& path, const std::string& title, const std::vector<Table>& tables, const PrintOptions& options) {
   WriteWholeFile(path, [&](const std::string& temporary) {
     Book book(path, temporary);
     book.describe(title, options);

@@ -43,7 +43,6 @@ double MmCell(Length length);
 double KgCell(Mass mass);
 
 // Throws std::runtime_error with the path and the reason (also for a text longer than a cell holds, 32767).
-void WriteWorkbook(const std::string& path, const std::string& title, const std::vector<Table>& tables,
-                   const PrintOptions& options);
+void WriteWorkbook(const std::string& path, const std::string& title, const std::vector<Table>& tables, const PrintOptions& options);
 
 }  // namespace heatkeep

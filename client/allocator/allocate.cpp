@@ -57,9 +57,8 @@ void RefuseNonsense(const Problem& problem) {
 class Run {
  public:
   Run(const Problem& problem, std::stop_token stop, const Progress& progress)
-      : problem_(problem), stop_(std::move(stop)), progress_(progress),
-        begin_(std::chrono::steady_clock::now()), components_(ComponentsOf(problem)),
-        results_(components_.size()), shown_(components_.size()) {}
+      : problem_(problem), stop_(std::move(stop)), progress_(progress), begin_(std::chrono::steady_clock::now()),
+        components_(ComponentsOf(problem)), results_(components_.size()), shown_(components_.size()) {}
 
   Plan Make() {
     Search();
@@ -70,18 +69,14 @@ class Run {
       for (Layout& layout : LayoutsOf(components_[i], results_[i].best)) plan.layouts.push_back(std::move(layout));
       interrupted = interrupted || results_[i].interrupted;
     }
-    std::stable_sort(plan.layouts.begin(), plan.layouts.end(),
-                     [](const Layout& a, const Layout& b) { return a.piece < b.piece; });
+    std::stable_sort(plan.layouts.begin(), plan.layouts.end(), [](const Layout& a, const Layout& b) { return a.piece < b.piece; });
     plan.value = ValueOf(problem_, plan.layouts);
     Shorts(plan);
     Prove(plan, results_);
     plan.status = plan.value.unmet_pieces > 0 ? Status::Short : plan.proved ? Status::Proved : Status::Feasible;
-    if (plan.proved_keys.size() == KeysOf(problem_.aim).size())
-      plan.ended_by = EndedBy::Proof;
-    else if (interrupted)
-      plan.ended_by = stop_.stop_requested() ? EndedBy::Stopped : EndedBy::Clock;
-    else
-      plan.ended_by = EndedBy::Budget;
+    if (plan.proved_keys.size() == KeysOf(problem_.aim).size()) plan.ended_by = EndedBy::Proof;
+    else if (interrupted) plan.ended_by = stop_.stop_requested() ? EndedBy::Stopped : EndedBy::Clock;
+    else plan.ended_by = EndedBy::Budget;
     plan.seconds = Seconds();
     if (const auto faults = CheckPlan(problem_, plan); !faults.empty())
       throw std::logic_error("the plan does not pass its own check: " + faults.front());
@@ -89,16 +84,13 @@ class Run {
   }
 
  private:
-  double Seconds() const {
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin_).count();
-  }
+  double Seconds() const { return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin_).count(); }
 
   void Search() {
     std::vector<std::size_t> order(components_.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-      return components_[a].Pieces() < components_[b].Pieces();
-    });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return components_[a].Pieces() < components_[b].Pieces(); });
     SideBySide(order);
     // What the clock cut short may use what the others left over of it, if that is a good deal more than it had.
     std::vector<std::size_t> again;
@@ -141,7 +133,7 @@ class Run {
     ComponentResult found = SearchComponent(components_[i], control);
     ComponentResult& known = results_[i];
     const bool better = known.best.score.empty() || found.best.score < known.best.score ||
-                        (found.best.score == known.best.score && found.proved >= known.proved);
+        (found.best.score == known.best.score && found.proved >= known.proved);
     if (better) known = std::move(found);
     if (progress_) Tell(i, results_[i]);
   }
@@ -167,8 +159,7 @@ class Run {
     for (const Layout& layout : plan.layouts)
       for (const Cut& cut : layout.cuts) missing[static_cast<std::size_t>(cut.line)] -= cut.count * layout.repeat;
     for (std::size_t i = 0; i < missing.size(); ++i)
-      if (missing[i] > 0)
-        plan.shorts.push_back({static_cast<int>(i), missing[i], WhyShort(problem_, static_cast<int>(i), missing[i])});
+      if (missing[i] > 0) plan.shorts.push_back({static_cast<int>(i), missing[i], WhyShort(problem_, static_cast<int>(i), missing[i])});
   }
 
   // Adds up the components' bounds, priority by priority and key by key.

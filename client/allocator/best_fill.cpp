@@ -41,8 +41,7 @@ BestFill::BestFill(const Component& c) : c_(c), cell_(c.views.size(), 1), exact_
   }
 }
 
-std::vector<std::pair<int, int>> BestFill::Fill(int source, int first, const std::vector<int>& demand,
-                                                const std::vector<int>& order) {
+std::vector<std::pair<int, int>> BestFill::Fill(int source, int first, const std::vector<int>& demand, const std::vector<int>& order) {
   const Source& s = c_.sources[At(source)];
   const View& view = c_.views[At(s.view)];
   const std::int64_t cell = cell_[At(s.view)];
@@ -51,7 +50,8 @@ std::vector<std::pair<int, int>> BestFill::Fill(int source, int first, const std
   std::vector<std::pair<int, int>> cuts;
   const std::int64_t room = s.room.room.nm < nm(first) ? -1 : (s.room.room.nm - nm(first)) / cell;
   std::int64_t exact = -1;
-  if (exact_[At(s.view)] && s.room.exact && c_.items[At(first)].length >= s.room.grip && (s.room.exact->nm - nm(first)) % cell == 0) exact = (s.room.exact->nm - nm(first)) / cell;
+  if (exact_[At(s.view)] && s.room.exact && c_.items[At(first)].length >= s.room.grip && (s.room.exact->nm - nm(first)) % cell == 0)
+    exact = (s.room.exact->nm - nm(first)) / cell;
   const std::int64_t cells = std::max(room, exact);
   if (cells < 0) return cuts;
   const std::size_t words = At(cells / 64) + 1;

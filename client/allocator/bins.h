@@ -21,8 +21,8 @@ struct Bins {
   }
 };
 
-using Fill = std::vector<std::pair<int, int>>;          // (item, count > 0), ascending by item
-using Packing = std::vector<std::pair<Fill, int>>;      // with how often
+using Fill = std::vector<std::pair<int, int>>;      // (item, count > 0), ascending by item
+using Packing = std::vector<std::pair<Fill, int>>;  // with how often
 inline std::int64_t BinsIn(const Packing& packing) {
   std::int64_t n = 0;
   for (const auto& [fill, times] : packing) n += times;

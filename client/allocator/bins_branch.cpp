@@ -18,9 +18,10 @@ class Fillings {
   static constexpr std::size_t kMost = 20'000;
   static constexpr std::int64_t kMostSteps = 5'000'000, kMostTable = 4'000'000;
 
-  Fillings(const Bins& bins, const std::vector<int>& rest, const std::vector<std::int64_t>& price, std::int64_t top,
-           std::int64_t loss, std::int64_t waste, const std::map<Fill, double>& wanted)
-      : bins_(bins), left_(rest), wanted_(wanted), price_(price), least_price_(top - loss), least_size_(bins.capacity - waste), counts_(rest.size(), 0) {
+  Fillings(const Bins& bins, const std::vector<int>& rest, const std::vector<std::int64_t>& price, std::int64_t top, std::int64_t loss,
+           std::int64_t waste, const std::map<Fill, double>& wanted)
+      : bins_(bins), left_(rest), wanted_(wanted), price_(price), least_price_(top - loss), least_size_(bins.capacity - waste),
+        counts_(rest.size(), 0) {
     const std::size_t n = rest.size();
     if (static_cast<std::int64_t>(n) * (bins.capacity + 1) <= kMostTable) Table();
     ratio_.assign(n + 1, 0.0);
@@ -166,9 +167,8 @@ bool BinsBranch::Children(const std::vector<int>& rest, std::int64_t more, std::
     const auto at = use.find(fill);
     children.push_back({at == use.end() ? 0.0 : at->second, top - worth, std::move(fill)});
   }
-  std::stable_sort(children.begin(), children.end(), [](const Child& a, const Child& b) {
-    return a.use != b.use ? a.use > b.use : a.loss < b.loss;
-  });
+  std::stable_sort(children.begin(), children.end(),
+                   [](const Child& a, const Child& b) { return a.use != b.use ? a.use > b.use : a.loss < b.loss; });
   return all;
 }
 

@@ -11,8 +11,8 @@ constexpr std::size_t kMostStates = 3'000'000;
 
 }  // namespace
 
-std::int64_t DearestFill::Find(const std::vector<std::int64_t>& price, const std::vector<int>& demand, std::int64_t above,
-                               std::size_t most, std::vector<Fill>& fills) {
+std::int64_t DearestFill::Find(const std::vector<std::int64_t>& price, const std::vector<int>& demand, std::int64_t above, std::size_t most,
+                               std::vector<Fill>& fills) {
   chunks_.clear();
   fills.clear();
   candidates_.clear();

@@ -19,8 +19,8 @@ class DearestFill {
   // The most that one fill of at most `demand` is worth, or `above` if none is worth more. Prices are >= 0, their sum
   // over a bin below 2^52. `fills` are up to `most` fills worth more than `above`: the dearest, then others that the
   // demand allows beside it, dearest first.
-  std::int64_t Find(const std::vector<std::int64_t>& price, const std::vector<int>& demand, std::int64_t above,
-                    std::size_t most, std::vector<Fill>& fills);
+  std::int64_t Find(const std::vector<std::int64_t>& price, const std::vector<int>& demand, std::int64_t above, std::size_t most,
+                    std::vector<Fill>& fills);
 
   std::int64_t steps() const { return steps_; }
 

@@ -22,10 +22,15 @@ std::vector<Bundle> BundlesOf(const Problem& problem, const Plan& plan, int at_a
       stops[cut.length.nm] += cut.count;
       heat_counts = heat_counts || !line.one_heat.empty() || line.max_heats > 0;
     }
-    const auto it = at.try_emplace(
-        Sign{piece.section, piece.grade + "\n" + piece.condition + "\n" + piece.owner, piece.length.nm, piece.square_ends,
-             {rules.kerf.nm, rules.trim.nm, rules.grip.nm, rules.keep.nm}, heat_counts ? "heat " + piece.heat : std::string(), stops},
-        bundles.size()).first;
+    const auto it = at.try_emplace(Sign{piece.section,
+                                        piece.grade + "\n" + piece.condition + "\n" + piece.owner,
+                                        piece.length.nm,
+                                        piece.square_ends,
+                                        {rules.kerf.nm, rules.trim.nm, rules.grip.nm, rules.keep.nm},
+                                        heat_counts ? "heat " + piece.heat : std::string(),
+                                        stops},
+                                   bundles.size())
+                        .first;
     if (it->second < bundles.size() && at_a_time > 0 && bundles[it->second].bars + layout.repeat > at_a_time) it->second = bundles.size();
     if (it->second == bundles.size()) bundles.emplace_back();
     bundles[it->second].layouts.push_back(static_cast<int>(i));

@@ -15,23 +15,23 @@ struct Check {
   std::vector<std::string> faults;
 
   std::vector<long long> placed, used;
-  std::map<std::string, std::set<std::string>> heats_of_group;   // one_heat name -> heats
+  std::map<std::string, std::set<std::string>> heats_of_group;  // one_heat name -> heats
   std::vector<std::set<std::string>> heats_of_line;
   std::map<std::string, std::set<std::string>> heats_of_order;
   std::set<std::string> setups;
-  Value value;                    // as worked out here, but for lost worth and money
+  Value value;  // as worked out here, but for lost worth and money
   long long lost_low = 0, lost_high = 0, money_low = 0, money_high = 0;
 
   void Fault(const std::string& where, const std::string& what) { faults.push_back(where + ": " + what); }
 
-  static bool Listed(const std::vector<GradeSubstitute>& t, const std::string& a, const std::string& g,
-                     const std::string& order, long long& extra) {
+  static bool Listed(const std::vector<GradeSubstitute>& t, const std::string& a, const std::string& g, const std::string& order,
+                     long long& extra) {
     for (const auto& r : t)
       if (r.asked == a && r.given == g && (r.order.empty() || r.order == order)) return extra += r.extra_per_metre.micro, true;
     return false;
   }
-  static bool Listed(const std::vector<SectionSubstitute>& t, const std::string& a, const std::string& g,
-                     const std::string& order, long long& extra) {
+  static bool Listed(const std::vector<SectionSubstitute>& t, const std::string& a, const std::string& g, const std::string& order,
+                     long long& extra) {
     for (const auto& r : t)
       if (r.asked == a && r.given == g && (r.order.empty() || r.order == order)) return extra += r.extra_per_metre.micro, true;
     return false;
@@ -54,18 +54,15 @@ struct Check {
       return {worth, worth};
     }
     const long double um = static_cast<long double>(nm) / 1000.0L * -std::expm1(-static_cast<long double>(nm) / 1e9L);
-    return {static_cast<long long>(std::floor(um + 0.5L - 1e-6L)) * 1000,
-            static_cast<long long>(std::floor(um + 0.5L + 1e-6L)) * 1000};
+    return {static_cast<long long>(std::floor(um + 0.5L - 1e-6L)) * 1000, static_cast<long long>(std::floor(um + 0.5L + 1e-6L)) * 1000};
   }
 
   void OneLayout(const Layout& layout, const std::string& where) {
-    if (layout.piece < 0 || static_cast<std::size_t>(layout.piece) >= problem.pieces.size())
-      return Fault(where, "there is no such piece");
+    if (layout.piece < 0 || static_cast<std::size_t>(layout.piece) >= problem.pieces.size()) return Fault(where, "there is no such piece");
     const Piece& piece = problem.pieces[static_cast<std::size_t>(layout.piece)];
     const GroupRules* rules = &problem.rules;
     for (auto e = problem.exceptions.rbegin(); e != problem.exceptions.rend(); ++e)
-      if ((e->section.empty() || e->section == piece.section) && (e->grade.empty() || e->grade == piece.grade))
-        rules = &e->rules;
+      if ((e->section.empty() || e->section == piece.section) && (e->grade.empty() || e->grade == piece.grade)) rules = &e->rules;
     if (layout.repeat < 1) return Fault(where, "repeat is below 1");
     if (layout.cuts.empty()) return Fault(where, "nothing is cut");
     used[static_cast<std::size_t>(layout.piece)] += layout.repeat;
@@ -77,8 +74,7 @@ struct Check {
     long long n = 0, sum = 0, longest = 0, extra_money_low = 0;
     std::map<long long, long long> by_length;
     for (const Cut& cut : layout.cuts) {
-      if (cut.line < 0 || static_cast<std::size_t>(cut.line) >= problem.lines.size())
-        return Fault(where, "there is no such line");
+      if (cut.line < 0 || static_cast<std::size_t>(cut.line) >= problem.lines.size()) return Fault(where, "there is no such line");
       if (cut.count < 1) return Fault(where, "a cut with count below 1");
       const Line& line = problem.lines[static_cast<std::size_t>(cut.line)];
       if (cut.length.nm != line.nominal.nm + line.face.nm + line.aim.nm) Fault(where, "a cut has not its line's length");
@@ -90,8 +86,7 @@ struct Check {
       long long extra = 0;
       if (piece.section != line.section && !Listed(problem.sections, line.section, piece.section, line.order, extra))
         Fault(where, "wrong section");
-      if (piece.grade != line.grade && !Listed(problem.grades, line.grade, piece.grade, line.order, extra))
-        Fault(where, "wrong grade");
+      if (piece.grade != line.grade && !Listed(problem.grades, line.grade, piece.grade, line.order, extra)) Fault(where, "wrong grade");
       if (!line.condition.empty() && line.condition != piece.condition) Fault(where, "wrong condition");
       if (line.owner != piece.owner) Fault(where, "wrong owner");
       if (static_cast<int>(piece.papers) < static_cast<int>(line.papers)) Fault(where, "papers too weak");
@@ -154,15 +149,15 @@ struct Check {
     std::pair<long long, long long> taken{0, 0}, rest{0, 0};
     if (own) {
       taken = piece.kind == PieceKind::Bar
-                  ? std::pair<long long, long long>{(piece.length.nm + 500) / 1000 * 1000, (piece.length.nm + 500) / 1000 * 1000}
-              : piece.worth && piece.length >= rules->keep ? std::pair<long long, long long>{piece.worth->nm, piece.worth->nm}
-                                                           : RestWorth(piece.length.nm, *rules);
+          ? std::pair<long long, long long>{(piece.length.nm + 500) / 1000 * 1000, (piece.length.nm + 500) / 1000 * 1000}
+          : piece.worth && piece.length >= rules->keep ? std::pair<long long, long long>{piece.worth->nm, piece.worth->nm}
+                                                       : RestWorth(piece.length.nm, *rules);
       rest = RestWorth(left, *rules);
     }
     lost_low += (taken.first - rest.second) * times;
     lost_high += (taken.second - rest.first) * times;
-    long long money = extra_money_low + piece.costs.per_pull.micro +
-                      piece.costs.per_cut.micro * (n + (rough_near && t > 0 ? 1 : 0) - (uncut ? 1 : 0));
+    long long money =
+        extra_money_low + piece.costs.per_pull.micro + piece.costs.per_cut.micro * (n + (rough_near && t > 0 ? 1 : 0) - (uncut ? 1 : 0));
     if (own && piece.kind == PieceKind::Drop && piece.length < rules->keep)
       money += Money(piece.costs.scrap_per_metre.micro, piece.length.nm);
     if (own && kind == LeftKind::Scrap) money -= Money(piece.costs.scrap_per_metre.micro, left);
@@ -203,8 +198,7 @@ struct Check {
   void Figures() {
     value.layouts = static_cast<int>(setups.size());
     const Value& said = plan.value;
-    if (said.unmet_by_priority != value.unmet_by_priority || said.unmet_pieces != value.unmet_pieces)
-      Fault("value", "unmet is wrong");
+    if (said.unmet_by_priority != value.unmet_by_priority || said.unmet_pieces != value.unmet_pieces) Fault("value", "unmet is wrong");
     if (said.bars_opened != value.bars_opened) Fault("value", "bars_opened is wrong");
     if (said.new_length != value.new_length) Fault("value", "new_length is wrong");
     if (said.consumed_length != value.consumed_length) Fault("value", "consumed_length is wrong");
@@ -213,8 +207,7 @@ struct Check {
     if (said.layouts != value.layouts) Fault("value", "layouts is wrong");
     if (said.lost_worth.nm < lost_low || said.lost_worth.nm > lost_high) Fault("value", "lost_worth is wrong");
     long long fixed = problem.per_setup.micro * value.layouts;
-    for (const auto& [order, heats] : heats_of_order)
-      fixed += problem.per_extra_heat.micro * (static_cast<long long>(heats.size()) - 1);
+    for (const auto& [order, heats] : heats_of_order) fixed += problem.per_extra_heat.micro * (static_cast<long long>(heats.size()) - 1);
     if (said.money.micro < money_low + fixed || said.money.micro > money_high + fixed) Fault("value", "money is wrong");
   }
 
@@ -270,8 +263,7 @@ std::vector<std::string> CheckPlan(const Problem& problem, const Plan& plan) {
   check.placed.assign(problem.lines.size(), 0);
   check.used.assign(problem.pieces.size(), 0);
   check.heats_of_line.resize(problem.lines.size());
-  for (std::size_t i = 0; i < plan.layouts.size(); ++i)
-    check.OneLayout(plan.layouts[i], "layout " + std::to_string(i + 1));
+  for (std::size_t i = 0; i < plan.layouts.size(); ++i) check.OneLayout(plan.layouts[i], "layout " + std::to_string(i + 1));
   check.Lines();
   check.Figures();
   check.Claims();

@@ -75,18 +75,18 @@ std::string DifferenceWords(const Difference& d) {
   std::string words;
   const auto add = [&](const std::string& part) { words += (words.empty() ? "" : ", ") + part; };
   const auto plain = [](auto n) { return n < 0 ? -n : n; };
-  if (d.unmet_pieces != 0)
-    add(std::to_string(plain(d.unmet_pieces)) + (d.unmet_pieces < 0 ? " fewer" : " more") + " cuts short");
+  if (d.unmet_pieces != 0) add(std::to_string(plain(d.unmet_pieces)) + (d.unmet_pieces < 0 ? " fewer" : " more") + " cuts short");
   if (d.new_length.nm != 0) {
     add(MetresText({plain(d.new_length.nm)}) + (d.new_length.nm < 0 ? " less full bar" : " more full bar"));
     if (d.new_mass) add(WriteKg({plain(d.new_mass->g)}) + " kg");
     if (d.bars_opened != 0)
-      add(std::to_string(plain(d.bars_opened)) + (d.bars_opened < 0 ? " fewer" : " more") + (plain(d.bars_opened) == 1 ? " bar" : " bars") + " opened");
+      add(std::to_string(plain(d.bars_opened)) + (d.bars_opened < 0 ? " fewer" : " more") + (plain(d.bars_opened) == 1 ? " bar" : " bars") +
+          " opened");
   } else if (d.lost_worth.nm != 0) {
-    add("metal as good as " + MetresText({plain(d.lost_worth.nm)}) + " of full bar " + (d.lost_worth.nm < 0 ? "less" : "more") + " used up");
+    add("metal as good as " + MetresText({plain(d.lost_worth.nm)}) + " of full bar " + (d.lost_worth.nm < 0 ? "less" : "more") +
+        " used up");
   }
-  if (d.money && MoneyText(*d.money) != "0.00")
-    add(MoneyText({plain(d.money->micro)}) + (d.money->micro < 0 ? " cheaper" : " dearer"));
+  if (d.money && MoneyText(*d.money) != "0.00") add(MoneyText({plain(d.money->micro)}) + (d.money->micro < 0 ? " cheaper" : " dearer"));
   if (d.new_length.nm == 0 && d.pieces_pulled != 0)
     add(std::to_string(plain(d.pieces_pulled)) + (d.pieces_pulled < 0 ? " fewer" : " more") +
         (plain(d.pieces_pulled) == 1 ? " piece" : " pieces") + " pulled");
@@ -96,7 +96,7 @@ std::string DifferenceWords(const Difference& d) {
 Choice ChooseBetween(const Problem& problem, const Plan& searched, const Plan& by_hand, FineMoney least_gain) {
   const Key lead = KeysOf(problem.aim).at(1);
   const bool as_good = searched.value.unmet_by_priority == by_hand.value.unmet_by_priority &&
-                       (lead == Key::Money || FigureOf(by_hand.value, lead) <= FigureOf(searched.value, lead));
+      (lead == Key::Money || FigureOf(by_hand.value, lead) <= FigureOf(searched.value, lead));
   const Difference d = DifferenceOf(problem, searched, problem, by_hand);
   Choice choice;
   if (searched.value == by_hand.value) {
@@ -108,8 +108,8 @@ Choice ChooseBetween(const Problem& problem, const Plan& searched, const Plan& b
   choice.plain = true;
   const FineMoney gain{-d.money->micro};
   choice.words = "the plan by hand is taken: " +
-                 (MoneyText(gain) == "0.00" ? "it costs no more" :
-                  gain.micro < 0 ? "it is " + MoneyText({-gain.micro}) + " cheaper"
+      (MoneyText(gain) == "0.00" ? "it costs no more"
+           : gain.micro < 0      ? "it is " + MoneyText({-gain.micro}) + " cheaper"
                                  : "it costs " + MoneyText(gain) + " more, less than " + MoneyText(least_gain));
   Difference metal = DifferenceOf(problem, by_hand, problem, searched);
   metal.money.reset();

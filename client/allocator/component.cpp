@@ -27,8 +27,7 @@ Costs CostOf(const Component& c, const Source& s, const Pattern& p, bool last_un
       case Key::Money: {
         FineMoney money = Priced(s.costs.per_metre, s.worth - worth_left);
         if (s.own && !s.bar && s.length < s.keep) money.micro += Priced(s.costs.scrap_per_metre, s.length).micro;
-        if (s.own && LeftKindOf(p.left, s.keep) == LeftKind::Scrap)
-          money.micro -= Priced(s.costs.scrap_per_metre, p.left).micro;
+        if (s.own && LeftKindOf(p.left, s.keep) == LeftKind::Scrap) money.micro -= Priced(s.costs.scrap_per_metre, p.left).micro;
         money.micro += s.costs.per_pull.micro;
         money.micro += s.costs.per_cut.micro * ((s.room.trim.nm > 0 ? 1 : 0) - (last_uncut ? 1 : 0));
         for (const auto& [item, count] : p.cuts) money.micro += c.views[At(s.view)].extra[At(item)] * count;
@@ -91,10 +90,8 @@ void Score(const Component& c, Solution& solution) {
       std::map<std::string, std::set<std::string>> heats;  // items of different orders are never one then
       for (const auto& [p, times] : solution.patterns)
         for (const auto& [item, count] : p.cuts)
-          heats[c.problem->lines[At(c.items[At(item)].lines.front().first)].order].insert(
-              c.sources[At(p.source)].heat);
-      for (const auto& [order, set] : heats)
-        score[ranks] += c.problem->per_extra_heat.micro * (static_cast<std::int64_t>(set.size()) - 1);
+          heats[c.problem->lines[At(c.items[At(item)].lines.front().first)].order].insert(c.sources[At(p.source)].heat);
+      for (const auto& [order, set] : heats) score[ranks] += c.problem->per_extra_heat.micro * (static_cast<std::int64_t>(set.size()) - 1);
     }
     score.back() = 0;  // not a key of that aim
   }
@@ -172,10 +169,8 @@ std::vector<Layout> LayoutsOf(const Component& c, const Solution& solution) {
         }
       std::vector<std::pair<int, int>> cuts(by_line.begin(), by_line.end());
       const auto [it, fresh] = seen.try_emplace({stock[at].first, cuts}, layouts.size());
-      if (fresh)
-        layouts.push_back(MakeLayout(*c.problem, stock[at].first, 1, cuts));
-      else
-        ++layouts[it->second].repeat;
+      if (fresh) layouts.push_back(MakeLayout(*c.problem, stock[at].first, 1, cuts));
+      else ++layouts[it->second].repeat;
     }
   return layouts;
 }

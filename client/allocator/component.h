@@ -78,7 +78,7 @@ struct Component {
 struct Solution {
   std::vector<std::pair<Pattern, std::int64_t>> patterns;  // with how often
   std::vector<int> unmet;                                  // by item
-  std::vector<std::int64_t> score;  // unmet by rank, then the keys, then layouts; compared in this order
+  std::vector<std::int64_t> score;                         // unmet by rank, then the keys, then layouts; compared in this order
 };
 
 // Splits a problem into its components. Lines that no piece may serve at all appear in none.

@@ -111,8 +111,7 @@ class Searcher {
     bool chain = true;  // all keys before are proved
     int again = 0;
     for (std::size_t k = 0; k < last;) {
-      const std::vector<std::int64_t> before(result_.best.score.begin(),
-                                             result_.best.score.begin() + static_cast<std::ptrdiff_t>(k));
+      const std::vector<std::int64_t> before(result_.best.score.begin(), result_.best.score.begin() + static_cast<std::ptrdiff_t>(k));
       std::int64_t bound = SimpleBound(c_, k, result_.best.score);
       if (chain && bound < result_.best.score[k]) {  // told before the work on it begins
         result_.bounds[k] = bound;
@@ -168,7 +167,8 @@ class Searcher {
       bound = std::max(bound, FewestOfOneLength(c_, inner, offer));
       if (done()) return bound;
     }
-    const std::int64_t looks = OneLength(c_) ? 1'000'000 : 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
+    const std::int64_t looks =
+        OneLength(c_) ? 1'000'000 : 1'000'000 + 20'000 * static_cast<std::int64_t>(c_.sources.size() + 5 * c_.items.size());
     if (k >= c_.priorities.size()) {
       Recut(c_, k, result_.best, bound, looks, chance, inner, offer);
       if (done() || (OneLength(c_) && k > c_.priorities.size())) return bound;  // the number of bars is what was asked
@@ -214,8 +214,8 @@ class Searcher {
   const SearchControl& control_;
   Pricing quick_, find_, prove_;
   double seconds_ = control_.seconds_left();
-  bool hurried_ = false;  // the clock cut a key's search short
-  std::int64_t spent_ = 0;  // steps of work so far
+  bool hurried_ = false;        // the clock cut a key's search short
+  std::int64_t spent_ = 0;      // steps of work so far
   std::vector<Pattern> known_;  // layouts met in relaxations so far
   ComponentResult result_;
 };

@@ -30,7 +30,7 @@ struct SearchControl {
   std::function<double()> seconds_left = [] { return 1e9; };
   int iterations = 1000;
   std::uint64_t seed = 1;
-  std::function<void(std::int64_t)> spend = [](std::int64_t) {};  // told how much was worked, in steps of about 1 ns
+  std::function<void(std::int64_t)> spend = [](std::int64_t) {};                       // told how much was worked, in steps of about 1 ns
   std::function<void(const ComponentResult&)> better = [](const ComponentResult&) {};  // a plan or a bound is
 };
 

@@ -14,10 +14,8 @@ Room RoomOf(const Piece& piece, const GroupRules& rules) {
   const Length stays = rules.grip.nm > 0 ? rules.grip : (good_far_end ? Length{} : rules.trim);
   room.room = room.after_trim - stays - piece.doubt;
   if (good_far_end && piece.doubt.nm == 0) {
-    if (rules.grip.nm == 0)
-      room.room = room.after_trim + rules.kerf;  // run-off and no cut join the ordinary endings
-    else
-      room.exact = room.after_trim + rules.kerf;
+    if (rules.grip.nm == 0) room.room = room.after_trim + rules.kerf;  // run-off and no cut join the ordinary endings
+    else room.exact = room.after_trim + rules.kerf;
   }
   return room;
 }

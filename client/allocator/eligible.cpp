@@ -36,8 +36,7 @@ std::optional<std::string> WhyNot(const Problem& problem, const Piece& piece, co
     if (line.owner.empty()) return std::string("it is customer's own metal");
     return "it is not " + line.owner + "'s own metal";
   }
-  if (piece.papers < line.papers)
-    return "its papers are " + NameOf(piece.papers) + ", asked is " + NameOf(line.papers);
+  if (piece.papers < line.papers) return "its papers are " + NameOf(piece.papers) + ", asked is " + NameOf(line.papers);
   if (piece.heat.empty() && (!line.one_heat.empty() || line.max_heats > 0))
     return std::string("its heat is not known, and the line says how many heats it may come from");
   for (const std::string& heat : line.refused_heats)
@@ -48,11 +47,9 @@ std::optional<std::string> WhyNot(const Problem& problem, const Piece& piece, co
 FineMoney SubstituteExtra(const Problem& problem, const Piece& piece, const Line& line) {
   FineMoney extra;
   if (piece.section != line.section)
-    if (const auto* row = Allowed(problem.sections, line.section, piece.section, line.order))
-      extra.micro += row->extra_per_metre.micro;
+    if (const auto* row = Allowed(problem.sections, line.section, piece.section, line.order)) extra.micro += row->extra_per_metre.micro;
   if (piece.grade != line.grade)
-    if (const auto* row = Allowed(problem.grades, line.grade, piece.grade, line.order))
-      extra.micro += row->extra_per_metre.micro;
+    if (const auto* row = Allowed(problem.grades, line.grade, piece.grade, line.order)) extra.micro += row->extra_per_metre.micro;
   return extra;
 }
 

@@ -64,8 +64,7 @@ class Exact {
   bool CutSets() {
     std::vector<int> counts(c_.items.size(), 0);
     longest_room_ = Length{0};
-    for (const Source& s : c_.sources)
-      longest_room_ = std::max({longest_room_, s.room.room, s.room.exact.value_or(Length{})});
+    for (const Source& s : c_.sources) longest_room_ = std::max({longest_room_, s.room.room, s.room.exact.value_or(Length{})});
     least_kerf_ = c_.views.front().kerf;
     for (const View& v : c_.views) least_kerf_ = std::min(least_kerf_, v.kerf);
     return Extend(counts, 0, Length{0}, 0);

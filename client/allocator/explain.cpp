@@ -87,8 +87,7 @@ std::string SourceWords(const Piece& piece) {
 
 Explanation::Explanation(const Problem& problem, const Plan& plan)
     : problem_(problem), plan_(plan), may_(problem.lines.size()), by_line_(problem.lines.size()) {
-  for (const Piece& piece : problem.pieces)
-    free_.push_back(piece.count ? *piece.count : std::numeric_limits<std::int64_t>::max());
+  for (const Piece& piece : problem.pieces) free_.push_back(piece.count ? *piece.count : std::numeric_limits<std::int64_t>::max());
   for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
     const Layout& layout = plan.layouts[i];
     if (problem.pieces[At(layout.piece)].count) free_[At(layout.piece)] -= layout.repeat;
@@ -118,7 +117,7 @@ bool Explanation::HeatsHold(const Layout& layout, std::size_t without, const std
   return std::all_of(layout.cuts.begin(), layout.cuts.end(), [&](const Cut& cut) {
     const Line& line = problem_.lines[At(cut.line)];
     return (line.one_heat.empty() || heats(by_group_.at(line.one_heat)) == 1) &&
-           (line.max_heats == 0 || heats(by_line_[At(cut.line)]) <= line.max_heats);
+        (line.max_heats == 0 || heats(by_line_[At(cut.line)]) <= line.max_heats);
   });
 }
 
@@ -161,8 +160,7 @@ std::vector<Alternative> Explanation::Why(std::size_t index, std::size_t most) {
     Alternative a = found[n].second;
     const Piece& piece = problem_.pieces[At(a.piece)];
     const auto priced = [](const Piece& p) { return !p.owner.empty() || p.costs.per_metre.micro > 0; };
-    if (priced(chosen) && priced(piece))
-      a.dearer = FineMoney{cost.On(piece).micro - cost.On(chosen).micro};
+    if (priced(chosen) && priced(piece)) a.dearer = FineMoney{cost.On(piece).micro - cost.On(chosen).micro};
     a.words = Words(a, piece);
     best.push_back(std::move(a));
   }

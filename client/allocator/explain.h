@@ -44,8 +44,8 @@ class Explanation {
 
   const Problem& problem_;
   const Plan& plan_;
-  std::vector<std::int64_t> free_;          // by piece: how many the plan leaves; unlimited is plenty
-  std::vector<std::vector<char>> may_;      // by line, piece
+  std::vector<std::int64_t> free_;                            // by piece: how many the plan leaves; unlimited is plenty
+  std::vector<std::vector<char>> may_;                        // by line, piece
   std::map<std::string, std::vector<std::size_t>> by_group_;  // one_heat -> layouts
   std::vector<std::vector<std::size_t>> by_line_;             // line -> layouts, where it limits its heats
 };

@@ -14,15 +14,20 @@
 namespace heatkeep::allocator {
 namespace {
 
-using Stops = std::map<Length, int>;                            // cut length -> count
-using SetUp = std::tuple<std::string, std::string, Stops>;     // what ValueOf counts as one layout
-using PieceSign = std::tuple<std::string, std::string, std::string, std::string, std::string, PaperType, bool,
-                             std::vector<std::int64_t>>;
+using Stops = std::map<Length, int>;                        // cut length -> count
+using SetUp = std::tuple<std::string, std::string, Stops>;  // what ValueOf counts as one layout
+using PieceSign = std::tuple<std::string, std::string, std::string, std::string, std::string, PaperType, bool, std::vector<std::int64_t>>;
 
 PieceSign SignOf(const Piece& p) {
-  return {p.section, p.grade, p.condition, p.heat, p.owner, p.papers, p.kind == PieceKind::Bar,
-          {p.length.nm, p.doubt.nm, p.square_ends, p.costs.per_metre.micro, p.costs.scrap_per_metre.micro,
-           p.costs.per_cut.micro, p.costs.per_pull.micro}};
+  return {p.section,
+          p.grade,
+          p.condition,
+          p.heat,
+          p.owner,
+          p.papers,
+          p.kind == PieceKind::Bar,
+          {p.length.nm, p.doubt.nm, p.square_ends, p.costs.per_metre.micro, p.costs.scrap_per_metre.micro, p.costs.per_cut.micro,
+           p.costs.per_pull.micro}};
 }
 
 Stops StopsOf(const Layout& layout) {
@@ -154,8 +159,6 @@ class Exchange {
 
 }  // namespace
 
-Plan WithFewerLayouts(const Problem& problem, const Plan& plan, std::int64_t tries) {
-  return Exchange(problem, plan, tries).Run();
-}
+Plan WithFewerLayouts(const Problem& problem, const Plan& plan, std::int64_t tries) { return Exchange(problem, plan, tries).Run(); }
 
 }  // namespace heatkeep::allocator

@@ -192,9 +192,7 @@ class HeatSearch {
     }
   }
 
-  static std::int64_t BoundOf(const Node& node, std::size_t k) {
-    return k < node.bounds.size() && node.bounds[k] ? *node.bounds[k] : 0;
-  }
+  static std::int64_t BoundOf(const Node& node, std::size_t k) { return k < node.bounds.size() && node.bounds[k] ? *node.bounds[k] : 0; }
 
   // `cheap`: by lengths alone.
   void Bound(Node& node, std::size_t k, bool cheap) {

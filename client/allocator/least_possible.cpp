@@ -21,10 +21,8 @@ std::int64_t LeastSum(const std::map<std::int64_t, std::int64_t>& lengths, std::
   for (const auto& [length, count] : lengths) {
     const auto step = static_cast<std::size_t>(length / gcd);
     for (std::size_t c = 0; c < used.size(); ++c) {
-      if (used[c] >= 0)
-        used[c] = 0;
-      else if (c >= step && used[c - step] >= 0 && used[c - step] < count)
-        used[c] = used[c - step] + 1;
+      if (used[c] >= 0) used[c] = 0;
+      else if (c >= step && used[c - step] >= 0 && used[c - step] < count) used[c] = used[c - step] + 1;
     }
   }
   for (auto c = static_cast<std::size_t>(up / gcd); c < used.size(); ++c)

@@ -2,7 +2,8 @@
 //
 // Let every cut need l + k and every source give at most R = max(room, exact). With u_r cuts of rank r left unmet:
 //   unmet      rank r: what is more than all sources could give of the cut alone; and since the shortest cuts of the
-//              first ranks fill the metal that there is best, at least sum of their demand - the most of them that fit, less what is unmet before r.
+//              first ranks fill the metal that there is best, at least sum of their demand - the most of them that fit, less what is unmet
+//              before r.
 //   new length, bars opened: for every length t, the cuts of at least t (less the longest unmet ones) need
 //              D(t) = their need - all room of the drops, and of the customer's own bars, that take one of them;
 //              bars of room R and cost c then cost at least D(t) x min(c / R). One bar length and nothing else:

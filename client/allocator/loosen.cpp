@@ -43,8 +43,8 @@ std::vector<std::int64_t> Chosen(const Component& c, std::size_t key, const Solu
 
 }  // namespace
 
-void Loosen(const Component& c, std::size_t key, const Solution& best, const std::vector<Pattern>& pool, int pieces,
-            Chance& chance, const SearchControl& control, const Offer& offer) {
+void Loosen(const Component& c, std::size_t key, const Solution& best, const std::vector<Pattern>& pool, int pieces, Chance& chance,
+            const SearchControl& control, const Offer& offer) {
   const std::size_t ranks = c.priorities.size();
   const std::vector<std::int64_t> taken = Chosen(c, key, best, pieces, chance);
   Component sub = c;
@@ -70,8 +70,7 @@ void Loosen(const Component& c, std::size_t key, const Solution& best, const std
   for (std::size_t s = 0; s < stock.size(); ++s)
     if (stock[s] > 0 && !wanted[s]) unused.push_back(s);
   for (std::size_t n = 0; n < unused.size(); ++n)  // bars stay, of the drops some
-    if (unused.size() <= kMostUnused || c.sources[unused[n]].bar || chance.Next() % unused.size() < kMostUnused)
-      wanted[unused[n]] = 1;
+    if (unused.size() <= kMostUnused || c.sources[unused[n]].bar || chance.Next() % unused.size() < kMostUnused) wanted[unused[n]] = 1;
   std::vector<int> to_sub(c.sources.size(), -1), to_all;
   for (std::size_t s = 0; s < stock.size(); ++s)
     if (wanted[s] && stock[s] > 0) {
@@ -105,8 +104,7 @@ void Loosen(const Component& c, std::size_t key, const Solution& best, const std
   if (chance.Next() % 2 == 0)
     SolveLastHandful(sub, key, relaxation, false, 60, std::min(1.0, control.seconds_left()),
                      key < ranks ? std::nullopt : std::optional(target), control, whole);
-  else
-    Dive(sub, relaxation, control, whole);
+  else Dive(sub, relaxation, control, whole);
 }
 
 }  // namespace heatkeep::allocator

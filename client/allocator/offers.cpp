@@ -23,8 +23,9 @@ void SayEnd(const Problem& problem, const LastPiece& end, EndOffers& offers) {
     offers.words.push_back("offered: leave the last piece uncut at " + InMillimetres(*offers.last_uncut) + ", in its tolerance; " +
                            InMillimetres(offers.chips_saved) + " less to chips" + (end.left.nm > 0 ? " and waste" : ""));
   if (offers.thin)
-    offers.words.push_back("warning: the last cut parts off " + (end.left.nm > 0 ? "only " + InMillimetres(end.left) : std::string("nothing")) +
-                           ", less than " + InMillimetres(kThinSlice) + ": the blade may wander");
+    offers.words.push_back("warning: the last cut parts off " +
+                           (end.left.nm > 0 ? "only " + InMillimetres(end.left) : std::string("nothing")) + ", less than " +
+                           InMillimetres(kThinSlice) + ": the blade may wander");
   for (const Further& f : offers.further)
     offers.words.push_back("offered, not taken: what is left would give " + std::to_string(f.count) + " more of " +
                            Of(problem.lines[At(f.line)]) + " at " + InMillimetres(f.length) + ", and leave " + InMillimetres(f.left));
@@ -67,7 +68,8 @@ std::optional<std::pair<int, PaperType>> WithWeakerPapers(const Problem& problem
   std::vector<std::size_t> order;
   for (std::size_t i = 0; i < problem.pieces.size(); ++i)
     if (free[i] > 0 && problem.pieces[i].papers < line.papers && !WhyNot(problem, problem.pieces[i], weaker)) order.push_back(i);
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return problem.pieces[a].papers > problem.pieces[b].papers; });
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return problem.pieces[a].papers > problem.pieces[b].papers; });
   int count = 0;
   PaperType papers = line.papers;
   for (const std::size_t i : order) {

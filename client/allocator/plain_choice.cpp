@@ -28,8 +28,8 @@ struct Opened {
 struct Bench {
   std::vector<Opened> opened;
   std::vector<std::int64_t> stock;
-  std::vector<int> missing;                 // by line
-  std::vector<std::set<std::string>> heats; // by line
+  std::vector<int> missing;                  // by line
+  std::vector<std::set<std::string>> heats;  // by line
 };
 
 class Hand {
@@ -54,8 +54,7 @@ class Hand {
     Bench bench = first_;
     for (const std::vector<int>& unit : Units(priority_first)) PlaceUnit(bench, unit);
     std::vector<Layout> layouts;
-    for (const Opened& o : bench.opened)
-      layouts.push_back(MakeLayout(problem_, o.piece, 1, {o.cuts.begin(), o.cuts.end()}));
+    for (const Opened& o : bench.opened) layouts.push_back(MakeLayout(problem_, o.piece, 1, {o.cuts.begin(), o.cuts.end()}));
     return layouts;
   }
 

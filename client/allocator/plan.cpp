@@ -4,14 +4,10 @@ namespace heatkeep::allocator {
 
 std::vector<Key> KeysOf(Aim aim) {
   switch (aim) {
-    case Aim::DropsFirst:
-      return {Key::Unmet, Key::NewLength, Key::LostWorth, Key::PiecesPulled, Key::Layouts};
-    case Aim::LeastMoney:
-      return {Key::Unmet, Key::Money};
-    case Aim::FewestBars:
-      return {Key::Unmet, Key::BarsOpened, Key::NewLength, Key::LostWorth, Key::PiecesPulled, Key::Layouts};
-    case Aim::LeastMetres:
-      return {Key::Unmet, Key::ConsumedLength};
+    case Aim::DropsFirst: return {Key::Unmet, Key::NewLength, Key::LostWorth, Key::PiecesPulled, Key::Layouts};
+    case Aim::LeastMoney: return {Key::Unmet, Key::Money};
+    case Aim::FewestBars: return {Key::Unmet, Key::BarsOpened, Key::NewLength, Key::LostWorth, Key::PiecesPulled, Key::Layouts};
+    case Aim::LeastMetres: return {Key::Unmet, Key::ConsumedLength};
   }
   return {};
 }

@@ -25,9 +25,9 @@ struct Cut {
 struct Layout {
   int piece = 0;  // index into Problem::pieces
   int repeat = 1;
-  Length trim;             // the squaring slice, without its kerf
-  Length kerf;             // all kerf of one repeat, that of the trim included
-  std::vector<Cut> cuts;   // longest first, except that a piece left uncut as the last one stands last
+  Length trim;            // the squaring slice, without its kerf
+  Length kerf;            // all kerf of one repeat, that of the trim included
+  std::vector<Cut> cuts;  // longest first, except that a piece left uncut as the last one stands last
   Length left;
   LeftKind left_kind = LeftKind::None;
 };
@@ -78,11 +78,11 @@ struct Plan {
   std::vector<Short> shorts;
   Value value;
   Bound bound;
-  std::vector<Key> proved_keys;  // in the aim's order, each only if all before it are proved
-  bool proved = false;           // the aim's leading key after unmet is proved
+  std::vector<Key> proved_keys;      // in the aim's order, each only if all before it are proved
+  bool proved = false;               // the aim's leading key after unmet is proved
   Status status = Status::Feasible;  // Short whenever a cut is not placed
   EndedBy ended_by = EndedBy::Budget;
-  double seconds = 0;            // wall clock used; not part of what is repeatable
+  double seconds = 0;  // wall clock used; not part of what is repeatable
   std::uint64_t seed = 1;
 };
 

@@ -19,10 +19,8 @@ std::vector<Layout> Merged(const std::vector<Layout>& layouts) {
     std::vector<std::int64_t> sign{layout.piece};
     for (const Cut& cut : layout.cuts) sign.insert(sign.end(), {cut.line, cut.count, cut.length.nm});
     const auto [it, fresh] = at.try_emplace(std::move(sign), merged.size());
-    if (fresh)
-      merged.push_back(layout);
-    else
-      merged[it->second].repeat += layout.repeat;
+    if (fresh) merged.push_back(layout);
+    else merged[it->second].repeat += layout.repeat;
   }
   std::stable_sort(merged.begin(), merged.end(), [](const Layout& a, const Layout& b) { return a.piece < b.piece; });
   return merged;

@@ -101,8 +101,8 @@ const std::vector<double>& Pricing::WorthTable(std::size_t v, std::int64_t offse
   return tables_[v].back().worth;
 }
 
-Pricing::Answer Pricing::Best(const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable,
-                              std::size_t most, const std::function<bool()>& enough) {
+Pricing::Answer Pricing::Best(const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable, std::size_t most,
+                              const std::function<bool()>& enough) {
   Answer answer;
   answer.profit.assign(c_.sources.size(), kNothing);
   for (std::size_t v = 0; v < c_.views.size() && answer.whole; ++v) OneView(v, prices, demand, usable, most, enough, answer);
@@ -110,9 +110,8 @@ Pricing::Answer Pricing::Best(const Prices& prices, const std::vector<int>& dema
   return answer;
 }
 
-void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand,
-                      const std::vector<char>& usable, std::size_t most, const std::function<bool()>& enough,
-                      Answer& answer) {
+void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable,
+                      std::size_t most, const std::function<bool()>& enough, Answer& answer) {
   const View& view = c_.views[v];
   const Grid& grid = grids_[v];
   double money = 0;
@@ -128,8 +127,8 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
   std::vector<Chunk> chunks;
   std::vector<double> gain(c_.items.size(), 0);
   for (int i : view.items) {
-    const double value = prices.item[At(i)] - money * static_cast<double>(view.extra[At(i)]) -
-                         (prices.less.empty() ? 0 : prices.less[v][At(i)]);
+    const double value =
+        prices.item[At(i)] - money * static_cast<double>(view.extra[At(i)]) - (prices.less.empty() ? 0 : prices.less[v][At(i)]);
     if (value <= 0 || demand[At(i)] <= 0) continue;
     gain[At(i)] = value;
     const std::int64_t nm = (c_.items[At(i)].length + view.kerf).nm;
@@ -191,10 +190,8 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
       double value = 0;
       if (worth != nullptr && r > 0) value += taking.per_worth * (*worth)[At((r - shift + grid.cell - 1) / grid.cell)];
       if (taking.per_scrap > 0 && r > 0) {
-        if (grid.exact)
-          value += r < s.keep.nm ? taking.per_scrap * static_cast<double>(r) : 0;
-        else
-          value = std::max(value, taking.per_scrap * static_cast<double>(std::min(r, s.keep.nm)));
+        if (grid.exact) value += r < s.keep.nm ? taking.per_scrap * static_cast<double>(r) : 0;
+        else value = std::max(value, taking.per_scrap * static_cast<double>(std::min(r, s.keep.nm)));
       }
       if (taking.uncut > 0 && (!grid.exact || r == -s.room.kerf.nm)) value += taking.uncut;
       return value;
@@ -204,9 +201,8 @@ void Pricing::OneView(std::size_t v, const Prices& prices, const std::vector<int
     std::int64_t shift = 0;
     if (taking.per_worth > 0) {
       const std::int64_t offset = ((s.room.after_trim.nm % grid.cell) + grid.cell) % grid.cell;
-      const auto known = std::find_if(tables_[v].begin(), tables_[v].end(), [&](const Table& t) {
-        return t.offset == offset && t.keep == s.keep.nm && t.rests == s.rests;
-      });
+      const auto known = std::find_if(tables_[v].begin(), tables_[v].end(),
+                                      [&](const Table& t) { return t.offset == offset && t.keep == s.keep.nm && t.rests == s.rests; });
       // Too many different offsets: look one cell up, which never makes a rest worth less.
       shift = known != tables_[v].end() || tables_[v].size() < kMostTables ? offset : 0;
       worth = &WorthTable(v, shift, s.keep.nm, s.rests);

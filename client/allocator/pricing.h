@@ -18,10 +18,10 @@
 namespace heatkeep::allocator {
 
 struct Prices {
-  std::vector<double> item;       // by item, whole, >= 0
+  std::vector<double> item;               // by item, whole, >= 0
   std::vector<std::vector<double>> less;  // by view, item: so much less is one cut worth there; empty: nothing
-  std::vector<double> weight;     // by key of the component, whole, >= 0
-  std::vector<double> source;     // by source, >= 0: what its scarcity costs; only ranks the patterns given back
+  std::vector<double> weight;             // by key of the component, whole, >= 0
+  std::vector<double> source;             // by source, >= 0: what its scarcity costs; only ranks the patterns given back
 };
 
 enum class Rounding { Tight, Loose };
@@ -54,19 +54,19 @@ class Pricing {
     const LearnedWorth* rests;
     std::vector<double> worth;
   };
-  void OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable,
-               std::size_t most, const std::function<bool()>& enough, Answer& answer);
+  void OneView(std::size_t v, const Prices& prices, const std::vector<int>& demand, const std::vector<char>& usable, std::size_t most,
+               const std::function<bool()>& enough, Answer& answer);
   const std::vector<double>& WorthTable(std::size_t v, std::int64_t offset, std::int64_t keep, const LearnedWorth* rests);
 
   const Component& c_;
-  std::vector<double> best_;                   // room to work in, kept between calls
+  std::vector<double> best_;  // room to work in, kept between calls
   std::vector<std::vector<char>> taken_;
   Rounding rounding_;
   bool exact_ = true;
   std::int64_t work_ = 0;
-  std::vector<Grid> grids_;                    // by view
-  std::vector<std::vector<int>> of_view_;      // sources
-  std::vector<std::vector<Table>> tables_;     // by view
+  std::vector<Grid> grids_;                 // by view
+  std::vector<std::vector<int>> of_view_;   // sources
+  std::vector<std::vector<Table>> tables_;  // by view
 };
 
 }  // namespace heatkeep::allocator

@@ -15,7 +15,7 @@
 
 namespace heatkeep::allocator {
 
-enum class PieceKind { Bar, Drop };                          // a full mill length, or a re-usable rest
+enum class PieceKind { Bar, Drop };                             // a full mill length, or a re-usable rest
 enum class PaperType { None, Type21, Type22, Type31, Type32 };  // EN 10204, weakest first
 enum class Aim { DropsFirst, LeastMoney, FewestBars, LeastMetres };
 
@@ -46,30 +46,30 @@ struct Piece {
   std::string heat;
   std::string owner;  // empty: the shop's own; else only lines of that owner may have it
   std::string place;
-  std::string held;   // why it may not be used (held, quarantined, promised); empty: free
-  Length length;      // > 0
-  Length doubt;       // >= 0: it may be this much shorter than written
-  int square_ends = 0;             // 0, 1 or 2 sawn, square ends already there
-  std::optional<int> count = 1;    // how many alike; nullopt: as many as wanted
+  std::string held;              // why it may not be used (held, quarantined, promised); empty: free
+  Length length;                 // > 0
+  Length doubt;                  // >= 0: it may be this much shorter than written
+  int square_ends = 0;           // 0, 1 or 2 sawn, square ends already there
+  std::optional<int> count = 1;  // how many alike; nullopt: as many as wanted
   PaperType papers = PaperType::None;
   PieceCosts costs;
   std::optional<Length> worth = {};  // of a drop of the keep length or longer, by the shop's history; none: as its group's rests
-  MassPerMetre mass;  // 0: not known; only words and figures for people look at it
+  MassPerMetre mass;                 // 0: not known; only words and figures for people look at it
 };
 
 struct Line {
   std::string order, line;
-  std::string section, grade, condition;  // condition empty: any
-  std::string owner;                      // empty: the shop's own metal; else that customer's metal only
-  Length nominal, face, aim;              // the cut's length is nominal + face + aim (offset inside the tolerance)
-  int quantity = 1;                       // >= 0
-  int priority = 5;                       // 1 is highest
-  std::string due;                        // ISO date, or empty: no date
-  std::string one_heat;                   // lines sharing this name come from one heat; empty: no such wish
-  int max_heats = 0;                      // at most so many heats for the line; 0: any number
-  PaperType papers = PaperType::None;     // at least
+  std::string section, grade, condition;        // condition empty: any
+  std::string owner;                            // empty: the shop's own metal; else that customer's metal only
+  Length nominal, face, aim;                    // the cut's length is nominal + face + aim (offset inside the tolerance)
+  int quantity = 1;                             // >= 0
+  int priority = 5;                             // 1 is highest
+  std::string due;                              // ISO date, or empty: no date
+  std::string one_heat;                         // lines sharing this name come from one heat; empty: no such wish
+  int max_heats = 0;                            // at most so many heats for the line; 0: any number
+  PaperType papers = PaperType::None;           // at least
   std::vector<std::string> refused_heats = {};  // metal of these heats may not be taken for it
-  Length tolerance_plus = {};  // a piece may measure nominal + face + this; only offers look at it (offers.h)
+  Length tolerance_plus = {};                   // a piece may measure nominal + face + this; only offers look at it (offers.h)
   Length CutLength() const { return nominal + face + aim; }
 };
 
@@ -90,22 +90,22 @@ struct GroupException {
 };
 
 struct Limits {
-  double seconds = 10;       // wall clock for the whole search; 0: only the first heuristics
-  int iterations = 1000;     // budget of the search inside one component (rounds, restarts); makes runs repeatable;
-                             // below 10 small components are not tried out exactly
-  int threads = 1;           // components solved side by side
+  double seconds = 10;    // wall clock for the whole search; 0: only the first heuristics
+  int iterations = 1000;  // budget of the search inside one component (rounds, restarts); makes runs repeatable;
+                          // below 10 small components are not tried out exactly
+  int threads = 1;        // components solved side by side
   std::uint64_t seed = 1;
 };
 
 struct Problem {
   std::vector<Piece> pieces;
   std::vector<Line> lines;
-  GroupRules rules;                        // unless an exception below names the group; the first match counts
+  GroupRules rules;  // unless an exception below names the group; the first match counts
   std::vector<GroupException> exceptions;
   std::vector<GradeSubstitute> grades;
   std::vector<SectionSubstitute> sections;
-  FineMoney per_setup;                     // a distinct layout
-  FineMoney per_extra_heat;                // each heat of an order after its first
+  FineMoney per_setup;       // a distinct layout
+  FineMoney per_extra_heat;  // each heat of an order after its first
   Aim aim = Aim::DropsFirst;
   Limits limits;
 };
@@ -113,8 +113,7 @@ struct Problem {
 // The rules a piece is cut under.
 inline const GroupRules& RulesFor(const Problem& problem, const Piece& piece) {
   for (const GroupException& e : problem.exceptions)
-    if ((e.section.empty() || e.section == piece.section) && (e.grade.empty() || e.grade == piece.grade))
-      return e.rules;
+    if ((e.section.empty() || e.section == piece.section) && (e.grade.empty() || e.grade == piece.grade)) return e.rules;
   return problem.rules;
 }
 

@@ -15,7 +15,9 @@ std::string Amount(Key key, std::int64_t figure) {
   switch (key) {
     case Key::BarsOpened: return std::to_string(figure) + (figure == 1 ? " full bar" : " full bars");
     case Key::Money: return Hundredths((figure + 500'000) / 1'000'000);
-    case Key::NewLength: case Key::ConsumedLength: case Key::LostWorth: return Metres(figure);
+    case Key::NewLength:
+    case Key::ConsumedLength:
+    case Key::LostWorth: return Metres(figure);
     default: return std::to_string(figure);
   }
 }

@@ -88,7 +88,7 @@ std::string Words(const Purchase& p) {
     std::string left;
     for (const LeftOver& l : p.left)
       left += (left.empty() ? "" : ", ") + (l.count > 1 ? std::to_string(l.count) + " x " : std::string()) +
-              WriteMm(l.length, Rounding::Down) + " mm" + (l.kind == LeftKind::Scrap ? " scrap" : "");
+          WriteMm(l.length, Rounding::Down) + " mm" + (l.kind == LeftKind::Scrap ? " scrap" : "");
     words += left.empty() ? "; nothing is left over" : "; left over " + left;
     if (p.proved) words += p.money ? "; none costs less (proved)" : "; none is shorter (proved)";
   }
@@ -119,7 +119,9 @@ Purchase WhatToBuy(const Problem& problem, const Plan& plan, const std::vector<O
   for (const Short& s : plan.shorts) {
     const Line& line = problem.lines[At(s.line)];
     if (!line.owner.empty()) {
-      purchase.not_served.push_back({s.line, s.missing, "order " + line.order + " line " + line.line + ": it is to be cut from " + line.owner + "'s own metal, which is not bought"});
+      purchase.not_served.push_back(
+          {s.line, s.missing,
+           "order " + line.order + " line " + line.line + ": it is to be cut from " + line.owner + "'s own metal, which is not bought"});
       continue;
     }
     Metal metal{line.section, line.grade, line.condition, "", line.papers};
@@ -151,7 +153,8 @@ Purchase WhatToBuy(const Problem& problem, const Plan& plan, const std::vector<O
     }
     for (const Short& s : bought.shorts) {
       const Line& line = buy.lines[At(s.line)];
-      purchase.not_served.push_back({shorts[At(s.line)].line, s.missing, "order " + line.order + " line " + line.line + ": no length offered is long enough"});
+      purchase.not_served.push_back(
+          {shorts[At(s.line)].line, s.missing, "order " + line.order + " line " + line.line + ": no length offered is long enough"});
     }
   }
   for (auto it = left.rbegin(); it != left.rend(); ++it) purchase.left.push_back({it->first.first, it->first.second, it->second});

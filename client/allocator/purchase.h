@@ -42,8 +42,8 @@ struct LeftOver {
 };
 
 struct Purchase {
-  std::vector<Bought> bars;       // nothing to buy: empty
-  Length length;                  // of all bars
+  std::vector<Bought> bars;  // nothing to buy: empty
+  Length length;             // of all bars
   std::optional<FineMoney> money;
   std::vector<LeftOver> left;     // longest first
   std::vector<Short> not_served;  // lines of the problem that no offered length serves, and why

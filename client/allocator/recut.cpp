@@ -40,7 +40,7 @@ class Recutter {
     const Key what = c.keys[last_];
     gather_ = what == Key::NewLength || what == Key::BarsOpened || what == Key::ConsumedLength;
     slow_ = std::find(c.keys.begin(), c.keys.begin() + static_cast<std::ptrdiff_t>(last_) + 1, Key::Money) <=
-            c.keys.begin() + static_cast<std::ptrdiff_t>(last_);
+        c.keys.begin() + static_cast<std::ptrdiff_t>(last_);
     Ladders();
     sum_ = {};
     for (const Held& h : pieces_)
@@ -53,10 +53,8 @@ class Recutter {
     goal_ = goal;
     until_ = looks;
     while (!Done()) {
-      if (gather_)
-        Climb();
-      else
-        Pair(chance_.Next() % pieces_.size(), Partner(), Want::Uneven);
+      if (gather_) Climb();
+      else Pair(chance_.Next() % pieces_.size(), Partner(), Want::Uneven);
     }
     control_.spend(6 * looks_);
   }
@@ -82,7 +80,9 @@ class Recutter {
     return (++asked_ & 255) == 0 && control_.enough();
   }
 
-  std::int64_t SlackOf(int source, std::int64_t taken) const { return std::max<std::int64_t>(0, c_.sources[At(source)].room.room.nm - taken); }
+  std::int64_t SlackOf(int source, std::int64_t taken) const {
+    return std::max<std::int64_t>(0, c_.sources[At(source)].room.room.nm - taken);
+  }
 
   // By source: the bars its cuts may be moved to as they are, shortest first; a drop only has itself.
   void Ladders() {
@@ -96,9 +96,8 @@ class Recutter {
       }
       for (std::size_t t = 0; t < c_.sources.size(); ++t)
         if (c_.sources[t].bar && c_.sources[t].own == x.own && c_.sources[t].view == x.view) ladder_[s].push_back(static_cast<int>(t));
-      std::stable_sort(ladder_[s].begin(), ladder_[s].end(), [&](int a, int b) {
-        return c_.sources[At(a)].room.room < c_.sources[At(b)].room.room;
-      });
+      std::stable_sort(ladder_[s].begin(), ladder_[s].end(),
+                       [&](int a, int b) { return c_.sources[At(a)].room.room < c_.sources[At(b)].room.room; });
     }
   }
 
@@ -144,7 +143,8 @@ class Recutter {
       if (target >= pieces_.size()) return;
       if (Pair(target, partner, Want::Target)) continue;
       const std::size_t third = Partner();
-      if (partner < pieces_.size() && partner != target && third != target) Pair(partner, third, chance_.Next() % 2 == 0 ? Want::Uneven : Want::Random);
+      if (partner < pieces_.size() && partner != target && third != target)
+        Pair(partner, third, chance_.Next() % 2 == 0 ? Want::Uneven : Want::Random);
     }
   }
 
@@ -194,8 +194,7 @@ class Recutter {
     best_cost_ = {};
     for (std::size_t k = 0; k <= last_; ++k) best_cost_[k] = a_->cost[k] + b_->cost[k];
     now_cost_ = best_cost_;
-    best_rank_ = want == Want::Target ? static_cast<double>(a_->slack)
-                 : want == Want::Uneven ? Unevenness(a_->slack, b_->slack) : 0;
+    best_rank_ = want == Want::Target ? static_cast<double>(a_->slack) : want == Want::Uneven ? Unevenness(a_->slack, b_->slack) : 0;
     equal_ = 0;
     found_ = false;
     ++stock_[At(a_->source)];
@@ -270,8 +269,8 @@ class Recutter {
     return most;
   }
 
-  void Deal(std::size_t n, std::int64_t taken_a, std::int64_t taken_b, std::int64_t longest_a, std::int64_t longest_b,
-            int count_a, int count_b) {
+  void Deal(std::size_t n, std::int64_t taken_a, std::int64_t taken_b, std::int64_t longest_a, std::int64_t longest_b, int count_a,
+            int count_b) {
     if (n == items_.size()) {
       Look(taken_a, taken_b, longest_a, longest_b, count_a, count_b);
       return;
@@ -282,8 +281,8 @@ class Recutter {
       if (a > most_a_) break;
       if (b > most_b_) continue;
       s.now = x;
-      Deal(n + 1, a, b, x > 0 ? std::max(longest_a, s.length) : longest_a,
-           x < s.all ? std::max(longest_b, s.length) : longest_b, count_a + x, count_b + s.all - x);
+      Deal(n + 1, a, b, x > 0 ? std::max(longest_a, s.length) : longest_a, x < s.all ? std::max(longest_b, s.length) : longest_b,
+           count_a + x, count_b + s.all - x);
     }
   }
 
@@ -396,8 +395,8 @@ class Recutter {
 
 }  // namespace
 
-void Recut(const Component& c, std::size_t key, const Solution& best, std::int64_t goal, std::int64_t looks,
-           Chance& chance, const SearchControl& control, const Offer& offer) {
+void Recut(const Component& c, std::size_t key, const Solution& best, std::int64_t goal, std::int64_t looks, Chance& chance,
+           const SearchControl& control, const Offer& offer) {
   Recutter recutter(c, key, best, chance, control);
   if (!recutter.Fit()) return;
   recutter.Run(goal, looks);

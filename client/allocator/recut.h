@@ -18,7 +18,7 @@ namespace heatkeep::allocator {
 
 // Requires key >= the number of ranks. Looks at about `looks` splits, stops when score[key] <= goal, and offers the
 // plan if it is better in score[key], those before it being no worse.
-void Recut(const Component& c, std::size_t key, const Solution& best, std::int64_t goal, std::int64_t looks,
-           Chance& chance, const SearchControl& control, const Offer& offer);
+void Recut(const Component& c, std::size_t key, const Solution& best, std::int64_t goal, std::int64_t looks, Chance& chance,
+           const SearchControl& control, const Offer& offer);
 
 }  // namespace heatkeep::allocator

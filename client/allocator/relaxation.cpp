@@ -34,10 +34,10 @@ class LpStopper : public ClpEventHandler {
 
 }  // namespace
 
-Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits,
-                       std::vector<Pattern> known, Pricing& find, Pricing& prove, bool lack, Pricing* quick)
-    : c_(c), key_(key), ranks_(c.priorities.size()), limits_(std::move(limits)), first_limits_(limits_),
-      quick_(quick), find_(find), prove_(prove), lp_(std::make_unique<Programme>()) {
+Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known, Pricing& find,
+                       Pricing& prove, bool lack, Pricing* quick)
+    : c_(c), key_(key), ranks_(c.priorities.size()), limits_(std::move(limits)), first_limits_(limits_), quick_(quick), find_(find),
+      prove_(prove), lp_(std::make_unique<Programme>()) {
   for (const Item& item : c.items) demand_.push_back(item.demand);
   for (const Source& s : c.sources) stock_.push_back(s.count);
   // A key already proved to be nothing rules out every source that would cost something in it.
@@ -53,8 +53,7 @@ Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int
   clp.setLogLevel(0);
   clp.resize(0, 0);
   for (int d : demand_) clp.addRow(0, nullptr, nullptr, d, COIN_DBL_MAX);
-  for (std::size_t j = 0; j < key_; ++j)
-    clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(limits_[j]) / UnitOf(c, j));
+  for (std::size_t j = 0; j < key_; ++j) clp.addRow(0, nullptr, nullptr, -COIN_DBL_MAX, static_cast<double>(limits_[j]) / UnitOf(c, j));
   for (std::size_t i = 0; i < c.items.size(); ++i) {
     const std::size_t rank = At(c.items[i].rank);
     const bool closed = rank < key_ && limits_[rank] == 0;
@@ -101,8 +100,7 @@ bool Relaxation::Dearer() {
   for (int column = first_lack_; column < last_lack_; ++column) lack += x[column];
   if (lack < 1e-6) return false;
   dearness_ *= 30;
-  for (int column = first_lack_; column < last_lack_; ++column)
-    clp.setObjectiveCoefficient(column, 30 * clp.objective()[column]);
+  for (int column = first_lack_; column < last_lack_; ++column) clp.setObjectiveCoefficient(column, 30 * clp.objective()[column]);
   return true;
 }
 
@@ -140,8 +138,7 @@ bool Relaxation::Resolve(const SearchControl& control) {
   clp.passInEventHandler(&stopper);
   if (!resolved_ && key_ >= ranks_ && c_.keys[key_ - ranks_] != Key::Money)
     clp.dual();  // no cost is below nothing, so that the programme may begin from the dual side
-  else
-    clp.primal();
+  else clp.primal();
   resolved_ = true;
   control.spend((clp.numberIterations() + 3) * (50LL * clp.numberRows() + 12LL * clp.numberColumns()));
   if (clp.status() != 0) return false;
@@ -165,8 +162,7 @@ Prices Relaxation::Whole() {
   for (double x : last_item_) prices.item.push_back(std::floor(std::min(x * scale, kDearest)));
   for (double x : last_source_) prices.source.push_back(x * scale);
   prices.weight.assign(c_.keys.size(), 0);
-  for (std::size_t j = ranks_; j < key_; ++j)
-    prices.weight[j - ranks_] = std::floor(last_limit_[j] * scale / UnitOf(c_, j));
+  for (std::size_t j = ranks_; j < key_; ++j) prices.weight[j - ranks_] = std::floor(last_limit_[j] * scale / UnitOf(c_, j));
   if (key_ >= ranks_) prices.weight[key_ - ranks_] = ScaleOf(c_, key_);
   whole_heat_.clear();
   for (double x : last_heat_) whole_heat_.push_back(std::floor(std::min(x * scale, kDearest)));
@@ -208,8 +204,7 @@ bool Relaxation::AddHelpful(const std::vector<Pattern>& patterns) {
   for (const Pattern& p : patterns) {
     double reduced = static_cast<double>(CostOf(p, key_)) / unit + source_dual_[At(p.source)];
     for (const auto& [item, count] : p.cuts) reduced -= ItemDual(At(item), At(p.source)) * count;
-    for (std::size_t j = ranks_; j < key_; ++j)
-      reduced += limit_dual_[j] * static_cast<double>(CostOf(p, j)) / UnitOf(c_, j);
+    for (std::size_t j = ranks_; j < key_; ++j) reduced += limit_dual_[j] * static_cast<double>(CostOf(p, j)) / UnitOf(c_, j);
     if (reduced < -1e-9 && stock_[At(p.source)] > 0 && AddPriced(p)) added = true;
   }
   return added;
@@ -263,10 +258,8 @@ bool Relaxation::Solve(int rounds, std::int64_t target, const SearchControl& con
     const Pricing::Answer answer = find.Best(last_, demand_, usable_, columns, control.enough);
     if (!answer.whole) return false;
     if (!fixed_ && !only_plans_) {
-      if (find.exact())
-        Bound(answer.profit);
-      else if (round % 8 == 7)
-        BoundLoosely(control);
+      if (find.exact()) Bound(answer.profit);
+      else if (round % 8 == 7) BoundLoosely(control);
       if (bound_ && *bound_ >= target) return true;
     }
     control.spend(find.work() + prove_.work() - before);

@@ -28,8 +28,8 @@ class Relaxation {
   // unless `lack`: then demand and limits may be missed at a high price, and there may be no such solution at all.
   // `quick`, if given, prices on a coarser grid than `find`: it does the rounds until it finds nothing more, and those
   // after layouts were fixed.
-  Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known,
-             Pricing& find, Pricing& prove, bool lack = false, Pricing* quick = nullptr);
+  Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known, Pricing& find,
+             Pricing& prove, bool lack = false, Pricing* quick = nullptr);
   ~Relaxation();
   Relaxation(const Relaxation&) = delete;
   Relaxation& operator=(const Relaxation&) = delete;
@@ -97,11 +97,11 @@ class Relaxation {
   std::vector<std::vector<int>> heat_column_;  // by unit, heat; -1 where it is sure
   int first_lack_ = -1, last_lack_ = -1;
   double dearness_ = 1;
-  bool fixed_ = false;         // layouts are fixed: no bounds any more, and cuts may be left over
+  bool fixed_ = false;  // layouts are fixed: no bounds any more, and cuts may be left over
   bool only_plans_ = false;
   bool resolved_ = false;
   Pricing* quick_;
-  bool fine_ = false;          // quick_ found nothing more
+  bool fine_ = false;       // quick_ found nothing more
   Pricing &find_, &prove_;  // Tight and Loose, of the same component; kept by the caller
   std::unique_ptr<Programme> lp_;
 };

@@ -26,8 +26,7 @@ std::string WishOf(const Line& line, int index) {
 
 class Mending {
  public:
-  explicit Mending(const Disturbed& now)
-      : now_(now), problem_(now.problem), begin_(std::chrono::steady_clock::now()) {}
+  explicit Mending(const Disturbed& now) : now_(now), problem_(now.problem), begin_(std::chrono::steady_clock::now()) {}
 
   Plan Run() {
     const std::vector<Pulled> staying = Staying([](const Pulled&) { return true; });
@@ -53,9 +52,8 @@ class Mending {
   }
 
   int BarsOf(const std::vector<Pulled>& pulled) const {
-    return static_cast<int>(std::count_if(pulled.begin(), pulled.end(), [&](const Pulled& p) {
-      return problem_.pieces[At(p.piece)].kind == PieceKind::Bar;
-    }));
+    return static_cast<int>(
+        std::count_if(pulled.begin(), pulled.end(), [&](const Pulled& p) { return problem_.pieces[At(p.piece)].kind == PieceKind::Bar; }));
   }
 
   // Is `a` better in what is unmet and in the first `keys` keys of the aim?
@@ -94,9 +92,8 @@ class Mending {
     auto heats = HeatsOf(pulled);
     for (std::size_t i = 0; i < missing.size(); ++i)
       if (missing[i] > 0) order.push_back(static_cast<int>(i));
-    std::stable_sort(order.begin(), order.end(), [&](int a, int b) {
-      return problem_.lines[At(a)].CutLength() > problem_.lines[At(b)].CutLength();
-    });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](int a, int b) { return problem_.lines[At(a)].CutLength() > problem_.lines[At(b)].CutLength(); });
     for (const int line : order) {
       const Line& asked = problem_.lines[At(line)];
       const std::size_t most = !asked.one_heat.empty() ? 1 : static_cast<std::size_t>(asked.max_heats);
@@ -157,7 +154,9 @@ class Mending {
   static void Anchor(Remainder& rest, const std::string& name, const std::string& heat) {
     Problem& r = rest.problem;
     Piece piece;
-    piece.tag = piece.section = "\x01" "anchor";
+    piece.tag = piece.section =
+        "\x01"
+        "anchor";
     piece.grade = name;
     piece.heat = heat;
     piece.kind = PieceKind::Drop;
@@ -179,8 +178,7 @@ class Mending {
   static std::string Richest(const Problem& problem, const Line& line, const std::set<std::string>& heats) {
     std::map<std::string, std::int64_t> free;
     for (const Piece& piece : problem.pieces)
-      if (piece.count.value_or(1) > 0 && heats.contains(piece.heat) && !WhyNot(problem, piece, line))
-        free[piece.heat] += piece.length.nm;
+      if (piece.count.value_or(1) > 0 && heats.contains(piece.heat) && !WhyNot(problem, piece, line)) free[piece.heat] += piece.length.nm;
     std::string richest = *heats.begin();
     for (const auto& [heat, nm] : free)
       if (nm > free[richest]) richest = heat;
@@ -201,9 +199,8 @@ class Mending {
         if (const auto it = rest.anchors.find(s.line); it != rest.anchors.end()) loose.insert(it->second.begin(), it->second.end());
       for (const Layout& layout : repair.layouts) {
         if (At(layout.piece) >= problem_.pieces.size()) continue;
-        const bool good = std::none_of(layout.cuts.begin(), layout.cuts.end(), [&](const Cut& cut) {
-          return loose.contains(rest.problem.lines[At(cut.line)].one_heat);
-        });
+        const bool good = std::none_of(layout.cuts.begin(), layout.cuts.end(),
+                                       [&](const Cut& cut) { return loose.contains(rest.problem.lines[At(cut.line)].one_heat); });
         if (good) layouts.push_back(layout);
       }
     }

@@ -24,12 +24,12 @@ enum class Mishap { Missing, Shorter, Defect, Rejected };
 // one the plan does not use, if one is to spare.
 struct Change {
   Mishap what = Mishap::Missing;
-  int piece = 0;       // Missing, Shorter, Defect: index into Problem::pieces
-  Length measured;     // Shorter: its length as measured (it may be longer too)
-  Length doubt;        // Shorter: how much shorter than measured it may be
-  Length from, to;     // Defect: the zone, from the end that is cut first
-  int line = 0;        // Rejected: pieces of this line are to be cut again
-  int count = 1;       // Rejected: so many
+  int piece = 0;    // Missing, Shorter, Defect: index into Problem::pieces
+  Length measured;  // Shorter: its length as measured (it may be longer too)
+  Length doubt;     // Shorter: how much shorter than measured it may be
+  Length from, to;  // Defect: the zone, from the end that is cut first
+  int line = 0;     // Rejected: pieces of this line are to be cut again
+  int count = 1;    // Rejected: so many
 };
 
 struct Replanned {

@@ -10,8 +10,8 @@ namespace heatkeep::allocator {
 
 // One piece of the plan, repeats taken apart.
 struct Pulled {
-  int piece = 0;             // index into the problem as it is now
-  std::map<int, int> cuts;   // line -> count; what it still gives
+  int piece = 0;            // index into the problem as it is now
+  std::map<int, int> cuts;  // line -> count; what it still gives
   bool fixed = false;
   int before = -1;           // index into Problem::pieces of the problem before, whose tag it had; -1: it is new
   std::map<int, int> first;  // what the plan wanted of it

@@ -80,13 +80,13 @@ void SayChanges(const Problem& problem, const Plan& before, Replanned& answer) {
   for (const Layout& layout : after.layouts) {
     const Piece& piece = answer.problem.pieces[At(layout.piece)];
     if (layout.repeat > 1) continue;
-    const auto same = std::any_of(before.layouts.begin(), before.layouts.end(), [&](const Layout& b) {
-      return problem.pieces[At(b.piece)].tag == piece.tag && b.left == layout.left;
-    });
+    const auto same = std::any_of(before.layouts.begin(), before.layouts.end(),
+                                  [&](const Layout& b) { return problem.pieces[At(b.piece)].tag == piece.tag && b.left == layout.left; });
     if (same) continue;
     answer.words.push_back(piece.tag + " leaves " +
-                           (layout.left_kind == LeftKind::None ? std::string("nothing")
-                                                               : InMillimetres(layout.left) + (layout.left_kind == LeftKind::Drop ? ", kept" : ", scrap")));
+                           (layout.left_kind == LeftKind::None
+                                ? std::string("nothing")
+                                : InMillimetres(layout.left) + (layout.left_kind == LeftKind::Drop ? ", kept" : ", scrap")));
   }
   for (const Short& s : after.shorts) {
     const Line& line = answer.problem.lines[At(s.line)];

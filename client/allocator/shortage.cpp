@@ -57,18 +57,14 @@ std::string WhyShort(const Problem& problem, int index, int missing) {
     }
   }
   std::string why;
-  if (usable > 0 && !line.one_heat.empty())
-    why = "the metal that may serve it is used up within one heat";
+  if (usable > 0 && !line.one_heat.empty()) why = "the metal that may serve it is used up within one heat";
   else if (usable > 0 && line.max_heats > 0)
     why = "the metal that may serve it is used up within " + std::to_string(line.max_heats) + (line.max_heats == 1 ? " heat" : " heats");
-  else if (usable > 0)
-    why = "the metal that may serve it is used up";
-  else if (too_short > 0)
-    why = "no piece that may serve it is long enough; the longest is " + InMillimetres(longest);
+  else if (usable > 0) why = "the metal that may serve it is used up";
+  else if (too_short > 0) why = "no piece that may serve it is long enough; the longest is " + InMillimetres(longest);
   else if (refused.empty())
     why = "there is no metal of " + line.section + " " + line.grade + (line.owner.empty() ? "" : " of " + line.owner);
-  else
-    why = "no piece may serve it";
+  else why = "no piece may serve it";
   for (const auto& [reason, count] : refused)
     why += "; " + std::to_string(count) + (count == 1 ? " piece not: " : " pieces not: ") + reason;
   Piece bar;

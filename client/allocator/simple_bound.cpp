@@ -58,8 +58,7 @@ class Bounder {
     const int r = static_cast<int>(rank);
     std::int64_t before = 0;
     for (std::size_t j = 0; j < rank; ++j) before += score_[j];
-    return std::max({nowhere, over([r](int other) { return other == r; }),
-                     over([r](int other) { return other <= r; }) - before});
+    return std::max({nowhere, over([r](int other) { return other == r; }), over([r](int other) { return other <= r; }) - before});
   }
 
   // How many cuts of each item must be served when the unmet ones are the longest of their rank.
@@ -159,7 +158,7 @@ class Bounder {
     for (std::size_t s = 0; s < gives_.size(); ++s) {
       const Source& x = c_.sources[s];
       const std::int64_t gain = (x.own ? Priced(x.costs.scrap_per_metre, std::min(x.length, x.keep)).micro + 1 : 0) +
-                                x.costs.per_cut.micro - x.costs.per_pull.micro;
+          x.costs.per_cut.micro - x.costs.per_pull.micro;
       if (gain > 0) sum -= Wide{gain} * x.count;
     }
     return static_cast<std::int64_t>(sum);
@@ -176,7 +175,8 @@ class Bounder {
   std::int64_t MostOf(std::size_t i) const {
     std::int64_t most = 0;
     for (std::size_t s = 0; s < gives_.size() && most < c_.items[i].demand; ++s)
-      if (Takes(s, i)) most += c_.sources[s].count * (gives_[s] / std::max<std::int64_t>(1, (c_.items[i].length + c_.sources[s].room.kerf).nm));
+      if (Takes(s, i))
+        most += c_.sources[s].count * (gives_[s] / std::max<std::int64_t>(1, (c_.items[i].length + c_.sources[s].room.kerf).nm));
     return std::min<std::int64_t>(most, c_.items[i].demand);
   }
 

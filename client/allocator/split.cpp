@@ -57,17 +57,17 @@ struct Split {
     for (std::size_t i = 0; i < p.pieces.size(); ++i) {
       const Piece& x = p.pieces[i];
       const auto [it, fresh] = pieces.try_emplace(
-          PieceSign{x.section, x.grade, x.condition, x.owner, x.held, x.papers, x.heat.empty(),
-                    heats_refused ? x.heat : std::string()}, Int(pieces.size()));
+          PieceSign{x.section, x.grade, x.condition, x.owner, x.held, x.papers, x.heat.empty(), heats_refused ? x.heat : std::string()},
+          Int(pieces.size()));
       if (fresh) piece_sample.push_back(Int(i));
       piece_class.push_back(it->second);
     }
     for (std::size_t i = 0; i < p.lines.size(); ++i) {
       const Line& x = p.lines[i];
-      const auto [it, fresh] = lines.try_emplace(
-          LineSign{x.section, x.grade, x.condition, x.owner, x.papers, !x.one_heat.empty() || x.max_heats > 0,
-                   orders_matter ? x.order : std::string(), x.refused_heats},
-          Int(lines.size()));
+      const auto [it, fresh] =
+          lines.try_emplace(LineSign{x.section, x.grade, x.condition, x.owner, x.papers, !x.one_heat.empty() || x.max_heats > 0,
+                                     orders_matter ? x.order : std::string(), x.refused_heats},
+                            Int(lines.size()));
       if (fresh) line_sample.push_back(Int(i));
       line_class.push_back(it->second);
     }
@@ -94,12 +94,10 @@ struct Split {
     }
     if (setups_cost)
       for (std::size_t i = 0; i < problem.pieces.size(); ++i)
-        groups.Join(
-            by_metal.try_emplace(problem.pieces[i].section + "\n" + problem.pieces[i].grade, piece_class[i]).first->second,
-            piece_class[i]);
+        groups.Join(by_metal.try_emplace(problem.pieces[i].section + "\n" + problem.pieces[i].grade, piece_class[i]).first->second,
+                    piece_class[i]);
     std::map<int, std::pair<std::vector<int>, std::vector<int>>> parts;  // root -> lines, pieces
-    for (std::size_t i = 0; i < problem.lines.size(); ++i)
-      parts[groups.Find(base + line_class[i])].first.push_back(Int(i));
+    for (std::size_t i = 0; i < problem.lines.size(); ++i) parts[groups.Find(base + line_class[i])].first.push_back(Int(i));
     for (std::size_t i = 0; i < problem.pieces.size(); ++i)
       if (const auto it = parts.find(groups.Find(piece_class[i])); it != parts.end()) it->second.second.push_back(Int(i));
     std::vector<Component> components;
@@ -137,11 +135,10 @@ struct Split {
     std::map<std::tuple<std::int64_t, int, int, std::string, std::string>, Item> items;
     for (int i : lines) {
       const Line& x = LineAt(i);
-      Item& item = items[{-x.CutLength().nm, x.priority, line_class[At(i)], UnitName(x, At(i)),
-                          heats_cost ? x.order : std::string()}];
+      Item& item = items[{-x.CutLength().nm, x.priority, line_class[At(i)], UnitName(x, At(i)), heats_cost ? x.order : std::string()}];
       item.length = x.CutLength();
-      item.rank = Int(static_cast<std::size_t>(
-          std::lower_bound(c.priorities.begin(), c.priorities.end(), x.priority) - c.priorities.begin()));
+      item.rank =
+          Int(static_cast<std::size_t>(std::lower_bound(c.priorities.begin(), c.priorities.end(), x.priority) - c.priorities.begin()));
       item.demand += x.quantity;
       item.lines.push_back({i, x.quantity});
     }
@@ -193,18 +190,16 @@ struct Split {
       const std::int64_t count = x.count ? std::min<std::int64_t>(*x.count, most) : most;
       const auto text = [](auto n) { return std::to_string(n); };
       const auto [at, fresh] = sources.try_emplace(
-          {text(s.view), text(x.length.nm), text(x.square_ends), text(x.doubt.nm), text(s.bar ? 1 : 0),
-           text(rules.trim.nm), text(rules.grip.nm), text(rules.keep.nm), text(x.costs.per_metre.micro),
-           text(x.costs.scrap_per_metre.micro), text(x.costs.per_pull.micro), text(s.worth.nm),
-           text(reinterpret_cast<std::uintptr_t>(s.rests))},
+          {text(s.view), text(x.length.nm), text(x.square_ends), text(x.doubt.nm), text(s.bar ? 1 : 0), text(rules.trim.nm),
+           text(rules.grip.nm), text(rules.keep.nm), text(x.costs.per_metre.micro), text(x.costs.scrap_per_metre.micro),
+           text(x.costs.per_pull.micro), text(s.worth.nm), text(reinterpret_cast<std::uintptr_t>(s.rests))},
           Int(c.sources.size()));
       if (fresh) c.sources.push_back(std::move(s));
       Source& into = c.sources[At(at->second)];
       into.count = std::min(most, into.count + count);
       into.pieces.push_back({i, count});
     }
-    std::stable_sort(c.sources.begin(), c.sources.end(),
-                     [](const Source& a, const Source& b) { return a.length < b.length; });
+    std::stable_sort(c.sources.begin(), c.sources.end(), [](const Source& a, const Source& b) { return a.length < b.length; });
   }
 
   View MakeView(const Component& c, const Piece& x, int piece_type, const GroupRules& rules) {
@@ -217,8 +212,7 @@ struct Split {
       if (!may[At(piece_type)][At(line_class[At(line)])]) continue;
       view.may[item] = 1;
       view.items.push_back(Int(item));
-      view.extra[item] = x.costs.per_cut.micro +
-                         Priced(SubstituteExtra(problem, x, LineAt(line)), c.items[item].length).micro;
+      view.extra[item] = x.costs.per_cut.micro + Priced(SubstituteExtra(problem, x, LineAt(line)), c.items[item].length).micro;
     }
     return view;
   }
@@ -228,8 +222,7 @@ struct Split {
       std::set<std::string> heats;
       for (const Source& s : c.sources)
         for (int item : unit.items)
-          if (c.views[At(s.view)].may[At(item)] &&
-              (s.room.exact || c.items[At(item)].length + s.room.kerf <= s.room.room))
+          if (c.views[At(s.view)].may[At(item)] && (s.room.exact || c.items[At(item)].length + s.room.kerf <= s.room.room))
             heats.insert(s.heat);
       unit.heats.assign(heats.begin(), heats.end());
       unit.sure.assign(heats.size(), 0);

@@ -22,8 +22,8 @@ struct Bin {
 class Quick {
  public:
   Quick(const Component& c, const StartStyle& style, std::vector<int> demand, std::vector<std::int64_t> stock)
-      : c_(c), style_(style), demand_(std::move(demand)), stock_(std::move(stock)), open_(c.views.size()),
-        open_exact_(c.views.size()), first_(c.items.size(), 0) {
+      : c_(c), style_(style), demand_(std::move(demand)), stock_(std::move(stock)), open_(c.views.size()), open_exact_(c.views.size()),
+        first_(c.items.size(), 0) {
     Order();
     if (style_.fill && style_.fullest) best_fill_.emplace(c);
   }
@@ -50,8 +50,7 @@ class Quick {
     for (std::size_t i = 0; i < key.size(); ++i)
       key[i] = static_cast<double>(c_.items[i].length.nm) * (style_.shuffle != 0 ? 1.0 - 0.3 * chance.Unit() : 1.0);
     std::stable_sort(order_.begin(), order_.end(), [&](int a, int b) {
-      if (style_.priority_first && c_.items[At(a)].rank != c_.items[At(b)].rank)
-        return c_.items[At(a)].rank < c_.items[At(b)].rank;
+      if (style_.priority_first && c_.items[At(a)].rank != c_.items[At(b)].rank) return c_.items[At(a)].rank < c_.items[At(b)].rank;
       return key[At(a)] > key[At(b)];
     });
     for (std::size_t s = 0; s < c_.sources.size(); ++s) preference_.push_back(Int(s));
@@ -202,8 +201,7 @@ StartStyle PlainChoice() {
   return style;
 }
 
-Solution QuickPlan(const Component& c, const StartStyle& style, const std::vector<int>& demand,
-                   const std::vector<std::int64_t>& stock) {
+Solution QuickPlan(const Component& c, const StartStyle& style, const std::vector<int>& demand, const std::vector<std::int64_t>& stock) {
   return Quick(c, style, demand, stock).Run();
 }
 
@@ -258,10 +256,8 @@ void MoveToCheaper(const Component& c, Solution& solution, const std::function<b
   std::map<std::pair<int, std::vector<std::pair<int, int>>>, std::size_t> at;
   for (auto& [p, times] : result) {
     const auto [it, fresh] = at.try_emplace({p.source, p.cuts}, better.patterns.size());
-    if (fresh)
-      better.patterns.push_back({p, times});
-    else
-      better.patterns[it->second].second += times;
+    if (fresh) better.patterns.push_back({p, times});
+    else better.patterns[it->second].second += times;
   }
   Score(c, better);
   if (better.score < solution.score) solution = std::move(better);

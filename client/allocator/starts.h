@@ -11,18 +11,17 @@ namespace heatkeep::allocator {
 
 // How a quick plan goes about it.
 struct StartStyle {
-  bool priority_first = true;      // cuts of a higher priority first; else longest first throughout
-  bool drops_longest = false;      // of the drops that fit take the longest, not the shortest
-  bool bars_longest = true;        // likewise of the bars
-  bool drops_before_bars = true;   // else whatever comes first by length
-  bool fill = false;               // fill one piece after another; else each cut into the fullest opened piece it fits
-  bool fullest = false;            // with fill: each piece as full as can be (best_fill.h)
-  std::uint64_t shuffle = 0;       // 0: strict order by length; else the seed of a small disorder
+  bool priority_first = true;     // cuts of a higher priority first; else longest first throughout
+  bool drops_longest = false;     // of the drops that fit take the longest, not the shortest
+  bool bars_longest = true;       // likewise of the bars
+  bool drops_before_bars = true;  // else whatever comes first by length
+  bool fill = false;              // fill one piece after another; else each cut into the fullest opened piece it fits
+  bool fullest = false;           // with fill: each piece as full as can be (best_fill.h)
+  std::uint64_t shuffle = 0;      // 0: strict order by length; else the seed of a small disorder
 };
 
 // Requires c.units empty. `demand` and `stock` say what is still to do and to use (by item, by source).
-Solution QuickPlan(const Component& c, const StartStyle& style, const std::vector<int>& demand,
-                   const std::vector<std::int64_t>& stock);
+Solution QuickPlan(const Component& c, const StartStyle& style, const std::vector<int>& demand, const std::vector<std::int64_t>& stock);
 Solution QuickPlan(const Component& c, const StartStyle& style);
 
 // The plain choice by hand: longest cuts first, into an opened piece if one has room, else the shortest drop that

@@ -41,9 +41,8 @@ Layout MakeLayout(const Problem& problem, int piece_index, int repeat, std::vect
     n += count;
     layout.cuts.push_back({line, count, length});
   }
-  std::sort(layout.cuts.begin(), layout.cuts.end(), [](const Cut& a, const Cut& b) {
-    return std::make_tuple(-a.length.nm, a.line) < std::make_tuple(-b.length.nm, b.line);
-  });
+  std::sort(layout.cuts.begin(), layout.cuts.end(),
+            [](const Cut& a, const Cut& b) { return std::make_tuple(-a.length.nm, a.line) < std::make_tuple(-b.length.nm, b.line); });
   const Room room = RoomOf(piece, rules);
   const Ending ending = EndingOf(room, taken, n);
   if (ending.last_uncut && n > 1 && room.grip.nm > 0 && layout.cuts.back().length < room.grip) {
@@ -90,8 +89,7 @@ Value ValueOf(const Problem& problem, const std::vector<Layout>& layouts) {
     FineMoney money = Priced(piece.costs.per_metre, lost);
     if (own && piece.kind == PieceKind::Drop && piece.length < rules.keep)
       money.micro += Priced(piece.costs.scrap_per_metre, piece.length).micro;
-    if (own && layout.left_kind == LeftKind::Scrap)
-      money.micro -= Priced(piece.costs.scrap_per_metre, layout.left).micro;
+    if (own && layout.left_kind == LeftKind::Scrap) money.micro -= Priced(piece.costs.scrap_per_metre, layout.left).micro;
     money.micro += piece.costs.per_cut.micro * cuts_made + piece.costs.per_pull.micro + extra.micro;
     const std::int64_t times = layout.repeat;
     if (piece.kind == PieceKind::Bar) {

@@ -131,8 +131,8 @@ class Stopper : public CbcEventHandler {
 
 }  // namespace
 
-void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, bool whole_first, int nodes,
-                      double seconds, std::optional<std::int64_t> below, const SearchControl& control, const Offer& offer) {
+void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxation, bool whole_first, int nodes, double seconds,
+                      std::optional<std::int64_t> below, const SearchControl& control, const Offer& offer) {
   Taken taken;
   if (whole_first) TakeWholeParts(relaxation, taken);
   std::vector<std::size_t> columns;
@@ -151,8 +151,7 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
   solver.messageHandler()->setLogLevel(0);
   CoinPackedMatrix matrix(true, 0, 0);
   std::map<int, int> row_of_source;
-  for (std::size_t q : columns)
-    row_of_source.try_emplace(relaxation.patterns()[q].source, static_cast<int>(items + row_of_source.size()));
+  for (std::size_t q : columns) row_of_source.try_emplace(relaxation.patterns()[q].source, static_cast<int>(items + row_of_source.size()));
   const std::size_t rows = items + row_of_source.size();
   matrix.setDimensions(static_cast<int>(rows), 0);
   std::vector<double> objective, lower, upper;
@@ -174,8 +173,7 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
     column.insert(row_of_source.at(p.source), 1.0);
     matrix.appendCol(column);
     double later = 0;  // the keys after this one, as a whisper
-    for (std::size_t j = key < ranks ? 0 : key - ranks + 1; j < c.keys.size(); ++j)
-      later += part(p, j);
+    for (std::size_t j = key < ranks ? 0 : key - ranks + 1; j < c.keys.size(); ++j) later += part(p, j);
     objective.push_back(cost(p) + (below ? 0 : 1e-5 * later));
     upper.push_back(most);
   }

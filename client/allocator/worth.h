@@ -22,6 +22,6 @@ struct LearnedWorth {
 
 // r <= 0 is worth nothing.
 Length WorthOfRest(Length r, Length keep, const LearnedWorth* learned = nullptr);
-Length WorthOfBar(Length r);                // r rounded half up to whole micrometres
+Length WorthOfBar(Length r);  // r rounded half up to whole micrometres
 
 }  // namespace heatkeep::allocator

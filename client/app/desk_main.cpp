@@ -49,12 +49,14 @@ QString SettingsFile(int argc, char** argv) {
 int main(int argc, char** argv) {
   // what is only said needs no display
   for (int i = 1; i < argc; ++i)
-    if (const QByteArray word = argv[i]; word == "--help" || word == "-h" || word == "--version" || word == "-v") qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (const QByteArray word = argv[i]; word == "--help" || word == "-h" || word == "--version" || word == "-v")
+      qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication::setApplicationName("heatkeep-desk");
   QApplication::setOrganizationName("heatkeep");
   QApplication::setApplicationVersion(HEATKEEP_VERSION);
   const QString file = SettingsFile(argc, argv);
-  if (const int scale = DeskSettings::Load(QSettings(file, QSettings::IniFormat)).scale; scale != 100 && qEnvironmentVariableIsEmpty("QT_SCALE_FACTOR"))
+  if (const int scale = DeskSettings::Load(QSettings(file, QSettings::IniFormat)).scale;
+      scale != 100 && qEnvironmentVariableIsEmpty("QT_SCALE_FACTOR"))
     qputenv("QT_SCALE_FACTOR", QByteArray::number(scale / 100.0));
   QApplication application(argc, argv);
   QCommandLineParser parser;
@@ -72,12 +74,19 @@ int main(int argc, char** argv) {
     const std::filesystem::path demo = location.own ? command::DemoHome(location.home) : std::filesystem::path();
     for (;;) {
       std::optional<bool> to_demo;
-      const FirstBook first{.own = location.own, .demo = location.own && location.home == demo,
-                            .make_demo = [demo](const FirstBook::Tell& tell) { command::MakeDemo(demo, [&tell](int done, int all, const std::string& step) { tell(done, all, QString::fromStdString(step)); }); },
-                            .open = [&to_demo](bool open) {
-                              to_demo = open;
-                              QApplication::quit();
-                            }};
+      const FirstBook first{.own = location.own,
+                            .demo = location.own && location.home == demo,
+                            .make_demo =
+                                [demo](const FirstBook::Tell& tell) {
+                                  command::MakeDemo(demo, [&tell](int done, int all, const std::string& step) {
+                                    tell(done, all, QString::fromStdString(step));
+                                  });
+                                },
+                            .open =
+                                [&to_demo](bool open) {
+                                  to_demo = open;
+                                  QApplication::quit();
+                                }};
       try {
         command::OpenReadyBook(location, std::cerr);
       } catch (const DbError& error) {

@@ -34,7 +34,8 @@ std::vector<OptionPage> DeskOptions() {
     option.help = help;
     options.push_back(option);
   }
-  for (const auto& [name, other, help] : {std::tuple{"--help", "-h", "What it takes."}, std::tuple{"--version", "-v", "Which one it is."}}) {
+  for (const auto& [name, other, help] :
+       {std::tuple{"--help", "-h", "What it takes."}, std::tuple{"--version", "-v", "Which one it is."}}) {
     OptionPage option;
     option.name = name;
     option.others = {other};

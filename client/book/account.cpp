@@ -32,8 +32,8 @@ Account OwnAccount() {
   passwd* found = nullptr;
   getpwuid_r(geteuid(), &entry, buffer.data(), buffer.size(), &found);
   if (!found)
-    throw BookError(BookError::Kind::BadInput, "the account number " + std::to_string(geteuid()) +
-                                                   " has no name on this machine; a private book needs one");
+    throw BookError(BookError::Kind::BadInput,
+                    "the account number " + std::to_string(geteuid()) + " has no name on this machine; a private book needs one");
   return FromEntry(entry);
 }
 
@@ -44,10 +44,9 @@ Account ServerAccount() {
   passwd* found = nullptr;
   getpwnam_r("postgres", &entry, buffer.data(), buffer.size(), &found);
   if (!found)
-    throw BookError(
-        BookError::Kind::NoServer,
-        "there is no account `postgres` on this machine to run the database server as; install the "
-        "package postgresql (15 or newer), which makes it");
+    throw BookError(BookError::Kind::NoServer,
+                    "there is no account `postgres` on this machine to run the database server as; install the "
+                    "package postgresql (15 or newer), which makes it");
   return FromEntry(entry);
 }
 
@@ -60,8 +59,7 @@ std::string NameOfUser(uid_t uid) {
 }
 
 FileAccessAs::FileAccessAs(const Account& account)
-    : uid_(static_cast<uid_t>(setfsuid(static_cast<uid_t>(-1)))),
-      gid_(static_cast<gid_t>(setfsgid(static_cast<gid_t>(-1)))) {
+    : uid_(static_cast<uid_t>(setfsuid(static_cast<uid_t>(-1)))), gid_(static_cast<gid_t>(setfsgid(static_cast<gid_t>(-1)))) {
   setfsgid(account.gid);
   setfsuid(account.uid);
 }

@@ -13,6 +13,7 @@ namespace heatkeep {
 
 // `keeper`: a session that may act as the owner of the book. `progress` is told the bytes written so far, and may throw to stop
 // the work: there is no file then. Throws BookError, DbError, std::system_error.
-BackupFacts MakeBackup(Connection& keeper, const std::string& program, const std::filesystem::path& file, const std::function<void(std::int64_t bytes)>& progress);
+BackupFacts MakeBackup(Connection& keeper, const std::string& program, const std::filesystem::path& file,
+                       const std::function<void(std::int64_t bytes)>& progress);
 
 }  // namespace heatkeep

@@ -65,7 +65,8 @@ std::string Header(const std::string& name, std::int64_t bytes) {
 std::int64_t LengthSaid(const std::string& header, const std::string& name) {
   std::string summed = header;
   if (header.size() == static_cast<std::size_t>(kBlock)) SetSum(summed);
-  if (header.size() != static_cast<std::size_t>(kBlock) || summed != header || header.compare(0, name.size() + 1, name + '\0') != 0) return -1;
+  if (header.size() != static_cast<std::size_t>(kBlock) || summed != header || header.compare(0, name.size() + 1, name + '\0') != 0)
+    return -1;
   std::int64_t bytes = 0;
   if (header[124] == '\x80') {
     for (std::size_t i = 128; i < 136; ++i) bytes = bytes * 256 + static_cast<unsigned char>(header[i]);
@@ -79,12 +80,14 @@ std::int64_t LengthSaid(const std::string& header, const std::string& name) {
 std::int64_t Whole(const std::string& text, const std::string& name) {
   std::int64_t value = 0;
   const auto [end, code] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (code != std::errc{} || end != text.data() + text.size() || value < 0) throw Bad("its manifest says " + name + " \"" + text.substr(0, 40) + "\"; expected a whole number");
+  if (code != std::errc{} || end != text.data() + text.size() || value < 0)
+    throw Bad("its manifest says " + name + " \"" + text.substr(0, 40) + "\"; expected a whole number");
   return value;
 }
 
 std::string HexDigits(const std::string& text, const std::string& name) {
-  if (text.size() != 64 || text.find_first_not_of("0123456789abcdef") != std::string::npos) throw Bad("its manifest says no " + name + "; expected 64 hexadecimal digits");
+  if (text.size() != 64 || text.find_first_not_of("0123456789abcdef") != std::string::npos)
+    throw Bad("its manifest says no " + name + "; expected 64 hexadecimal digits");
   return text;
 }
 
@@ -92,8 +95,9 @@ std::string HexDigits(const std::string& text, const std::string& name) {
 
 std::string ManifestText(const BackupFacts& facts) {
   std::ostringstream out;
-  out << kFirstLine << "\nmade at: " << facts.made_at << "\nprogram: " << facts.program << "\nschema: " << facts.schema << "\nserver: " << facts.server
-      << "\nhappenings: " << facts.happenings << "\ndigest: " << facts.digest << "\ndump bytes: " << facts.dump_bytes << "\ndump sha256: " << facts.dump_sha256 << '\n';
+  out << kFirstLine << "\nmade at: " << facts.made_at << "\nprogram: " << facts.program << "\nschema: " << facts.schema
+      << "\nserver: " << facts.server << "\nhappenings: " << facts.happenings << "\ndigest: " << facts.digest
+      << "\ndump bytes: " << facts.dump_bytes << "\ndump sha256: " << facts.dump_sha256 << '\n';
   for (const Person& person : facts.persons) {
     out << "person: " << person.name;
     for (const std::string& role : person.roles) out << ' ' << role;
@@ -106,12 +110,14 @@ std::string ManifestText(const BackupFacts& facts) {
 BackupFacts ReadManifest(const std::string& text) {
   std::istringstream in(text);
   std::string line;
-  if (!std::getline(in, line) || line != kFirstLine) throw Bad("its manifest begins \"" + line.substr(0, 40) + "\"; expected \"" + kFirstLine + "\", which this program knows");
+  if (!std::getline(in, line) || line != kFirstLine)
+    throw Bad("its manifest begins \"" + line.substr(0, 40) + "\"; expected \"" + kFirstLine + "\", which this program knows");
   BackupFacts facts;
   bool ended = false;
   while (std::getline(in, line)) {
     const std::size_t colon = line.find(": ");
-    if (ended || colon == std::string::npos) throw Bad("its manifest has the line \"" + line.substr(0, 40) + "\"; expected \"name: value\"");
+    if (ended || colon == std::string::npos)
+      throw Bad("its manifest has the line \"" + line.substr(0, 40) + "\"; expected \"name: value\"");
     const std::string name = line.substr(0, colon), value = line.substr(colon + 2);
     if (name == "made at") facts.made_at = value;
     else if (name == "program") facts.program = value;
@@ -128,17 +134,21 @@ BackupFacts ReadManifest(const std::string& text) {
       words >> person.name;
       if (const std::string wrong = WrongWithName(person.name); !wrong.empty()) throw Bad("its manifest names a person: " + wrong);
       for (std::string role; words >> role;) {
-        if (std::find(RoleNames().begin(), RoleNames().end(), role) == RoleNames().end()) throw Bad("its manifest gives " + person.name + " the role \"" + role.substr(0, 40) + "\"; expected clerk, planner, saw, quality or owner");
+        if (std::find(RoleNames().begin(), RoleNames().end(), role) == RoleNames().end())
+          throw Bad("its manifest gives " + person.name + " the role \"" + role.substr(0, 40) +
+                    "\"; expected clerk, planner, saw, quality or owner");
         person.roles.push_back(role);
       }
       facts.persons.push_back(std::move(person));
     } else throw Bad("its manifest says \"" + name.substr(0, 40) + "\", which this program does not know");
   }
-  if (!ended || facts.digest.empty() || facts.dump_sha256.empty() || facts.schema == 0 || facts.server == 0) throw Bad("its manifest is not whole; expected all that a backup says of itself");
+  if (!ended || facts.digest.empty() || facts.dump_sha256.empty() || facts.schema == 0 || facts.server == 0)
+    throw Bad("its manifest is not whole; expected all that a backup says of itself");
   return facts;
 }
 
-BackupWriter::BackupWriter(std::filesystem::path file) : file_(std::filesystem::absolute(file).lexically_normal()), part_(file_.string() + ".part") {
+BackupWriter::BackupWriter(std::filesystem::path file)
+    : file_(std::filesystem::absolute(file).lexically_normal()), part_(file_.string() + ".part") {
   if (std::filesystem::symlink_status(file_).type() != std::filesystem::file_type::not_found)
     throw Bad(file_.string() + " is there already; expected a new name: a backup never takes the place of another");
   fd_ = open(part_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0600);
@@ -205,7 +215,8 @@ BackupReader::BackupReader(const std::filesystem::path& file) : file_(file) {
   if (fd_ < 0 || fstat(fd_, &info) != 0 || !S_ISREG(info.st_mode)) {
     const int error = fd_ < 0 ? errno : EINVAL;
     if (fd_ >= 0) close(fd_);
-    throw Bad(file.string() + " cannot be read (" + std::generic_category().message(error) + "); expected a file that `heatkeep book backup` made");
+    throw Bad(file.string() + " cannot be read (" + std::generic_category().message(error) +
+              "); expected a file that `heatkeep book backup` made");
   }
   try {
     const auto block = [&](std::int64_t at, std::int64_t bytes) {
@@ -226,10 +237,10 @@ BackupReader::BackupReader(const std::filesystem::path& file) : file_(file) {
     if (static_cast<std::int64_t>(manifest.size()) != said) throw Bad(cut);
     try {
       facts_ = ReadManifest(manifest);
-    } catch (const BookError& wrong) {
-      throw Bad(file.string() + ": " + wrong.what());
-    }
-    if (facts_.dump_bytes != dump) throw Bad(file.string() + " is damaged: its manifest speaks of " + std::to_string(facts_.dump_bytes) + " bytes, the archive of " + std::to_string(dump));
+    } catch (const BookError& wrong) { throw Bad(file.string() + ": " + wrong.what()); }
+    if (facts_.dump_bytes != dump)
+      throw Bad(file.string() + " is damaged: its manifest speaks of " + std::to_string(facts_.dump_bytes) + " bytes, the archive of " +
+                std::to_string(dump));
     Rewind();
   } catch (...) {
     close(fd_);
@@ -249,12 +260,12 @@ void BackupReader::Rewind() {
 std::string_view BackupReader::Next() {
   const auto want = std::min<std::int64_t>(static_cast<std::int64_t>(buffer_.size()), facts_.dump_bytes - done_);
   if (want == 0) {
-    if (digest_.Hex() != facts_.dump_sha256) throw Bad(file_.string() + " is damaged: its bytes are not those that were written (SHA-256); expected another copy of it");
+    if (digest_.Hex() != facts_.dump_sha256)
+      throw Bad(file_.string() + " is damaged: its bytes are not those that were written (SHA-256); expected another copy of it");
     return {};
   }
   ssize_t got = 0;
-  while ((got = read(fd_, buffer_.data(), static_cast<std::size_t>(want))) < 0 && errno == EINTR) {
-  }
+  while ((got = read(fd_, buffer_.data(), static_cast<std::size_t>(want))) < 0 && errno == EINTR) {}
   if (got <= 0) throw Bad(file_.string() + " cannot be read to its end; expected a whole backup");
   const std::string_view bytes(buffer_.data(), static_cast<std::size_t>(got));
   digest_.Take(bytes);

@@ -18,15 +18,15 @@
 namespace heatkeep {
 
 struct BackupFacts {
-  std::string made_at;         // ISO 8601, UTC
-  std::string program;         // the version of Heatkeep that made it
-  int schema = 0;              // of the book: its last migration
-  int server = 0;              // of PostgreSQL, as 150020
-  std::int64_t happenings = 0; // in all chains, as api.book_digest counts them
-  std::string digest;          // of the book, 64 hexadecimal digits
+  std::string made_at;          // ISO 8601, UTC
+  std::string program;          // the version of Heatkeep that made it
+  int schema = 0;               // of the book: its last migration
+  int server = 0;               // of PostgreSQL, as 150020
+  std::int64_t happenings = 0;  // in all chains, as api.book_digest counts them
+  std::string digest;           // of the book, 64 hexadecimal digits
   std::int64_t dump_bytes = 0;
   std::string dump_sha256;
-  std::vector<Person> persons; // without their passwords
+  std::vector<Person> persons;  // without their passwords
 };
 
 std::string ManifestText(const BackupFacts& facts);

@@ -14,8 +14,7 @@ std::filesystem::path FromEnvironment(const char* name) {
   if (!value || !*value) return {};
   std::filesystem::path path(value);
   if (!path.is_absolute())
-    throw BookError(BookError::Kind::BadInput,
-                    std::string(name) + " is '" + value + "'; expected a path that starts with /");
+    throw BookError(BookError::Kind::BadInput, std::string(name) + " is '" + value + "'; expected a path that starts with /");
   return path;
 }
 
@@ -26,8 +25,7 @@ std::filesystem::path HomeFolder() {
   if (geteuid() == 0) return "/var/lib/heatkeep";
   if (auto data = FromEnvironment("XDG_DATA_HOME"); !data.empty()) return data / "heatkeep";
   if (auto home = FromEnvironment("HOME"); !home.empty()) return home / ".local/share/heatkeep";
-  throw BookError(BookError::Kind::BadInput,
-                  "no place for the book: set HEATKEEP_HOME, XDG_DATA_HOME or HOME to a folder of yours");
+  throw BookError(BookError::Kind::BadInput, "no place for the book: set HEATKEEP_HOME, XDG_DATA_HOME or HOME to a folder of yours");
 }
 
 }  // namespace heatkeep

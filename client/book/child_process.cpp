@@ -3,8 +3,8 @@
 #include <fcntl.h>
 #include <grp.h>
 #include <poll.h>
-#include <sys/stat.h>
 #include <sys/prctl.h>
+#include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -35,8 +35,7 @@ std::vector<std::string> BareEnvironment() {
 
 std::array<int, 2> Pipe() {
   std::array<int, 2> ends{};
-  if (pipe2(ends.data(), O_CLOEXEC) != 0)
-    throw std::system_error(errno, std::generic_category(), "no pipe to be had");
+  if (pipe2(ends.data(), O_CLOEXEC) != 0) throw std::system_error(errno, std::generic_category(), "no pipe to be had");
   return ends;
 }
 
@@ -48,8 +47,7 @@ pid_t Fork() {
 
 int WaitFor(pid_t child) {
   int status = 0;
-  while (waitpid(child, &status, 0) < 0 && errno == EINTR) {
-  }
+  while (waitpid(child, &status, 0) < 0 && errno == EINTR) {}
   return WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
 }
 
@@ -57,8 +55,7 @@ int WaitFor(pid_t child) {
 
 void Become(const Account& account) {
   if (geteuid() != 0 || account.uid == 0) return;
-  if (setgroups(account.groups.size(), account.groups.data()) != 0 ||
-      setresgid(account.gid, account.gid, account.gid) != 0 ||
+  if (setgroups(account.groups.size(), account.groups.data()) != 0 || setresgid(account.gid, account.gid, account.gid) != 0 ||
       setresuid(account.uid, account.uid, account.uid) != 0)
     _exit(127);
 }
@@ -69,8 +66,7 @@ void Become(const Account& account) {
   sigset_t none;
   sigemptyset(&none);
   sigprocmask(SIG_SETMASK, &none, nullptr);
-  for (const int signal_number : {SIGPIPE, SIGCHLD, SIGINT, SIGQUIT, SIGHUP, SIGTERM})
-    signal(signal_number, SIG_DFL);
+  for (const int signal_number : {SIGPIPE, SIGCHLD, SIGINT, SIGQUIT, SIGHUP, SIGTERM}) signal(signal_number, SIG_DFL);
   execve(argv[0], argv, environment);
   _exit(127);
 }
@@ -102,16 +98,14 @@ ChildEnd RunChild(const std::vector<std::string>& argv, const Account& account) 
   close(ends[1]);
   ChildEnd end;
   std::array<char, 4096> buffer{};
-  for (ssize_t got = 0;
-       (got = read(ends[0], buffer.data(), buffer.size())) > 0 || (got < 0 && errno == EINTR);)
+  for (ssize_t got = 0; (got = read(ends[0], buffer.data(), buffer.size())) > 0 || (got < 0 && errno == EINTR);)
     if (got > 0) end.output.append(buffer.data(), static_cast<std::size_t>(got));
   close(ends[0]);
   end.status = WaitFor(child);
   return end;
 }
 
-ServerChild::ServerChild(const std::vector<std::string>& argv, const Account& account,
-                         const std::filesystem::path& log) {
+ServerChild::ServerChild(const std::vector<std::string>& argv, const Account& account, const std::filesystem::path& log) {
   std::vector<std::string> words = argv;
   std::vector<std::string> environment = BareEnvironment();
   const auto word_pointers = Pointers(words);

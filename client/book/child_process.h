@@ -12,7 +12,7 @@
 namespace heatkeep {
 
 struct ChildEnd {
-  int status = 0;  // what it exited with; 128 + signal when it was killed; 127 when it could not be started
+  int status = 0;      // what it exited with; 128 + signal when it was killed; 127 when it could not be started
   std::string output;  // what it wrote on standard output and error
 };
 

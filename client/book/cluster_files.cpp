@@ -39,8 +39,7 @@ void SyncFolder(const fs::path& folder) {
 std::string IdentityLine(const std::string& os_user, const std::string& person) {
   for (const std::string* name : {&os_user, &person})
     if (name->empty() || name->starts_with('/') || name->find_first_of("\"\\\n\r\t ,") != std::string::npos)
-      throw BookError(BookError::Kind::BadInput,
-                      "'" + *name + "' cannot be the name of an account in a book");
+      throw BookError(BookError::Kind::BadInput, "'" + *name + "' cannot be the name of an account in a book");
   return "heatkeep \"" + os_user + "\" \"" + person + "\"\n";
 }
 
@@ -73,8 +72,7 @@ std::string ReadFileAs(const fs::path& file, const Account& account) {
   return text.str();
 }
 
-void WriteClusterFiles(const fs::path& data, const std::vector<std::string>& settings, const Account& maker,
-                       const Account& server) {
+void WriteClusterFiles(const fs::path& data, const std::vector<std::string>& settings, const Account& maker, const Account& server) {
   std::string conf =
       "# A book of one's own: reached through its socket only, and nothing acknowledged is lost.\n"
       "listen_addresses = ''\n"
@@ -95,8 +93,7 @@ void WriteClusterFiles(const fs::path& data, const std::vector<std::string>& set
   ReplaceFile(data / "pg_ident.conf", IdentityLine(maker.name, kAdminLogin), 0600, server);
 }
 
-bool AddIdentity(const fs::path& data, const std::string& os_user, const std::string& person,
-                 const Account& server) {
+bool AddIdentity(const fs::path& data, const std::string& os_user, const std::string& person, const Account& server) {
   const std::string line = IdentityLine(os_user, person);
   std::string text = ReadFileAs(data / "pg_ident.conf", server);
   if (text.starts_with(line) || text.find('\n' + line) != std::string::npos) return false;

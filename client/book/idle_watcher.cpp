@@ -68,8 +68,7 @@ seconds IdleLimit() {
   const auto [end, code] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
   if (code != std::errc{} || end != digits.data() + digits.size() || value < 1 || value > 10'000'000)
     throw BookError(BookError::Kind::BadInput,
-                    "HEATKEEP_IDLE_SECONDS is '" + std::string(text) +
-                        "'; expected a whole number of seconds from 1 to 10000000");
+                    "HEATKEEP_IDLE_SECONDS is '" + std::string(text) + "'; expected a whole number of seconds from 1 to 10000000");
   return seconds(value);
 }
 

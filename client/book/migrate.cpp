@@ -39,15 +39,14 @@ std::string FileName(int version, const std::string& name) {
 std::vector<Applied> ReadLedger(Connection& connection) {
   std::vector<Applied> ledger;
   if (connection.Execute("select to_regclass('book.migration') is not null as there").Only().Bool("there"))
-    for (const Row row :
-         connection.Execute("select version, name, sha256 from book.migration order by version"))
+    for (const Row row : connection.Execute("select version, name, sha256 from book.migration order by version"))
       ledger.push_back({static_cast<int>(row.Int("version")), row.Text("name"), row.Text("sha256")});
   return ledger;
 }
 
 const Migration* Find(const SchemaFiles& files, int version) {
-  const auto found = std::find_if(files.migrations.begin(), files.migrations.end(),
-                                  [&](const Migration& m) { return m.version == version; });
+  const auto found =
+      std::find_if(files.migrations.begin(), files.migrations.end(), [&](const Migration& m) { return m.version == version; });
   return found == files.migrations.end() ? nullptr : &*found;
 }
 
@@ -56,9 +55,9 @@ std::vector<const Migration*> Compare(const std::vector<Applied>& ledger, const 
   const int newest_file = files.migrations.empty() ? 0 : files.migrations.back().version;
   const int newest_run = ledger.empty() ? 0 : ledger.back().version;
   if (newest_run > newest_file)
-    throw MigrateError(Kind::TooNew, "the book is at version " + std::to_string(newest_run) +
-                                         ", this program only knows up to " + std::to_string(newest_file) +
-                                         ": a newer program has been here; use that one");
+    throw MigrateError(Kind::TooNew,
+                       "the book is at version " + std::to_string(newest_run) + ", this program only knows up to " +
+                           std::to_string(newest_file) + ": a newer program has been here; use that one");
   for (const Applied& run : ledger) {
     const Migration* file = Find(files, run.version);
     const std::string name = FileName(run.version, run.name);
@@ -72,13 +71,12 @@ std::vector<const Migration*> Compare(const std::vector<Applied>& ledger, const 
   }
   std::vector<const Migration*> fresh;
   for (const Migration& file : files.migrations) {
-    const bool has_run = std::any_of(ledger.begin(), ledger.end(),
-                                     [&](const Applied& a) { return a.version == file.version; });
+    const bool has_run = std::any_of(ledger.begin(), ledger.end(), [&](const Applied& a) { return a.version == file.version; });
     if (has_run) continue;
     if (file.version < newest_run)
-      throw MigrateError(Kind::BadFiles, FileName(file.version, file.name) + " comes before " +
-                                             std::to_string(newest_run) +
-                                             ", which has already run; expected a number after it");
+      throw MigrateError(Kind::BadFiles,
+                         FileName(file.version, file.name) + " comes before " + std::to_string(newest_run) +
+                             ", which has already run; expected a number after it");
     fresh.push_back(&file);
   }
   return fresh;
@@ -104,8 +102,7 @@ MigrateError FileFailed(const SchemaFile& file, const DbError& error) {
             text +
                 "\n  Bringing a book up to date needs a login that owns the database and may make "
                 "roles (CREATEROLE), or a superuser"};
-  if (error.sqlstate == "55P03")
-    text += "\n  Somebody is working in the book; try again when all have left it";
+  if (error.sqlstate == "55P03") text += "\n  Somebody is working in the book; try again when all have left it";
   return {Kind::Failed, text};
 }
 
@@ -114,8 +111,7 @@ MigrateError FileFailed(const SchemaFile& file, const DbError& error) {
 void RunFile(Connection& connection, const SchemaFile& file) {
   try {
     connection.Execute("set local search_path to default");
-    connection.ExecuteScript(
-        "do " + connection.QuoteText("begin execute " + connection.QuoteText(file.text) + "; end"));
+    connection.ExecuteScript("do " + connection.QuoteText("begin execute " + connection.QuoteText(file.text) + "; end"));
     connection.Execute("set constraints all immediate");
   } catch (const DbError& error) {
     if (error.kind == DbError::Kind::Unreachable) throw;
@@ -128,12 +124,11 @@ void RunKind(Connection& connection, const SchemaFiles& files, const char* kind)
     if (file.kind == kind) RunFile(connection, file);
 }
 
-void RequireSame(const std::vector<std::string>& before, const std::vector<std::string>& after,
-                 const char* when) {
+void RequireSame(const std::vector<std::string>& before, const std::vector<std::string>& after, const char* when) {
   const auto differences = Differences(before, after);
   if (differences.empty()) return;
   std::string text = std::string("what the tables keep to changed ") + when +
-                     "; constraints, defaults and indexes may only use what the database itself brings:";
+      "; constraints, defaults and indexes may only use what the database itself brings:";
   for (const std::string& line : differences) text += "\n  " + line;
   throw MigrateError(Kind::Hanging, text);
 }
@@ -161,8 +156,7 @@ set local lock_timeout to '10s';)sql");
 }
 
 void MakeLedger(Connection& connection) {
-  const bool there =
-      connection.Execute("select to_regclass('book.migration') is not null as t").Only().Bool("t");
+  const bool there = connection.Execute("select to_regclass('book.migration') is not null as t").Only().Bool("t");
   if (!there) connection.ExecuteScript(kLedger);
 }
 

@@ -18,9 +18,7 @@ constexpr const char* kReady = "ready";
 }  // namespace
 
 MigrateReport MakeOwnBook(const BookLocation& location) {
-  if (!location.own)
-    throw BookError(BookError::Kind::BadInput,
-                    "the book of a server is made by its keeper; expected a book of one's own");
+  if (!location.own) throw BookError(BookError::Kind::BadInput, "the book of a server is made by its keeper; expected a book of one's own");
   if (const std::string wrong = WrongWithName(location.person); !wrong.empty())
     throw BookError(BookError::Kind::BadInput, wrong + "; --person gives the name you want in the book");
   const SchemaFiles files = ReadSchemaFiles(SchemaFolder());

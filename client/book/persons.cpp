@@ -17,8 +17,7 @@ bool MayFollow(char c) { return MayBegin(c) || c == '-' || c == '_' || c == '.';
 void RequireRoles(const std::vector<std::string>& roles) {
   for (const std::string& role : roles)
     if (std::find(RoleNames().begin(), RoleNames().end(), role) == RoleNames().end())
-      throw BookError(BookError::Kind::BadInput,
-                      "'" + role + "' is no role; expected clerk, planner, saw, quality or owner");
+      throw BookError(BookError::Kind::BadInput, "'" + role + "' is no role; expected clerk, planner, saw, quality or owner");
 }
 
 std::string Verifier(Connection& admin, const std::string& password, const std::string& name) {
@@ -31,47 +30,38 @@ std::string Verifier(Connection& admin, const std::string& password, const std::
 }  // namespace
 
 std::string WrongWithName(const std::string& name) {
-  const bool shape = !name.empty() && name.size() <= kLongestName && MayBegin(name.front()) &&
-                     std::all_of(name.begin(), name.end(), MayFollow);
+  const bool shape =
+      !name.empty() && name.size() <= kLongestName && MayBegin(name.front()) && std::all_of(name.begin(), name.end(), MayFollow);
   if (!shape)
     return "'" + name +
-           "' cannot be a person's name; expected 1 to 40 of a-z, 0-9, - _ . beginning with a letter or "
-           "digit";
-  const std::array kept{"postgres", "public",       "none",         "all",
-                        "user",     "session_user", "current_user", "current_role"};
-  if (name.starts_with("heatkeep_") || name.starts_with("pg_") ||
-      std::find(kept.begin(), kept.end(), name) != kept.end())
+        "' cannot be a person's name; expected 1 to 40 of a-z, 0-9, - _ . beginning with a letter or "
+        "digit";
+  const std::array kept{"postgres", "public", "none", "all", "user", "session_user", "current_user", "current_role"};
+  if (name.starts_with("heatkeep_") || name.starts_with("pg_") || std::find(kept.begin(), kept.end(), name) != kept.end())
     return "'" + name + "' is kept for the database itself; expected another name";
   return "";
 }
 
 void AddPerson(Connection& admin, const std::string& name, const std::vector<std::string>& roles,
                const std::optional<std::string>& password) {
-  if (const std::string wrong = WrongWithName(name); !wrong.empty())
-    throw BookError(BookError::Kind::BadInput, wrong);
+  if (const std::string wrong = WrongWithName(name); !wrong.empty()) throw BookError(BookError::Kind::BadInput, wrong);
   RequireRoles(roles);
   if (password && (password->empty() || password->find('\0') != std::string::npos))
-    throw BookError(BookError::Kind::BadInput,
-                    "the password is empty or holds a zero byte; expected at least one character");
+    throw BookError(BookError::Kind::BadInput, "the password is empty or holds a zero byte; expected at least one character");
   const std::string login = admin.QuoteName(name);
   Transaction transaction(admin);
-  if (admin.Execute("select 1 from pg_roles where rolname = $1", {name}).empty())
-    admin.ExecuteScript("create role " + login + " login");
-  else if (admin.Execute("select 1 from pg_roles where rolname = $1 and rolcanlogin and not rolsuper", {name})
-               .empty())
-    throw BookError(BookError::Kind::BadInput,
-                    "'" + name + "' is already there but is no person's login; expected another name");
+  if (admin.Execute("select 1 from pg_roles where rolname = $1", {name}).empty()) admin.ExecuteScript("create role " + login + " login");
+  else if (admin.Execute("select 1 from pg_roles where rolname = $1 and rolcanlogin and not rolsuper", {name}).empty())
+    throw BookError(BookError::Kind::BadInput, "'" + name + "' is already there but is no person's login; expected another name");
   if (password) {
     // Who reads the server's log could try passwords against the verifier. A keeper who is no superuser cannot keep it out of there.
-    admin.Execute("select set_config(s, v, true) from (values ('log_statement', 'none'), ('log_min_duration_statement', '-1'), ('log_min_error_statement', 'panic'),"
-                  " ('log_duration', 'off')) x (s, v) where (select rolsuper from pg_roles where rolname = current_user)");
-    admin.ExecuteScript("alter role " + login + " password " +
-                        admin.QuoteText(Verifier(admin, *password, name)));
+    admin.Execute(
+        "select set_config(s, v, true) from (values ('log_statement', 'none'), ('log_min_duration_statement', '-1'), ('log_min_error_statement', 'panic'),"
+        " ('log_duration', 'off')) x (s, v) where (select rolsuper from pg_roles where rolname = current_user)");
+    admin.ExecuteScript("alter role " + login + " password " + admin.QuoteText(Verifier(admin, *password, name)));
   }
   for (const std::string& role : roles) {
-    const bool has = admin.Execute("select pg_has_role($1, 'heatkeep_' || $2, 'member') as has", {name, role})
-                         .Only()
-                         .Bool("has");
+    const bool has = admin.Execute("select pg_has_role($1, 'heatkeep_' || $2, 'member') as has", {name, role}).Only().Bool("has");
     if (!has) admin.ExecuteScript("grant heatkeep_" + role + " to " + login);
   }
   transaction.Commit();

@@ -39,7 +39,8 @@ class NoPipeSignal {
 
 }  // namespace
 
-PipedChild::PipedChild(const std::vector<std::string>& argv, const std::vector<std::pair<std::string, std::string>>& environment, Stream stream) {
+PipedChild::PipedChild(const std::vector<std::string>& argv, const std::vector<std::pair<std::string, std::string>>& environment,
+                       Stream stream) {
   std::vector<std::string> words = argv, variables{"LC_ALL=C.UTF-8", "PATH=/usr/bin:/bin"};
   for (const char* kept : {"HOME", "TZ"})
     if (const char* value = std::getenv(kept)) variables.push_back(std::string(kept) + "=" + value);
@@ -97,8 +98,7 @@ int PipedChild::End() {
   pipe_ = -1;
   if (child_ <= 0) return 0;
   int status = 0;
-  while (waitpid(child_, &status, 0) < 0 && errno == EINTR) {
-  }
+  while (waitpid(child_, &status, 0) < 0 && errno == EINTR) {}
   child_ = -1;
   return WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
 }

@@ -16,12 +16,12 @@
 #include "client/book/book_error.h"
 #include "client/book/child_process.h"
 #include "client/book/cluster_files.h"
-#include "client/gateway/conninfo.h"
 #include "client/book/file_lock.h"
 #include "client/book/server_binaries.h"
 #include "client/book/server_log.h"
 #include "client/book/server_processes.h"
 #include "client/book/socket_folder.h"
+#include "client/gateway/conninfo.h"
 
 namespace heatkeep {
 namespace {
@@ -40,8 +40,7 @@ void Nap() { std::this_thread::sleep_for(milliseconds(20)); }
 
 void Chown(const fs::path& path, const Account& account) {
   if (lchown(path.c_str(), account.uid, account.gid) != 0)
-    throw std::system_error(errno, std::generic_category(),
-                            path.string() + " cannot be handed to " + account.name);
+    throw std::system_error(errno, std::generic_category(), path.string() + " cannot be handed to " + account.name);
 }
 
 void MakeFolder(const fs::path& path, mode_t mode) {
@@ -56,8 +55,7 @@ void SyncFileSystem(const fs::path& folder) {
   const bool done = fd >= 0 && syncfs(fd) == 0;
   const int error = errno;
   if (fd >= 0) close(fd);
-  if (!done)
-    throw std::system_error(error, std::generic_category(), folder.string() + " cannot be put on disk");
+  if (!done) throw std::system_error(error, std::generic_category(), folder.string() + " cannot be put on disk");
 }
 
 }  // namespace
@@ -73,8 +71,7 @@ std::vector<std::string> WatcherCommand() {
 
 PrivateCluster::PrivateCluster(ClusterOptions options) : options_(std::move(options)) {
   if (!options_.home.is_absolute())
-    throw BookError(BookError::Kind::BadInput, "the book's home is '" + options_.home.string() +
-                                                   "'; expected a path that starts with /");
+    throw BookError(BookError::Kind::BadInput, "the book's home is '" + options_.home.string() + "'; expected a path that starts with /");
 }
 
 bool PrivateCluster::Exists() const {
@@ -100,12 +97,11 @@ bool PrivateCluster::Running() const {
 void PrivateCluster::RequireMine() const {
   struct stat info {};
   if (stat(home().c_str(), &info) != 0)
-    throw BookError(BookError::Kind::NoBook,
-                    "there is no book in " + home().string() + " yet; `heatkeep book init` makes one");
+    throw BookError(BookError::Kind::NoBook, "there is no book in " + home().string() + " yet; `heatkeep book init` makes one");
   if (info.st_uid != geteuid())
-    throw BookError(BookError::Kind::NotYours, "the book in " + home().string() + " belongs to the account " +
-                                                   NameOfUser(info.st_uid) +
-                                                   ": only that account can start or stop it");
+    throw BookError(BookError::Kind::NotYours,
+                    "the book in " + home().string() + " belongs to the account " + NameOfUser(info.st_uid) +
+                        ": only that account can start or stop it");
 }
 
 void PrivateCluster::MakeFolders() const {
@@ -121,8 +117,8 @@ void PrivateCluster::MakeFolders() const {
   const FileAccessAs as(server);
   if (struct stat info{}; stat((home() / "log" / ".").c_str(), &info) != 0)
     throw BookError(BookError::Kind::BadInput,
-                    "the account " + server.name + ", which runs the server, cannot reach " +
-                        home().string() + "; expected a place whose folders it may pass");
+                    "the account " + server.name + ", which runs the server, cannot reach " + home().string() +
+                        "; expected a place whose folders it may pass");
 }
 
 void PrivateCluster::Init() {
@@ -150,9 +146,8 @@ void PrivateCluster::Init() {
                                      "--no-sync"};
       const ChildEnd end = RunChild(words, server);
       if (end.status != 0)
-        throw BookError(BookError::Kind::CannotStart, "the book's files cannot be made in " +
-                                                          home().string() + DiskFullNote(home()) + "\n" +
-                                                          end.output);
+        throw BookError(BookError::Kind::CannotStart,
+                        "the book's files cannot be made in " + home().string() + DiskFullNote(home()) + "\n" + end.output);
       WriteClusterFiles(fresh, options_.settings, OwnAccount(), server);
       SyncFileSystem(fresh);  // one sweep instead of a thousand files one by one
       fs::rename(fresh, data());
@@ -172,8 +167,7 @@ void PrivateCluster::Init() {
 void PrivateCluster::EnsureRunning() {
   if (!Running()) {
     if (!Exists())
-      throw BookError(BookError::Kind::NoBook,
-                      "there is no book in " + home().string() + " yet; `heatkeep book init` makes one");
+      throw BookError(BookError::Kind::NoBook, "there is no book in " + home().string() + " yet; `heatkeep book init` makes one");
     RequireMine();
     const FileLock lock = FileLock::Wait(home() / "lock", kLockPatience);
     StartLocked();
@@ -195,8 +189,7 @@ void PrivateCluster::StartLocked() {
         StartServer();
         return;
       } catch (const BookError& error) {
-        if (error.kind != BookError::Kind::CannotStart || steady_clock::now() - begin > kRetryPatience ||
-            !LogSaysTryAgain(error.what()))
+        if (error.kind != BookError::Kind::CannotStart || steady_clock::now() - begin > kRetryPatience || !LogSaysTryAgain(error.what()))
           throw;
         std::this_thread::sleep_for(milliseconds(300));
         continue;
@@ -206,11 +199,10 @@ void PrivateCluster::StartLocked() {
     if (now - begin > kStartPatience || (postmaster == 0 && now - begin > kRetryPatience)) {
       std::string pids;
       for (const pid_t pid : processes) pids += " " + std::to_string(pid);
-      throw BookError(
-          BookError::Kind::Busy,
-          "old server processes of this book have not ended yet and would harm a new one; wait for them or "
-          "end them, then try again: process" +
-              pids);
+      throw BookError(BookError::Kind::Busy,
+                      "old server processes of this book have not ended yet and would harm a new one; wait for them or "
+                      "end them, then try again: process" +
+                          pids);
     }
     // It runs but its socket was swept away: nobody can reach it any more, so it is made to start afresh.
     const bool reachable = fs::exists(SocketFolder() / ".s.PGSQL.5432");
@@ -227,7 +219,8 @@ void PrivateCluster::StartServer() {
   const std::string version = ReadFileAs(data() / "PG_VERSION", server);
   int major = 0;
   if (std::from_chars(version.data(), version.data() + version.size(), major).ec != std::errc{})
-    throw BookError(BookError::Kind::CannotStart, (data() / "PG_VERSION").string() + " says no version; expected the number of the PostgreSQL that made this book");
+    throw BookError(BookError::Kind::CannotStart,
+                    (data() / "PG_VERSION").string() + " says no version; expected the number of the PostgreSQL that made this book");
   const ServerBinaries binaries = FindServerBinaries(major);
   RemoveSocketFolder(SocketFolder(), server);
   const fs::path folder = MakeSocketFolder(server);
@@ -239,8 +232,7 @@ void PrivateCluster::StartServer() {
   }
   TrimLog(log(), server);
   const auto log_start = LogSize(log(), server);
-  ServerChild child({(binaries.folder / "postgres").string(), "-D", data().string(), "-c",
-                     "unix_socket_directories=" + folder.string()},
+  ServerChild child({(binaries.folder / "postgres").string(), "-D", data().string(), "-c", "unix_socket_directories=" + folder.string()},
                     server, log());
   const auto until = steady_clock::now() + kStartPatience;
   milliseconds pause{20};
@@ -252,10 +244,9 @@ void PrivateCluster::StartServer() {
   }
   const bool ended = child.Ended();
   if (ended) RemoveSocketFolder(folder, server);
-  throw BookError(BookError::Kind::CannotStart, std::string("the book's database server ") +
-                                                    (ended ? "does not start" : "is still not ready") +
-                                                    DiskFullNote(home()) + "; its log " + log().string() +
-                                                    " says:\n" + LogTail(log(), server, log_start));
+  throw BookError(BookError::Kind::CannotStart,
+                  std::string("the book's database server ") + (ended ? "does not start" : "is still not ready") + DiskFullNote(home()) +
+                      "; its log " + log().string() + " says:\n" + LogTail(log(), server, log_start));
 }
 
 bool PrivateCluster::Stop() {
@@ -285,8 +276,7 @@ bool PrivateCluster::StopLocked() {
       at_once = true;
     }
     if (steady_clock::now() > until)
-      throw BookError(BookError::Kind::Busy, "the book's server was told to stop and has not, process " +
-                                                 std::to_string(postmaster));
+      throw BookError(BookError::Kind::Busy, "the book's server was told to stop and has not, process " + std::to_string(postmaster));
     Nap();
   }
   RemoveSocketFolder(SocketFolder(), server);
@@ -300,7 +290,7 @@ std::string PrivateCluster::Conninfo(const std::string& person, const std::strin
   if (folder.empty() || stat(data().c_str(), &info) != 0)
     throw BookError(BookError::Kind::CannotStart, "the book in " + home().string() + " is not running");
   return ConninfoPair("host", folder) + " hostaddr='' port='5432' " + ConninfoPair("dbname", database) + ' ' +
-         ConninfoPair("user", person) + ' ' + ConninfoPair("requirepeer", NameOfUser(info.st_uid));
+      ConninfoPair("user", person) + ' ' + ConninfoPair("requirepeer", NameOfUser(info.st_uid));
 }
 
 Connection PrivateCluster::Connect(const std::string& person, const std::string& database) {
@@ -330,9 +320,7 @@ void PrivateCluster::Admit(const std::vector<std::string>& persons) {
   }
   if (!changed || !Running()) return;
   const std::string conninfo = Conninfo(kAdminLogin, "postgres");
-  const auto read_at = [&](const char* sql) {
-    return Connection::Open(conninfo).Execute(sql).Only().Text("at");
-  };
+  const auto read_at = [&](const char* sql) { return Connection::Open(conninfo).Execute(sql).Only().Text("at"); };
   const std::string before = read_at("select pg_conf_load_time()::text as at, pg_reload_conf()");
   // The server reads its files again in its own time; every new session knows when it last did.
   const auto until = steady_clock::now() + kRetryPatience;

@@ -26,9 +26,8 @@ namespace heatkeep {
 inline constexpr const char* kBookDatabase = "heatkeep";
 
 struct ClusterOptions {
-  std::filesystem::path home;  // absolute
-  std::vector<std::string>
-      watcher;  // program and words started beside the server to stop it when idle; empty: none
+  std::filesystem::path home;         // absolute
+  std::vector<std::string> watcher;   // program and words started beside the server to stop it when idle; empty: none
   std::vector<std::string> settings;  // further lines for heatkeep.conf, used by Init
 };
 

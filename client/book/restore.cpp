@@ -20,29 +20,37 @@ BookError Bad(const std::string& what) { return {BookError::Kind::BadInput, what
 
 void RequireVersions(const BackupFacts& facts, const SchemaFiles& files, int server_major) {
   if (facts.schema > files.migrations.back().version)
-    throw MigrateError(MigrateError::Kind::TooNew, "the backup is of a book at version " + std::to_string(facts.schema) + ", this program only knows up to " +
-                                                       std::to_string(files.migrations.back().version) + "; expected the program that made it (" + facts.program + ") or a newer one");
+    throw MigrateError(MigrateError::Kind::TooNew,
+                       "the backup is of a book at version " + std::to_string(facts.schema) + ", this program only knows up to " +
+                           std::to_string(files.migrations.back().version) + "; expected the program that made it (" + facts.program +
+                           ") or a newer one");
   if (facts.server / 10000 > server_major)
-    throw Bad("the backup is of PostgreSQL " + std::to_string(facts.server / 10000) + ", the server here is PostgreSQL " + std::to_string(server_major) + "; expected the same or a newer one");
+    throw Bad("the backup is of PostgreSQL " + std::to_string(facts.server / 10000) + ", the server here is PostgreSQL " +
+              std::to_string(server_major) + "; expected the same or a newer one");
 }
 
 // What can be known to fail before anything is changed.
 void RequireFits(Connection& keeper, const BackupFacts& facts, const SchemaFiles& files) {
   RequireVersions(facts, files, keeper.ServerVersion() / 10000);
-  const Row there = keeper.Execute("select (select count(*) from pg_class c join pg_namespace n on n.oid = c.relnamespace where n.nspname not in ('pg_catalog', 'information_schema', 'pg_toast')"
-                                   "   and n.nspname not like 'pg_temp%' and n.nspname not like 'pg_toast_temp%') as things,"
-                                   " (select count(*) from pg_namespace where nspname in ('book', 'guard', 'api')) as schemas").Only();
+  const Row there =
+      keeper
+          .Execute(
+              "select (select count(*) from pg_class c join pg_namespace n on n.oid = c.relnamespace where n.nspname not in ('pg_catalog', 'information_schema', 'pg_toast')"
+              "   and n.nspname not like 'pg_temp%' and n.nspname not like 'pg_toast_temp%') as things,"
+              " (select count(*) from pg_namespace where nspname in ('book', 'guard', 'api')) as schemas")
+          .Only();
   if (there.Int("things") + there.Int("schemas") > 0)
     throw Bad("the database " + keeper.Database() + " is not empty; expected a new one: a backup is never given back over what is there");
   for (const Person& person : facts.persons)
     if (!keeper.Execute("select 1 from pg_roles where rolname = $1 and not (rolcanlogin and not rolsuper)", {person.name}).empty())
-      throw Bad("the backup has the person " + person.name + ", and on this server that name is no person's login; expected another server, or that role renamed");
+      throw Bad("the backup has the person " + person.name +
+                ", and on this server that name is no person's login; expected another server, or that role renamed");
 }
 
 void Feed(Connection& keeper, BackupReader& backup, const RestoreProgress& progress) {
   const fs::path programs = FindClientPrograms(std::max(backup.facts().server, keeper.ServerVersion()) / 10000);
-  PipedChild restore({(programs / "pg_restore").string(), "--single-transaction", "--exit-on-error", "--no-password", "--role=heatkeep_book",
-                      "--dbname=" + ConninfoPair("dbname", keeper.Database())},
+  PipedChild restore({(programs / "pg_restore").string(), "--single-transaction", "--exit-on-error", "--no-password",
+                      "--role=heatkeep_book", "--dbname=" + ConninfoPair("dbname", keeper.Database())},
                      EnvironmentOf(keeper.handle()), PipedChild::Stream::ToIt);
   bool listens = true;
   for (std::string_view bytes; listens && !(bytes = backup.Next()).empty();) {
@@ -50,16 +58,20 @@ void Feed(Connection& keeper, BackupReader& backup, const RestoreProgress& progr
     listens = restore.Write(bytes);
   }
   progress("indexes and rules", 0, 0);
-  if (restore.End() != 0 || !listens) throw BookError(BookError::Kind::Broken, "the backup could not be given back, and nothing was: " + restore.Complaint());
+  if (restore.End() != 0 || !listens)
+    throw BookError(BookError::Kind::Broken, "the backup could not be given back, and nothing was: " + restore.Complaint());
 }
 
 void RequireSame(Connection& keeper, const BackupFacts& facts) {
   keeper.Execute("set role heatkeep_book");
   const BookDigest now = ReadBookDigest(keeper);
   if (now.digest != facts.digest || now.happenings != facts.happenings) {
-    keeper.ExecuteScript("drop schema if exists api cascade; drop schema if exists guard cascade; drop schema if exists book cascade; reset role");
-    throw BookError(BookError::Kind::Broken, "what was given back is not what was backed up, and was taken away again: the book's digest is " + now.digest + " over " + std::to_string(now.happenings) +
-                                                 " happenings, the backup says " + facts.digest + " over " + std::to_string(facts.happenings));
+    keeper.ExecuteScript(
+        "drop schema if exists api cascade; drop schema if exists guard cascade; drop schema if exists book cascade; reset role");
+    throw BookError(BookError::Kind::Broken,
+                    "what was given back is not what was backed up, and was taken away again: the book's digest is " + now.digest +
+                        " over " + std::to_string(now.happenings) + " happenings, the backup says " + facts.digest + " over " +
+                        std::to_string(facts.happenings));
   }
   keeper.Execute("reset role");
 }
@@ -71,8 +83,9 @@ class Staging {
     if (std::error_code none; fs::exists(home, none) && !fs::is_empty(home, none))
       throw Bad("there is something in " + home.string() + "; expected a place where no book is: a backup is never given back over one");
     if (fs::exists(cluster_.home()))
-      throw Bad(cluster_.home().string() + " is there: another is being given back, or was broken off; expected it gone (`heatkeep --home " + cluster_.home().string() +
-                " book stop`, then remove the folder)");
+      throw Bad(cluster_.home().string() +
+                " is there: another is being given back, or was broken off; expected it gone (`heatkeep --home " +
+                cluster_.home().string() + " book stop`, then remove the folder)");
   }
   ~Staging() {
     if (named_) return;

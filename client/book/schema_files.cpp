@@ -14,17 +14,14 @@ namespace {
 
 namespace fs = std::filesystem;
 
-[[noreturn]] void Bad(const std::string& message) {
-  throw MigrateError(MigrateError::Kind::BadFiles, message);
-}
+[[noreturn]] void Bad(const std::string& message) { throw MigrateError(MigrateError::Kind::BadFiles, message); }
 
 std::string ReadWhole(const fs::path& path, const std::string& where) {
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   if (!in || !(text << in.rdbuf()) || text.str().empty())
     Bad(where + ": " + path.string() + " cannot be read or is empty; expected a file of SQL");
-  if (text.str().find('\0') != std::string::npos)
-    Bad(path.string() + ": holds a zero byte; expected SQL as text");
+  if (text.str().find('\0') != std::string::npos) Bad(path.string() + ": holds a zero byte; expected SQL as text");
   return text.str();
 }
 
@@ -52,8 +49,7 @@ bool IsDigit(char c) { return c >= '0' && c <= '9'; }
 
 Migration ReadMigration(const fs::path& path) {
   const std::string stem = path.stem();
-  if (path.extension() != ".sql" || stem.size() < 6 || stem[4] != '_' ||
-      !std::all_of(stem.begin(), stem.begin() + 4, IsDigit))
+  if (path.extension() != ".sql" || stem.size() < 6 || stem[4] != '_' || !std::all_of(stem.begin(), stem.begin() + 4, IsDigit))
     Bad(path.string() + ": not the name of a migration; expected NNNN_name.sql");
   Migration migration;
   migration.version = std::atoi(stem.substr(0, 4).c_str());
@@ -73,7 +69,8 @@ fs::path SchemaFolder() {
   if (fs::exists(installed / "files", ignored)) return installed;
   // a program that was never installed, a test of ours say: the build folder it lies in has a link to the sources
   for (fs::path folder = beside; folder.has_relative_path(); folder = folder.parent_path())
-    if (fs::exists(folder / "CMakeCache.txt", ignored) && fs::exists(folder / "share/heatkeep/schema/files", ignored)) return folder / "share/heatkeep/schema";
+    if (fs::exists(folder / "CMakeCache.txt", ignored) && fs::exists(folder / "share/heatkeep/schema/files", ignored))
+      return folder / "share/heatkeep/schema";
   Bad("the SQL files of the book are not where the program was installed (" + installed.string() +
       "); HEATKEEP_SCHEMA can name their folder");
 }
@@ -82,15 +79,12 @@ SchemaFiles ReadSchemaFiles(const fs::path& folder) {
   SchemaFiles files;
   files.recreated = ReadList(folder);
   std::error_code none;
-  for (const auto& entry : fs::directory_iterator(folder / "migrations", none))
-    files.migrations.push_back(ReadMigration(entry.path()));
+  for (const auto& entry : fs::directory_iterator(folder / "migrations", none)) files.migrations.push_back(ReadMigration(entry.path()));
   if (none) Bad((folder / "migrations").string() + ": cannot be read; expected the folder of the migrations");
-  std::sort(files.migrations.begin(), files.migrations.end(),
-            [](const Migration& a, const Migration& b) { return a.version < b.version; });
+  std::sort(files.migrations.begin(), files.migrations.end(), [](const Migration& a, const Migration& b) { return a.version < b.version; });
   int before = 0;
   for (const Migration& migration : files.migrations) {
-    if (migration.version == before)
-      Bad(migration.file.path.string() + ": this number is there twice; expected one file a number");
+    if (migration.version == before) Bad(migration.file.path.string() + ": this number is there twice; expected one file a number");
     before = migration.version;
   }
   return files;

@@ -41,8 +41,7 @@ std::vector<std::string> SchemaFingerprint(Connection& connection) {
   return lines;
 }
 
-std::vector<std::string> Differences(const std::vector<std::string>& before,
-                                     const std::vector<std::string>& after) {
+std::vector<std::string> Differences(const std::vector<std::string>& before, const std::vector<std::string>& after) {
   std::vector<std::string> gone, fresh, all;
   std::set_difference(before.begin(), before.end(), after.begin(), after.end(), std::back_inserter(gone));
   std::set_difference(after.begin(), after.end(), before.begin(), before.end(), std::back_inserter(fresh));

@@ -14,7 +14,6 @@ namespace heatkeep {
 std::vector<std::string> SchemaFingerprint(Connection& connection);
 
 // Lines that are in only one of the two, "- gone" and "+ new".
-std::vector<std::string> Differences(const std::vector<std::string>& before,
-                                     const std::vector<std::string>& after);
+std::vector<std::string> Differences(const std::vector<std::string>& before, const std::vector<std::string>& after);
 
 }  // namespace heatkeep

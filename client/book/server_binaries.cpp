@@ -54,8 +54,7 @@ std::vector<ServerBinaries> OnPath(const Pair& pair) {
   const char* path = std::getenv("PATH");
   std::istringstream folders(path ? path : "");
   for (std::string folder; std::getline(folders, folder, ':');)
-    if (folder.starts_with('/') && Complete(folder, pair))
-      found.push_back({folder, MajorOf(fs::path(folder) / pair.second)});
+    if (folder.starts_with('/') && Complete(folder, pair)) found.push_back({folder, MajorOf(fs::path(folder) / pair.second)});
   return found;
 }
 
@@ -77,21 +76,24 @@ ServerBinaries FindServerBinaries(std::optional<int> major) {
   const auto at_least = [](int found, int asked) { return found >= asked; };
   if (const auto best = major ? Newest(kServer, exactly, *major) : Newest(kServer, at_least, kOldestServer)) return *best;
   const std::string wanted = major ? std::to_string(*major) : std::to_string(kOldestServer);
-  throw BookError(
-      BookError::Kind::NoServer,
-      major ? "this book was made with PostgreSQL " + wanted +
-                  ", which is not installed any more; install "
-                  "the package postgresql-" +
-                  wanted
-            : "no PostgreSQL server is installed; a private book needs the package postgresql, version " +
-                  wanted + " or newer (looked in /usr/lib/postgresql and PATH)");
+  throw BookError(BookError::Kind::NoServer,
+                  major ? "this book was made with PostgreSQL " + wanted +
+                          ", which is not installed any more; install "
+                          "the package postgresql-" +
+                          wanted
+                        : "no PostgreSQL server is installed; a private book needs the package postgresql, version " + wanted +
+                          " or newer (looked in /usr/lib/postgresql and PATH)");
 }
 
 std::filesystem::path FindClientPrograms(int server_major) {
-  if (const auto best = Newest(kClient, [](int found, int asked) { return found >= asked; }, server_major)) return best->folder;
+  if (const auto best = Newest(
+          kClient, [](int found, int asked) { return found >= asked; }, server_major))
+    return best->folder;
   const std::string wanted = std::to_string(server_major);
-  throw BookError(BookError::Kind::NoServer, "pg_dump and pg_restore of PostgreSQL " + wanted + " or newer are not installed; expected the package postgresql-client-" + wanted +
-                                                 " (looked in /usr/lib/postgresql and PATH)");
+  throw BookError(BookError::Kind::NoServer,
+                  "pg_dump and pg_restore of PostgreSQL " + wanted +
+                      " or newer are not installed; expected the package postgresql-client-" + wanted +
+                      " (looked in /usr/lib/postgresql and PATH)");
 }
 
 }  // namespace heatkeep

@@ -53,8 +53,8 @@ std::string DiskFullNote(const fs::path& folder) {
   std::error_code unknown;
   const auto space = fs::space(folder, unknown);
   if (unknown || space.available >= kNextToNoRoom) return "";
-  return " (the disk is full: " + std::to_string(space.available / 1'000'000) + " MB free in " +
-         folder.string() + "; make room and try again)";
+  return " (the disk is full: " + std::to_string(space.available / 1'000'000) + " MB free in " + folder.string() +
+      "; make room and try again)";
 }
 
 }  // namespace heatkeep

@@ -17,8 +17,7 @@ namespace heatkeep {
 std::vector<pid_t> ServerProcesses(const std::filesystem::path& data, const Account& account);
 
 // The postmaster among `processes`, by postmaster.pid; 0 when the file is missing or names none of them.
-pid_t Postmaster(const std::filesystem::path& data, const Account& account,
-                 const std::vector<pid_t>& processes);
+pid_t Postmaster(const std::filesystem::path& data, const Account& account, const std::vector<pid_t>& processes);
 
 // To be called only when ServerProcesses is empty and the home is locked: makes a left-over postmaster.pid
 // name a process that has ended, so that the server takes it for stale. The file is not removed: the server

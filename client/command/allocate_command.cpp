@@ -45,7 +45,8 @@ void SayWhy(std::ostream& out, const allocator::Problem& problem, const allocato
 void SayLayouts(std::ostream& out, const allocator::Problem& problem, const allocator::Plan& plan) {
   for (const allocator::Layout& layout : plan.layouts) {
     const allocator::Piece& piece = problem.pieces[static_cast<std::size_t>(layout.piece)];
-    out << "  " << allocator::SourceWords(piece) << ", " << piece.section << ' ' << piece.grade << ", heat " << (piece.heat.empty() ? "unknown" : piece.heat);
+    out << "  " << allocator::SourceWords(piece) << ", " << piece.section << ' ' << piece.grade << ", heat "
+        << (piece.heat.empty() ? "unknown" : piece.heat);
     if (layout.repeat > 1) out << ", " << layout.repeat << " alike";
     out << ':';
     for (const allocator::Cut& cut : layout.cuts) {
@@ -53,7 +54,10 @@ void SayLayouts(std::ostream& out, const allocator::Problem& problem, const allo
       out << "  " << cut.count << " x " << WriteMm(cut.length) << " mm for " << line.order << '/' << line.line;
     }
     out << "; left " << WriteMm(layout.left, Rounding::Down) << " mm "
-        << (layout.left_kind == allocator::LeftKind::Drop ? "keep" : layout.left_kind == allocator::LeftKind::Scrap ? "scrap" : "nothing") << '\n';
+        << (layout.left_kind == allocator::LeftKind::Drop        ? "keep"
+                : layout.left_kind == allocator::LeftKind::Scrap ? "scrap"
+                                                                 : "nothing")
+        << '\n';
   }
 }
 
@@ -61,12 +65,18 @@ void SayLayouts(std::ostream& out, const allocator::Problem& problem, const allo
 int Answer(const BookCall& call, const AllocateOptions& options, Json* answers, const planning::MadePlan& made) {
   const auto& [question, asked, plan, extras, proof, learned, overruled, not_heeded] = made.draft;
   if (answers) {
-    Json answer = {{"saw", question.saw}, {"proof", proof}, {"proved", plan.proved}, {"pieces", plan.value.pieces_pulled}, {"short", plan.value.unmet_pieces},
-                   {"bars_opened", plan.value.bars_opened}, {"new_length_nm", plan.value.new_length.nm}};
+    Json answer = {{"saw", question.saw},
+                   {"proof", proof},
+                   {"proved", plan.proved},
+                   {"pieces", plan.value.pieces_pulled},
+                   {"short", plan.value.unmet_pieces},
+                   {"bars_opened", plan.value.bars_opened},
+                   {"new_length_nm", plan.value.new_length.nm}};
     answer["plan"] = made.plan ? Json(*made.plan) : Json();
     answer["ended_by"] = NameOf(plan.ended_by);
     answer["worth"] = learned.empty() ? "by length" : learned;
-    const std::pair<const char*, nlohmann::ordered_json> figures[] = {{"value", FiguresJson(plan.value, asked.problem.aim)}, {"bound", FiguresJson(plan.bound)}};
+    const std::pair<const char*, nlohmann::ordered_json> figures[] = {{"value", FiguresJson(plan.value, asked.problem.aim)},
+                                                                      {"bound", FiguresJson(plan.bound)}};
     for (const auto& [name, of] : figures)
       for (const auto& [key, figure] : of.items()) answer[name][key] = figure;
     const nlohmann::ordered_json all = ExtrasJson(asked.problem, plan, extras);
@@ -107,8 +117,8 @@ planning::DraftWishes WishesOf(const AllocateOptions& options) {
 }
 
 // One saw's plan, promised; `last`: of the saws asked for.
-SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question,
-                bool last, Json* answers) {
+SawPlan PlanSaw(const BookCall& call, const AllocateOptions& options, Connection& connection, const PlanQuestion& question, bool last,
+                Json* answers) {
   const auto searched = [&](const allocator::Problem& problem) { return Searched(problem, call.err); };
   const auto told = [&](const std::string& words) { call.err << words << '\n'; };
   const planning::MadePlan made = planning::MakePlan(connection, question, WishesOf(options), searched, options.dry, told);
@@ -138,8 +148,7 @@ int RunAllocate(const BookCall& call, const AllocateOptions& options) {
     int worst = 0;
     for (const std::string& saw : options.saws) {
       question.saw = saw;
-      const SawPlan planned = PlanSaw(call, options, connection, question, saw == options.saws.back(),
-                                     options.json ? &answers : nullptr);
+      const SawPlan planned = PlanSaw(call, options, connection, question, saw == options.saws.back(), options.json ? &answers : nullptr);
       worst = std::max(worst, planned.exit);
       question.wider_than = std::max(question.wider_than, planned.widest);
     }
@@ -153,8 +162,15 @@ int RunPlanList(const BookCall& call, bool json) {
     Json rows = Json::array();
     const std::vector<PlanRow> plans = ReadPlans(connection);
     for (const PlanRow& p : plans) {
-      if (json) rows.push_back({{"plan", p.plan}, {"state", p.state}, {"aim", p.aim}, {"saw", p.saw}, {"proof", p.proof},
-                                {"made_by", p.made_by}, {"made_at", p.made_at}, {"due", p.due}});
+      if (json)
+        rows.push_back({{"plan", p.plan},
+                        {"state", p.state},
+                        {"aim", p.aim},
+                        {"saw", p.saw},
+                        {"proof", p.proof},
+                        {"made_by", p.made_by},
+                        {"made_at", p.made_at},
+                        {"due", p.due}});
       else call.out << "plan " << p.plan << " (" << p.state << ", saw " << p.saw << ", by " << p.made_by << "): " << p.proof << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';
@@ -177,7 +193,10 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
                << WriteMm(b.length) << " mm (" << b.state << "):";
       for (const SheetCut& c : b.cuts) call.out << "  " << c.count << " x " << WriteMm(c.set) << " mm for " << c.order << "/" << c.line;
       call.out << "; left " << WriteMm(b.left, Rounding::Down) << " mm "
-               << (b.fate == LeftFate::Drop ? "keep" : b.fate == LeftFate::Scrap ? "scrap" : "nothing") << '\n';
+               << (b.fate == LeftFate::Drop        ? "keep"
+                       : b.fate == LeftFate::Scrap ? "scrap"
+                                                   : "nothing")
+               << '\n';
       if (!b.stop.empty()) call.out << "   " << b.stop << '\n';
       for (const std::string& words : EndWords(b)) call.out << "   " << words << '\n';
       if (b.bundle > 1) call.out << "   " << BundleWords(b) << '\n';

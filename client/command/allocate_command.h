@@ -18,7 +18,7 @@ struct AllocateOptions {
   double seconds = 10;
   int threads = 2;
   std::uint64_t seed = 1;
-  bool dry = false;  // show the plan, promise nothing
+  bool dry = false;   // show the plan, promise nothing
   bool json = false;  // a list, one object a saw that has a plan
   bool why = false;   // the next-best pieces of every piece taken
   std::string buy;    // lengths a supplier sells (extras_words.h); empty: the usual mill lengths
@@ -26,8 +26,8 @@ struct AllocateOptions {
 };
 
 // heatkeep allocate CUTLIST... --saw 1 --saw 2: reads what is open and what may be taken, plans, promises all of a saw's plan in one
-// deed; the plan by hand where the search gains less than the setting cents_plain_choice (extras_words.h); a plan of which nothing can be cut is not promised. A piece that somebody took meanwhile is named and the plan is
-// made again, at most five times.
+// deed; the plan by hand where the search gains less than the setting cents_plain_choice (extras_words.h); a plan of which nothing can be
+// cut is not promised. A piece that somebody took meanwhile is named and the plan is made again, at most five times.
 int RunAllocate(const BookCall& call, const AllocateOptions& options);
 
 // heatkeep plan list | show N | cancel N.

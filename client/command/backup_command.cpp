@@ -19,12 +19,15 @@ std::string Megabytes(std::int64_t bytes) { return WriteWhole(bytes / 1'000'000,
 Json FactsJson(const BackupOptions& options, const BackupFacts& facts) {
   Json persons = Json::array();
   for (const Person& person : facts.persons) persons.push_back({{"person", person.name}, {"roles", person.roles}});
-  return {{"file", options.file}, {"made_at", facts.made_at}, {"program", facts.program}, {"version", facts.schema}, {"server", facts.server}, {"happenings", facts.happenings},
-          {"digest", facts.digest}, {"bytes", facts.dump_bytes}, {"sha256", facts.dump_sha256}, {"persons", persons}};
+  return {{"file", options.file},    {"made_at", facts.made_at},  {"program", facts.program},
+          {"version", facts.schema}, {"server", facts.server},    {"happenings", facts.happenings},
+          {"digest", facts.digest},  {"bytes", facts.dump_bytes}, {"sha256", facts.dump_sha256},
+          {"persons", persons}};
 }
 
 void SayFacts(std::ostream& out, const BackupFacts& facts) {
-  out << "the book as of " << facts.made_at << ", version " << facts.schema << ", " << WriteWhole(facts.happenings, true) << " happenings, " << facts.persons.size() << " persons\n"
+  out << "the book as of " << facts.made_at << ", version " << facts.schema << ", " << WriteWhole(facts.happenings, true) << " happenings, "
+      << facts.persons.size() << " persons\n"
       << "its digest  " << facts.digest << '\n';
 }
 
@@ -34,9 +37,7 @@ int Explained(const BookCall& call, const std::function<int()>& work) {
   } catch (const Stopped&) {
     call.err << "heatkeep: stopped; nothing was made\n";
     return 130;
-  } catch (const std::exception& error) {
-    return ExplainBookFailure(error, call.err);
-  }
+  } catch (const std::exception& error) { return ExplainBookFailure(error, call.err); }
 }
 
 RestoreProgress Shown(WorkWatch& watch) {
@@ -52,13 +53,16 @@ void SayWhere(const BookCall& call, const BookLocation& where, const BackupFacts
     call.out << "the book is in " << where.home.string() << '\n';
     bool known = false;
     for (const Person& person : facts.persons) known = known || person.name == where.person;
-    if (!known) call.out << where.person << " is no person of it; expected --person with one of its persons (`heatkeep book person list`)\n";
+    if (!known)
+      call.out << where.person << " is no person of it; expected --person with one of its persons (`heatkeep book person list`)\n";
     return;
   }
-  call.out << "a backup holds no passwords; `heatkeep book person add NAME --role ROLE --password-stdin` gives one to each who had none on this server\n";
+  call.out
+      << "a backup holds no passwords; `heatkeep book person add NAME --role ROLE --password-stdin` gives one to each who had none on this server\n";
 }
 
-int Restored(const BookCall& call, const BackupOptions& options, const BackupFacts& facts, const BookLocation& where, const RestoreReport& report) {
+int Restored(const BookCall& call, const BackupOptions& options, const BackupFacts& facts, const BookLocation& where,
+             const RestoreReport& report) {
   bool in_order = true;
   Json wrong = Json::array();
   for (const CheckRow& check : report.checks) {
@@ -74,7 +78,8 @@ int Restored(const BookCall& call, const BackupOptions& options, const BackupFac
   } else {
     SayFacts(call.out, facts);
     for (const std::string& file : report.migrated.migrations) call.out << "ran " << file << '\n';
-    call.out << (in_order ? "verified: the same digest, and the book is in order\n" : "the same digest, and the book is NOT in order: nor was the one that was backed up\n");
+    call.out << (in_order ? "verified: the same digest, and the book is in order\n"
+                          : "the same digest, and the book is NOT in order: nor was the one that was backed up\n");
     SayWhere(call, where, facts);
   }
   return in_order ? 0 : 1;

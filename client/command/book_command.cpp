@@ -36,8 +36,7 @@ PrivateCluster RequireOwn(const Call& call) {
 }
 
 void SayMigrated(std::ostream& out, const MigrateReport& report, bool only_checked) {
-  for (const std::string& file : report.migrations)
-    out << (only_checked ? "would run " : "ran ") << file << '\n';
+  for (const std::string& file : report.migrations) out << (only_checked ? "would run " : "ran ") << file << '\n';
   out << "the book is at version " << report.before;
   if (report.after != report.before) out << (only_checked ? ", would come to " : ", now at ") << report.after;
   out << (report.migrations.empty() ? ": nothing new\n" : "\n");
@@ -73,9 +72,7 @@ void AddSession(nlohmann::ordered_json& status, const std::string& conninfo) {
     status["person"] = session.User();
     status["server"] = session.Execute("show server_version").Only().Text("server_version");
     status["version"] = ReadSchemaVersion(session);
-  } catch (const DbError& error) {
-    status["trouble"] = error.message;
-  }
+  } catch (const DbError& error) { status["trouble"] = error.message; }
 }
 
 std::string Plain(const nlohmann::ordered_json& value) {
@@ -97,11 +94,9 @@ int Status(Call& call) {
   } else {
     AddSession(status, call.where.conninfo);
   }
-  if (call.command.json)
-    call.out << status.dump(2) << '\n';
+  if (call.command.json) call.out << status.dump(2) << '\n';
   else
-    for (const auto& [key, value] : status.items())
-      call.out << key << std::string(10 - key.size(), ' ') << Plain(value) << '\n';
+    for (const auto& [key, value] : status.items()) call.out << key << std::string(10 - key.size(), ' ') << Plain(value) << '\n';
   return call.where.own || status["running"] ? 0 : 4;
 }
 
@@ -111,8 +106,7 @@ int MigrateDeed(Call& call) {
   const MigrateReport report = call.command.check ? CheckMigrations(keeper, files) : Migrate(keeper, files);
   if (call.command.json)
     call.out << nlohmann::ordered_json{{"before", report.before}, {"after", report.after}, {"files", report.migrations}}.dump(2) << '\n';
-  else
-    SayMigrated(call.out, report, call.command.check);
+  else SayMigrated(call.out, report, call.command.check);
   return 0;
 }
 
@@ -122,24 +116,18 @@ int Verify(Call& call) {
   bool all_well = true;
   for (const CheckRow& c : VerifyBook(session, call.command.only_new)) {
     all_well = all_well && c.ok;
-    if (call.command.json)
-      checks.push_back({{"check", c.check}, {"ok", c.ok}, {"detail", c.detail}});
-    else
-      call.out << (c.ok ? "ok     " : "WRONG  ") << c.check << (c.detail.empty() ? "" : ": " + c.detail) << '\n';
+    if (call.command.json) checks.push_back({{"check", c.check}, {"ok", c.ok}, {"detail", c.detail}});
+    else call.out << (c.ok ? "ok     " : "WRONG  ") << c.check << (c.detail.empty() ? "" : ": " + c.detail) << '\n';
   }
-  if (call.command.json)
-    call.out << nlohmann::ordered_json{{"ok", all_well}, {"checks", checks}}.dump(2) << '\n';
-  else
-    call.out << (all_well ? "the book is in order\n" : "the book is NOT in order\n");
+  if (call.command.json) call.out << nlohmann::ordered_json{{"ok", all_well}, {"checks", checks}}.dump(2) << '\n';
+  else call.out << (all_well ? "the book is in order\n" : "the book is NOT in order\n");
   return all_well ? 0 : 1;
 }
 
 int PersonAdd(Call& call) {
   std::optional<std::string> password;
   if (call.command.password_stdin) {
-    if (call.where.own)
-      throw BookError(BookError::Kind::BadInput,
-                      "in a book of one's own the account is the login; expected no password");
+    if (call.where.own) throw BookError(BookError::Kind::BadInput, "in a book of one's own the account is the login; expected no password");
     password.emplace();
     std::getline(call.in, *password);
     if (!password->empty() && password->back() == '\r') password->pop_back();
@@ -194,7 +182,8 @@ int ExplainForbidden(const DbError& error, const std::vector<std::string>& roles
   std::string whose;
   for (std::size_t i = 0; i < roles.size(); ++i) whose += (i == 0 ? "" : i + 1 < roles.size() ? ", " : " or ") + roles[i];
   err << "heatkeep: you may not do this: " << (closed ? DoorOf(error) : error.message) << '\n'
-      << "  it is the work of " << (whose.empty() ? "another role" : whose) << "; whoever keeps the book gives roles with `heatkeep book person add`\n";
+      << "  it is the work of " << (whose.empty() ? "another role" : whose)
+      << "; whoever keeps the book gives roles with `heatkeep book person add`\n";
   return 1;
 }
 
@@ -206,8 +195,7 @@ int ExplainBookFailure(const std::exception& error, std::ostream& err) {
     using Kind = MigrateError::Kind;
     return migrating->kind == Kind::NotAllowed || migrating->kind == Kind::Failed ? 1 : 3;
   }
-  if (const auto* book = dynamic_cast<const BookError*>(&error))
-    return book->kind == BookError::Kind::BadInput ? 2 : 4;
+  if (const auto* book = dynamic_cast<const BookError*>(&error)) return book->kind == BookError::Kind::BadInput ? 2 : 4;
   if (db) {
     if (!db->detail.empty()) err << "  " << db->detail << '\n';
     if (!db->hint.empty()) err << "  " << db->hint << '\n';
@@ -219,17 +207,14 @@ int ExplainBookFailure(const std::exception& error, std::ostream& err) {
   return dynamic_cast<const std::system_error*>(&error) ? 4 : 2;
 }
 
-int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out,
-            std::ostream& err) {
+int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out, std::ostream& err) {
   try {
     BookChoice where = command.where;
     // The watcher is told its home by the environment, and must not be led to a server by the rest of it.
     if (deed == BookDeed::Watch && where.home.empty()) where.home = HomeFolder().string();
     Call call{command, FindBook(where), in, out};
     return DeedOf(deed)(call);
-  } catch (const std::exception& error) {
-    return ExplainBookFailure(error, err);
-  }
+  } catch (const std::exception& error) { return ExplainBookFailure(error, err); }
 }
 
 }  // namespace heatkeep

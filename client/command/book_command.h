@@ -15,13 +15,13 @@
 namespace heatkeep {
 
 enum class BookDeed {
-  Init,     // make a book of one's own, bring it up to date, and enter the account as a person with all five
-            // roles
-  Start,    // start one's own server
-  Stop,     // stop it
-  Status,   // where the book is, whether it runs, its version
-  Migrate,  // bring it up to date; with `check` only say what would be done
-  Verify,   // replay the ledger and check every rule; 1 when something is wrong
+  Init,       // make a book of one's own, bring it up to date, and enter the account as a person with all five
+              // roles
+  Start,      // start one's own server
+  Stop,       // stop it
+  Status,     // where the book is, whether it runs, its version
+  Migrate,    // bring it up to date; with `check` only say what would be done
+  Verify,     // replay the ledger and check every rule; 1 when something is wrong
   PersonAdd,  // `name` with `roles`
   PersonList,
   Watch  // hidden: the idle watcher beside a private server
@@ -38,8 +38,7 @@ struct BookCommand {
   bool password_stdin = false;     // person add --password-stdin: the first line of `in`
 };
 
-int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out,
-            std::ostream& err);
+int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::ostream& out, std::ostream& err);
 
 // The exit status and the message for whatever a deed on a book threw; for the other commands too.
 int ExplainBookFailure(const std::exception& error, std::ostream& err);

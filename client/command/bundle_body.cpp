@@ -10,7 +10,8 @@ namespace heatkeep::command {
 using Json = nlohmann::json;
 
 void ReadBarWord(const std::string& text, Length kerf, Json& body) {
-  constexpr const char* expected = "\"TAG: rest 248\", \"TAG: measured 5998\", \"TAG: left scrap\", \"TAG: place B1-2\" or \"TAG: good 18x300 ORDER/LINE\"";
+  constexpr const char* expected =
+      "\"TAG: rest 248\", \"TAG: measured 5998\", \"TAG: left scrap\", \"TAG: place B1-2\" or \"TAG: good 18x300 ORDER/LINE\"";
   const auto colon = text.find(": ");
   if (colon == std::string::npos || colon == 0) throw BadText(Quoted(text) + " says nothing of a bar", expected);
   const std::string said = text.substr(colon + 2);
@@ -32,7 +33,8 @@ Json BundleBody(Json told) {
     Json bar{{"tag", tag}, {"strokes", told.value("strokes", Json::array())}};
     if (told.contains("left")) bar["left"] = told["left"];
     if (const auto own = words.find(TagForm(tag.get<std::string>())); own != words.end()) {
-      if (own->contains("left") && !told.contains("left")) throw std::invalid_argument("the cut is not closed; expected --left, or nothing of a rest");
+      if (own->contains("left") && !told.contains("left"))
+        throw std::invalid_argument("the cut is not closed; expected --left, or nothing of a rest");
       bar.merge_patch(*own);
       words.erase(own);
     }

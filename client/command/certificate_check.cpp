@@ -14,7 +14,8 @@ namespace {
 using papers::Overall;
 
 Json HeadJson(const DocumentRecord& d) {
-  Json j{{"issuer", d.issuer}, {"number", d.number}, {"version", d.version}, {"type", d.type}, {"accepted_by", d.accepted_by}, {"file_sha256", d.file_sha256}};
+  Json j{{"issuer", d.issuer}, {"number", d.number},           {"version", d.version},
+         {"type", d.type},     {"accepted_by", d.accepted_by}, {"file_sha256", d.file_sha256}};
   j["validated_by"] = d.validated_by.empty() ? Json::array() : Json::parse(d.validated_by);
   return j;
 }
@@ -25,22 +26,32 @@ void SayHead(std::ostream& out, const DocumentRecord& d) {
   if (!d.file_sha256.empty()) out << "file SHA-256 " << d.file_sha256 << "\n";
   if (d.validated_by.empty()) return;
   for (const Json& by : Json::parse(d.validated_by)) {
-    out << "validated by " << by["name"].get<std::string>() << ", " << by["position"].get<std::string>() << " (" << by["for"].get<std::string>() << ")\n";
+    out << "validated by " << by["name"].get<std::string>() << ", " << by["position"].get<std::string>() << " ("
+        << by["for"].get<std::string>() << ")\n";
   }
 }
 
 Json VersionsJson(const std::vector<DocumentVersion>& versions) {
   Json list = Json::array();
   for (const DocumentVersion& v : versions)
-    list.push_back({{"version", v.version}, {"type", v.type}, {"issued_on", v.issued_on}, {"filed_by", v.filed_by}, {"accepted_by", v.accepted_by}, {"reason", v.reason},
-                    {"file_sha256", v.file_sha256}, {"bytes", v.bytes}, {"media", v.media}, {"replaced_by", v.replaced_by}});
+    list.push_back({{"version", v.version},
+                    {"type", v.type},
+                    {"issued_on", v.issued_on},
+                    {"filed_by", v.filed_by},
+                    {"accepted_by", v.accepted_by},
+                    {"reason", v.reason},
+                    {"file_sha256", v.file_sha256},
+                    {"bytes", v.bytes},
+                    {"media", v.media},
+                    {"replaced_by", v.replaced_by}});
   return list;
 }
 
 void SayVersions(std::ostream& out, const std::vector<DocumentVersion>& versions) {
   if (versions.size() < 2) return;
   for (const DocumentVersion& v : versions) {
-    out << "version " << v.version << ": " << v.type << " issued " << v.issued_on << (v.file_sha256.empty() ? ", no file" : ", file SHA-256 " + v.file_sha256);
+    out << "version " << v.version << ": " << v.type << " issued " << v.issued_on
+        << (v.file_sha256.empty() ? ", no file" : ", file SHA-256 " + v.file_sha256);
     if (!v.reason.empty()) out << ", filed because: " << v.reason;
     if (v.replaced_by > 0) out << ", REPLACED by version " << v.replaced_by;
     out << "\n";
@@ -83,7 +94,12 @@ Json AnswerJson(const std::optional<papers::Answer>& answer) {
 }
 
 Json CheckJson(const DocumentLot& lot, const LotCheck& check) {
-  Json one{{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"condition", lot.condition}, {"overall", papers::OverallText(check.overall)}, {"tests", LinesJson(check.tests, "property")}};
+  Json one{{"heat", lot.heat},
+           {"grade", lot.grade},
+           {"section", lot.section},
+           {"condition", lot.condition},
+           {"overall", papers::OverallText(check.overall)},
+           {"tests", LinesJson(check.tests, "property")}};
   one.update(AnswerJson(check.heat));
   if (check.product) one["product"] = AnswerJson(check.product);
   return one;
@@ -123,7 +139,10 @@ DocumentRecord MeantDocument(Connection& connection, const CertificateChoice& ch
   if (found.size() == 1) return std::move(found.front());
   std::string issuers;
   for (const DocumentRecord& d : found) issuers += (issuers.empty() ? "" : " or ") + d.issuer;
-  if (found.empty()) throw BadText("no document " + Quoted(choice.number) + (choice.version > 0 ? " version " + std::to_string(choice.version) : "") + " is filed", "the number of a filed document");
+  if (found.empty())
+    throw BadText(
+        "no document " + Quoted(choice.number) + (choice.version > 0 ? " version " + std::to_string(choice.version) : "") + " is filed",
+        "the number of a filed document");
   throw BadText("several documents have the number " + Quoted(choice.number), "--issuer " + issuers);
 }
 
@@ -138,14 +157,20 @@ int RunCertificateShow(const BookCall& call, const CertificateChoice& choice) {
     for (const DocumentLot& lot : d.lots) {
       Json tests = Json::object();
       for (const DocumentLot::Test& t : lot.tests) tests[t.property] = NumberJson({t.value_milli * 1000, 1});
-      j["lots"].push_back({{"heat", lot.heat}, {"grade", lot.grade}, {"section", lot.section}, {"condition", lot.condition}, {"heat_analysis", ContentsJson(lot.heat_analysis)},
-                           {"product_analysis", ContentsJson(lot.product_analysis)}, {"tests", tests}});
+      j["lots"].push_back({{"heat", lot.heat},
+                           {"grade", lot.grade},
+                           {"section", lot.section},
+                           {"condition", lot.condition},
+                           {"heat_analysis", ContentsJson(lot.heat_analysis)},
+                           {"product_analysis", ContentsJson(lot.product_analysis)},
+                           {"tests", tests}});
       if (choice.json) continue;
       call.out << LotName(lot) << "\n ";
       SayContents(call.out, lot.heat_analysis);
       if (!lot.product_analysis.empty()) call.out << " product analysis";
       SayContents(call.out, lot.product_analysis);
-      for (const DocumentLot::Test& t : lot.tests) call.out << " " << t.property << " " << papers::ValueText({t.value_milli * 1000, 1}) << " " << t.unit;
+      for (const DocumentLot::Test& t : lot.tests)
+        call.out << " " << t.property << " " << papers::ValueText({t.value_milli * 1000, 1}) << " " << t.unit;
       call.out << "\n";
     }
     if (choice.json) call.out << j.dump(2) << "\n";
@@ -180,9 +205,16 @@ int RunCertificatePass(const BookCall& call, const CertificatePass& pass) {
     CertificateChoice choice;
     choice.number = pass.number;
     choice.issuer = pass.issuer;
-    Json body{{"issuer", MeantDocument(connection, choice).issuer}, {"number", pass.number}, {"note", pass.note}, {"rule", pass.rule}, {"form", pass.original ? "original" : "copy"}};
+    Json body{{"issuer", MeantDocument(connection, choice).issuer},
+              {"number", pass.number},
+              {"note", pass.note},
+              {"rule", pass.rule},
+              {"form", pass.original ? "original" : "copy"}};
     if (!pass.additional.empty()) body["additional"] = pass.additional;
-    call.out << Deeds(connection).PassOnDocument(RequestOfFile(connection, "pass_on", pass.number, body.dump()), body)["words"].get<std::string>() << "\n";
+    call.out << Deeds(connection)
+                    .PassOnDocument(RequestOfFile(connection, "pass_on", pass.number, body.dump()), body)["words"]
+                    .get<std::string>()
+             << "\n";
     return 0;
   });
 }

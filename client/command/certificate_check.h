@@ -11,7 +11,7 @@ namespace heatkeep::command {
 struct CertificateChoice {
   std::string number, issuer;  // issuer empty: whoever issued it; several of that number are refused
   std::string method = "absolute";
-  std::int64_t version = 0;    // 0: the newest
+  std::int64_t version = 0;  // 0: the newest
   bool json = false;
 };
 

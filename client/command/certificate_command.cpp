@@ -22,7 +22,12 @@ void AddRow(const intake::CertificatesFileRow& row, Json& lots) {
   const Json section = SectionJson(row.section);
   auto lot = std::find_if(lots.begin(), lots.end(), [&](const Json& l) { return l["heat"] == row.heat && l["section"] == section; });
   if (lot == lots.end()) {
-    lots.push_back({{"heat", row.heat}, {"section", section}, {"condition", row.condition}, {"grade", row.grade}, {"heat_analysis", Json::object()}, {"tests", Json::array()}});
+    lots.push_back({{"heat", row.heat},
+                    {"section", section},
+                    {"condition", row.condition},
+                    {"grade", row.grade},
+                    {"heat_analysis", Json::object()},
+                    {"tests", Json::array()}});
     lot = std::prev(lots.end());
   }
   for (const ElementContent& e : row.chemistry) (*lot)[row.product ? "product_analysis" : "heat_analysis"][e.element] = e.millionths;
@@ -41,9 +46,8 @@ Json ValidatorsJson(const std::vector<Validator>& validators) {
 std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& rows) {
   std::vector<Json> documents;
   for (const intake::CertificatesFileRow& row : rows) {
-    auto at = std::find_if(documents.begin(), documents.end(), [&](const Json& d) {
-      return d["issuer"] == row.issuer && d["number"] == row.number;
-    });
+    auto at = std::find_if(documents.begin(), documents.end(),
+                           [&](const Json& d) { return d["issuer"] == row.issuer && d["number"] == row.number; });
     if (at == documents.end()) {
       Json document = {{"issuer", row.issuer}, {"number", row.number}, {"type", PapersText(row.type)}, {"lots", Json::array()}};
       if (!row.issued.empty()) document["issued_on"] = row.issued;
@@ -58,7 +62,9 @@ std::vector<Json> DocumentsOf(const std::vector<intake::CertificatesFileRow>& ro
 // Files and validators that were told beside the table, to the documents they are of.
 void AddTold(Connection& connection, const CertificateFiling& filing, std::vector<Json>& documents) {
   if (!filing.validated_by.empty()) {
-    if (documents.size() != 1) throw BadText("--validated-by is of one document, the table has " + std::to_string(documents.size()), "a column validated_by in the table");
+    if (documents.size() != 1)
+      throw BadText("--validated-by is of one document, the table has " + std::to_string(documents.size()),
+                    "a column validated_by in the table");
     documents.front()["validated_by"] = ValidatorsJson(ReadValidators(filing.validated_by));
   }
   for (const std::string& told : filing.scans) {
@@ -72,7 +78,8 @@ void AddTold(Connection& connection, const CertificateFiling& filing, std::vecto
     }
     if (at == documents.end() && documents.size() == 1) at = documents.begin();
     if (at == documents.end()) throw BadText("--scan " + Quoted(told) + " is of no document in the table", "NUMBER=FILE");
-    if (at->contains("file_base64")) throw BadText("--scan: document " + Quoted((*at)["number"].get<std::string>()) + " has two files", "one file a document");
+    if (at->contains("file_base64"))
+      throw BadText("--scan: document " + Quoted((*at)["number"].get<std::string>()) + " has two files", "one file a document");
     (*at)["file_base64"] = incoming::DocumentFileBase64(connection, path);
   }
 }
@@ -104,21 +111,25 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
     for (Json& document : documents) {
       const std::string part = document["issuer"].get<std::string>() + " " + document["number"].get<std::string>();
       if (deed == CertificateDeed::Replace) document["reason"] = filing.reason;
-      const RequestNumber request = RequestOfFile(connection, word, file.Part(part), bytes + document.value("file_base64", "") + filing.validated_by);
+      const RequestNumber request =
+          RequestOfFile(connection, word, file.Part(part), bytes + document.value("file_base64", "") + filing.validated_by);
       const Json answer = deed == CertificateDeed::FileAndAccept ? deeds.FileDocument(request, document)
-                          : deed == CertificateDeed::File        ? stock.FilePapers(request, document)
+          : deed == CertificateDeed::File                        ? stock.FilePapers(request, document)
                                                                  : stock.ReplaceDocument(request, document);
       if (deed == CertificateDeed::Replace)
-        call.out << part << ", version " << answer["version"] << ": went with " << answer["pieces"].size() << " pieces, " << answer["shipments"].size() + answer["sold"].size()
-                 << " shipments\n";
+        call.out << part << ", version " << answer["version"] << ": went with " << answer["pieces"].size() << " pieces, "
+                 << answer["shipments"].size() + answer["sold"].size() << " shipments\n";
       (answer.contains("again") ? again : filed) += 1;
       unjudged += answer.contains("warning") && !answer["warning"].is_null() ? 1U : 0U;
       lots += document["lots"].size();
     }
     whole.Commit();
-    if (unjudged > 0) call.err << "heatkeep: " << unjudged << " documents have tests that no limit is known of; `heatkeep certificate check` says which\n";
+    if (unjudged > 0)
+      call.err << "heatkeep: " << unjudged << " documents have tests that no limit is known of; `heatkeep certificate check` says which\n";
     if (again > 0) call.out << again << " documents were filed before from this file: nothing was added\n";
-    else call.out << filed << " documents filed for " << lots << " lots" << (deed == CertificateDeed::File ? "; they wait until quality accepts them" : "") << '\n';
+    else
+      call.out << filed << " documents filed for " << lots << " lots"
+               << (deed == CertificateDeed::File ? "; they wait until quality accepts them" : "") << '\n';
     return 0;
   });
 }

@@ -55,7 +55,9 @@ struct Words {
 
 // Options of one command, kept alive by its callback.
 template <class Options>
-std::shared_ptr<Options> Kept() { return std::make_shared<Options>(); }
+std::shared_ptr<Options> Kept() {
+  return std::make_shared<Options>();
+}
 
 void AddBookDeed(CLI::App& book, Words& words, const std::string& name, const std::string& help, BookDeed deed,
                  const std::function<void(CLI::App&, BookCommand&)>& options = {}) {
@@ -86,12 +88,12 @@ void AddBook(CLI::App& root, Words& words) {
     app.add_option("--record", c.record, "instead: is what a printed record stands on unchanged? its file, or the digest from its foot")
         ->type_name("FILE(json|pdf|txt)");
   });
-  AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate,
-              [](CLI::App& app, BookCommand& c) {
-                app.add_flag("--check", c.check, "only say what would be done");
-                app.add_flag("--json", c.json, "as JSON");
-              });
-  const auto backup = [&](const char* name, const char* help, const char* file, int (*run)(const BookCall&, const BackupOptions&), bool reads) {
+  AddBookDeed(*book, words, "migrate", "bring the book up to date", BookDeed::Migrate, [](CLI::App& app, BookCommand& c) {
+    app.add_flag("--check", c.check, "only say what would be done");
+    app.add_flag("--json", c.json, "as JSON");
+  });
+  const auto backup = [&](const char* name, const char* help, const char* file, int (*run)(const BookCall&, const BackupOptions&),
+                          bool reads) {
     CLI::App* app = book->add_subcommand(name, help);
     auto options = Kept<BackupOptions>();
     app->add_option("file", options->file, file)->required();
@@ -108,7 +110,9 @@ void AddBook(CLI::App& root, Words& words) {
   AddBookDeed(*person, words, "add", "a login with one or more roles", BookDeed::PersonAdd, [](CLI::App& app, BookCommand& c) {
     app.add_option("name", c.name, "the login")->required();
     app.add_option("--role", c.roles, "what they work as; may be given several times")
-        ->required()->allow_extra_args(false)->check(OneOf(RoleNames()));
+        ->required()
+        ->allow_extra_args(false)
+        ->check(OneOf(RoleNames()));
     app.add_flag("--password-stdin", c.password_stdin, "read a password from the input (a book on a server)");
   });
   AddBookDeed(*person, words, "list", "everybody and their roles", BookDeed::PersonList, json);
@@ -117,7 +121,11 @@ void AddBook(CLI::App& root, Words& words) {
 void AddSectionAndTag(CLI::App& root, Words& words) {
   CLI::App* section = root.add_subcommand("section", "area and mass of a section: heatkeep section \"round 50\" --length 6m");
   auto o = Kept<SectionOptions>();
-  section->add_option("words", o->words, "round 50, square 50, hex 50, flat 100x20, tube 60.3x4, angle 100x75x8, box 100x60x5 cold, channel UPN 100, beam IPE 100, or in inches: round 2in")->required();
+  section
+      ->add_option(
+          "words", o->words,
+          "round 50, square 50, hex 50, flat 100x20, tube 60.3x4, angle 100x75x8, box 100x60x5 cold, channel UPN 100, beam IPE 100, or in inches: round 2in")
+      ->required();
   section->add_option("--grade", o->grade, "for its density: 1.4404");
   section->add_option("--length", o->length, "6m, 20ft, 13 7/8 in");
   section->add_flag("--json", o->json, "as JSON");
@@ -138,13 +146,17 @@ void AddSectionAndTag(CLI::App& root, Words& words) {
 
 void AddHeat(CLI::App& root, Words& words) {
   CLI::App* heat = root.add_subcommand("heat", "a heat's values")->require_subcommand(1);
-  CLI::App* check = heat->add_subcommand("check", "against a grade's limits: heatkeep heat check --grade 4140 --analysis \"C=0.41 Mn=0.86\"");
+  CLI::App* check =
+      heat->add_subcommand("check", "against a grade's limits: heatkeep heat check --grade 4140 --analysis \"C=0.41 Mn=0.86\"");
   auto o = Kept<HeatCheckOptions>();
   check->add_option("--grade", o->grade, "designation, number or UNS number")->required();
-  check->add_option("--analysis", o->analyses, "mass %: \"C=0.41 Mn=0.86\"; several of one product unit")->required()->allow_extra_args(false);
+  check->add_option("--analysis", o->analyses, "mass %: \"C=0.41 Mn=0.86\"; several of one product unit")
+      ->required()
+      ->allow_extra_args(false);
   check->add_flag("--product", o->product, "an analysis of the product: the standard's deviations are added");
   check->add_option("--method", o->method, "absolute, rounding (to the limit's figures, ties to even) or rounding-b (ties to the larger)")
-      ->capture_default_str()->check(OneOf({"absolute", "rounding", "rounding-b"}));
+      ->capture_default_str()
+      ->check(OneOf({"absolute", "rounding", "rounding-b"}));
   check->add_option("--rm", o->rm, "tensile strength, MPa");
   check->add_option("--re", o->re, "yield or proof strength, MPa");
   check->add_option("--a", o->a, "elongation, %");
@@ -190,15 +202,18 @@ void AddFiles(CLI::App& root, Words& words) {
     return RunReceive(words.Call(), file, *json);
   })->add_flag("--json", *json, "as JSON");
   auto leave_out = Kept<bool>();
-  CLI::App* opening = AddTableCommand(root, words, "opening", "take in the opening balance", [&words, json, leave_out](const TableFile& file) {
-    return RunOpening(words.Call(), file, *leave_out, *json);
-  });
+  CLI::App* opening =
+      AddTableCommand(root, words, "opening", "take in the opening balance",
+                      [&words, json, leave_out](const TableFile& file) { return RunOpening(words.Call(), file, *leave_out, *json); });
   opening->add_flag("--leave-out-bad", *leave_out, "take the good lines, name the bad ones");
   opening->add_flag("--json", *json, "as JSON");
   CLI::App* grades = root.add_subcommand("grades", "the grade list")->require_subcommand(1);
-  AddTableCommand(*grades, words, "add", "add grades of a table, else those that come with the program; known ones stay", [&words](const TableFile& file) {
-    return RunGradesAdd(words.Call(), file.path.empty() ? TableFile{GradeListFile(), {}} : file);
-  })->get_option("file")->required(false);
+  AddTableCommand(*grades, words, "add", "add grades of a table, else those that come with the program; known ones stay",
+                  [&words](const TableFile& file) {
+                    return RunGradesAdd(words.Call(), file.path.empty() ? TableFile{GradeListFile(), {}} : file);
+                  })
+      ->get_option("file")
+      ->required(false);
   CLI::App* shop = root.add_subcommand("shop", "places, saws, prices and rules")->require_subcommand(1);
   AddFileCommand(*shop, words, "set", "set the shop up from a file (JSON)",
                  [&words](const std::string& file) { return RunShopSet(words.Call(), file); });
@@ -246,7 +261,8 @@ void AddAllocate(CLI::App& root, Words& words) {
   auto o = Kept<AllocateOptions>();
   allocate->add_option("cutlist", o->cut_lists, "names of cut lists")->required();
   allocate->add_option("--saw", o->saws, "which saw cuts it; several: each line on the first that takes its section")
-      ->capture_default_str()->allow_extra_args(false);
+      ->capture_default_str()
+      ->allow_extra_args(false);
   allocate->add_flag("--bundled", o->bundled, "bars are cut in bundles (their grip)");
   allocate->add_option("--aim", o->aim, "what is best (`heatkeep plan --help` says each)")->capture_default_str()->check(OneOf(AimWords()));
   allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str()->check(CLI::PositiveNumber);
@@ -282,7 +298,8 @@ void AddPlan(CLI::App& root, Words& words) {
   CLI::App* cancel = plan->add_subcommand("cancel", "let its pieces go");
   cancel->add_option("plan", *number, "its number")->required();
   cancel->add_option("--reason", *reason, "why")->required();
-  cancel->callback([&words, number, reason] { words.work = [&words, number, reason] { return RunPlanCancel(words.Call(), *number, *reason); }; });
+  cancel->callback(
+      [&words, number, reason] { words.work = [&words, number, reason] { return RunPlanCancel(words.Call(), *number, *reason); }; });
   CLI::App* list = plan->add_subcommand("list", "all plans");
   list->add_flag("--json", *json, "as JSON");
   list->callback([&words, json] { words.work = [&words, json] { return RunPlanList(words.Call(), *json); }; });
@@ -325,9 +342,15 @@ void AddSawing(CLI::App& root, Words& words) {
   auto o = Kept<CutOptions>();
   record->add_option("--plan", o->plan, "the plan's number")->required();
   record->add_option("--tag", o->tag, "only this piece, by itself; with --bundle the bar of it that differs");
-  record->add_option("--bundle", o->bundle, "only this bundle of the sheet: heatkeep cut record --plan 1 --bundle 1 --tag A000001D --rest 248")->check(CLI::PositiveNumber);
-  record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")->allow_extra_args(false);
-  record->add_option("--heat-read", o->heats_read, "TAG=LAST4: the heat as read from a piece that is fetched now; may be given several times")->allow_extra_args(false);
+  record
+      ->add_option("--bundle", o->bundle,
+                   "only this bundle of the sheet: heatkeep cut record --plan 1 --bundle 1 --tag A000001D --rest 248")
+      ->check(CLI::PositiveNumber);
+  record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")
+      ->allow_extra_args(false);
+  record
+      ->add_option("--heat-read", o->heats_read, "TAG=LAST4: the heat as read from a piece that is fetched now; may be given several times")
+      ->allow_extra_args(false);
   record->add_option("--measured", o->measured, "start length as measured");
   record->add_option("--measured-with", o->measured_with, "the tape or readout it was measured with");
   record->add_option("--rest", o->rest, "the rest as measured");
@@ -348,7 +371,9 @@ void AddSawing(CLI::App& root, Words& words) {
   ship->add_option("--true-at", *true_at, "when they really left, if earlier: 2026-03-04T22:15");
   ship->add_option("--device", *device, "where it is entered");
   ship->callback([&words, note, customer, lines, true_at, device] {
-    words.work = [&words, note, customer, lines, true_at, device] { return RunShip(words.Call(), {*note, *customer, *true_at, *device, *lines}); };
+    words.work = [&words, note, customer, lines, true_at, device] {
+      return RunShip(words.Call(), {*note, *customer, *true_at, *device, *lines});
+    };
   });
 }
 
@@ -370,7 +395,8 @@ void AddSimulate(CLI::App& root, Words& words) {
   simulate->add_option("--lines", o->lines, "cut lines in the year")->capture_default_str();
   simulate->add_option("--groups", o->groups, "sections and grades")->capture_default_str();
   simulate->add_option("--days", o->days, "working days")->capture_default_str();
-  simulate->add_option("--policy", o->policies, "several; none: all")->check(OneOf({"new-bar", "from-memory", "plain", "drops-first", "least-money"}));
+  simulate->add_option("--policy", o->policies, "several; none: all")
+      ->check(OneOf({"new-bar", "from-memory", "plain", "drops-first", "least-money"}));
   simulate->add_option("--threads", o->threads)->capture_default_str();
   simulate->add_option("--iterations", o->iterations, "budget of one plan")->capture_default_str();
   simulate->add_option("--out", o->out, "for the pictures (SVG and PNG)")->type_name(kFolder);
@@ -386,11 +412,12 @@ void AddAll(CLI::App& root, Words& words) {
   root.add_option("--book", words.where.book, "a book on a server: connection string or service name (else one's own)");
   root.add_option("--person", words.where.person, "the login (else the account's name)");
   root.add_option("--home", words.where.home, "folder of a book of one's own")->type_name(kFolder);
-  root.footer("example: heatkeep opening rack.csv\n"
-              "         heatkeep cutlist add monday.csv --name monday\n"
-              "         heatkeep allocate monday --saw 1\n"
-              "         heatkeep report sheet 1 --to sheet.pdf\n"
-              "`heatkeep COMMAND --help` says what a command takes, with an example.");
+  root.footer(
+      "example: heatkeep opening rack.csv\n"
+      "         heatkeep cutlist add monday.csv --name monday\n"
+      "         heatkeep allocate monday --saw 1\n"
+      "         heatkeep report sheet 1 --to sheet.pdf\n"
+      "`heatkeep COMMAND --help` says what a command takes, with an example.");
   AddBook(root, words);
   AddSectionAndTag(root, words);
   AddHeat(root, words);
@@ -401,7 +428,8 @@ void AddAll(CLI::App& root, Words& words) {
   AddPlan(root, words);
   AddReplan(root, words);
   AddSawing(root, words);
-  AddSaw(root, [&words] { return words.Call(); }, words.work);
+  AddSaw(
+      root, [&words] { return words.Call(); }, words.work);
   AddReports(root, words.Registers());
   AddRecall(root, words.Registers());
   AddStockSide(root, words);

@@ -17,9 +17,9 @@ struct OptionPage {
   std::vector<std::string> choices;  // where there is a fixed set
   std::string standard;              // what holds when it is not given
   std::string help;
-  bool in_line = false;   // by its place, without a name
+  bool in_line = false;  // by its place, without a name
   bool required = false;
-  bool many = false;      // may be given several times
+  bool many = false;  // may be given several times
 };
 
 struct CommandPage {
@@ -29,7 +29,7 @@ struct CommandPage {
   std::string notes;                  // what its help says besides, as it stands there
   std::vector<OptionPage> options;
   std::vector<CommandPage> commands;
-  bool needs_command = false;         // does nothing by itself
+  bool needs_command = false;  // does nothing by itself
 
   std::string Typed() const;  // "heatkeep book init"
 };

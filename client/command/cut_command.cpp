@@ -21,7 +21,11 @@ namespace {
 
 // What the person said differently of the piece. Throws BadText.
 CutTold ToldOf(const CutOptions& options, const DoneCounts& done) {
-  CutTold told{.done = done, .measured_with = options.measured_with, .last_uncut = options.last_uncut, .scrap = options.scrap, .reason = options.reason};
+  CutTold told{.done = done,
+               .measured_with = options.measured_with,
+               .last_uncut = options.last_uncut,
+               .scrap = options.scrap,
+               .reason = options.reason};
   if (!options.measured.empty()) told.measured = ReadLength(options.measured);
   if (!options.rest.empty()) told.rest = ReadLength(options.rest);
   if (!options.place.empty()) told.place = PlaceOfScan(options.place);
@@ -41,8 +45,7 @@ void SayCut(std::ostream& out, const SheetBlock& block, const CutBody& cut, cons
   if (!answer["drop_tag"].is_null())
     out << ", drop " << answer["drop_tag"].get<std::string>() << " (" << WriteMm(cut.rest, Rounding::Down) << " mm) to "
         << cut.body["left"]["place"].get<std::string>();
-  else if (cut.rest.nm == 0)
-    out << ", nothing left";
+  else if (cut.rest.nm == 0) out << ", nothing left";
   if (!cut.body["strokes"].empty() && cut.body["strokes"].back()["kerf_nm"] == 0)
     out << (cut.body["strokes"].size() == 1 && answer["good"] == 1 ? "; issued whole, no cut" : "; no cut for the last one");
   out << '\n';
@@ -73,7 +76,8 @@ std::map<std::string, std::string> HeatsRead(const std::vector<std::string>& wor
   std::map<std::string, std::string> read;
   for (const std::string& word : words) {
     const auto at = word.find('=');
-    if (at == std::string::npos || at + 1 == word.size()) throw BadText("--heat-read: " + Quoted(word) + " names no piece and heat", "TAG=LAST4");
+    if (at == std::string::npos || at + 1 == word.size())
+      throw BadText("--heat-read: " + Quoted(word) + " names no piece and heat", "TAG=LAST4");
     read[TagForm(word.substr(0, at))] = word.substr(at + 1);
   }
   return read;
@@ -87,8 +91,8 @@ CutOptions WithoutDeviations(CutOptions options) {
   return options;
 }
 
-// What is booked in one deed: a piece by itself, or the bars of a bundle; in the order of the sheet. A piece that is asked for by its tag alone
-// is cut by itself.
+// What is booked in one deed: a piece by itself, or the bars of a bundle; in the order of the sheet. A piece that is asked for by its tag
+// alone is cut by itself.
 using Blocks = std::vector<const SheetBlock*>;
 std::vector<Blocks> DeedsOf(const Sheet& sheet, const std::string& tag, int bundle) {
   std::vector<Blocks> deeds;
@@ -143,10 +147,12 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
     Json answers = Json::array();
     const auto read_of = [&](const SheetBlock& block) { return read.contains(block.tag) ? read.at(block.tag) : std::string(); };
     const auto as_cut = [&](const SheetBlock& block) {
-      return tag.empty() || block.tag == tag ? CutBodyOf(block, ToldOf(options, done), sheet->saw) : CutBodyOf(block, ToldOf(WithoutDeviations(options), {}), sheet->saw);
+      return tag.empty() || block.tag == tag ? CutBodyOf(block, ToldOf(options, done), sheet->saw)
+                                             : CutBodyOf(block, ToldOf(WithoutDeviations(options), {}), sheet->saw);
     };
     const auto record = [&](const SheetBlock& block) {
-      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan, read_of(block)))) return false;
+      if (block.state == "promised" && Refused(call.err, deeds.Pull(NewRequest(), block.tag, sheet->saw, options.plan, read_of(block))))
+        return false;
       const CutBody cut = as_cut(block);
       answers.push_back(deeds.RecordCut(NewRequest(), cut.body));
       if (!options.json) SayCut(call.out, block, cut, answers.back());
@@ -182,7 +188,9 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
         if (error.kind != DbError::Kind::Refused && error.kind != DbError::Kind::Stale) break;
       }
     }
-    if (!met && options.bundle > 0) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no bundle " + std::to_string(options.bundle) + (tag.empty() ? "" : " with " + tag));
+    if (!met && options.bundle > 0)
+      throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no bundle " + std::to_string(options.bundle) +
+                                  (tag.empty() ? "" : " with " + tag));
     if (!met) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no piece " + tag);
     if (options.json) call.out << answers.dump(2) << '\n';
     else if (answers.empty() && !refused && failed == 0) call.out << "all of it is booked already\n";

@@ -3,10 +3,10 @@
 #include <filesystem>
 #include <ostream>
 
-#include "client/incoming/book_names.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
+#include "client/incoming/book_names.h"
 #include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
 
@@ -14,11 +14,20 @@ namespace heatkeep::command {
 namespace {
 
 Json LineJson(const intake::CutsFileRow& row) {
-  Json line = {{"order", row.order},       {"line", row.line},         {"customer", row.customer},
-               {"section", SectionJson(row.section)}, {"grade", row.grade}, {"condition", row.condition},
-               {"length_nm", row.length.nm}, {"face_nm", row.face.nm},  {"quantity", row.quantity},
-               {"due", row.due},           {"priority", row.priority}, {"one_heat", row.one_heat},
-               {"papers", PapersText(row.papers)}, {"owner", row.owner}};
+  Json line = {{"order", row.order},
+               {"line", row.line},
+               {"customer", row.customer},
+               {"section", SectionJson(row.section)},
+               {"grade", row.grade},
+               {"condition", row.condition},
+               {"length_nm", row.length.nm},
+               {"face_nm", row.face.nm},
+               {"quantity", row.quantity},
+               {"due", row.due},
+               {"priority", row.priority},
+               {"one_heat", row.one_heat},
+               {"papers", PapersText(row.papers)},
+               {"owner", row.owner}};
   if (row.tolerance) {
     line["tolerance_minus_nm"] = row.tolerance->minus.nm;
     line["tolerance_plus_nm"] = row.tolerance->plus.nm;
@@ -47,7 +56,8 @@ int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string
     const Json answer = Deeds(connection).AddCutList(RequestOfFile(connection, "cutlist", file.Part(name), bytes), list);
     call.out << "cut list " << answer["name"].get<std::string>() << ": "
              << (answer.contains("again") ? "in the book already, nothing was added"
-                                          : std::to_string(answer["lines"].get<int>()) + " lines") << '\n';
+                                          : std::to_string(answer["lines"].get<int>()) + " lines")
+             << '\n';
     return 0;
   });
 }
@@ -57,10 +67,17 @@ int RunCutListList(const BookCall& call, bool json) {
     const std::vector<CutListRow> lists = ReadCutLists(connection);
     Json rows = Json::array();
     for (const CutListRow& l : lists) {
-      if (json) rows.push_back({{"name", l.name}, {"lines", l.lines}, {"pieces", l.pieces}, {"cut", l.cut},
-                                {"planned", l.planned}, {"open", l.open}, {"due", l.due}});
-      else call.out << l.name << ": " << l.lines << " lines, " << l.pieces << " pieces, " << l.cut << " cut, " << l.planned
-                    << " planned, " << l.open << " open" << (l.due.empty() ? "" : ", first due " + l.due) << '\n';
+      if (json)
+        rows.push_back({{"name", l.name},
+                        {"lines", l.lines},
+                        {"pieces", l.pieces},
+                        {"cut", l.cut},
+                        {"planned", l.planned},
+                        {"open", l.open},
+                        {"due", l.due}});
+      else
+        call.out << l.name << ": " << l.lines << " lines, " << l.pieces << " pieces, " << l.cut << " cut, " << l.planned << " planned, "
+                 << l.open << " open" << (l.due.empty() ? "" : ", first due " + l.due) << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';
     else if (lists.empty()) call.out << "no cut lists yet; `heatkeep cutlist add FILE` brings one in\n";

@@ -4,8 +4,8 @@
 
 #include <string>
 
-#include "client/incoming/table_file.h"
 #include "client/command/with_book.h"
+#include "client/incoming/table_file.h"
 
 namespace heatkeep::command {
 

@@ -41,9 +41,7 @@ Json ValueOf(const DeedWord& word, std::vector<std::string> said) {
       case WordKind::PerKg: return CentsPerTonne({ReadScaled(said.front(), 2)});
       case WordKind::File: return incoming::Base64(intake::FileBytes(said.front()));
     }
-  } catch (const BadText& bad) {
-    throw BadText(word.name + ": " + bad.Wrong(), bad.Expected());
-  }
+  } catch (const BadText& bad) { throw BadText(word.name + ": " + bad.Wrong(), bad.Expected()); }
   return nullptr;
 }
 
@@ -86,8 +84,15 @@ const char* TakesOf(WordKind kind) {
 
 // What an example says where a list is of one thing: what the demo has of that name.
 std::string SampleOf(const std::string& column) {
-  static const std::map<std::string, std::string> samples{{"place", "B3-1"}, {"note", "\"V 20418\""}, {"bundle", "S-12"}, {"number", "M26/2201"}, {"customer", "\"Drewe Conveyors\""},
-                                                         {"owner", "\"Ister Marine\""}, {"heat", "47-0783"}, {"order_no", "P26-104"}, {"grade", "42CrMo4"}};
+  static const std::map<std::string, std::string> samples{{"place", "B3-1"},
+                                                          {"note", "\"V 20418\""},
+                                                          {"bundle", "S-12"},
+                                                          {"number", "M26/2201"},
+                                                          {"customer", "\"Drewe Conveyors\""},
+                                                          {"owner", "\"Ister Marine\""},
+                                                          {"heat", "47-0783"},
+                                                          {"order_no", "P26-104"},
+                                                          {"grade", "42CrMo4"}};
   const auto at = samples.find(column);
   return at == samples.end() ? "A000001D" : at->second;
 }
@@ -108,7 +113,8 @@ std::string InWords(const std::string& key, const Json& value) {
   if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
   if (value.is_array()) {
     std::string all;
-    for (const Json& one : value) all += (all.empty() ? "" : ", ") + (one.is_object() && one.contains("tag") ? one["tag"].get<std::string>() : InWords({}, one));
+    for (const Json& one : value)
+      all += (all.empty() ? "" : ", ") + (one.is_object() && one.contains("tag") ? one["tag"].get<std::string>() : InWords({}, one));
     return all.empty() ? "none" : all;
   }
   return value.is_string() ? value.get<std::string>() : value.dump();
@@ -127,9 +133,11 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
   said->words.resize(deed.words.size());
   for (std::size_t i = 0; i < deed.words.size(); ++i) {
     const DeedWord& w = deed.words[i];
-    CLI::Option* option = w.kind == WordKind::Yes ? app->add_flag(w.name, w.help)->each([said, i](const std::string&) { said->words[i] = {"yes"}; })
-                          : w.kind == WordKind::Texts ? app->add_option(w.name, said->words[i], w.help)
-                                                      : app->add_option_function<std::string>(w.name, [said, i](const std::string& word) { said->words[i] = {word}; }, w.help);
+    CLI::Option* option = w.kind == WordKind::Yes
+        ? app->add_flag(w.name, w.help)->each([said, i](const std::string&) { said->words[i] = {"yes"}; })
+        : w.kind == WordKind::Texts ? app->add_option(w.name, said->words[i], w.help)
+                                    : app->add_option_function<std::string>(
+                                          w.name, [said, i](const std::string& word) { said->words[i] = {word}; }, w.help);
     if (w.kind != WordKind::Yes) option->type_name(TakesOf(w.kind));
     if (!w.choices.empty()) option->check(OneOf(w.choices));
     // an option that a preview can do without is missed when the deed is done
@@ -164,7 +172,8 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
           call.err << "heatkeep: " << answer["words"].get<std::string>() << '\n';
           return 1;
         }
-        if (answer.contains("warning") && !answer["warning"].is_null()) call.err << "heatkeep: " << answer["warning"].get<std::string>() << '\n';
+        if (answer.contains("warning") && !answer["warning"].is_null())
+          call.err << "heatkeep: " << answer["warning"].get<std::string>() << '\n';
         return 0;
       });
     });
@@ -191,7 +200,8 @@ void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
           std::string line;
           for (const std::string& column : list.columns)
             if (row.contains(column) && !row[column].is_null())
-              line += (line.empty() ? "" : "  ") + InWords(column, row[column]) + (IsMoney(column) && !currency.empty() ? " " + currency : "");
+              line +=
+                  (line.empty() ? "" : "  ") + InWords(column, row[column]) + (IsMoney(column) && !currency.empty() ? " " + currency : "");
           call.out << line << '\n';
         }
         return 0;

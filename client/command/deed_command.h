@@ -33,10 +33,10 @@ struct DeedWords {
   std::string verb, help, example;  // example: what follows "heatkeep NOUN VERB"
   DeedMethod method;
   std::vector<DeedWord> words;
-  std::string says;                                // {..} from the answer, lengths in mm, masses in kg; [..] only where its {..} says something
-  std::function<Json(Json)> shape = {};            // the body as the deed takes it, where that is not flat
-  std::function<Json(Connection&, const Json&)> preview = {};  // what it would do, from the same body, changing nothing: adds --preview, which
-                                                               // needs no option but its own; "words" of the answer is said
+  std::string says;                      // {..} from the answer, lengths in mm, masses in kg; [..] only where its {..} says something
+  std::function<Json(Json)> shape = {};  // the body as the deed takes it, where that is not flat
+  std::function<Json(Connection&, const Json&)> preview = {};  // what it would do, from the same body, changing nothing: adds --preview,
+                                                               // which needs no option but its own; "words" of the answer is said
 };
 
 // A value as people read it: keys ending in _nm in mm, in _g in kg, in cents with two decimals.

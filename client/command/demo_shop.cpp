@@ -20,8 +20,11 @@ struct Step {
   std::function<int(std::ostream& out, std::ostream& err)> run;
 };
 
-Step AsPerson(const std::filesystem::path& home, const std::string& person, const std::string& words, const std::function<int(const BookCall&)>& run) {
-  return {words, [=](std::ostream& out, std::ostream& err) { return run({{.book = {}, .person = person, .home = home.string()}, out, err}); }};
+Step AsPerson(const std::filesystem::path& home, const std::string& person, const std::string& words,
+              const std::function<int(const BookCall&)>& run) {
+  return {words, [=](std::ostream& out, std::ostream& err) {
+            return run({{.book = {}, .person = person, .home = home.string()}, out, err});
+          }};
 }
 
 std::vector<Step> StepsFor(const std::filesystem::path& home) {
@@ -49,12 +52,18 @@ std::vector<Step> StepsFor(const std::filesystem::path& home) {
     person.roles = {line.substr(comma + 1)};
     steps.push_back({"people: " + person.name, run_book(BookDeed::PersonAdd, person)});
   }
-  const auto add = [&](const std::string& person, const std::string& words, const std::function<int(const BookCall&)>& run) { steps.push_back(AsPerson(home, person, words, run)); };
+  const auto add = [&](const std::string& person, const std::string& words, const std::function<int(const BookCall&)>& run) {
+    steps.push_back(AsPerson(home, person, words, run));
+  };
   add("osk", "saws, places, prices", [](const BookCall& call) { return RunShopSet(call, ScenarioFile("shop.json")); });
   add("ines", "what may stand in for what", [](const BookCall& call) { return RunShopSign(call, ScenarioFile("shop.json")); });
-  add("mara", "what lies in the rack", [](const BookCall& call) { return RunOpening(call, {ScenarioFile("opening.csv"), {}}, false, false); });
+  add("mara", "what lies in the rack", [](const BookCall& call) {
+    return RunOpening(call, {ScenarioFile("opening.csv"), {}}, false, false);
+  });
   add("mara", "deliveries", [](const BookCall& call) { return RunReceive(call, {ScenarioFile("deliveries.csv"), {}}, false); });
-  add("ines", "certificates", [](const BookCall& call) { return RunCertificates(call, {.file = {ScenarioFile("certificates.csv"), {}}, .reason = {}, .scans = {}, .validated_by = {}}); });
+  add("ines", "certificates", [](const BookCall& call) {
+    return RunCertificates(call, {.file = {ScenarioFile("certificates.csv"), {}}, .reason = {}, .scans = {}, .validated_by = {}});
+  });
   for (const char* list : {"cutlist_a.csv", "cutlist_b.csv", "cutlist_c.csv"})
     add("jonas", "cut lists", [list](const BookCall& call) { return RunCutListAdd(call, {ScenarioFile(list), {}}, {}); });
   return steps;

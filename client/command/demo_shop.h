@@ -1,5 +1,6 @@
-// The demo: the invented shop Ostrel Shaftworks (seed/scenario) in a private book of its own, brought in by what the commands do: people, shop,
-// opening balance, deliveries, certificates, cut lists. Made again it adds nothing, so a making that was cut short goes on where it was.
+// The demo: the invented shop Ostrel Shaftworks (seed/scenario) in a private book of its own, brought in by what the commands do: people,
+// shop, opening balance, deliveries, certificates, cut lists. Made again it adds nothing, so a making that was cut short goes on where it
+// was.
 #pragma once
 
 #include <filesystem>

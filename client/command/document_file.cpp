@@ -14,8 +14,10 @@ int RunCertificateAttach(const BookCall& call, const CertificateChoice& choice, 
   return WithBook(call, [&](Connection& connection) {
     const DocumentRecord d = MeantDocument(connection, choice);
     const Json body{{"issuer", d.issuer}, {"number", d.number}, {"file_base64", incoming::DocumentFileBase64(connection, scan)}};
-    const Json answer = StockDeeds(connection).AttachFile(RequestOfFile(connection, "attach_file", d.issuer + " " + d.number, body.dump()), body);
-    call.out << "document " << d.number << " of " << d.issuer << ", version " << answer["version"] << ": file of " << answer["bytes"] << " bytes, SHA-256 " << answer["file_sha256"].get<std::string>() << '\n';
+    const Json answer =
+        StockDeeds(connection).AttachFile(RequestOfFile(connection, "attach_file", d.issuer + " " + d.number, body.dump()), body);
+    call.out << "document " << d.number << " of " << d.issuer << ", version " << answer["version"] << ": file of " << answer["bytes"]
+             << " bytes, SHA-256 " << answer["file_sha256"].get<std::string>() << '\n';
     return 0;
   });
 }
@@ -23,7 +25,9 @@ int RunCertificateAttach(const BookCall& call, const CertificateChoice& choice, 
 int RunCertificateExport(const BookCall& call, const CertificateChoice& choice, const std::string& to) {
   return WithBook(call, [&](Connection& connection) {
     const DocumentRecord d = MeantDocument(connection, choice);
-    if (d.file_sha256.empty()) throw BadText("document " + Quoted(d.number) + " version " + std::to_string(d.version) + " was typed without its file", "`heatkeep certificate attach` first");
+    if (d.file_sha256.empty())
+      throw BadText("document " + Quoted(d.number) + " version " + std::to_string(d.version) + " was typed without its file",
+                    "`heatkeep certificate attach` first");
     const std::string bytes = CheckedFile(connection, d.number, d.file_sha256);
     WriteWholeBytes(to, bytes.data(), bytes.size());
     if (choice.json) call.out << Json{{"file", to}, {"bytes", bytes.size()}, {"sha256", d.file_sha256}}.dump(2) << '\n';

@@ -8,7 +8,8 @@ class App;
 
 namespace heatkeep::command {
 
-// Sets the last line of the help of each command of the table. Throws CLI::OptionNotFound where the table names a command that is not there.
+// Sets the last line of the help of each command of the table. Throws CLI::OptionNotFound where the table names a command that is not
+// there.
 void AddExamples(CLI::App& root);
 
 }  // namespace heatkeep::command

@@ -18,14 +18,16 @@ using Json = nlohmann::ordered_json;
 // To two decimals, halves away from zero.
 double Units(FineMoney money) { return std::stod(MoneyText(money)); }
 
-std::string LeftName(LeftKind kind) {
-  return kind == LeftKind::Drop ? "drop" : kind == LeftKind::Scrap ? "scrap" : "none";
-}
+std::string LeftName(LeftKind kind) { return kind == LeftKind::Drop ? "drop" : kind == LeftKind::Scrap ? "scrap" : "none"; }
 
 Json DifferenceJson(const Difference& d) {
-  Json j = {{"unmet_pieces", d.unmet_pieces}, {"bars_opened", d.bars_opened}, {"new_length_nm", d.new_length.nm},
-            {"consumed_length_nm", d.consumed_length.nm}, {"lost_worth_nm", d.lost_worth.nm},
-            {"pieces_pulled", d.pieces_pulled}, {"layouts", d.layouts}};
+  Json j = {{"unmet_pieces", d.unmet_pieces},
+            {"bars_opened", d.bars_opened},
+            {"new_length_nm", d.new_length.nm},
+            {"consumed_length_nm", d.consumed_length.nm},
+            {"lost_worth_nm", d.lost_worth.nm},
+            {"pieces_pulled", d.pieces_pulled},
+            {"layouts", d.layouts}};
   if (d.new_mass) j["mass_g"] = d.new_mass->g;
   if (d.money) j["money"] = Units(*d.money);
   return j;
@@ -100,7 +102,8 @@ void AddEnds(const Problem& problem, const EndOffers& ends, Json& layout) {
   if (!ends.words.empty()) layout["ends"] = ends.words;
   for (const Further& f : ends.further) {
     const Line& line = problem.lines.at(static_cast<std::size_t>(f.line));
-    layout["further"].push_back({{"order", line.order}, {"line", line.line}, {"count", f.count}, {"length_nm", f.length.nm}, {"left_nm", f.left.nm}});
+    layout["further"].push_back(
+        {{"order", line.order}, {"line", line.line}, {"count", f.count}, {"length_nm", f.length.nm}, {"left_nm", f.left.nm}});
   }
   if (ends.last_uncut) {
     layout["last_uncut_nm"] = ends.last_uncut->nm;
@@ -149,8 +152,8 @@ void AddExtras(Json& file, const Problem& problem, const Plan& plan, const PlanE
   if (!extras.ways_out.empty()) file["ways_out"] = WaysOutJson(problem, plan, extras.ways_out);
   if (extras.buy) file["buy"] = BuyJson(problem, *extras.buy);
   if (extras.one_heat)
-    file["one_heat_costs"] = {{"difference", DifferenceJson(extras.one_heat->difference)}, {"heats", extras.one_heat->heats},
-                              {"words", extras.one_heat->words}};
+    file["one_heat_costs"] = {
+        {"difference", DifferenceJson(extras.one_heat->difference)}, {"heats", extras.one_heat->heats}, {"words", extras.one_heat->words}};
 }
 
 Json ExtrasJson(const Problem& problem, const Plan& plan, const PlanExtras& extras) {
@@ -180,9 +183,7 @@ void SayEnd(const Plan& plan, std::ostream& out) {
 FineMoney ReadAmount(const std::string& option, const std::string& text) {
   try {
     return {ReadScaled(text, 2) * 1'000'000};
-  } catch (const BadText& e) {
-    throw BadText(option + ": " + e.Wrong(), e.Expected());
-  }
+  } catch (const BadText& e) { throw BadText(option + ": " + e.Wrong(), e.Expected()); }
 }
 
 std::vector<Offer> ReadOffers(const std::string& text) {
@@ -194,9 +195,7 @@ std::vector<Offer> ReadOffers(const std::string& text) {
     Offer offer;
     try {
       offer.length = ReadLength(part.substr(0, equal));
-    } catch (const BadText& e) {
-      throw BadText("--buy: " + e.Wrong(), e.Expected());
-    }
+    } catch (const BadText& e) { throw BadText("--buy: " + e.Wrong(), e.Expected()); }
     if (offer.length.nm == 0) throw BadText("--buy: a length is nothing", "a length above 0");
     if (equal != std::string::npos) offer.price = ReadAmount("--buy", part.substr(equal + 1));
     offers.push_back(offer);

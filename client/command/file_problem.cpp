@@ -28,9 +28,7 @@ allocator::PaperType PapersOf(Papers papers) {
 // Equal sections get equal words, those they were first written in.
 class SectionWords {
  public:
-  const std::string& Of(const Section& section) {
-    return words_.try_emplace(SectionKey(section), SectionText(section)).first->second;
-  }
+  const std::string& Of(const Section& section) { return words_.try_emplace(SectionKey(section), SectionText(section)).first->second; }
 
  private:
   std::map<std::string, std::string> words_;
@@ -81,8 +79,7 @@ void AddRules(allocator::Problem& problem, const RulesFile& rules, SectionWords&
   for (const auto& s : rules.grades) problem.grades.push_back({s.asked, s.given, s.order, s.extra_per_metre});
   for (const auto& s : rules.sections)
     problem.sections.push_back({words.Of(s.asked_section), words.Of(s.given_section), s.order, s.extra_per_metre});
-  for (const auto& g : rules.groups)
-    problem.exceptions.push_back({g.section ? words.Of(*g.section) : std::string(), g.grade, g.rules});
+  for (const auto& g : rules.groups) problem.exceptions.push_back({g.section ? words.Of(*g.section) : std::string(), g.grade, g.rules});
   problem.per_setup = rules.setup;
   problem.per_extra_heat = rules.extra_heat;
 }
@@ -92,11 +89,14 @@ std::vector<intake::FileProblem> Contradictions(const std::string& name, const s
   std::vector<intake::FileProblem> wrong;
   std::int64_t cuts = 0;
   for (const auto& row : rows) {
-    if (row.length + row.face > kLongest) wrong.push_back({name, row.line_in_file, "length: with its face it is over 1 km", "a length of up to 1 km"});
+    if (row.length + row.face > kLongest)
+      wrong.push_back({name, row.line_in_file, "length: with its face it is over 1 km", "a length of up to 1 km"});
     if (!row.one_heat.empty() && row.max_heats > 1)
-      wrong.push_back({name, row.line_in_file, "max_heats: " + std::to_string(row.max_heats) + " heats and one_heat contradict each other", "1 or nothing beside one_heat"});
+      wrong.push_back({name, row.line_in_file, "max_heats: " + std::to_string(row.max_heats) + " heats and one_heat contradict each other",
+                       "1 or nothing beside one_heat"});
     if (cuts <= kMostCuts && (cuts += row.quantity) > kMostCuts)
-      wrong.push_back({name, row.line_in_file, "quantity: with this line more than 1000000 cuts are asked for", "up to 1000000 in one plan"});
+      wrong.push_back(
+          {name, row.line_in_file, "quantity: with this line more than 1000000 cuts are asked for", "up to 1000000 in one plan"});
   }
   return wrong;
 }

@@ -20,9 +20,15 @@ int AddGrades(Connection& connection, const TableFile& file) {
   const auto or_null = [](const std::string& text) { return text.empty() ? Json() : Json(text); };
   Json grades = Json::array();
   for (const Grade& g : read.rows) {
-    grades.push_back({{"designation", g.designation}, {"number", or_null(g.number)}, {"uns", or_null(g.uns)},
-                      {"family", g.family}, {"standard", g.standard}, {"density_kg_m3", g.density.kg_m3},
-                      {"density_source", g.density_source}, {"source", g.source}, {"evidence", g.evidence}});
+    grades.push_back({{"designation", g.designation},
+                      {"number", or_null(g.number)},
+                      {"uns", or_null(g.uns)},
+                      {"family", g.family},
+                      {"standard", g.standard},
+                      {"density_kg_m3", g.density.kg_m3},
+                      {"density_source", g.density_source},
+                      {"source", g.source},
+                      {"evidence", g.evidence}});
   }
   const Json answer = Deeds(connection).DefineGrade(RequestOfFile(connection, "grades", file.Part(), bytes), grades);
   return answer.contains("again") ? 0 : answer["added"].get<int>();
@@ -51,9 +57,7 @@ int RunGradesAdd(const BookCall& call, const TableFile& file) {
     try {
       call.out << AddGrades(connection, file) << " grades added\n";
       return 0;
-    } catch (const BadGradeList& bad) {
-      return RefuseFile(call.err, bad.problems);
-    }
+    } catch (const BadGradeList& bad) { return RefuseFile(call.err, bad.problems); }
   });
 }
 

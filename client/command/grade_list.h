@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "client/incoming/table_file.h"
 #include "client/gateway/connection.h"
+#include "client/incoming/table_file.h"
 #include "client/intake/file_rows.h"
 
 namespace heatkeep::command {

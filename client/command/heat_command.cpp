@@ -31,9 +31,7 @@ std::int64_t TestNumber(const std::string& name, const std::string& text) {
     const std::int64_t most = name == "A" ? 100 : 10'000;
     if (read > most * 1'000'000) throw BadText(Quoted(text) + " is too large", "at most " + std::to_string(most));
     return read;
-  } catch (const BadText& e) {
-    throw BadText(name + ": " + e.Wrong(), e.Expected());
-  }
+  } catch (const BadText& e) { throw BadText(name + ": " + e.Wrong(), e.Expected()); }
 }
 
 papers::TestQuestion Tests(const HeatCheckOptions& o, const papers::Question& q) {
@@ -65,7 +63,8 @@ Checked Check(const HeatCheckOptions& o, const Reference& reference) {
     q.analysis = papers::ReadAnalysis(text);
     c.analyses.push_back(q.analysis);
     c.answers.push_back(papers::CheckHeat(q, reference.known));
-    if (c.answers.back().elements.empty()) throw BadText(c.answers.back().open, "a grade and a size whose limits are in the program's table");
+    if (c.answers.back().elements.empty())
+      throw BadText(c.answers.back().open, "a grade and a size whose limits are in the program's table");
     c.overall = c.answers.size() == 1 ? c.answers[0].overall : papers::Worse(c.overall, c.answers.back().overall);
   }
   c.both_sides = papers::BothSides(c.answers);
@@ -120,7 +119,8 @@ void SayWords(const Checked& c, const HeatCheckOptions& o, std::ostream& out) {
     }
   }
   ShowLines(out, c.tests);
-  for (const std::string& element : c.both_sides) out << element << " lies above the range in one analysis and below it in another (EN 10088-2 allows one side only)\n";
+  for (const std::string& element : c.both_sides)
+    out << element << " lies above the range in one analysis and below it in another (EN 10088-2 allows one side only)\n";
   for (const papers::Answer& a : c.answers) SayWrong(out, a.elements, a.sums);
   SayWrong(out, c.tests, {});
   out << papers::OverallText(c.overall) << "\n";

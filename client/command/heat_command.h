@@ -12,8 +12,8 @@ struct HeatCheckOptions {
   std::vector<std::string> analyses;  // "C=0.41 Mn=0.86"; several only of a product, one unit
   bool product = false;
   std::string method = "absolute";
-  std::string rm, re, a;              // MPa, MPa, %; empty: not given
-  std::string size, condition;        // "50mm", "+QT"; empty: not given
+  std::string rm, re, a;        // MPa, MPa, %; empty: not given
+  std::string size, condition;  // "50mm", "+QT"; empty: not given
   bool json = false;
 };
 

@@ -28,8 +28,11 @@ Json NumberJson(const papers::Fraction& value) { return std::stod(papers::ValueT
 Json LinesJson(const std::vector<Line>& lines, const char* key) {
   Json all = Json::array();
   for (const Line& line : lines) {
-    Json j{{key, line.what}, {"value", line.value ? NumberJson(*line.value) : Json(nullptr)}, {"min", BoundJson(line.least)},
-           {"max", BoundJson(line.most)}, {"verdict", papers::VerdictText(line.verdict)}};
+    Json j{{key, line.what},
+           {"value", line.value ? NumberJson(*line.value) : Json(nullptr)},
+           {"min", BoundJson(line.least)},
+           {"max", BoundJson(line.most)},
+           {"verdict", papers::VerdictText(line.verdict)}};
     if (line.rounded) j["rounded"] = NumberJson({*line.rounded, 1});
     if (line.below) j["deviation_below"] = BoundJson(line.below);
     if (line.above) j["deviation_above"] = BoundJson(line.above);
@@ -47,8 +50,8 @@ void ShowLines(std::ostream& out, const std::vector<Line>& lines) {
     std::string limits = Limits(line);
     if (line.below) limits += " (-" + BoundText(*line.below) + ")";
     if (line.above) limits += " (+" + BoundText(*line.above) + ")";
-    out << "  " << std::left << std::setw(10) << line.what << std::setw(10) << (line.value ? papers::ValueText(*line.value) : "-") << std::setw(26)
-        << limits << std::setw(12) << papers::VerdictText(line.verdict);
+    out << "  " << std::left << std::setw(10) << line.what << std::setw(10) << (line.value ? papers::ValueText(*line.value) : "-")
+        << std::setw(26) << limits << std::setw(12) << papers::VerdictText(line.verdict);
     if (!line.source.empty()) out << line.source << " (" << line.evidence << ")";
     out << "\n";
   }

@@ -19,7 +19,8 @@ void Require(const std::string& wrong, const std::string& name, const std::vecto
 }  // namespace
 
 void RequirePlace(Connection& connection, const std::string& place) {
-  if (!place.empty()) Require("there is no place", place, ReadNames(connection, "places", "place"), "one that `heatkeep shop places` names");
+  if (!place.empty())
+    Require("there is no place", place, ReadNames(connection, "places", "place"), "one that `heatkeep shop places` names");
 }
 
 void RequireGrade(Connection& connection, const std::string& grade) {

@@ -45,13 +45,22 @@ ToPrint OfPieces(Connection& connection, const LabelOptions& options, LabelSize 
   const WaitingLabels waiting = ReadWaitingLabels(connection, tags);
   for (const std::string& tag : tags)
     if (std::none_of(waiting.labels.begin(), waiting.labels.end(), [&](const PieceLabel& l) { return l.tag == tag; }))
-      throw std::invalid_argument("no label of " + tag + " waits; another one of the same piece is asked for at the piece: heatkeep piece relabel");
+      throw std::invalid_argument("no label of " + tag +
+                                  " waits; another one of the same piece is asked for at the piece: heatkeep piece relabel");
   ToPrint all;
   all.jobs = waiting.jobs;
   for (const PieceLabel& label : waiting.labels) {
     all.faces.push_back(FaceOf(label, size, day, connection.User()));
-    all.said.push_back({{"job", label.job}, {"tag", label.tag}, {"heat", label.heat}, {"grade", label.grade}, {"section", label.section}, {"length_nm", label.length.nm},
-                        {"owner", label.owner}, {"limits", label.limits}, {"blocked", label.blocked}, {"reprint", label.reprint}});
+    all.said.push_back({{"job", label.job},
+                        {"tag", label.tag},
+                        {"heat", label.heat},
+                        {"grade", label.grade},
+                        {"section", label.section},
+                        {"length_nm", label.length.nm},
+                        {"owner", label.owner},
+                        {"limits", label.limits},
+                        {"blocked", label.blocked},
+                        {"reprint", label.reprint}});
   }
   if (all.faces.empty()) throw std::invalid_argument("no label waits to be printed");
   return all;
@@ -80,7 +89,8 @@ ToPrint OfOrders(Connection& connection, const LabelOptions& options, LabelSize 
     if (batches.empty()) throw std::invalid_argument("no cut piece of order \"" + order + "\" is on site");
     for (const BatchLabel& batch : batches) {
       all.faces.push_back(FaceOf(batch, size, day, connection.User()));
-      all.said.push_back({{"order", batch.order}, {"line", batch.line}, {"heat", batch.heat}, {"count", batch.count}, {"blocked", batch.blocked}});
+      all.said.push_back(
+          {{"order", batch.order}, {"line", batch.line}, {"heat", batch.heat}, {"count", batch.count}, {"blocked", batch.blocked}});
     }
   }
   return all;
@@ -96,16 +106,23 @@ int RunLabelPrint(const BookCall& call, const LabelOptions& options) {
     const LabelSize size = SizeFor({0, 0, paper.across, paper.down});
     const PrintOptions print = PrintFor(connection, {});
     const std::string day = print.printed_at.substr(0, 10);
-    if (!options.tags.empty() + !options.places.empty() + !options.orders.empty() > 1) throw std::invalid_argument("--tags, --place and --order do not go together; expected one of them");
-    const ToPrint all = !options.places.empty() ? OfPlaces(connection, options, size) : !options.orders.empty() ? OfOrders(connection, options, size, day) : OfPieces(connection, options, size, day);
+    if (!options.tags.empty() + !options.places.empty() + !options.orders.empty() > 1)
+      throw std::invalid_argument("--tags, --place and --order do not go together; expected one of them");
+    const ToPrint all = !options.places.empty() ? OfPlaces(connection, options, size)
+        : !options.orders.empty()               ? OfOrders(connection, options, size, day)
+                                                : OfPieces(connection, options, size, day);
     WriteLabels(options.to, all.faces, paper, look, options.start, print);
     const int pages = PagesFor(paper, all.faces.size(), options.start);
     const int next = (static_cast<int>(all.faces.size()) + options.start - 1) % paper.Boxes() + 1;
     if (options.json) {
-      call.out << Json{{"file", options.to}, {"paper", name}, {"pages", pages}, {"next_start", next}, {"jobs", all.jobs}, {"labels", all.said}}.dump(2) << '\n';
+      call.out << Json{{"file", options.to}, {"paper", name},    {"pages", pages},
+                       {"next_start", next}, {"jobs", all.jobs}, {"labels", all.said}}
+                      .dump(2)
+               << '\n';
       return 0;
     }
-    call.out << "wrote " << options.to << ": " << all.faces.size() << (all.faces.size() == 1 ? " label" : " labels") << " on " << pages << (pages == 1 ? " page of " : " pages of ") << name;
+    call.out << "wrote " << options.to << ": " << all.faces.size() << (all.faces.size() == 1 ? " label" : " labels") << " on " << pages
+             << (pages == 1 ? " page of " : " pages of ") << name;
     if (paper.Boxes() > 1) call.out << ", the next free position is " << next;
     call.out << '\n';
     if (all.jobs.empty()) return 0;

@@ -9,13 +9,13 @@
 namespace heatkeep::command {
 
 struct LabelOptions {
-  std::string to;                          // the PDF
-  std::vector<std::string> tags;           // only these; none: all that wait
-  std::vector<std::string> places;         // labels of these places instead; "all": of every place
-  std::vector<std::string> orders;         // labels of the cut pieces of these orders instead
-  std::string paper, code;                 // empty: the shop's settings label_paper and label_code
-  int dpi = 0, start = 1;                  // 0: the shop's label_dpi
-  std::string grid, margins, gaps;         // of a sheet
+  std::string to;                   // the PDF
+  std::vector<std::string> tags;    // only these; none: all that wait
+  std::vector<std::string> places;  // labels of these places instead; "all": of every place
+  std::vector<std::string> orders;  // labels of the cut pieces of these orders instead
+  std::string paper, code;          // empty: the shop's settings label_paper and label_code
+  int dpi = 0, start = 1;           // 0: the shop's label_dpi
+  std::string grid, margins, gaps;  // of a sheet
   bool cut_lines = false, json = false;
 };
 

@@ -33,7 +33,8 @@ Json RowOf(const GradeLimit& l) {
 }
 
 Json RowOf(const MechanicalLimit& l) {
-  Json row{{"grade", l.grade}, {"condition", l.condition}, {"property", l.property}, {"unit", papers::UnitOf(l.property)}, {"source", l.source}, {"note", l.note}, {"evidence", l.evidence}};
+  Json row{{"grade", l.grade},   {"condition", l.condition}, {"property", l.property}, {"unit", papers::UnitOf(l.property)},
+           {"source", l.source}, {"note", l.note},           {"evidence", l.evidence}};
   AddSizes(row, l.sizes);
   AddBound(row, "least", l.least);
   AddBound(row, "most", l.most);
@@ -41,7 +42,8 @@ Json RowOf(const MechanicalLimit& l) {
 }
 
 Json RowOf(const ProductDeviation& d) {
-  Json row{{"standard", d.standard}, {"element", d.element}, {"over", d.over.millionths}, {"source", d.source}, {"note", d.note}, {"evidence", d.evidence}};
+  Json row{{"standard", d.standard}, {"element", d.element}, {"over", d.over.millionths},
+           {"source", d.source},     {"note", d.note},       {"evidence", d.evidence}};
   if (!d.grade.empty()) row["grade"] = d.grade;
   if (d.upto) row["upto"] = d.upto->millionths;
   AddBound(row, "above", d.above);
@@ -74,7 +76,8 @@ Json LimitRows(const Reference& reference) {
 LimitTable ReadLimitTable(const std::string& bytes, const TableFile& file) {
   const intake::Table table = intake::ReadTable(bytes, file.path, file.sheet);
   const auto has = [&](const char* name) {
-    return !table.rows.empty() && std::find(table.rows.front().cells.begin(), table.rows.front().cells.end(), name) != table.rows.front().cells.end();
+    return !table.rows.empty() &&
+        std::find(table.rows.front().cells.begin(), table.rows.front().cells.end(), name) != table.rows.front().cells.end();
   };
   if (has("property")) return Taken(intake::ReadMechanicalFile(bytes, file.path, file.How()));
   if (has("standard")) return Taken(intake::ReadDeviationsFile(bytes, file.path, file.How()));

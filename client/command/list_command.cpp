@@ -28,8 +28,9 @@ std::string SubjectOf(const ListChoice& c) {
 
 bool Asked(const Json& row, const ListChoice& c) {
   const auto is = [&](const char* key, const std::string& wanted) { return wanted.empty() || !row.contains(key) || row[key] == wanted; };
-  return is("grade", c.grade) && is("place", c.place) && (c.from.empty() || !row.contains("month") || row["month"].get<std::string>() >= c.from) &&
-         (c.section.empty() || !row.contains("section") || ReadSection(row["section"].get<std::string>()) == ReadSection(c.section));
+  return is("grade", c.grade) && is("place", c.place) &&
+      (c.from.empty() || !row.contains("month") || row["month"].get<std::string>() >= c.from) &&
+      (c.section.empty() || !row.contains("section") || ReadSection(row["section"].get<std::string>()) == ReadSection(c.section));
 }
 
 std::vector<Json> RowsOf(Connection& connection, const ListSpec& spec, const ListChoice& choice, WorkWatch& watch) {
@@ -38,11 +39,14 @@ std::vector<Json> RowsOf(Connection& connection, const ListSpec& spec, const Lis
   const auto about = watch.Shown() ? static_cast<std::size_t>(AboutHowMany(connection, spec.view)) : 0;
   const auto tell = [&] { watch.Count("rows read", read, about, true); };
   tell();
-  EachRowOf(connection, spec.view, spec.order, choice.pieces ? std::string() : spec.reads, [&](Json&& row) {
-    if (Asked(row, choice)) rows.push_back(std::move(row));
-    ++read;
-    tell();
-  }, tell);
+  EachRowOf(
+      connection, spec.view, spec.order, choice.pieces ? std::string() : spec.reads,
+      [&](Json&& row) {
+        if (Asked(row, choice)) rows.push_back(std::move(row));
+        ++read;
+        tell();
+      },
+      tell);
   return rows;
 }
 
@@ -98,7 +102,8 @@ void AddLists(CLI::App& report, const Later& later) {
       if (option == "grade") app->add_option("--grade", choice->grade, "only this grade");
       if (option == "section") app->add_option("--section", choice->section, "only this section: round 80");
       if (option == "place") app->add_option("place", choice->place, "the place")->required();
-      if (option == "days") app->add_option("--days", choice->days, "for how long nobody worked on it")->capture_default_str()->check(CLI::Range(1, 100'000));
+      if (option == "days")
+        app->add_option("--days", choice->days, "for how long nobody worked on it")->capture_default_str()->check(CLI::Range(1, 100'000));
       if (option == "from") app->add_option("--from", choice->from, "the first month: 2026-01");
       if (option == "by-section") app->add_flag("--by-section", choice->by_section, "each section and grade by itself");
       if (option == "pieces") app->add_flag("--pieces", choice->pieces, "each piece by itself, drawn to scale");

@@ -15,9 +15,7 @@ namespace {
 using Json = nlohmann::ordered_json;
 using intake::Look;
 
-std::string DelimiterWord(char delimiter) {
-  return delimiter == '\t' ? "tab" : std::string(1, delimiter);
-}
+std::string DelimiterWord(char delimiter) { return delimiter == '\t' ? "tab" : std::string(1, delimiter); }
 
 Json ProblemsJson(const std::vector<intake::FileProblem>& problems) {
   Json list = Json::array();
@@ -81,7 +79,8 @@ void SayLook(const Look& look, std::ostream& out) {
   for (const intake::LookedRow& row : look.rows) {
     out << "line " << row.line << '\n';
     for (const intake::ReadValue& value : row.values) {
-      if (!value.text.empty()) out << "  " << value.column << std::string(value.column.size() < 14 ? 14 - value.column.size() : 1, ' ') << value.text << '\n';
+      if (!value.text.empty())
+        out << "  " << value.column << std::string(value.column.size() < 14 ? 14 - value.column.size() : 1, ' ') << value.text << '\n';
     }
   }
   out << intake::ProblemsText(look.problems) << intake::ProblemsText(look.warnings) << "nothing was changed\n";

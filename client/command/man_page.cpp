@@ -65,7 +65,8 @@ std::string Synopsis(const CommandPage& page) {
   for (const OptionPage& option : page.options)
     if (option.required && !option.in_line) line += " " + Bold(option.name) + (option.takes.empty() ? "" : " " + Italic(Takes(option)));
   for (const OptionPage& option : page.options)
-    if (option.in_line) line += (option.required ? " " : " [") + Italic(option.name) + (option.many ? " ..." : "") + (option.required ? "" : "]");
+    if (option.in_line)
+      line += (option.required ? " " : " [") + Italic(option.name) + (option.many ? " ..." : "") + (option.required ? "" : "]");
   if (!page.commands.empty()) line += page.needs_command ? " " + Italic("command") + " ..." : " [" + Italic("command") + " ...]";
   return ".SH SYNOPSIS\n" + line + "\n";
 }
@@ -73,8 +74,7 @@ std::string Synopsis(const CommandPage& page) {
 std::string Commands(const CommandPage& page) {
   if (page.commands.empty()) return "";
   std::string text = ".SH COMMANDS\n";
-  for (const CommandPage& one : page.commands)
-    text += ".TP\n" + Bold(one.words.back()) + "\n" + Roff(one.about) + "\n";
+  for (const CommandPage& one : page.commands) text += ".TP\n" + Bold(one.words.back()) + "\n" + Roff(one.about) + "\n";
   return text + ".PP\nEach has a page of its own: " + Bold(ManName(page.commands.front())) + "(1), and so on.\n";
 }
 
@@ -98,7 +98,8 @@ std::string Examples(const std::vector<std::string>& examples) {
 std::string Exits(const std::vector<int>& without = {}) {
   std::string text = ".SH EXIT STATUS\n";
   for (const auto& [code, meaning] : AllExitStatuses())
-    if (std::find(without.begin(), without.end(), code) == without.end()) text += ".TP\n" + Bold(std::to_string(code)) + "\n" + Roff(meaning) + "\n";
+    if (std::find(without.begin(), without.end(), code) == without.end())
+      text += ".TP\n" + Bold(std::to_string(code)) + "\n" + Roff(meaning) + "\n";
   return text;
 }
 
@@ -151,7 +152,8 @@ std::string ManName(const CommandPage& page) {
 }
 
 std::string ManPage(const CommandPage& page, const CommandPage& root, const ManEdition& edition) {
-  std::string text = Title(ManName(page), edition) + ".SH NAME\n" + Roff(ManName(page)) + " \\- " + Roff(page.about) + "\n" + Synopsis(page);
+  std::string text =
+      Title(ManName(page), edition) + ".SH NAME\n" + Roff(ManName(page)) + " \\- " + Roff(page.about) + "\n" + Synopsis(page);
   text += ".SH DESCRIPTION\n" + Roff(page.about) + ".\n";
   if (!page.notes.empty()) text += AsTyped(page.notes);
   text += Commands(page) + ".SH OPTIONS\n";
@@ -172,14 +174,17 @@ std::string ManPage(const CommandPage& page, const CommandPage& root, const ManE
 
 std::string DeskManPage(const std::vector<OptionPage>& options, const ManEdition& edition) {
   std::string text = Title("heatkeep-desk", edition) +
-                     ".SH NAME\nheatkeep\\-desk \\- the windows of Heatkeep: one station a role\n"
-                     ".SH SYNOPSIS\n" + Bold("heatkeep-desk") + " [" + Italic("options") + "]\n"
-                     ".SH DESCRIPTION\nOne window with a station a role: saw, receiving, planning, papers, counting, rack. A login sees those it may work at; "
-                     "the privileges of the book decide. Without options it opens a book of one\\(aqs own, and makes it where there is none. "
-                     "What it shows and does is also to be had from " + Bold("heatkeep") + "(1).\n.SH OPTIONS\n";
+      ".SH NAME\nheatkeep\\-desk \\- the windows of Heatkeep: one station a role\n"
+      ".SH SYNOPSIS\n" +
+      Bold("heatkeep-desk") + " [" + Italic("options") +
+      "]\n"
+      ".SH DESCRIPTION\nOne window with a station a role: saw, receiving, planning, papers, counting, rack. A login sees those it may work at; "
+      "the privileges of the book decide. Without options it opens a book of one\\(aqs own, and makes it where there is none. "
+      "What it shows and does is also to be had from " +
+      Bold("heatkeep") + "(1).\n.SH OPTIONS\n";
   for (const OptionPage& option : options) text += OptionText(option);
   return text + Examples({"heatkeep-desk", "heatkeep-desk --book service=shop", "heatkeep-desk --home /srv/bars"}) + Exits({1, 3, 130}) +
-         ".SH SEE ALSO\n.BR heatkeep (1)\n";
+      ".SH SEE ALSO\n.BR heatkeep (1)\n";
 }
 
 }  // namespace heatkeep::command

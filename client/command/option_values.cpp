@@ -51,7 +51,8 @@ CLI::Validator OneOf(std::vector<std::string> words) {
   return {[words = std::move(words)](const std::string& typed) -> std::string {
             if (std::find(words.begin(), words.end(), typed) != words.end()) return {};
             const std::vector<std::string> near = Near(typed, words);
-            return Quoted(typed) + " is not known; expected " + OneOfWords(words) + (near.empty() ? "" : "; perhaps " + OneOfWords(near) + " is meant");
+            return Quoted(typed) + " is not known; expected " + OneOfWords(words) +
+                (near.empty() ? "" : "; perhaps " + OneOfWords(near) + " is meant");
           },
           set + "}"};
 }

@@ -11,7 +11,11 @@ using Json = nlohmann::json;
 
 Json Asked(const PackageOptions& options) {
   Json asked{{"without_files", options.without_files}};
-  for (const auto& [key, word] : {std::pair{"order", &options.order}, {"note", &options.note}, {"shop", &options.shop}, {"rule", &options.rule}, {"additional", &options.additional}})
+  for (const auto& [key, word] : {std::pair{"order", &options.order},
+                                  {"note", &options.note},
+                                  {"shop", &options.shop},
+                                  {"rule", &options.rule},
+                                  {"additional", &options.additional}})
     if (!word->empty()) asked[key] = *word;
   return asked;
 }
@@ -19,7 +23,8 @@ Json Asked(const PackageOptions& options) {
 int Refuse(const BookCall& call, const PackageFile& file) {
   call.err << "no certificate package of " << file.subject << ":\n";
   for (const std::string& words : file.against) call.err << "  " << words << '\n';
-  call.err << "expected: nothing against it; quality lifts holds, accepts papers (heatkeep papers accept) and files documents (heatkeep certificate attach)\n";
+  call.err
+      << "expected: nothing against it; quality lifts holds, accepts papers (heatkeep papers accept) and files documents (heatkeep certificate attach)\n";
   return 1;
 }
 
@@ -29,8 +34,8 @@ int RunCertificatePackage(const BookCall& call, const PackageOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     const PackageFile file = WritePackage(connection, Asked(options), options.to, options.letter ? PaperSize::Letter : PaperSize::A4);
     if (!file.against.empty()) return Refuse(call, file);
-    call.out << "wrote " << options.to << ": " << file.pages << " pages, " << file.documents << " documents, SHA-256 " << file.sha256 << "; "
-             << (file.kept_before ? "the same as package " : "kept as package ") << file.package << '\n';
+    call.out << "wrote " << options.to << ": " << file.pages << " pages, " << file.documents << " documents, SHA-256 " << file.sha256
+             << "; " << (file.kept_before ? "the same as package " : "kept as package ") << file.package << '\n';
     return 0;
   });
 }

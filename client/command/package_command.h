@@ -8,9 +8,9 @@
 namespace heatkeep::command {
 
 struct PackageOptions {
-  std::string order, note;  // one of them, or both
-  std::string to;           // .pdf
-  std::string shop;         // who delivers, as the cover says it
+  std::string order, note;       // one of them, or both
+  std::string to;                // .pdf
+  std::string shop;              // who delivers, as the cover says it
   std::string rule, additional;  // rule empty: as it was passed on before, else EN 10204
   bool without_files = false, letter = false;
 };

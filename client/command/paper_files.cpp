@@ -27,7 +27,9 @@ std::string EndingsOf(const PaperWriters& writers) {
 }  // namespace
 
 void AddPaperOptions(CLI::App& app, PaperOptions& options, const std::string& endings) {
-  app.add_option("--to", options.files, "may be given several times; none: JSON here")->allow_extra_args(false)->type_name("FILE(" + endings + ")");
+  app.add_option("--to", options.files, "may be given several times; none: JSON here")
+      ->allow_extra_args(false)
+      ->type_name("FILE(" + endings + ")");
   app.add_flag("--json", options.json, "as JSON here, also where files are written");
   app.add_flag("--letter", options.letter, "Letter instead of A4");
   app.add_flag("--progress", options.progress, "say how far it is (as it does on a terminal)");
@@ -49,7 +51,8 @@ std::function<void(const std::string& path)> TextWriter(std::function<std::strin
 
 void CheckEndings(const std::vector<std::string>& files, const PaperWriters& writers) {
   for (const std::string& file : files)
-    if (!writers.contains(EndingOf(file))) throw std::invalid_argument(file + ": the form is not known by its ending; expected " + EndingsOf(writers));
+    if (!writers.contains(EndingOf(file)))
+      throw std::invalid_argument(file + ": the form is not known by its ending; expected " + EndingsOf(writers));
 }
 
 int WritePapers(const BookCall& call, const PaperOptions& options, const PaperWriters& writers, const std::function<std::string()>& text) {

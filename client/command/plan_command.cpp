@@ -1,15 +1,15 @@
 #include "client/command/plan_command.h"
 
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <array>
-#include <CLI/CLI.hpp>
 #include <ostream>
 #include <stdexcept>
 
 #include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
-#include "client/command/file_problem.h"
 #include "client/command/extras_words.h"
+#include "client/command/file_problem.h"
 #include "client/command/option_values.h"
 #include "client/command/plan_json.h"
 #include "client/command/search_watch.h"
@@ -36,9 +36,7 @@ Aim AimOf(const std::string& word) {
 Length LengthOption(const std::string& option, const std::string& text) {
   try {
     return ReadLength(text);
-  } catch (const BadText& e) {
-    throw BadText(option + ": " + e.Wrong(), e.Expected());
-  }
+  } catch (const BadText& e) { throw BadText(option + ": " + e.Wrong(), e.Expected()); }
 }
 
 // Nothing when the files are not good; `err` has been told then.
@@ -47,8 +45,8 @@ std::optional<Problem> ReadAll(const PlanOptions& options, std::ostream& err) {
   if (options.cuts.empty()) throw BadText("--cuts: no file is named", "a CSV of what is to be cut");
   FilePlan asked;
   asked.aim = AimOf(options.aim);
-  asked.rules = {LengthOption("--kerf", options.kerf), LengthOption("--trim", options.trim),
-                 LengthOption("--grip", options.grip), LengthOption("--keep", options.keep)};
+  asked.rules = {LengthOption("--kerf", options.kerf), LengthOption("--trim", options.trim), LengthOption("--grip", options.grip),
+                 LengthOption("--keep", options.keep)};
   if (!(options.seconds >= 0 && options.seconds <= kMostSeconds)) throw BadText("--seconds: it is out of range", "0 to 1000000");
   if (options.threads < 1 || options.threads > kMostThreads) throw BadText("--threads: it is out of range", "1 to 256");
   asked.limits.seconds = options.seconds;
@@ -105,9 +103,7 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
     return plan.value.unmet_pieces > 0 ? 3 : 0;
   } catch (const std::logic_error& e) {  // bad texts are among them
     err << e.what() << '\n';
-  } catch (const std::runtime_error& e) {
-    err << e.what() << '\n';
-  }
+  } catch (const std::runtime_error& e) { err << e.what() << '\n'; }
   return 2;
 }
 

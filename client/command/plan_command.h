@@ -16,18 +16,18 @@ class App;
 namespace heatkeep::command {
 
 struct PlanOptions {
-  std::string stock, cuts;           // the files, see client/intake/stock_file.h and cuts_file.h
-  std::string stock_sheet, cuts_sheet;  // of spreadsheets; empty: the first that is shown
-  std::string aim = "drops-first";   // or least-money, fewest-bars, least-metres
+  std::string stock, cuts;                                                  // the files, see client/intake/stock_file.h and cuts_file.h
+  std::string stock_sheet, cuts_sheet;                                      // of spreadsheets; empty: the first that is shown
+  std::string aim = "drops-first";                                          // or least-money, fewest-bars, least-metres
   std::string kerf = "1.6mm", trim = "5mm", grip = "80mm", keep = "300mm";  // with unit, or millimetres
   double seconds = 10;
   int threads = 2;
   std::uint64_t seed = 1;
-  std::string rules;                 // rules_file.h, or empty
-  std::string json;                  // where the plan goes, or empty: only the summary
-  std::string buy;                   // lengths a supplier sells (extras_words.h); empty: the usual mill lengths
-  std::string plain_below = "0";     // take the plan by hand when the search gains less money than this
-  bool price_of_one_heat = false;    // plan without the wishes for few heats too, and say the difference
+  std::string rules;               // rules_file.h, or empty
+  std::string json;                // where the plan goes, or empty: only the summary
+  std::string buy;                 // lengths a supplier sells (extras_words.h); empty: the usual mill lengths
+  std::string plain_below = "0";   // take the plan by hand when the search gains less money than this
+  bool price_of_one_heat = false;  // plan without the wishes for few heats too, and say the difference
 };
 
 // A short summary with the proof on `out`.

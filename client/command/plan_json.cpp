@@ -55,9 +55,7 @@ Json LayoutJson(const allocator::Problem& problem, const allocator::Layout& layo
     j["cuts"].push_back({{"order", line.order}, {"line", line.line}, {"count", cut.count}, {"length_nm", cut.length.nm}});
   }
   j["left_nm"] = layout.left.nm;
-  j["left"] = layout.left_kind == allocator::LeftKind::Drop    ? "drop"
-              : layout.left_kind == allocator::LeftKind::Scrap ? "scrap"
-                                                               : "none";
+  j["left"] = layout.left_kind == allocator::LeftKind::Drop ? "drop" : layout.left_kind == allocator::LeftKind::Scrap ? "scrap" : "none";
   return j;
 }
 
@@ -97,10 +95,8 @@ Json FiguresJson(const allocator::Bound& bound) {
     j["unmet_by_priority"] = ByPriority(*bound.unmet_by_priority);
   }
   for (const auto& [key, figure] : bound.figures) {
-    if (key == Key::Money)
-      j[KeyName(key)] = Units(figure);
-    else
-      j[KeyName(key)] = figure;
+    if (key == Key::Money) j[KeyName(key)] = Units(figure);
+    else j[KeyName(key)] = figure;
   }
   return j;
 }

@@ -47,10 +47,11 @@ int RunRecall(const BookCall& call, const RecallOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     RecallRecord record;
     WorkWatch seen(call.err);
-    const PaperWriters writers{{".pdf", [&](const std::string& p) { WriteRecallPdf(p, record, PrintFor(connection, options.paper, &seen)); }},
-                               {".xlsx", [&](const std::string& p) { WriteRecallXlsx(p, record, PrintFor(connection, options.paper, &seen)); }},
-                               {".json", [&](const std::string& p) { WriteRecallJson(p, record); }},
-                               {".csv", [&](const std::string& p) { WriteRecallCsv(p, record); }}};
+    const PaperWriters writers{
+        {".pdf", [&](const std::string& p) { WriteRecallPdf(p, record, PrintFor(connection, options.paper, &seen)); }},
+        {".xlsx", [&](const std::string& p) { WriteRecallXlsx(p, record, PrintFor(connection, options.paper, &seen)); }},
+        {".json", [&](const std::string& p) { WriteRecallJson(p, record); }},
+        {".csv", [&](const std::string& p) { WriteRecallCsv(p, record); }}};
     CheckEndings(options.paper.files, writers);
     const RecordSubject subject{"recall " + options.scope, options.ref, options.mill};
     const std::string digest_before = options.drill ? ReadBookDigest(connection).digest : "";
@@ -76,12 +77,15 @@ int RunRecall(const BookCall& call, const RecallOptions& options) {
       return 0;
     }
     const int done = WritePapers(call, options.paper, writers, [&] {
-      return (options.drill ? "DRILL: nothing has happened\n" : "") + ("recall of " + options.scope + " " + options.ref + ", where everything is now:\n") + RecallText(record);
+      return (options.drill ? "DRILL: nothing has happened\n" : "") +
+          ("recall of " + options.scope + " " + options.ref + ", where everything is now:\n") + RecallText(record);
     });
     for (const RecallRecord::Lap& lap : record.laps)
       if (options.drill) call.out << "stopwatch: " << lap.what << " after " << lap.milliseconds << " ms\n";
     if (options.drill)
-      call.out << (record.digest_before == record.digest_after ? "the book is as it was before the drill: " : "somebody else worked in the book during the drill: ") << record.digest_after << '\n';
+      call.out << (record.digest_before == record.digest_after ? "the book is as it was before the drill: "
+                                                               : "somebody else worked in the book during the drill: ")
+               << record.digest_after << '\n';
     return done;
   });
 }

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <ostream>
 
+#include "client/gateway/deeds.h"
 #include "client/incoming/book_names.h"
 #include "client/incoming/opening.h"
 #include "client/incoming/piece_json.h"
-#include "client/gateway/deeds.h"
 #include "client/intake/delivery_file.h"
 #include "client/intake/file_bytes.h"
 #include "schema/terms/bad_text.h"
@@ -19,9 +19,16 @@ namespace {
 
 Json DeliveryLine(const intake::DeliveryFileRow& row) {
   Json line = incoming::PieceJson(row);
-  for (const auto& [key, text] : {std::pair{"slip_line", &row.slip_line}, {"order_line", &row.order_line}, {"tag_heat", &row.tag_heat},
-                                  {"slip_heat", &row.slip_heat}, {"certificate_heat", &row.certificate_heat}, {"bundle", &row.bundle},
-                                  {"owner_ref", &row.owner_ref}, {"rests", &row.rests}, {"chips", &row.chips}, {"measured_with", &row.measured_with}})
+  for (const auto& [key, text] : {std::pair{"slip_line", &row.slip_line},
+                                  {"order_line", &row.order_line},
+                                  {"tag_heat", &row.tag_heat},
+                                  {"slip_heat", &row.slip_heat},
+                                  {"certificate_heat", &row.certificate_heat},
+                                  {"bundle", &row.bundle},
+                                  {"owner_ref", &row.owner_ref},
+                                  {"rests", &row.rests},
+                                  {"chips", &row.chips},
+                                  {"measured_with", &row.measured_with}})
     if (!text->empty()) line[key] = *text;
   if (row.doubt) line["doubt_nm"] = row.doubt->nm;
   line["line"] = row.line.empty() ? std::to_string(row.line_in_file) : row.line;
@@ -37,9 +44,8 @@ Json DeliveryLine(const intake::DeliveryFileRow& row) {
 std::vector<Json> NotesOf(const std::vector<intake::DeliveryFileRow>& rows) {
   std::vector<Json> notes;
   for (const intake::DeliveryFileRow& row : rows) {
-    auto at = std::find_if(notes.begin(), notes.end(), [&](const Json& n) {
-      return n["note"] == row.note && n["supplier"] == row.supplier;
-    });
+    auto at =
+        std::find_if(notes.begin(), notes.end(), [&](const Json& n) { return n["note"] == row.note && n["supplier"] == row.supplier; });
     if (at == notes.end()) {
       Json note = {{"note", row.note}, {"supplier", row.supplier}, {"purchase_order", row.order}, {"lines", Json::array()}};
       if (!row.received.empty()) note["received_at"] = row.received;

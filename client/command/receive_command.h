@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "client/incoming/table_file.h"
 #include "client/command/with_book.h"
+#include "client/incoming/table_file.h"
 
 namespace heatkeep::command {
 
@@ -23,9 +23,9 @@ enum class CertificateDeed { FileAndAccept, File, Replace };
 struct CertificateFiling {
   TableFile file;
   CertificateDeed deed = CertificateDeed::FileAndAccept;
-  std::string reason;                   // for Replace
-  std::vector<std::string> scans;       // NUMBER=FILE: the paper itself, or FILE where the table has one document
-  std::string validated_by;             // as papers.h has it; of a table with one document
+  std::string reason;              // for Replace
+  std::vector<std::string> scans;  // NUMBER=FILE: the paper itself, or FILE where the table has one document
+  std::string validated_by;        // as papers.h has it; of a table with one document
 };
 
 // heatkeep certificate add|file|replace FILE: inspection documents, typed, and their files.

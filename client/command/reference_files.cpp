@@ -12,7 +12,8 @@ namespace heatkeep::command {
 namespace {
 
 template <class Row>
-std::vector<Row> RowsOf(const std::string& name, intake::FileRows<Row> (*read)(std::string_view, const std::string&, intake::ReadingOptions)) {
+std::vector<Row> RowsOf(const std::string& name,
+                        intake::FileRows<Row> (*read)(std::string_view, const std::string&, intake::ReadingOptions)) {
   const std::string path = ReferenceFile(name);
   intake::FileRows<Row> file = read(intake::FileBytes(path), path, {});
   if (!file.Good()) throw std::runtime_error(file.problems.front().Text());
@@ -23,7 +24,8 @@ std::vector<Row> RowsOf(const std::string& name, intake::FileRows<Row> (*read)(s
 std::string FileThatComes(const char* folder, const std::string& name) {
   const std::filesystem::path schema = SchemaFolder(), installed = schema.parent_path() / folder / name;
   if (std::filesystem::exists(installed)) return installed.string();
-  return (std::filesystem::weakly_canonical(schema).parent_path() / "seed" / folder / name).string();  // of the sources, which HEATKEEP_SCHEMA may name
+  return (std::filesystem::weakly_canonical(schema).parent_path() / "seed" / folder / name)
+      .string();  // of the sources, which HEATKEEP_SCHEMA may name
 }
 
 }  // namespace
@@ -49,7 +51,8 @@ const Grade& GradeCalled(const std::vector<Grade>& grades, const std::string& na
   if (const Grade* grade = intake::FindGrade(grades, name)) return *grade;
   std::string near;
   for (const std::string& other : intake::NearGrades(grades, name)) near += (near.empty() ? "" : ", ") + other;
-  throw BadText("unknown grade " + Quoted(name), near.empty() ? "a designation, number or UNS number of the grade list" : "perhaps " + near);
+  throw BadText("unknown grade " + Quoted(name),
+                near.empty() ? "a designation, number or UNS number of the grade list" : "perhaps " + near);
 }
 
 }  // namespace heatkeep::command

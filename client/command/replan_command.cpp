@@ -18,7 +18,8 @@ planning::Mishaps MishapsOf(const ReplanOptions& options) {
     const auto equal = text.find('=');
     if (equal == std::string::npos) throw BadText("--measured " + text + ": it names no length", "TAG=1018mm");
     all.measured.emplace_back(TagForm(text.substr(0, equal)), ReadLength(text.substr(equal + 1)));
-    if (all.measured.back().second.nm <= 0) throw BadText("--measured " + text + ": the length is nothing", "a length above 0; a piece that is not there is --missing");
+    if (all.measured.back().second.nm <= 0)
+      throw BadText("--measured " + text + ": the length is nothing", "a length above 0; a piece that is not there is --missing");
   }
   if (!options.bad.empty() && options.reason.empty()) throw BadText("--bad: no reason is given", "--reason WORDS");
   const auto tags = [](const std::vector<std::string>& texts, std::vector<std::string>& of) {
@@ -40,8 +41,12 @@ int Say(const BookCall& call, const ReplanOptions& options, const planning::Mend
       const allocator::Line& line = mended.problem.lines[static_cast<std::size_t>(s.line)];
       shorts.push_back({{"order", line.order}, {"line", line.line}, {"missing", s.missing}, {"why", s.why}});
     }
-    call.out << Json{{"plan", before.number}, {"dry", options.dry}, {"kept", mended.kept}, {"planned_anew", mended.planned_anew},
-                     {"changed", mended.words}, {"put_back", answer.put_back}, {"proof", answer.proof}, {"short", std::move(shorts)}}.dump(2) << '\n';
+    call.out << Json{{"plan", before.number},   {"dry", options.dry},
+                     {"kept", mended.kept},     {"planned_anew", mended.planned_anew},
+                     {"changed", mended.words}, {"put_back", answer.put_back},
+                     {"proof", answer.proof},   {"short", std::move(shorts)}}
+                    .dump(2)
+             << '\n';
   } else {
     const auto pieces = [](int n) { return std::to_string(n) + (n == 1 ? " piece" : " pieces"); };
     call.out << "plan " << before.number << (options.dry ? " would change" : "") << ": " << pieces(mended.kept) << " as planned, "
@@ -49,7 +54,8 @@ int Say(const BookCall& call, const ReplanOptions& options, const planning::Mend
     for (const std::string& words : mended.words) call.out << "  " << words << '\n';
     for (const std::string& tag : answer.put_back) call.out << "  nothing is cut from " << tag << ": take it from the saw\n";
     call.out << "now: saw " << before.saw << " " << answer.proof << '\n';
-    if (!options.dry && answer.done.let_go + answer.done.promised > 0) call.out << "the sheet has changed: `heatkeep report sheet " << before.number << "`\n";
+    if (!options.dry && answer.done.let_go + answer.done.promised > 0)
+      call.out << "the sheet has changed: `heatkeep report sheet " << before.number << "`\n";
   }
   return unmet > 0 ? 3 : 0;
 }

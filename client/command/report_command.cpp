@@ -26,10 +26,10 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
     const Units units = options.inch ? Units::Inch : Units::Metric;
     const auto json = [&] { return SheetJson(*sheet).dump(2); };
     return WritePapers(call, options,
-                 {{".pdf", [&](const std::string& p) { WritePickListPdf(p, *sheet, print, units); }},
-                  {".xlsx", [&](const std::string& p) { WritePickListXlsx(p, *sheet, print); }},
-                  {".json", TextWriter(json)}},
-                 json);
+                       {{".pdf", [&](const std::string& p) { WritePickListPdf(p, *sheet, print, units); }},
+                        {".xlsx", [&](const std::string& p) { WritePickListXlsx(p, *sheet, print); }},
+                        {".json", TextWriter(json)}},
+                       json);
   });
 }
 
@@ -37,16 +37,18 @@ int RunReportTrace(const BookCall& call, const std::string& kind, const std::str
                    const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     const std::optional<TraceRecord> record = ReadProvedTrace(connection, {kind, name, mill});
-    if (!record) throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
-                                             (kind == "order" ? " that anything was cut for; `heatkeep cutlist list` names the open ones" : "; `heatkeep stock` names what is here"));
+    if (!record)
+      throw std::invalid_argument("the book knows no " + kind + " \"" + name + "\"" +
+                                  (kind == "order" ? " that anything was cut for; `heatkeep cutlist list` names the open ones"
+                                                   : "; `heatkeep stock` names what is here"));
     WorkWatch watch(call.err, options.progress);
     const PrintOptions print = PrintFor(connection, options, &watch);
     return WritePapers(call, options,
-                 {{".pdf", [&](const std::string& p) { WriteTracePdf(p, *record, print); }},
-                  {".xlsx", [&](const std::string& p) { WriteTraceXlsx(p, *record, print); }},
-                  {".json", [&](const std::string& p) { WriteTraceJson(p, *record); }},
-                  {".csv", [&](const std::string& p) { WriteTraceCsv(p, *record); }}},
-                 [&] { return TraceJson(*record); });
+                       {{".pdf", [&](const std::string& p) { WriteTracePdf(p, *record, print); }},
+                        {".xlsx", [&](const std::string& p) { WriteTraceXlsx(p, *record, print); }},
+                        {".json", [&](const std::string& p) { WriteTraceJson(p, *record); }},
+                        {".csv", [&](const std::string& p) { WriteTraceCsv(p, *record); }}},
+                       [&] { return TraceJson(*record); });
   });
 }
 
@@ -74,11 +76,11 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
     KeepRecord(connection, subject, proof);
     const auto json = [&] { return BalanceRecordJson(lot, print, proof); };
     return WritePapers(call, options,
-                 {{".pdf", [&](const std::string& p) { WriteBalancePdf(p, lot, print, proof); }},
-                  {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print, proof); }},
-                  {".json", TextWriter(json)},
-                  {".csv", [&](const std::string& p) { WriteBalanceCsv(p, lot); }}},
-                 json);
+                       {{".pdf", [&](const std::string& p) { WriteBalancePdf(p, lot, print, proof); }},
+                        {".xlsx", [&](const std::string& p) { WriteBalanceXlsx(p, lot, print, proof); }},
+                        {".json", TextWriter(json)},
+                        {".csv", [&](const std::string& p) { WriteBalanceCsv(p, lot); }}},
+                       json);
   });
 }
 
@@ -94,18 +96,19 @@ int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const
     const PrintOptions print = PrintFor(connection, options, &watch);
     const auto json = [&] { return MeasuredJson(rows).dump(2); };
     return WritePapers(call, options,
-                 {{".pdf", [&](const std::string& p) { WriteMeasuredPdf(p, title, rows, print); }},
-                  {".xlsx", [&](const std::string& p) { WriteMeasuredXlsx(p, title, rows, print); }},
-                  {".csv", [&](const std::string& p) { WriteMeasuredCsv(p, rows); }},
-                  {".json", TextWriter(json)}},
-                 json);
+                       {{".pdf", [&](const std::string& p) { WriteMeasuredPdf(p, title, rows, print); }},
+                        {".xlsx", [&](const std::string& p) { WriteMeasuredXlsx(p, title, rows, print); }},
+                        {".csv", [&](const std::string& p) { WriteMeasuredCsv(p, rows); }},
+                        {".json", TextWriter(json)}},
+                       json);
   });
 }
 
 int RunSeal(const BookCall& call) {
   return WithBook(call, [&](Connection& connection) {
     const Json seal = Deeds(connection).SealBook(NewRequest());
-    call.out << "seal " << seal["seal"] << " after happening " << seal["last_happening"] << ": " << seal["digest"].get<std::string>() << '\n';
+    call.out << "seal " << seal["seal"] << " after happening " << seal["last_happening"] << ": " << seal["digest"].get<std::string>()
+             << '\n';
     return 0;
   });
 }

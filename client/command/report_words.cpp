@@ -21,16 +21,20 @@ void AddReports(CLI::App& root, const Later& later) {
   paper(*sheet, "pdf|xlsx|json");
   sheet->callback([later, plan, o] { later([plan, o](const BookCall& call) { return RunReportSheet(call, *plan, *o); }); });
 
-  auto kind = std::make_shared<std::string>(), name = std::make_shared<std::string>(), mill = std::make_shared<std::string>(), section = std::make_shared<std::string>();
+  auto kind = std::make_shared<std::string>(), name = std::make_shared<std::string>(), mill = std::make_shared<std::string>(),
+       section = std::make_shared<std::string>();
   CLI::App* trace = report->add_subcommand("trace", "trace record of an order, a heat or a piece");
   trace->add_option("kind", *kind, "order, heat or piece")->required()->check(OneOf({"order", "heat", "piece"}));
   trace->add_option("name", *name, "the order, the heat number or the tag")->required();
   trace->add_option("--mill", *mill, "of a heat: only this mill's");
   paper(*trace);
-  trace->callback([later, kind, name, mill, o] { later([kind, name, mill, o](const BookCall& call) { return RunReportTrace(call, *kind, *name, *mill, *o); }); });
+  trace->callback([later, kind, name, mill, o] {
+    later([kind, name, mill, o](const BookCall& call) { return RunReportTrace(call, *kind, *name, *mill, *o); });
+  });
 
   auto from = std::make_shared<std::string>(), to = std::make_shared<std::string>();
-  CLI::App* measured = report->add_subcommand("measured", "who measured what otherwise than written: heatkeep report measured --from 2026-03-01 --to measured.pdf");
+  CLI::App* measured = report->add_subcommand(
+      "measured", "who measured what otherwise than written: heatkeep report measured --from 2026-03-01 --to measured.pdf");
   measured->add_option("--from", *from, "first day, 2026-03-01; else from the first");
   measured->add_option("--until", *to, "last day; else to this one");
   measured->add_option("--heat", *name, "of one heat");
@@ -51,14 +55,18 @@ void AddReports(CLI::App& root, const Later& later) {
 }
 
 void AddRecall(CLI::App& root, const Later& later) {
-  CLI::App* recall = root.add_subcommand("recall", "where everything of a heat is now, and letters to the customers: heatkeep recall heat K3317 --to recall.pdf");
+  CLI::App* recall = root.add_subcommand(
+      "recall", "where everything of a heat is now, and letters to the customers: heatkeep recall heat K3317 --to recall.pdf");
   recall->footer("A recall stops nothing: `heatkeep hold heat K3317 --reason ...` does; with --preview it only says what it would stop.");
   auto o = std::make_shared<RecallOptions>();
-  recall->add_option("scope", o->scope, "heat, lot or piece (by a tag), certificate or receipt")->required()->check(OneOf({"heat", "lot", "piece", "certificate", "receipt"}));
+  recall->add_option("scope", o->scope, "heat, lot or piece (by a tag), certificate or receipt")
+      ->required()
+      ->check(OneOf({"heat", "lot", "piece", "certificate", "receipt"}));
   recall->add_option("ref", o->ref, "the heat number, tag or number")->required();
   recall->add_option("--mill,--of", o->mill, "of a heat: only this mill's; of a certificate or receipt: its issuer or supplier");
   recall->add_option("--to", o->paper.files, "may be given several times; none: sums here")
-      ->allow_extra_args(false)->type_name("FILE(pdf|xlsx|json|csv)");
+      ->allow_extra_args(false)
+      ->type_name("FILE(pdf|xlsx|json|csv)");
   recall->add_flag("--letter", o->paper.letter, "Letter instead of A4");
   recall->add_option("--letters", o->letters, "one letter a customer that got something of it, PDF")->type_name(kFolder);
   recall->add_option("--language", o->language, "of the letters: en or de")->check(OneOf({"en", "de"}))->capture_default_str();
@@ -72,10 +80,11 @@ void AddRecall(CLI::App& root, const Later& later) {
 void AddLabelPrint(CLI::App& root, const Later& later) {
   CLI::App* print = Noun(root, "label", "the queue of labels: every new tag has one that is to be printed")
                         .add_subcommand("print", "the labels that wait, as a PDF for the printer; nothing is marked printed");
-  print->footer("example: heatkeep label print --to labels.pdf --paper 62x29\n"
-                "         heatkeep label print --to labels.pdf --paper a4 --start 4 --tags A000001D,A000002B\n"
-                "         heatkeep label print --to places.pdf --place all\n"
-                "         heatkeep label print --to order.pdf --order O-4711");
+  print->footer(
+      "example: heatkeep label print --to labels.pdf --paper 62x29\n"
+      "         heatkeep label print --to labels.pdf --paper a4 --start 4 --tags A000001D,A000002B\n"
+      "         heatkeep label print --to places.pdf --place all\n"
+      "         heatkeep label print --to order.pdf --order O-4711");
   auto o = std::make_shared<LabelOptions>();
   print->add_option("--to", o->to, "the PDF")->required()->type_name(kPdfFile);
   print->add_option("--tags", o->tags, "only these pieces: A000001D,A000002B");

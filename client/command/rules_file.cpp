@@ -41,8 +41,7 @@ class Node {
     if (!Has(key)) return rows;
     const Node list = (*this)[key];
     if (!list.json_.is_array()) list.Refuse("it is no list", "a list in brackets");
-    for (std::size_t i = 0; i < list.json_.size(); ++i)
-      rows.emplace_back(list.json_[i], file_, list.path_ + "[" + std::to_string(i) + "]");
+    for (std::size_t i = 0; i < list.json_.size(); ++i) rows.emplace_back(list.json_[i], file_, list.path_ + "[" + std::to_string(i) + "]");
     return rows;
   }
   double Number() const {
@@ -58,7 +57,9 @@ class Node {
     return json_.get<std::string>();
   }
   std::string Text(const char* key) const { return Has(key) ? (*this)[key].Text() : std::string(); }
-  Section SectionWords() const { return Reading([&] { return ReadSection(Text()); }); }
+  Section SectionWords() const {
+    return Reading([&] { return ReadSection(Text()); });
+  }
   Length LengthOr(const char* key, Length otherwise) const {
     if (!Has(key)) return otherwise;
     const Node node = (*this)[key];
@@ -100,8 +101,7 @@ RulesFile::Price PriceRow(const Node& row) {
   price.scrap = row.Money(mass ? "scrap_per_kg" : "scrap_per_metre");
   if (row.Has("density_kg_m3")) {
     price.density = {std::llround(row["density_kg_m3"].Number())};
-    if (price.density.kg_m3 < 500 || price.density.kg_m3 > 25'000)
-      row["density_kg_m3"].Refuse("it is out of range", "500 to 25 000 kg/m3");
+    if (price.density.kg_m3 < 500 || price.density.kg_m3 > 25'000) row["density_kg_m3"].Refuse("it is out of range", "500 to 25 000 kg/m3");
   }
   return price;
 }
@@ -135,8 +135,8 @@ Density RulesFile::DensityOf(const Section& section, const std::string& grade) c
   return price ? price->density : kSteel;
 }
 
-allocator::PieceCosts RulesFile::CostsOf(const Section& section, const std::string& grade,
-                                         std::optional<Money> price_per_kg, allocator::PieceKind kind) const {
+allocator::PieceCosts RulesFile::CostsOf(const Section& section, const std::string& grade, std::optional<Money> price_per_kg,
+                                         allocator::PieceKind kind) const {
   allocator::PieceCosts costs;
   const Price* price = Fitting(prices, section, grade);
   const Density density = DensityOf(section, grade);
@@ -187,8 +187,8 @@ RulesFile ReadRulesFile(const std::string& bytes, const std::string& name, const
     row.Only({"section", "grade", "kerf", "trim", "grip", "keep"});
     RulesFile::Group group;
     static_cast<RulesFile::Metal&>(group) = row.Metal();
-    group.rules = {row.LengthOr("kerf", general.kerf), row.LengthOr("trim", general.trim),
-                   row.LengthOr("grip", general.grip), row.LengthOr("keep", general.keep)};
+    group.rules = {row.LengthOr("kerf", general.kerf), row.LengthOr("trim", general.trim), row.LengthOr("grip", general.grip),
+                   row.LengthOr("keep", general.keep)};
     rules.groups.push_back(group);
   }
   return rules;

@@ -37,7 +37,7 @@ struct RulesFile {
   };
   struct Price : Metal {
     Density density = kSteel;
-    bool by_mass = true;       // money is per kg, else per metre
+    bool by_mass = true;  // money is per kg, else per metre
     FineMoney money, scrap;
   };
   struct Rate : Metal {
@@ -60,7 +60,8 @@ struct RulesFile {
   Density DensityOf(const Section& section, const std::string& grade) const;
 
   // What a piece of this metal costs; `price_per_kg` of the stock file comes first.
-  allocator::PieceCosts CostsOf(const Section& section, const std::string& grade, std::optional<Money> price_per_kg, allocator::PieceKind kind) const;
+  allocator::PieceCosts CostsOf(const Section& section, const std::string& grade, std::optional<Money> price_per_kg,
+                                allocator::PieceKind kind) const;
 };
 
 // Throws BadText: "name:line: ..." for what is not JSON, "name: prices[0].per_kg: ..." for a wrong, unknown or missing key.

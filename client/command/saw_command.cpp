@@ -30,8 +30,8 @@ std::string Minutes(milliseconds time) { return WriteScaled((time.count() + 3000
 // A band that has begun to run out of square costs a bar when it goes on: two of the last twenty cuts (common practice, no source).
 bool Worn(const SawRow& saw) { return saw.lately >= 2; }
 
-// Sums over cuts of one plan, or of a saw's day. A cut is a stroke of the saw: one through bars cut together is one, through the area of all
-// of them; `pieces` counts what comes off.
+// Sums over cuts of one plan, or of a saw's day. A cut is a stroke of the saw: one through bars cut together is one, through the area of
+// all of them; `pieces` counts what comes off.
 struct Sums {
   std::int64_t cuts = 0, strokes = 0, pieces = 0;
   Wide area_um2 = 0;
@@ -59,8 +59,13 @@ struct Sums {
     else priced = false;
   }
   Json AsJson() const {
-    Json j{{"cuts", cuts}, {"pieces", pieces}, {"feed_strokes", strokes}, {"area_mm2", static_cast<std::int64_t>(area_um2 / 1'000'000)}, {"milliseconds", time.count()},
-           {"chips_g", chips.g}, {"all_have_a_rate", !without_rate}};
+    Json j{{"cuts", cuts},
+           {"pieces", pieces},
+           {"feed_strokes", strokes},
+           {"area_mm2", static_cast<std::int64_t>(area_um2 / 1'000'000)},
+           {"milliseconds", time.count()},
+           {"chips_g", chips.g},
+           {"all_have_a_rate", !without_rate}};
     j["cost_cents"] = priced && !without_rate ? Json(cost.cents) : Json(nullptr);
     return j;
   }
@@ -82,17 +87,28 @@ int RunSawList(const BookCall& call, bool json) {
     Json rows = Json::array();
     for (const SawRow& s : ReadSaws(connection)) {
       if (json) {
-        rows.push_back({{"saw", s.saw}, {"band", s.band}, {"kerf_nm", s.kerf.nm}, {"grip_nm", s.grip.nm}, {"grip_bundled_nm", s.grip_bundled.nm},
-                        {"trim_nm", s.trim.nm}, {"max_section_nm", s.widest.nm}, {"stop_stroke_nm", s.stop_stroke.nm}, {"fitted_from", s.fitted_from},
-                        {"cuts_since", s.cuts}, {"area_since_mm2", s.area_mm2}, {"out_of_square", s.out_of_square}, {"out_of_square_of_last_20", s.lately},
+        rows.push_back({{"saw", s.saw},
+                        {"band", s.band},
+                        {"kerf_nm", s.kerf.nm},
+                        {"grip_nm", s.grip.nm},
+                        {"grip_bundled_nm", s.grip_bundled.nm},
+                        {"trim_nm", s.trim.nm},
+                        {"max_section_nm", s.widest.nm},
+                        {"stop_stroke_nm", s.stop_stroke.nm},
+                        {"fitted_from", s.fitted_from},
+                        {"cuts_since", s.cuts},
+                        {"area_since_mm2", s.area_mm2},
+                        {"out_of_square", s.out_of_square},
+                        {"out_of_square_of_last_20", s.lately},
                         {"worn", Worn(s)}});
         rows.back()["bundle_bars"] = s.bundle_bars == 0 ? Json(nullptr) : Json(s.bundle_bars);
         continue;
       }
-      call.out << "saw " << s.saw << ": band " << s.band << ", kerf " << WriteMm(s.kerf) << " mm, trim " << WriteMm(s.trim) << " mm, grip " << WriteMm(s.grip) << " mm ("
-               << WriteMm(s.grip_bundled) << " mm in a bundle"
-               << (s.bundle_bars > 0 ? " of " + std::to_string(s.bundle_bars) + " bars at most" : "") << "), to " << WriteMm(s.widest) << " mm; " << s.cuts << " cuts, " << WriteScaled(s.area_mm2 / 100, 0)
-               << " cm2 since the band was fitted, " << s.out_of_square << " out of square\n";
+      call.out << "saw " << s.saw << ": band " << s.band << ", kerf " << WriteMm(s.kerf) << " mm, trim " << WriteMm(s.trim) << " mm, grip "
+               << WriteMm(s.grip) << " mm (" << WriteMm(s.grip_bundled) << " mm in a bundle"
+               << (s.bundle_bars > 0 ? " of " + std::to_string(s.bundle_bars) + " bars at most" : "") << "), to " << WriteMm(s.widest)
+               << " mm; " << s.cuts << " cuts, " << WriteScaled(s.area_mm2 / 100, 0) << " cm2 since the band was fitted, "
+               << s.out_of_square << " out of square\n";
       if (Worn(s)) call.out << "  " << s.lately << " of its last 20 cuts were out of square: change the band before it costs a bar\n";
     }
     if (json) call.out << rows.dump(2) << '\n';
@@ -104,9 +120,16 @@ int RunSawRates(const BookCall& call, bool json) {
   return WithBook(call, [&](Connection& connection) {
     Json rows = Json::array();
     for (const RateRow& r : ReadRates(connection)) {
-      if (json) rows.push_back({{"saw", r.saw}, {"family", r.family}, {"mm2_per_min", r.rate.mm2_per_min}, {"source", r.source}, {"low_cm2", r.low_cm2}, {"high_cm2", r.high_cm2}});
-      else call.out << std::left << std::setw(26) << r.family << std::right << std::setw(7) << WriteScaled(r.rate.mm2_per_min, 2) << " cm2/min  "
-                    << (r.saw.empty() ? "" : "saw " + r.saw + ": ") << r.source << '\n';
+      if (json)
+        rows.push_back({{"saw", r.saw},
+                        {"family", r.family},
+                        {"mm2_per_min", r.rate.mm2_per_min},
+                        {"source", r.source},
+                        {"low_cm2", r.low_cm2},
+                        {"high_cm2", r.high_cm2}});
+      else
+        call.out << std::left << std::setw(26) << r.family << std::right << std::setw(7) << WriteScaled(r.rate.mm2_per_min, 2)
+                 << " cm2/min  " << (r.saw.empty() ? "" : "saw " + r.saw + ": ") << r.source << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';
     return 0;
@@ -149,16 +172,31 @@ int RunSawTime(const BookCall& call, std::int64_t plan, const std::string& rate,
       sums.Add(row, typed);
       const auto used = typed ? typed : row.rate;
       const Contact contact = ContactOf(ReadSection(row.section));
-      Json j{{"what", row.what}, {"order", row.order}, {"line", row.line}, {"count", row.count}, {"section", row.section}, {"set_nm", row.set.nm}, {"bars", row.bars},
-             {"bundle_no", row.bundle_no}, {"leads", row.leads}, {"feed_strokes", FeedStrokes(row.set, row.stop_stroke)}, {"rate_source", typed ? "typed for this job" : row.rate_source}};
-      if (used) j.update({{"mm2_per_min", used->mm2_per_min}, {"milliseconds_a_cut", CutTime(row.area, row.bars, *used).count()},
-                          {"feed_widest_um_per_min", DownFeed(*used, contact.widest * row.bars).um_per_min}, {"feed_mean_um_per_min", DownFeed(*used, contact.mean * row.bars).um_per_min}});
+      Json j{{"what", row.what},
+             {"order", row.order},
+             {"line", row.line},
+             {"count", row.count},
+             {"section", row.section},
+             {"set_nm", row.set.nm},
+             {"bars", row.bars},
+             {"bundle_no", row.bundle_no},
+             {"leads", row.leads},
+             {"feed_strokes", FeedStrokes(row.set, row.stop_stroke)},
+             {"rate_source", typed ? "typed for this job" : row.rate_source}};
+      if (used)
+        j.update({{"mm2_per_min", used->mm2_per_min},
+                  {"milliseconds_a_cut", CutTime(row.area, row.bars, *used).count()},
+                  {"feed_widest_um_per_min", DownFeed(*used, contact.widest * row.bars).um_per_min},
+                  {"feed_mean_um_per_min", DownFeed(*used, contact.mean * row.bars).um_per_min}});
       rows.push_back(j);
       if (json || !row.leads) continue;  // of bars cut together one says it for all
-      call.out << row.count << " x " << (row.what == "trim" ? "trim " : row.order + "/" + row.line + " ") << WriteMm(row.set) << " mm, " << row.section;
+      call.out << row.count << " x " << (row.what == "trim" ? "trim " : row.order + "/" + row.line + " ") << WriteMm(row.set) << " mm, "
+               << row.section;
       if (row.bars > 1) call.out << ", bundle " << row.bundle_no << " of " << row.bars << " bars";
-      if (used) call.out << ": " << Minutes(CutTime(row.area, row.bars, *used)) << " min a cut, down-feed " << WriteScaled(DownFeed(*used, contact.widest * row.bars).um_per_min / 100, 1)
-                         << " mm/min at the widest" << (row.bars > 1 ? ", the bars side by side (" : " (") << (typed ? "typed for this job" : row.rate_source) << ")";
+      if (used)
+        call.out << ": " << Minutes(CutTime(row.area, row.bars, *used)) << " min a cut, down-feed "
+                 << WriteScaled(DownFeed(*used, contact.widest * row.bars).um_per_min / 100, 1) << " mm/min at the widest"
+                 << (row.bars > 1 ? ", the bars side by side (" : " (") << (typed ? "typed for this job" : row.rate_source) << ")";
       else call.out << ": no rate for " << (row.family.empty() ? "an unknown grade" : row.family);
       call.out << '\n';
     }
@@ -186,9 +224,17 @@ int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
     const milliseconds time = CutTime(area, e.cuts, rate);
     const Length kerf = e.kerf.empty() ? Length{} : ReadLength(e.kerf);
     const std::int64_t strokes = e.length.empty() || e.stop.empty() ? 1 : FeedStrokes(ReadLength(e.length), ReadLength(e.stop));
-    Json j{{"area_um2", area.um2}, {"cuts", e.cuts}, {"bars", bars}, {"milliseconds", time.count()}, {"feed_widest_um_per_min", DownFeed(rate, contact.widest).um_per_min},
-           {"feed_mean_um_per_min", DownFeed(rate, contact.mean).um_per_min}, {"height_nm", contact.height.nm}, {"widest_nm", contact.widest.nm},
-           {"chips_g", ChipMass(area, e.cuts, kerf, kSteel).g}, {"feed_strokes", strokes}, {"kerfs", 1}};
+    Json j{{"area_um2", area.um2},
+           {"cuts", e.cuts},
+           {"bars", bars},
+           {"milliseconds", time.count()},
+           {"feed_widest_um_per_min", DownFeed(rate, contact.widest).um_per_min},
+           {"feed_mean_um_per_min", DownFeed(rate, contact.mean).um_per_min},
+           {"height_nm", contact.height.nm},
+           {"widest_nm", contact.widest.nm},
+           {"chips_g", ChipMass(area, e.cuts, kerf, kSteel).g},
+           {"feed_strokes", strokes},
+           {"kerfs", 1}};
     if (!e.per_hour.empty()) j["cost_cents"] = TimeCost(time, {ReadScaled(e.per_hour, 2)}).cents;
     if (json) {
       call.out << j.dump(2) << '\n';
@@ -196,8 +242,9 @@ int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
     }
     call.out << e.cuts << (e.cuts == 1 ? " cut of " : " cuts of ");
     if (bars > 1) call.out << bars << " bars side by side, ";
-    call.out << SectionText(section) << ": " << Minutes(time) << " min, down-feed " << WriteScaled(DownFeed(rate, contact.widest).um_per_min / 100, 1)
-             << " mm/min at the widest (" << WriteMm(contact.widest) << " mm), " << WriteScaled(DownFeed(rate, contact.mean).um_per_min / 100, 1) << " on the whole way";
+    call.out << SectionText(section) << ": " << Minutes(time) << " min, down-feed "
+             << WriteScaled(DownFeed(rate, contact.widest).um_per_min / 100, 1) << " mm/min at the widest (" << WriteMm(contact.widest)
+             << " mm), " << WriteScaled(DownFeed(rate, contact.mean).um_per_min / 100, 1) << " on the whole way";
     if (kerf.nm > 0) call.out << ", chips " << WriteKg(ChipMass(area, e.cuts, kerf, kSteel), 3) << " kg of steel";
     if (strokes > 1) call.out << ", " << strokes << " strokes of the stop and one kerf a piece";
     if (bars > 1) call.out << "\nBundles are cut at a lower rate than one bar, by 20 to 50 % (common practice, no source).";

@@ -11,7 +11,25 @@
 namespace heatkeep::command {
 
 // What an option's text is read as. OrderLine fills "order" and "line"; from Stroke to Tags they may be given several times.
-enum class WordKind { Text, Length, Whole, Mass, Cents, PerKg, OrderLine, Section, Stroke, Part, Open, Capacity, Bin, HeatRead, OfBar, Tags, Flag };
+enum class WordKind {
+  Text,
+  Length,
+  Whole,
+  Mass,
+  Cents,
+  PerKg,
+  OrderLine,
+  Section,
+  Stroke,
+  Part,
+  Open,
+  Capacity,
+  Bin,
+  HeatRead,
+  OfBar,
+  Tags,
+  Flag
+};
 
 struct SawWord {
   const char* option;  // "tag" (by position) or "--place"

@@ -16,8 +16,8 @@ using Json = nlohmann::json;
 
 void SayTorn(const SawQueue& queue, const std::string& path, std::ostream& err) {
   if (const auto& torn = queue.torn())
-    err << path << ": the last record was torn at byte " << torn->offset << " (" << torn->bytes << " bytes, never acknowledged); they are kept in "
-        << torn->kept.string() << '\n';
+    err << path << ": the last record was torn at byte " << torn->offset << " (" << torn->bytes
+        << " bytes, never acknowledged); they are kept in " << torn->kept.string() << '\n';
 }
 
 // Only `saw block` makes a queue: a mistyped name must not look like one with nothing in it.
@@ -45,9 +45,7 @@ int RunSawBlock(const BookCall& call, const std::string& device, const std::stri
       const auto [first, last] = queue.LastBlock();
       call.out << device << ": tags " << first << " to " << last << '\n';
       return 0;
-    } catch (const QueueError& error) {
-      return Explained(call, error);
-    }
+    } catch (const QueueError& error) { return Explained(call, error); }
   });
 }
 
@@ -55,7 +53,8 @@ int QueueDeed(const BookCall& call, const std::string& file, const std::string& 
   try {
     SawQueue queue(file);
     SayTorn(queue, file, call.err);
-    const SawQueue::Kept kept = queue.Keep(deed, std::move(body), login.empty() ? OwnAccount().name : login, {NewRequest().text, NewRequest().text});
+    const SawQueue::Kept kept =
+        queue.Keep(deed, std::move(body), login.empty() ? OwnAccount().name : login, {NewRequest().text, NewRequest().text});
     if (json) {
       call.out << Json{{"seq", kept.seq}, {"tags", kept.tags}}.dump(2) << '\n';
     } else {
@@ -64,9 +63,7 @@ int QueueDeed(const BookCall& call, const std::string& file, const std::string& 
       call.out << '\n';
     }
     return 0;
-  } catch (const std::exception& error) {
-    return Explained(call, error);
-  }
+  } catch (const std::exception& error) { return Explained(call, error); }
 }
 
 int RunSawQueue(const BookCall& call, const std::string& file, bool json) {
@@ -77,17 +74,21 @@ int RunSawQueue(const BookCall& call, const std::string& file, bool json) {
     Json rows = Json::array();
     for (const SawQueue::Entry& entry : queue.Entries()) {
       const Json& deed = entry.deed;
-      rows.push_back({{"seq", deed["seq"]}, {"deed", deed["deed"]}, {"tag", entry.tag}, {"login", deed["login"]}, {"at", deed["true_at"]},
-                      {"state", entry.outcome}, {"words", entry.words}});
-      if (!json) call.out << deed["seq"] << ' ' << entry.outcome << "  " << deed["deed"].get<std::string>() << ' ' << entry.tag << " by "
-                          << deed["login"].get<std::string>() << (entry.words.empty() ? "" : ": " + entry.words) << '\n';
+      rows.push_back({{"seq", deed["seq"]},
+                      {"deed", deed["deed"]},
+                      {"tag", entry.tag},
+                      {"login", deed["login"]},
+                      {"at", deed["true_at"]},
+                      {"state", entry.outcome},
+                      {"words", entry.words}});
+      if (!json)
+        call.out << deed["seq"] << ' ' << entry.outcome << "  " << deed["deed"].get<std::string>() << ' ' << entry.tag << " by "
+                 << deed["login"].get<std::string>() << (entry.words.empty() ? "" : ": " + entry.words) << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';
     else if (rows.empty()) call.out << "nothing was done off the network\n";
     return 0;
-  } catch (const std::exception& error) {
-    return Explained(call, error);
-  }
+  } catch (const std::exception& error) { return Explained(call, error); }
 }
 
 int RunSawSend(const BookCall& call, const std::string& file, bool json) {
@@ -105,16 +106,17 @@ int RunSawSend(const BookCall& call, const std::string& file, bool json) {
         call.out << "number " << sent.seq << (sent.outcome == "done" ? " is booked" : " is a conflict for the lead: " + sent.words) << '\n';
         call.out.flush();
       };
-      if (const auto others = queue.Send(connection.User(), ReadLastKept(connection, queue.device()), [&](const Json& deed) { return SawDeeds(connection).SendKept(deed); }, told)) {
-        call.err << "number " << others->deed["seq"] << " was done by " << others->deed["login"].get<std::string>() << ", who sends it; you are " << connection.User() << '\n';
+      if (const auto others = queue.Send(
+              connection.User(), ReadLastKept(connection, queue.device()),
+              [&](const Json& deed) { return SawDeeds(connection).SendKept(deed); }, told)) {
+        call.err << "number " << others->deed["seq"] << " was done by " << others->deed["login"].get<std::string>()
+                 << ", who sends it; you are " << connection.User() << '\n';
         code = 1;
       }
       if (json) call.out << done.dump(2) << '\n';
       else if (done.empty() && code == 0) call.out << "nothing waits to be sent\n";
       return code;
-    } catch (const QueueError& error) {
-      return Explained(call, error);
-    }
+    } catch (const QueueError& error) { return Explained(call, error); }
   });
 }
 

@@ -13,7 +13,8 @@ namespace heatkeep::command {
 int RunSawBlock(const BookCall& call, const std::string& device, const std::string& site, int size, const std::string& file);
 
 // Puts a deed into the queue. Drops and pieces of stock get their tags from the block. 0, or 2 with the reason.
-int QueueDeed(const BookCall& call, const std::string& file, const std::string& deed, nlohmann::json body, const std::string& login, bool json);
+int QueueDeed(const BookCall& call, const std::string& file, const std::string& deed, nlohmann::json body, const std::string& login,
+              bool json);
 
 // heatkeep saw queue FILE: what waits and what was sent.
 int RunSawQueue(const BookCall& call, const std::string& file, bool json);

@@ -21,13 +21,14 @@ std::string Trimmed(const std::string& text) {
 
 void ReadOrderLine(const std::string& text, nlohmann::json& into) {
   const auto slash = text.rfind('/');
-  if (slash == std::string::npos || slash == 0 || slash + 1 == text.size()) throw BadText(Quoted(text) + " names no line of an order", "ORDER/LINE");
+  if (slash == std::string::npos || slash == 0 || slash + 1 == text.size())
+    throw BadText(Quoted(text) + " names no line of an order", "ORDER/LINE");
   into["order"] = text.substr(0, slash);
   into["line"] = text.substr(slash + 1);
 }
 
 nlohmann::json ReadStroke(const std::string& words, Length kerf) {
-  static const std::map<std::string, std::string> classes{{"trim", "trim"}, {"good", "good"},         {"reject", "reject"},
+  static const std::map<std::string, std::string> classes{{"trim", "trim"}, {"good", "good"},        {"reject", "reject"},
                                                           {"crop", "crop"}, {"slice", "test slice"}, {"stock", "stock"}};
   const auto colon = words.find(':');
   const std::string said = colon == std::string::npos ? "" : Trimmed(words.substr(colon + 1));

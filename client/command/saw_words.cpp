@@ -46,7 +46,8 @@ int RunSawDeed(const BookCall& call, const SawDeedWords& deed, const Given& give
     call.err << "heatkeep: " << error.what() << '\n';
     return 2;
   }
-  if (!given.queue.empty()) return QueueDeed(call, given.queue, deed.deed, body, given.login.empty() ? call.where.person : given.login, given.json);
+  if (!given.queue.empty())
+    return QueueDeed(call, given.queue, deed.deed, body, given.login.empty() ? call.where.person : given.login, given.json);
   return WithBook(call, [&](Connection& connection) {
     SawDeeds deeds(connection);
     const Json answer = (deeds.*deed.method)(NewRequest(), body);
@@ -68,7 +69,8 @@ void AddDeed(CLI::App& saw, const SawDeedWords& deed, const std::function<BookCa
     }
     CLI::Option* option = app->add_option(word.option, given->texts[word.option], word.help);
     const bool many = word.kind >= WordKind::Stroke;  // up to Tags; a flag was met above
-    option->allow_extra_args(word.kind == WordKind::Tags)->multi_option_policy(many ? CLI::MultiOptionPolicy::TakeAll : CLI::MultiOptionPolicy::Throw);
+    option->allow_extra_args(word.kind == WordKind::Tags)
+        ->multi_option_policy(many ? CLI::MultiOptionPolicy::TakeAll : CLI::MultiOptionPolicy::Throw);
     if (!many) option->expected(1);
     if (word.required) option->required();
     option->type_name(TakesOf(word.kind));
@@ -116,13 +118,20 @@ void AddSaw(CLI::App& root, const std::function<BookCall()>& call, std::function
   estimate->add_option("--length", one->length, "of a piece, for the strokes of the stop");
   estimate->add_option("--stop", one->stop, "the stroke of the length stop");
   auto file = std::make_shared<std::string>();
-  simple("queue", "what was done off the network: heatkeep saw queue saw-2.queue", [file](const BookCall& c, bool as_json) { return RunSawQueue(c, *file, as_json); })
-      ->add_option("file", *file, "the saw's file")->required()->type_name(kAnyFile);
-  simple("send", "send it, each deed once: heatkeep saw send saw-2.queue", [file](const BookCall& c, bool as_json) { return RunSawSend(c, *file, as_json); })
-      ->add_option("file", *file, "the saw's file")->required()->type_name(kAnyFile);
+  simple("queue", "what was done off the network: heatkeep saw queue saw-2.queue",
+         [file](const BookCall& c, bool as_json) { return RunSawQueue(c, *file, as_json); })
+      ->add_option("file", *file, "the saw's file")
+      ->required()
+      ->type_name(kAnyFile);
+  simple("send", "send it, each deed once: heatkeep saw send saw-2.queue",
+         [file](const BookCall& c, bool as_json) { return RunSawSend(c, *file, as_json); })
+      ->add_option("file", *file, "the saw's file")
+      ->required()
+      ->type_name(kAnyFile);
   auto device = std::make_shared<std::string>(), site = std::make_shared<std::string>();
   auto size = std::make_shared<int>(50);
-  CLI::App* block = saw->add_subcommand("block", "tag numbers for a saw off the network: heatkeep saw block --device saw-2 --site main --queue saw-2.queue");
+  CLI::App* block = saw->add_subcommand(
+      "block", "tag numbers for a saw off the network: heatkeep saw block --device saw-2 --site main --queue saw-2.queue");
   block->add_option("--device", *device, "the saw's device")->required();
   block->add_option("--site", *site, "its site")->required();
   block->add_option("--size", *size, "how many")->capture_default_str()->check(CLI::Range(1, 10'000));

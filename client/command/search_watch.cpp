@@ -26,7 +26,9 @@ SearchWatch::SearchWatch(std::ostream& err, allocator::Aim aim) : watch_(err), a
 allocator::Progress SearchWatch::Shown() {
   if (!watch_.Shown()) return {};
   return [this](const allocator::Value& value, const allocator::Bound& bound) {
-    watch_.Say([&](std::int64_t seconds) { return std::to_string(seconds) + " s: " + planning::ProgressWords(aim_, value, bound) + "; Ctrl-C takes this"; });
+    watch_.Say([&](std::int64_t seconds) {
+      return std::to_string(seconds) + " s: " + planning::ProgressWords(aim_, value, bound) + "; Ctrl-C takes this";
+    });
   };
 }
 

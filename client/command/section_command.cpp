@@ -69,7 +69,7 @@ std::string Words(const Answer& a) {
   std::string text = "section   " + SectionText(a.section) + "\n";
   if (a.grade) text += "grade     " + a.grade->designation + "\n";
   text += "density   " + WriteWhole(a.density.kg_m3) + " kg/m3" +
-          (a.grade ? "  (" + a.grade->density_source + ")" : "  (steel: no grade is given)") + "\n";
+      (a.grade ? "  (" + a.grade->density_source + ")" : "  (steel: no grade is given)") + "\n";
   text += "area      " + WriteScaled(a.area.um2, 6, true) + " mm2\n";
   const Wide milligrams = DivideHalfAway(a.per_metre.ng, 1'000'000);
   text += "mass      " + WriteScaled(static_cast<std::int64_t>(milligrams), 6, true) + " kg/m\n";

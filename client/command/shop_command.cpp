@@ -48,7 +48,8 @@ int RunShopSign(const BookCall& call, const std::string& file) {
     Deeds deeds(connection);
     Transaction whole(connection);
     for (const Json& s : sections)
-      deeds.AllowSection(RequestOfFile(connection, "sign", s["asked"].dump() + s["offered"].dump(), bytes), s["asked"], s["offered"], s["reason"]);
+      deeds.AllowSection(RequestOfFile(connection, "sign", s["asked"].dump() + s["offered"].dump(), bytes), s["asked"], s["offered"],
+                         s["reason"]);
     for (const Json& s : standins) {
       const std::string asked = s["asked"], offered = s["offered"];
       deeds.AllowGrade(RequestOfFile(connection, "sign", asked + " " + offered, bytes), asked, offered, s["reason"]);

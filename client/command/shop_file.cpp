@@ -96,7 +96,8 @@ class List {
     for (std::size_t i = 0; i < rows_.size(); ++i) {
       for (const char* key : keys) {
         if (rows_[i].contains(key) && !rows_[i][key].is_null() && !rows_[i][key].is_string())
-          throw BadText(file_ + ": " + name_ + "[" + std::to_string(i) + "]." + key + ": " + rows_[i][key].dump() + " is no text", "\"...\"");
+          throw BadText(file_ + ": " + name_ + "[" + std::to_string(i) + "]." + key + ": " + rows_[i][key].dump() + " is no text",
+                        "\"...\"");
       }
     }
     return *this;
@@ -140,7 +141,8 @@ Names Both(Names names, Names more) {
 }  // namespace
 
 Json ReadShop(const std::string& file, const std::string& bytes) {
-  static const Names parts{"currency", "settings", "sites", "parties", "places", "saws", "rates", "prices", "keep", "standins", "section_standins"};
+  static const Names parts{"currency", "settings", "sites", "parties",  "places",          "saws",
+                           "rates",    "prices",   "keep",  "standins", "section_standins"};
   Json shop = ReadFileJson(bytes, file, "a JSON object of lists");
   if (!shop.is_object()) throw BadText(file + ": the file is no JSON object", "{\"sites\": [...], \"places\": [...], ...}");
   for (const auto& [name, value] : shop.items()) {
@@ -151,22 +153,40 @@ Json ReadShop(const std::string& file, const std::string& bytes) {
 
 Json ShopPart(const Known& known, const std::string& file, const Json& shop) {
   static const Names kinds{"rack", "yard", "saw", "gate", "quarantine", "scrap", "outside"};
-  const List sites = List(file, shop, "sites").Only({"site", "letter", "offline_letter"}).Need({"site", "letter", "offline_letter"}).Text({"site", "letter", "offline_letter"});
+  const List sites = List(file, shop, "sites")
+                         .Only({"site", "letter", "offline_letter"})
+                         .Need({"site", "letter", "offline_letter"})
+                         .Text({"site", "letter", "offline_letter"});
   const List places = List(file, shop, "places")
-                          .Only({"place", "site", "kind", "bay", "level", "walk", "max_length", "max_mass"}).Need({"place", "site", "kind"}).Text({"place", "site", "kind"})
+                          .Only({"place", "site", "kind", "bay", "level", "walk", "max_length", "max_mass"})
+                          .Need({"place", "site", "kind"})
+                          .Text({"place", "site", "kind"})
                           .Among("site", Both(known.sites, sites.All("site")), "a site")
-                          .Among("kind", kinds, "one of " + Listed(kinds)).Whole({"level", "walk"})
-                          .Turn("max_length", "max_length_nm", LengthNm).Turn("max_mass", "max_mass_g", MassG);
-  return {{"parties", List(file, shop, "parties").Only({"name", "mill", "supplier", "customer"}).Need({"name"}).Text({"name"}).YesOrNo({"mill", "supplier", "customer"}).Rows()},
+                          .Among("kind", kinds, "one of " + Listed(kinds))
+                          .Whole({"level", "walk"})
+                          .Turn("max_length", "max_length_nm", LengthNm)
+                          .Turn("max_mass", "max_mass_g", MassG);
+  return {{"parties",
+           List(file, shop, "parties")
+               .Only({"name", "mill", "supplier", "customer"})
+               .Need({"name"})
+               .Text({"name"})
+               .YesOrNo({"mill", "supplier", "customer"})
+               .Rows()},
           {"sites", sites.Rows()},
           {"places", places.Rows()},
-          {"saws", List(file, shop, "saws")
-                       .Only({"saw", "name", "place", "max_section", "band", "kerf", "trim", "grip", "grip_bundle"}).Need({"saw", "place", "max_section", "band", "kerf", "trim", "grip"})
-                       .Text({"saw", "place", "band"})
-                       .Among("place", Both(known.places, places.All("place")), "a place")
-                       .Turn("max_section", "max_section_nm", LengthNm).Turn("kerf", "kerf_nm", LengthNm)
-                       .Turn("trim", "trim_nm", LengthNm).Turn("grip", "grip_nm", LengthNm)
-                       .Turn("grip_bundle", "grip_bundle_nm", LengthNm).Rows()}};
+          {"saws",
+           List(file, shop, "saws")
+               .Only({"saw", "name", "place", "max_section", "band", "kerf", "trim", "grip", "grip_bundle"})
+               .Need({"saw", "place", "max_section", "band", "kerf", "trim", "grip"})
+               .Text({"saw", "place", "band"})
+               .Among("place", Both(known.places, places.All("place")), "a place")
+               .Turn("max_section", "max_section_nm", LengthNm)
+               .Turn("kerf", "kerf_nm", LengthNm)
+               .Turn("trim", "trim_nm", LengthNm)
+               .Turn("grip", "grip_nm", LengthNm)
+               .Turn("grip_bundle", "grip_bundle_nm", LengthNm)
+               .Rows()}};
 }
 
 Json RulesPart(const Known& known, const std::string& file, const Json& shop) {
@@ -174,9 +194,13 @@ Json RulesPart(const Known& known, const std::string& file, const Json& shop) {
   const Json given = shop.value("settings", Json::object());
   if (!given.is_object()) throw BadText(file + ": settings is no object", "{\"name\": value, ...}");
   static const std::vector<std::string> yes_or_no{"yes", "no"};
-  static const std::map<std::string, std::vector<std::string>> words{{"heat_read_back", yes_or_no}, {"judging_by_rounding", yes_or_no}, {"two_person_release", yes_or_no},
-                                                                     {"validators_named", yes_or_no}, {"label_paper", {"100x50", "62x29", "a4", "letter"}},
-                                                                     {"label_code", {"data-matrix", "qr"}}, {"label_dpi", {"203", "300", "600"}}};
+  static const std::map<std::string, std::vector<std::string>> words{{"heat_read_back", yes_or_no},
+                                                                     {"judging_by_rounding", yes_or_no},
+                                                                     {"two_person_release", yes_or_no},
+                                                                     {"validators_named", yes_or_no},
+                                                                     {"label_paper", {"100x50", "62x29", "a4", "letter"}},
+                                                                     {"label_code", {"data-matrix", "qr"}},
+                                                                     {"label_dpi", {"203", "300", "600"}}};
   const Names& grades = known.grades;
   const std::string grade = "a designation or number of the grade list";
   for (const auto& [name, value] : given.items()) {
@@ -184,10 +208,9 @@ Json RulesPart(const Known& known, const std::string& file, const Json& shop) {
     try {
       const auto of = words.find(name);
       if (of == words.end()) ReadDecimal(text);
-      else if (std::find(of->second.begin(), of->second.end(), text) == of->second.end()) throw BadText(Quoted(text) + " is neither", Either(of->second));
-    } catch (const BadText& bad) {
-      throw BadText(file + ": settings." + name + ": " + bad.Wrong(), bad.Expected());
-    }
+      else if (std::find(of->second.begin(), of->second.end(), text) == of->second.end())
+        throw BadText(Quoted(text) + " is neither", Either(of->second));
+    } catch (const BadText& bad) { throw BadText(file + ": settings." + name + ": " + bad.Wrong(), bad.Expected()); }
     settings[name] = text;
   }
   if (shop.contains("currency")) {
@@ -197,23 +220,51 @@ Json RulesPart(const Known& known, const std::string& file, const Json& shop) {
     settings["currency"] = text;
   }
   return {{"settings", std::move(settings)},
-          {"prices", List(file, shop, "prices").Only({"grade", "section", "per_kg", "scrap_per_kg", "from"}).Need({"grade", "per_kg", "scrap_per_kg"}).Among("grade", grades, grade)
-                         .Dated("from").Turn("section", "section", SectionOf)
-                         .Turn("per_kg", "cents_per_tonne", Tonne).Turn("scrap_per_kg", "scrap_cents_per_tonne", Tonne).Rows()},
-          {"keep", List(file, shop, "keep").Only({"grade", "section", "keep", "from"}).Need({"keep"}).Among("grade", grades, grade).Dated("from")
-                       .Turn("section", "section", SectionOf).Turn("keep", "keep_nm", LengthNm).Rows()},
-          {"rates", List(file, shop, "rates").Only({"saw", "family", "cm2_per_min", "from"}).Need({"family", "cm2_per_min"}).Text({"family"}).Dated("from")
-                        .Turn("cm2_per_min", "mm2_per_min", Mm2).Rows()}};
+          {"prices",
+           List(file, shop, "prices")
+               .Only({"grade", "section", "per_kg", "scrap_per_kg", "from"})
+               .Need({"grade", "per_kg", "scrap_per_kg"})
+               .Among("grade", grades, grade)
+               .Dated("from")
+               .Turn("section", "section", SectionOf)
+               .Turn("per_kg", "cents_per_tonne", Tonne)
+               .Turn("scrap_per_kg", "scrap_cents_per_tonne", Tonne)
+               .Rows()},
+          {"keep",
+           List(file, shop, "keep")
+               .Only({"grade", "section", "keep", "from"})
+               .Need({"keep"})
+               .Among("grade", grades, grade)
+               .Dated("from")
+               .Turn("section", "section", SectionOf)
+               .Turn("keep", "keep_nm", LengthNm)
+               .Rows()},
+          {"rates",
+           List(file, shop, "rates")
+               .Only({"saw", "family", "cm2_per_min", "from"})
+               .Need({"family", "cm2_per_min"})
+               .Text({"family"})
+               .Dated("from")
+               .Turn("cm2_per_min", "mm2_per_min", Mm2)
+               .Rows()}};
 }
 
 Json GradeStandins(const std::string& file, const Json& shop) {
-  return List(file, shop, "standins").Only({"asked", "offered", "reason", "signed_by"}).Need({"asked", "offered", "reason"})
-      .Text({"asked", "offered", "reason"}).Rows();
+  return List(file, shop, "standins")
+      .Only({"asked", "offered", "reason", "signed_by"})
+      .Need({"asked", "offered", "reason"})
+      .Text({"asked", "offered", "reason"})
+      .Rows();
 }
 
 Json SectionStandins(const std::string& file, const Json& shop) {
-  return List(file, shop, "section_standins").Only({"asked", "offered", "reason", "signed_by"}).Need({"asked", "offered", "reason"})
-      .Text({"asked", "offered", "reason"}).Turn("asked", "asked", SectionOf).Turn("offered", "offered", SectionOf).Rows();
+  return List(file, shop, "section_standins")
+      .Only({"asked", "offered", "reason", "signed_by"})
+      .Need({"asked", "offered", "reason"})
+      .Text({"asked", "offered", "reason"})
+      .Turn("asked", "asked", SectionOf)
+      .Turn("offered", "offered", SectionOf)
+      .Rows();
 }
 
 }  // namespace heatkeep::command

@@ -19,9 +19,7 @@ using year::YearResult;
 double Tonnes(Mass mass) { return static_cast<double>(mass.g) / 1e6; }
 double Metres(Length length) { return static_cast<double>(length.nm) / 1e9; }
 // Kilograms a tonne delivered.
-double PerTonne(Mass mass, const YearResult& r) {
-  return 1000 * static_cast<double>(mass.g) / static_cast<double>(r.delivered.g);
-}
+double PerTonne(Mass mass, const YearResult& r) { return 1000 * static_cast<double>(mass.g) / static_cast<double>(r.delivered.g); }
 // Used up: what was bought, less what the rack of drops has grown by.
 Mass Used(const YearResult& r) { return r.bought - (r.days.back().drop_mass - r.start.drop_mass); }
 
@@ -45,16 +43,15 @@ std::string NameCell(const YearResult& r) {
 std::string Table(const SimulateOptions& o, const std::vector<YearResult>& all) {
   const YearResult& first = all.front();
   std::string t = "A year in the rack: seed " + std::to_string(o.seed) + ", " + std::to_string(o.lines) + " lines in " +
-                  std::to_string(o.groups) + " groups over " + std::to_string(o.days) + " days, " +
-                  Cell(Tonnes(first.delivered), 1, 0) + " t delivered\nAt the start: " + std::to_string(first.start.drops) +
-                  " drops, " + Cell(Metres(first.start.drop_length), 1, 0) + " m, " +
-                  Cell(Tonnes(first.start.drop_mass), 2, 0) + " t\n\nkg a tonne delivered\n";
+      std::to_string(o.groups) + " groups over " + std::to_string(o.days) + " days, " + Cell(Tonnes(first.delivered), 1, 0) +
+      " t delivered\nAt the start: " + std::to_string(first.start.drops) + " drops, " + Cell(Metres(first.start.drop_length), 1, 0) +
+      " m, " + Cell(Tonnes(first.start.drop_mass), 2, 0) + " t\n\nkg a tonne delivered\n";
   t += "               bought  used up    kerf    trim   scrap  yield %    bars   pulls  drops back\n";
   for (const YearResult& r : all)
     t += NameCell(r) + Cell(PerTonne(r.bought, r), 1, 7) + Cell(PerTonne(Used(r), r), 1, 9) + Cell(PerTonne(r.kerf, r), 1, 8) +
-         Cell(PerTonne(r.trim, r), 1, 8) + Cell(PerTonne(r.scrap, r), 1, 8) +
-         Cell(100 * static_cast<double>(r.delivered.g) / static_cast<double>(Used(r).g), 2, 9) + Cell(r.total.bars_opened, 8) +
-         Cell(r.total.bars_opened + r.total.drops_used, 8) + Cell(r.total.drops_made, 12) + "\n";
+        Cell(PerTonne(r.trim, r), 1, 8) + Cell(PerTonne(r.scrap, r), 1, 8) +
+        Cell(100 * static_cast<double>(r.delivered.g) / static_cast<double>(Used(r).g), 2, 9) + Cell(r.total.bars_opened, 8) +
+        Cell(r.total.bars_opened + r.total.drops_used, 8) + Cell(r.total.drops_made, 12) + "\n";
   t += "\nDrops on the rack at the end of each quarter: count, metres; tonnes at the end\n";
   for (const YearResult& r : all) {
     t += NameCell(r);
@@ -63,8 +60,7 @@ std::string Table(const SimulateOptions& o, const std::vector<YearResult>& all) 
   }
   t += "\nbought: full bars opened. used up: bought less what the rack of drops has grown by.\n";
   for (const YearResult& r : all)
-    if (r.by_clock > 0)
-      t += NameOf(r.policy) + ": the clock ended " + std::to_string(r.by_clock) + " searches; the run may not repeat\n";
+    if (r.by_clock > 0) t += NameOf(r.policy) + ": the clock ended " + std::to_string(r.by_clock) + " searches; the run may not repeat\n";
   return t;
 }
 
@@ -77,12 +73,21 @@ std::string Json(const SimulateOptions& o, const std::vector<YearResult>& all) {
   j["start"] = Figures(all.front().start);
   j["policies"] = nlohmann::ordered_json::array();
   for (const YearResult& r : all) {
-    nlohmann::ordered_json p{{"policy", NameOf(r.policy)}, {"delivered_g", r.delivered.g}, {"bought_g", r.bought.g},
-                             {"used_g", Used(r).g},        {"received_g", r.received.g},   {"kerf_g", r.kerf.g},
-                             {"trim_g", r.trim.g},         {"scrap_g", r.scrap.g},         {"cleared_g", r.cleared.g},
-                             {"bars_opened", r.total.bars_opened}, {"drops_used", r.total.drops_used},
-                             {"drops_made", r.total.drops_made},   {"drops_cleared", r.total.drops_cleared},
-                             {"plans", r.lists}, {"ended_by_clock", r.by_clock}};
+    nlohmann::ordered_json p{{"policy", NameOf(r.policy)},
+                             {"delivered_g", r.delivered.g},
+                             {"bought_g", r.bought.g},
+                             {"used_g", Used(r).g},
+                             {"received_g", r.received.g},
+                             {"kerf_g", r.kerf.g},
+                             {"trim_g", r.trim.g},
+                             {"scrap_g", r.scrap.g},
+                             {"cleared_g", r.cleared.g},
+                             {"bars_opened", r.total.bars_opened},
+                             {"drops_used", r.total.drops_used},
+                             {"drops_made", r.total.drops_made},
+                             {"drops_cleared", r.total.drops_cleared},
+                             {"plans", r.lists},
+                             {"ended_by_clock", r.by_clock}};
     p["opened_length_nm"] = r.total.opened.nm;
     p["delivered_length_nm"] = r.total.delivered.nm;
     p["kerf_length_nm"] = r.total.kerf.nm;
@@ -115,23 +120,27 @@ void Draw(const SimulateOptions& o, const std::vector<YearResult>& all) {
     WriteWholeBytes(o.out + "/" + name + ".svg", svg.data(), svg.size());
     WriteChartPng(o.out + "/" + name + ".png", chart);
   };
-  write("drops", ChartOf(all, "Drops on the rack", what, "drops", 0,
-                         [](const YearResult&, const year::DayFigures& d) { return static_cast<double>(d.drops); }));
-  write("bought", ChartOf(all, "Metal bought since the year began", what + "; full bars opened", "t", 1,
-                          [](const YearResult&, const year::DayFigures& d) { return Tonnes(d.bought); }));
+  write("drops", ChartOf(all, "Drops on the rack", what, "drops", 0, [](const YearResult&, const year::DayFigures& d) {
+          return static_cast<double>(d.drops);
+        }));
+  write("bought",
+        ChartOf(all, "Metal bought since the year began", what + "; full bars opened", "t", 1,
+                [](const YearResult&, const year::DayFigures& d) { return Tonnes(d.bought); }));
   std::vector<YearResult> used;  // a new bar every time would hide all others
   for (const YearResult& r : all)
     if (r.policy != year::Policy::NewBar) used.push_back(r);
   if (used.empty()) return;
   const auto plain = std::find_if(all.begin(), all.end(), [](const YearResult& r) { return r.policy == year::Policy::Plain; });
   if (plain != all.end())
-    write("against_plain", ChartOf(used, "Metal bought, more or less than by the plain choice", what + "; below 0 is less", "t", 2,
-                                   [&](const YearResult& r, const year::DayFigures& d) {
-                                     const auto day = static_cast<std::size_t>(&d - r.days.data());
-                                     return Tonnes(d.bought) - Tonnes(plain->days[day].bought);
-                                   }));
-  write("rack_mass", ChartOf(used, "Metal in the drops on the rack", what, "t", 1,
-                             [](const YearResult&, const year::DayFigures& d) { return Tonnes(d.drop_mass); }));
+    write("against_plain",
+          ChartOf(used, "Metal bought, more or less than by the plain choice", what + "; below 0 is less", "t", 2,
+                  [&](const YearResult& r, const year::DayFigures& d) {
+                    const auto day = static_cast<std::size_t>(&d - r.days.data());
+                    return Tonnes(d.bought) - Tonnes(plain->days[day].bought);
+                  }));
+  write("rack_mass", ChartOf(used, "Metal in the drops on the rack", what, "t", 1, [](const YearResult&, const year::DayFigures& d) {
+          return Tonnes(d.drop_mass);
+        }));
 }
 
 }  // namespace

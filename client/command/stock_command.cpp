@@ -14,10 +14,9 @@ namespace heatkeep::command {
 namespace {
 
 Json RowJson(const StockRow& r) {
-  return {{"tag", r.tag},           {"kind", r.kind},   {"grade", r.grade},     {"section", r.section},
-          {"condition", r.condition}, {"mill", r.mill}, {"heat", r.heat},       {"papers", r.papers},
-          {"owner", r.owner},       {"place", r.place}, {"state", r.state},     {"length_nm", r.length.nm},
-          {"doubt_nm", r.doubt.nm}, {"mass_g", r.mass.g}};
+  return {{"tag", r.tag},     {"kind", r.kind},           {"grade", r.grade},       {"section", r.section}, {"condition", r.condition},
+          {"mill", r.mill},   {"heat", r.heat},           {"papers", r.papers},     {"owner", r.owner},     {"place", r.place},
+          {"state", r.state}, {"length_nm", r.length.nm}, {"doubt_nm", r.doubt.nm}, {"mass_g", r.mass.g}};
 }
 
 void SayRow(std::ostream& out, const StockRow& r) {
@@ -59,10 +58,16 @@ int RunConflictList(const BookCall& call, bool json) {
     Json rows = Json::array();
     const std::vector<ConflictRow> conflicts = ReadConflicts(connection);
     for (const ConflictRow& c : conflicts) {
-      if (json) rows.push_back({{"conflict", c.conflict}, {"kind", c.kind}, {"tag", c.tag}, {"words", c.words},
-                                {"closed_by", c.closed_by}, {"decision", c.closing_words}});
-      else call.out << c.conflict << (c.closed_by.empty() ? " OPEN  " : " closed  ") << c.words
-                    << (c.closed_by.empty() ? "" : "; " + c.closed_by + ": " + c.closing_words) << '\n';
+      if (json)
+        rows.push_back({{"conflict", c.conflict},
+                        {"kind", c.kind},
+                        {"tag", c.tag},
+                        {"words", c.words},
+                        {"closed_by", c.closed_by},
+                        {"decision", c.closing_words}});
+      else
+        call.out << c.conflict << (c.closed_by.empty() ? " OPEN  " : " closed  ") << c.words
+                 << (c.closed_by.empty() ? "" : "; " + c.closed_by + ": " + c.closing_words) << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';
     else if (conflicts.empty()) call.out << "no conflicts: nothing was recorded against a rule\n";

@@ -23,22 +23,24 @@ bool IsBuiltLikeATag(const std::string& form) {
   try {
     TagForm(form);
     return true;
-  } catch (const BadText&) {
-    return false;
-  }
+  } catch (const BadText&) { return false; }
 }
 
 // What a data identifier of our labels is.
 std::string NameOf(const std::string& identifier) {
-  static const std::map<std::string, std::string> names{{"S", "tag"}, {"1T", "heat"}, {"1P", "metal"}, {"7Q", "length"}, {"L", "place"}, {"K", "order"}, {"4K", "line"}, {"Q", "count"}};
+  static const std::map<std::string, std::string> names{{"S", "tag"},   {"1T", "heat"}, {"1P", "metal"}, {"7Q", "length"},
+                                                        {"L", "place"}, {"K", "order"}, {"4K", "line"},  {"Q", "count"}};
   const auto at = names.find(identifier);
   return at == names.end() ? identifier : at->second;
 }
 
 int SayScan(const std::string& text, bool json, std::ostream& out) {
   const Scan scan = ReadScan(text);
-  nlohmann::ordered_json j{{"tag", scan.Of("S") ? nlohmann::ordered_json(*scan.Of("S")) : nlohmann::ordered_json(nullptr)}, {"valid", true}, {"is_tag", scan.Of("S").has_value()},
-                           {"whole", scan.whole}, {"scan", nlohmann::ordered_json::object()}};
+  nlohmann::ordered_json j{{"tag", scan.Of("S") ? nlohmann::ordered_json(*scan.Of("S")) : nlohmann::ordered_json(nullptr)},
+                           {"valid", true},
+                           {"is_tag", scan.Of("S").has_value()},
+                           {"whole", scan.whole},
+                           {"scan", nlohmann::ordered_json::object()}};
   for (const auto& [identifier, data] : scan.fields) {
     j["scan"][NameOf(identifier)] = data;
     if (!json) out << NameOf(identifier) << ' ' << data << '\n';

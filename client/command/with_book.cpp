@@ -29,9 +29,7 @@ int WithBook(const BookCall& call, const std::function<int(Connection&)>& work) 
   } catch (const std::invalid_argument& error) {
     call.err << "heatkeep: " << error.what() << '\n';
     return 2;
-  } catch (const std::exception& error) {
-    return ExplainBookFailure(error, call.err);
-  }
+  } catch (const std::exception& error) { return ExplainBookFailure(error, call.err); }
 }
 
 int RefuseFile(std::ostream& err, const std::vector<intake::FileProblem>& problems) {

@@ -20,7 +20,8 @@ const CommandPage& Reached(const CommandPage& root, const std::vector<std::strin
       ++i;
       continue;
     }
-    const auto child = std::find_if(at->commands.begin(), at->commands.end(), [&](const CommandPage& one) { return one.words.back() == typed[i]; });
+    const auto child =
+        std::find_if(at->commands.begin(), at->commands.end(), [&](const CommandPage& one) { return one.words.back() == typed[i]; });
     if (child != at->commands.end()) at = &*child;
   }
   return *at;
@@ -69,9 +70,11 @@ std::string WhatIsWrong(const CommandPage& page, const CommandPage& root, const 
   if (left.starts_with('-')) return Quoted(left) + " is no option of it" + Perhaps(left.substr(0, left.find('=')), OptionsOf(page, root));
   const std::vector<std::string> commands = CommandsOf(page);
   if (!left.empty() && (page.needs_command || (!commands.empty() && !Near(left, commands).empty())))
-    return Quoted(left) + " is no command" + (page.words.empty() ? "" : " of it; expected " + OneOfWords(commands)) + Perhaps(left, commands);
+    return Quoted(left) + " is no command" + (page.words.empty() ? "" : " of it; expected " + OneOfWords(commands)) +
+        Perhaps(left, commands);
   if (!left.empty()) return Quoted(left) + " is one word too many; expected " + PlacesOf(page) + " (a text with blanks goes in quotes)";
-  if (what == "A subcommand is required") return page.words.empty() ? "a command is missing" : "a command is missing; expected " + OneOfWords(commands);
+  if (what == "A subcommand is required")
+    return page.words.empty() ? "a command is missing" : "a command is missing; expected " + OneOfWords(commands);
   if (what.ends_with(" is required")) return what.substr(0, what.size() - 12) + " is missing";
   if (const std::string_view head = "Could not convert: "; what.starts_with(head))
     if (const std::size_t equals = what.find(" = "); equals != std::string::npos)

@@ -60,7 +60,8 @@ void WorkWatch::Count(const std::string& done_to, std::size_t done, std::size_t 
   const auto words = [&](std::int64_t seconds) {
     const auto number = [](std::size_t n) { return WriteWhole(static_cast<std::int64_t>(n), true); };
     const bool known = all > 0 && done <= all;
-    return std::to_string(seconds) + " s: " + number(done) + (known ? (about ? " of about " : " of ") + number(all) : "") + " " + done_to + "; Ctrl-C stops";
+    return std::to_string(seconds) + " s: " + number(done) + (known ? (about ? " of about " : " of ") + number(all) : "") + " " + done_to +
+        "; Ctrl-C stops";
   };
   if (counted_ != done_to || (done == all && !about)) last_ = {};
   counted_ = done_to;

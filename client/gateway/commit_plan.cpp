@@ -22,15 +22,21 @@ Json LayoutJson(const BookProblem& asked, const allocator::Layout& layout) {
     const allocator::Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
     cuts.push_back({{"order", line.order}, {"line", line.line}, {"count", cut.count}, {"length_nm", cut.length.nm}});
   }
-  return {{"tag", piece.tag},          {"version", asked.versions.at(piece.tag)}, {"length_nm", piece.length.nm},
-          {"trim_nm", layout.trim.nm}, {"kerf_nm", layout.kerf.nm},               {"left_nm", layout.left.nm},
-          {"left", FateWord(piece, layout)}, {"cuts", std::move(cuts)}};
+  return {{"tag", piece.tag},
+          {"version", asked.versions.at(piece.tag)},
+          {"length_nm", piece.length.nm},
+          {"trim_nm", layout.trim.nm},
+          {"kerf_nm", layout.kerf.nm},
+          {"left_nm", layout.left.nm},
+          {"left", FateWord(piece, layout)},
+          {"cuts", std::move(cuts)}};
 }
 
 std::string Otherwise(const allocator::Problem& problem, const std::vector<allocator::Alternative>& why) {
   std::string words;
   for (const allocator::Alternative& a : why)
-    words += (words.empty() ? "" : "; else ") + allocator::SourceWords(problem.pieces.at(static_cast<std::size_t>(a.piece))) + " (" + a.words + ")";
+    words += (words.empty() ? "" : "; else ") + allocator::SourceWords(problem.pieces.at(static_cast<std::size_t>(a.piece))) + " (" +
+        a.words + ")";
   return words;
 }
 
@@ -69,9 +75,16 @@ std::string EndedWord(allocator::EndedBy ended) {
 
 Json PlanBody(const BookProblem& asked, const allocator::Plan& plan, const std::string& proof, const std::vector<std::size_t>& layouts) {
   const allocator::Problem& problem = asked.problem;
-  Json body = {{"kerf_nm", asked.kerf.nm}, {"trim_nm", asked.trim.nm}, {"grip_nm", asked.grip.nm}, {"status", StatusWord(plan.status)},
-               {"ended_by", EndedWord(plan.ended_by)}, {"proof", proof}, {"value", ValueJson(plan, problem.aim)},
-               {"bound", BoundJson(plan)}, {"layouts", Json::array()}, {"shorts", Json::array()}};
+  Json body = {{"kerf_nm", asked.kerf.nm},
+               {"trim_nm", asked.trim.nm},
+               {"grip_nm", asked.grip.nm},
+               {"status", StatusWord(plan.status)},
+               {"ended_by", EndedWord(plan.ended_by)},
+               {"proof", proof},
+               {"value", ValueJson(plan, problem.aim)},
+               {"bound", BoundJson(plan)},
+               {"layouts", Json::array()},
+               {"shorts", Json::array()}};
   allocator::Explanation explanation(problem, plan);
   for (const std::size_t i : layouts) {
     body["layouts"].push_back(LayoutJson(asked, plan.layouts[i]));
@@ -92,8 +105,8 @@ std::vector<TakenPiece> TakenOf(const Json& answer) {
   return taken;
 }
 
-CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
-                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof, const std::string& reason) {
+CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question, const BookProblem& asked,
+                        const allocator::Plan& plan, const std::string& proof, const std::string& reason) {
   std::vector<std::size_t> all(plan.layouts.size());
   std::iota(all.begin(), all.end(), std::size_t{0});
   Json body = PlanBody(asked, plan, proof, all);

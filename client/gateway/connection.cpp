@@ -25,10 +25,8 @@ Result Checked(PGconn* connection, PGresult* raw) {
     case PGRES_COMMAND_OK:
     case PGRES_TUPLES_OK:
     case PGRES_EMPTY_QUERY:
-    case PGRES_COPY_IN:
-      return result;
-    default:
-      throw MakeDbError(connection, raw);
+    case PGRES_COPY_IN: return result;
+    default: throw MakeDbError(connection, raw);
   }
 }
 
@@ -76,15 +74,13 @@ Connection Connection::Open(const std::string& conninfo) {
   RequireNoZero(conninfo);
   // Later entries win, and `dbname` is spread out where it stands: what comes before it is only a default.
   const char* timeout = std::getenv("PGCONNECT_TIMEOUT") ? nullptr : "10";
-  const std::array<const char*, 5> keys{"fallback_application_name", "connect_timeout", "dbname",
-                                        "client_encoding", nullptr};
+  const std::array<const char*, 5> keys{"fallback_application_name", "connect_timeout", "dbname", "client_encoding", nullptr};
   const std::array<const char*, 5> values{"heatkeep", timeout, conninfo.c_str(), "UTF8", nullptr};
   Connection connection(PQconnectdbParams(keys.data(), values.data(), 1));
   PGconn* raw = connection.handle();
   if (PQstatus(raw) != CONNECTION_OK) throw MakeDbError(raw, nullptr);
   PQsetNoticeReceiver(raw, DropNotice, nullptr);
-  connection.ExecuteScript(
-      "set datestyle to 'ISO, YMD'; set intervalstyle to 'iso_8601'; set bytea_output to 'hex'; set jit to off");
+  connection.ExecuteScript("set datestyle to 'ISO, YMD'; set intervalstyle to 'iso_8601'; set bytea_output to 'hex'; set jit to off");
   return connection;
 }
 
@@ -93,8 +89,8 @@ Result Connection::Execute(const std::string& sql, const std::vector<Param>& par
   const std::vector<const char*> values = ValuesOf(params);
   for (int again = 0;; ++again) {
     try {
-      return Checked(handle(), PQexecParams(handle(), sql.c_str(), static_cast<int>(values.size()), nullptr,
-                                            values.data(), nullptr, nullptr, 0));
+      return Checked(handle(),
+                     PQexecParams(handle(), sql.c_str(), static_cast<int>(values.size()), nullptr, values.data(), nullptr, nullptr, 0));
     } catch (const DbError& error) {
       if (again == kTriesAgain || InTransaction() || !GivenUp(error)) throw;
     }

@@ -10,22 +10,12 @@ constexpr std::size_t kSendFrom = 64 * 1024;
 void AppendEscaped(std::string& line, const std::string& text) {
   for (const char c : text) {
     switch (c) {
-      case '\\':
-        line += "\\\\";
-        break;
-      case '\t':
-        line += "\\t";
-        break;
-      case '\n':
-        line += "\\n";
-        break;
-      case '\r':
-        line += "\\r";
-        break;
-      case '\0':
-        throw DbError(DbError::Kind::Bug, "", "a text holds a zero byte, which the database cannot keep");
-      default:
-        line += c;
+      case '\\': line += "\\\\"; break;
+      case '\t': line += "\\t"; break;
+      case '\n': line += "\\n"; break;
+      case '\r': line += "\\r"; break;
+      case '\0': throw DbError(DbError::Kind::Bug, "", "a text holds a zero byte, which the database cannot keep");
+      default: line += c;
     }
   }
 }
@@ -51,10 +41,8 @@ void CopyIn::Add(const std::vector<Param>& row) {
   std::string line;
   for (const Param& value : row) {
     if (&value != row.data()) line += '\t';
-    if (value.text())
-      AppendEscaped(line, *value.text());
-    else
-      line += "\\N";
+    if (value.text()) AppendEscaped(line, *value.text());
+    else line += "\\N";
   }
   buffer_ += line + '\n';
   if (buffer_.size() >= kSendFrom) Send();
@@ -79,10 +67,8 @@ std::int64_t CopyIn::End(const char* give_up) {
   std::int64_t rows = 0;
   while (PGresult* answer = PQgetResult(raw)) {
     const Result result(answer);
-    if (PQresultStatus(answer) == PGRES_COMMAND_OK)
-      rows = result.Affected();
-    else if (!error)
-      error = MakeDbError(raw, answer);
+    if (PQresultStatus(answer) == PGRES_COMMAND_OK) rows = result.Affected();
+    else if (!error) error = MakeDbError(raw, answer);
   }
   if (error) throw *error;
   return rows;

@@ -18,7 +18,7 @@ class CopyIn {
   CopyIn& operator=(const CopyIn&) = delete;
 
   void Add(const std::vector<Param>& row);  // one value a column, in the order of the statement
-  std::int64_t Finish();  // rows taken in; throws DbError naming what was wrong, then none are
+  std::int64_t Finish();                    // rows taken in; throws DbError naming what was wrong, then none are
 
  private:
   void Send();

@@ -36,7 +36,8 @@ std::vector<CountDifferenceRow> ReadCountDifferences(Connection& connection) {
 
 std::optional<PieceHereRow> ReadPieceHere(Connection& connection, const std::string& tag) {
   for (const Row r : connection.Execute("select tag, section, grade, heat, place, state from api.stock_on_hand where tag = $1", {tag}))
-    return PieceHereRow{r.Text("tag"), r.Text("section"), r.TextOrNone("grade"), r.TextOrNone("heat"), r.TextOrNone("place"), r.Text("state")};
+    return PieceHereRow{r.Text("tag"),        r.Text("section"),     r.TextOrNone("grade"),
+                        r.TextOrNone("heat"), r.TextOrNone("place"), r.Text("state")};
   return std::nullopt;
 }
 

@@ -47,7 +47,8 @@ Length RestOf(const Json& strokes, Length start) {
 
 // The last piece is not cut: what is left of `start` is the piece, whole.
 void LeaveLastUncut(Json& strokes, Length start) {
-  if (strokes.empty() || strokes.back()["class"] != "good") throw BadText("no piece is cut, so none can be left uncut", "a good piece as the last one");
+  if (strokes.empty() || strokes.back()["class"] != "good")
+    throw BadText("no piece is cut, so none can be left uncut", "a good piece as the last one");
   Json last = strokes.back();
   const int count = last["count"].get<int>();
   if (count > 1) strokes.back()["count"] = count - 1;
@@ -82,7 +83,8 @@ Json OpenCutBodyOf(const SheetBlock& whole, const DoneCounts& done, const std::s
   const SheetBlock block = RemainingOf(whole);
   Json strokes = Json::array();
   for (const SheetCut& cut : block.cuts)
-    if (const auto at = done.find(cut.order + "/" + cut.line); at != done.end() && at->second > 0) strokes.push_back(Good(cut, std::min(cut.count, at->second), block.kerf_each));
+    if (const auto at = done.find(cut.order + "/" + cut.line); at != done.end() && at->second > 0)
+      strokes.push_back(Good(cut, std::min(cut.count, at->second), block.kerf_each));
   if (!strokes.empty() && block.trim.nm > 0)
     strokes.insert(strokes.begin(), Json{{"class", "trim"}, {"count", 1}, {"length_nm", block.trim.nm}, {"kerf_nm", block.kerf_each.nm}});
   return {{"tag", block.tag}, {"saw", saw}, {"finish", false}, {"strokes", strokes}};

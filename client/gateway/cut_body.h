@@ -23,8 +23,8 @@ struct CutTold {
   std::optional<Length> measured = {};  // start length as measured at the saw
   std::string measured_with = {};       // the tape or readout of both lengths; empty: not said
   std::optional<Length> rest = {};      // as measured; else by arithmetic
-  bool last_uncut = false;         // the last piece is left as it is: the sheet's offer is taken
-  bool scrap = false;              // the rest is scrapped whatever the plan says
+  bool last_uncut = false;              // the last piece is left as it is: the sheet's offer is taken
+  bool scrap = false;                   // the rest is scrapped whatever the plan says
   std::string place = {};               // where the drop is put; empty: where the piece came from
   std::string reason = {};              // why it differs
 };

@@ -8,7 +8,8 @@ std::vector<CutLineRow> ReadOpenLines(Connection& connection, const std::vector<
   std::vector<CutLineRow> rows;
   const Result result = connection.Execute(
       "select * from api.cut_lines where open > 0 and ($1::jsonb = '[]' or cut_list in (select jsonb_array_elements_text($1::jsonb)))"
-      " order by due nulls last, priority, section, grade, order_no, line_no", {nlohmann::json(cut_lists).dump()});
+      " order by due nulls last, priority, section, grade, order_no, line_no",
+      {nlohmann::json(cut_lists).dump()});
   for (const Row row : result) {
     CutLineRow r;
     r.cut_list = row.Text("cut_list");
@@ -36,7 +37,8 @@ std::vector<CutLineRow> ReadOpenLines(Connection& connection, const std::vector<
 
 std::string ReadCutListCalled(Connection& connection, const std::string& name) {
   const Result found = connection.Execute(
-      "select cut_list from api.cut_lines where cut_list = $1 or order_no = $1 order by (open > 0) desc, cut_list <> $1, due nulls last, cut_list limit 1", {name});
+      "select cut_list from api.cut_lines where cut_list = $1 or order_no = $1 order by (open > 0) desc, cut_list <> $1, due nulls last, cut_list limit 1",
+      {name});
   return found.empty() ? std::string() : found.Only().Text("cut_list");
 }
 

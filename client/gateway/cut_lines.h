@@ -12,7 +12,7 @@ namespace heatkeep {
 
 struct CutLineRow {
   std::string cut_list, order, line, customer, section, grade, condition, papers, owner, due;  // owner empty: the shop's own
-  Length length;     // as cut: with facing allowance and aim
+  Length length;                                                                               // as cut: with facing allowance and aim
   std::int64_t quantity = 0, cut = 0, planned = 0, open = 0;
   int priority = 5;  // 1 is highest
   bool one_heat = false;

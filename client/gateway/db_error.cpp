@@ -28,16 +28,11 @@ DbError::Kind KindOfSqlstate(std::string_view s) {
 
 const char* NameOf(DbError::Kind kind) {
   switch (kind) {
-    case DbError::Kind::Refused:
-      return "refused";
-    case DbError::Kind::Stale:
-      return "stale";
-    case DbError::Kind::Forbidden:
-      return "forbidden";
-    case DbError::Kind::Unreachable:
-      return "unreachable";
-    case DbError::Kind::Bug:
-      return "bug";
+    case DbError::Kind::Refused: return "refused";
+    case DbError::Kind::Stale: return "stale";
+    case DbError::Kind::Forbidden: return "forbidden";
+    case DbError::Kind::Unreachable: return "unreachable";
+    case DbError::Kind::Bug: return "bug";
   }
   return "bug";
 }
@@ -48,7 +43,8 @@ DbError MakeDbError(const PGconn* connection, const PGresult* result) {
   if (message.empty() && result) message = Trimmed(PQresultErrorMessage(result));
   if (message.empty() && connection) message = Trimmed(PQerrorMessage(connection));
   if (message.empty()) message = "the database gave no answer";
-  if (sqlstate == "53100") message = "the disk of the book is full, and nothing of this was booked: make room there and do it again (" + message + ")";
+  if (sqlstate == "53100")
+    message = "the disk of the book is full, and nothing of this was booked: make room there and do it again (" + message + ")";
   const bool lost = !connection || PQstatus(connection) != CONNECTION_OK;
   DbError error(lost ? DbError::Kind::Unreachable : KindOfSqlstate(sqlstate), sqlstate, std::move(message));
   error.detail = Field(result, PG_DIAG_MESSAGE_DETAIL);

@@ -21,20 +21,16 @@ struct DbError : std::runtime_error {
   enum class Kind { Refused, Stale, Forbidden, Unreachable, Bug };
 
   DbError(Kind kind_, std::string sqlstate_, std::string message_)
-      : std::runtime_error(message_),
-        kind(kind_),
-        sqlstate(std::move(sqlstate_)),
-        message(std::move(message_)) {}
+      : std::runtime_error(message_), kind(kind_), sqlstate(std::move(sqlstate_)), message(std::move(message_)) {}
 
   Kind kind;
-  std::string sqlstate;    // five characters; empty when the server never answered
-  std::string message;     // one sentence, as the book says it
-  std::string detail;      // may be empty
-  std::string hint;        // may be empty
-  std::string constraint;  // name of the constraint that refused, or empty
-  int position = 0;        // where in the statement, in characters from 1; 0 = not known
-  std::string
-      inner_query;  // the statement `position` counts in, when the database made it itself; else empty
+  std::string sqlstate;     // five characters; empty when the server never answered
+  std::string message;      // one sentence, as the book says it
+  std::string detail;       // may be empty
+  std::string hint;         // may be empty
+  std::string constraint;   // name of the constraint that refused, or empty
+  int position = 0;         // where in the statement, in characters from 1; 0 = not known
+  std::string inner_query;  // the statement `position` counts in, when the database made it itself; else empty
 };
 
 DbError::Kind KindOfSqlstate(std::string_view sqlstate);

@@ -18,7 +18,8 @@ Call By(Json (Door::*deed)(const RequestNumber&, const Json&)) {
 }
 
 Json CloseConflict(Connection& book, const RequestNumber& request, const Json& body) {
-  return Deeds(book).CloseConflict(request, body.at("conflict").get<std::int64_t>(), body.at("words").get<std::string>(), body.at("free").get<bool>());
+  return Deeds(book).CloseConflict(request, body.at("conflict").get<std::int64_t>(), body.at("words").get<std::string>(),
+                                   body.at("free").get<bool>());
 }
 
 const std::map<std::string, Call>& Calls() {
@@ -43,6 +44,8 @@ const std::map<std::string, Call>& Calls() {
 
 }  // namespace
 
-Json DeedByName(Connection& book, const std::string& deed, const RequestNumber& request, const Json& body) { return Calls().at(deed)(book, request, body); }
+Json DeedByName(Connection& book, const std::string& deed, const RequestNumber& request, const Json& body) {
+  return Calls().at(deed)(book, request, body);
+}
 
 }  // namespace heatkeep

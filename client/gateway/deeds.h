@@ -46,7 +46,8 @@ class Deeds {
   Json CancelPlan(const RequestNumber& request, std::int64_t plan, const std::string& reason);
   Json Replan(const RequestNumber& request, const Json& mended);
   // measured_with: the tape or readout; empty: not said.
-  Json MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause, const std::string& measured_with = {});
+  Json MeasureAtSaw(const RequestNumber& request, const std::string& tag, Length length, const std::string& cause,
+                    const std::string& measured_with = {});
   Json ReportMissing(const RequestNumber& request, const std::string& tag, const std::string& reason);
   // heat_read: the last characters of the heat as read from the metal; empty: nobody read it
   Json Pull(const RequestNumber& request, const std::string& tag, const std::string& saw, std::int64_t plan, const std::string& heat_read);

@@ -6,7 +6,8 @@ namespace heatkeep {
 
 std::vector<DeviceRow> ReadLengthDevices(Connection& connection) {
   std::vector<DeviceRow> rows;
-  for (const Row r : connection.Execute("select device, kind, doubt_nm, overdue from api.devices where kind in ('tape', 'readout') order by device")) {
+  for (const Row r :
+       connection.Execute("select device, kind, doubt_nm, overdue from api.devices where kind in ('tape', 'readout') order by device")) {
     DeviceRow& d = rows.emplace_back();
     d.device = r.Text("device");
     d.kind = r.Text("kind");

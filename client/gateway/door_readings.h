@@ -33,7 +33,8 @@ struct AtGateRow {
 std::vector<AtGateRow> ReadAtGate(Connection& connection);
 
 struct KnownHeatRow {
-  std::string mill, heat, grade, section, condition, supplier, note, received_on;  // the latest note of that supplier; supplier empty: opening balance
+  std::string mill, heat, grade, section, condition, supplier, note,
+      received_on;  // the latest note of that supplier; supplier empty: opening balance
   std::int64_t bars = 0;
 };
 // Heats received before from each supplier (receipts not reversed), latest first.

@@ -31,8 +31,8 @@ struct BookProblem {
   std::vector<std::string> too_large;            // open lines, "order/line (section)", that this saw cannot take: not asked
   bool bundled = false;
   Length kerf, trim, grip;
-  Length widest;  // section the saw takes
-  int bars_at_a_time = 0;  // in a bundle at most; 0: not known
+  Length widest;                     // section the saw takes
+  int bars_at_a_time = 0;            // in a bundle at most; 0: not known
   allocator::FineMoney plain_below;  // setting cents_plain_choice, 200 where it is not set: allocator/compare.h
 };
 
@@ -72,8 +72,8 @@ struct CommitAnswer {
   std::vector<TakenPiece> taken;
 };
 
-CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question,
-                        const BookProblem& asked, const allocator::Plan& plan, const std::string& proof, const std::string& reason = {});
+CommitAnswer CommitPlan(Connection& connection, const RequestNumber& request, const PlanQuestion& question, const BookProblem& asked,
+                        const allocator::Plan& plan, const std::string& proof, const std::string& reason = {});
 
 // "drops-first", "least-money", "fewest-bars", "least-metres".
 std::string AimWord(allocator::Aim aim);

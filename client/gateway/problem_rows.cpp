@@ -166,7 +166,8 @@ void AddFreeMetal(Connection& connection, const ShopRules& shop, BookProblem& as
 void KeepToSettledHeats(Connection& connection, const HeatsElsewhere& elsewhere, allocator::Problem& problem) {
   std::map<std::string, std::set<std::string>> settled;  // wish -> heats
   const auto of_line = [](const std::string& order, const std::string& line) { return "line " + order + "\n" + line; };
-  const Result rows = connection.Execute("select distinct cut_list, order_no, line_no, one_heat, mill, heat, plan_id, layout_no from api.line_heats");
+  const Result rows =
+      connection.Execute("select distinct cut_list, order_no, line_no, one_heat, mill, heat, plan_id, layout_no from api.line_heats");
   for (const Row row : rows) {
     if (!elsewhere(row.OptionalInt("plan_id"), row.OptionalInt("layout_no")) || row.IsNull("heat")) continue;
     const std::string heat = HeatName(row.Text("heat"), row.Text("mill"));
@@ -203,9 +204,14 @@ PastDemand ReadPastDemand(Connection& connection) {
   for (const Row row : rows) {
     if (past.by_group.empty()) past.first_day = static_cast<int>(row.Int("day"));
     past.today = static_cast<int>(row.Int("today"));
-    past.by_group[{row.Text("section"), row.Text("grade")}].push_back(
-        {row.Text("order_no"), row.Text("line_no"), static_cast<int>(row.Int("day")), {row.Int("cut_nm")},
-         static_cast<int>(row.Int("quantity")), PaperOf(row.Text("papers")), OwnerOf(row.Text("owner")), row.Bool("one_heat")});
+    past.by_group[{row.Text("section"), row.Text("grade")}].push_back({row.Text("order_no"),
+                                                                       row.Text("line_no"),
+                                                                       static_cast<int>(row.Int("day")),
+                                                                       {row.Int("cut_nm")},
+                                                                       static_cast<int>(row.Int("quantity")),
+                                                                       PaperOf(row.Text("papers")),
+                                                                       OwnerOf(row.Text("owner")),
+                                                                       row.Bool("one_heat")});
   }
   past.cents_return = SettingOr(connection, "cents_per_return", 267);
   past.cents_shelf_year = SettingOr(connection, "cents_per_shelf_year", 300);

@@ -15,7 +15,7 @@ struct ShopRules {
   std::string saw;
   bool bundled = false;
   Length kerf, trim, grip, widest;
-  int bars_at_a_time = 0;  // in a bundle at most; 0: not known
+  int bars_at_a_time = 0;           // in a bundle at most; 0: not known
   std::set<std::string> too_large;  // sections of the book that the saw does not take
   std::int64_t cents_per_min = 0;
   allocator::FineMoney per_pull, per_setup, per_extra_heat, plain_below;

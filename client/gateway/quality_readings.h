@@ -20,7 +20,8 @@ std::vector<Found> LookUp(Connection& connection, const std::string& text);
 
 // A trace as ReadTrace (readings.h) reads it, for the screen: without the digest of the book, which takes as long as the book is old,
 // and without who asked.
-std::optional<TraceRecord> ReadFamily(Connection& connection, const std::string& kind, const std::string& name, const std::string& mill = {});
+std::optional<TraceRecord> ReadFamily(Connection& connection, const std::string& kind, const std::string& name,
+                                      const std::string& mill = {});
 
 struct HoldRow {
   std::int64_t hold = 0;

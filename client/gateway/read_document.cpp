@@ -16,7 +16,8 @@ SizeRange SizesOf(const Row& row) {
 
 }  // namespace
 
-std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer, std::int64_t version) {
+std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer,
+                                         std::int64_t version) {
   const Result result = connection.Execute(
       "select issuer, number, version, type, accepted_by, file_sha256, validated_by::text as validated_by, heat, grade, section, size_nm, condition, kind, what, "
       "value, unit from api.document_values d where number = $1 and ($2 = '' or issuer = $2) and version = case when $3 > 0 then $3 else (select max(version) from api.documents n "
@@ -25,8 +26,14 @@ std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::stri
   std::vector<DocumentRecord> documents;
   for (const auto& row : result) {
     if (documents.empty() || documents.back().issuer != row.Text("issuer")) {
-      documents.push_back({row.Text("issuer"), row.Text("number"), row.Text("type"), row.TextOrNone("accepted_by"), row.TextOrNone("file_sha256"),
-                           row.TextOrNone("validated_by"), row.Int("version"), {}});
+      documents.push_back({row.Text("issuer"),
+                           row.Text("number"),
+                           row.Text("type"),
+                           row.TextOrNone("accepted_by"),
+                           row.TextOrNone("file_sha256"),
+                           row.TextOrNone("validated_by"),
+                           row.Int("version"),
+                           {}});
     }
     auto& lots = documents.back().lots;
     DocumentLot lot{row.TextOrNone("heat"), row.TextOrNone("grade"), row.Text("section"), row.Text("condition"), {}, {}, {}, {}};
@@ -47,9 +54,11 @@ std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::stri
 
 std::vector<DocumentVersion> ReadVersions(Connection& connection, const std::string& number, const std::string& issuer) {
   std::vector<DocumentVersion> versions;
-  for (const auto& row : connection.Execute("select * from api.document_versions where number = $1 and issuer = $2 order by version", {number, issuer}))
-    versions.push_back({row.Text("type"), row.Text("issued_on"), row.TextOrNone("filed_by"), row.TextOrNone("accepted_by"), row.TextOrNone("reason"), row.TextOrNone("file_sha256"), row.TextOrNone("media"),
-                        row.Int("version"), row.OptionalInt("bytes").value_or(0), row.OptionalInt("replaced_by").value_or(0)});
+  for (const auto& row :
+       connection.Execute("select * from api.document_versions where number = $1 and issuer = $2 order by version", {number, issuer}))
+    versions.push_back({row.Text("type"), row.Text("issued_on"), row.TextOrNone("filed_by"), row.TextOrNone("accepted_by"),
+                        row.TextOrNone("reason"), row.TextOrNone("file_sha256"), row.TextOrNone("media"), row.Int("version"),
+                        row.OptionalInt("bytes").value_or(0), row.OptionalInt("replaced_by").value_or(0)});
   return versions;
 }
 
@@ -64,24 +73,29 @@ std::string ReadFileBytes(Connection& connection, const std::string& sha256) {
 std::vector<GradeLimit> ReadLimits(Connection& connection, const std::string& grade) {
   std::vector<GradeLimit> limits;
   for (const auto& row : connection.Execute("select * from api.grade_limits where grade = $1 order by element, over_nm", {grade}))
-    limits.push_back({row.Text("grade"), SizesOf(row), row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"), BoundOf(row, "most_ppm_x100", "most_places"),
-                      row.Text("source"), row.TextOrNone("note"), row.TextOrNone("evidence")});
+    limits.push_back({row.Text("grade"), SizesOf(row), row.Text("element"), BoundOf(row, "least_ppm_x100", "least_places"),
+                      BoundOf(row, "most_ppm_x100", "most_places"), row.Text("source"), row.TextOrNone("note"),
+                      row.TextOrNone("evidence")});
   return limits;
 }
 
 std::vector<MechanicalLimit> ReadMechanicalLimits(Connection& connection, const std::string& grade) {
   std::vector<MechanicalLimit> limits;
-  for (const auto& row : connection.Execute("select * from api.mechanical_limits where grade = $1 order by property desc, condition, over_nm", {grade}))
-    limits.push_back({row.Text("grade"), row.Text("condition"), SizesOf(row), row.Text("property"), BoundOf(row, "least_millionths", "least_places"),
-                      BoundOf(row, "most_millionths", "most_places"), row.Text("source"), row.TextOrNone("note"), row.TextOrNone("evidence")});
+  for (const auto& row :
+       connection.Execute("select * from api.mechanical_limits where grade = $1 order by property desc, condition, over_nm", {grade}))
+    limits.push_back({row.Text("grade"), row.Text("condition"), SizesOf(row), row.Text("property"),
+                      BoundOf(row, "least_millionths", "least_places"), BoundOf(row, "most_millionths", "most_places"), row.Text("source"),
+                      row.TextOrNone("note"), row.TextOrNone("evidence")});
   return limits;
 }
 
 std::vector<ProductDeviation> ReadDeviations(Connection& connection) {
   std::vector<ProductDeviation> deviations;
   for (const auto& row : connection.Execute("select * from api.product_deviations order by product_deviation_id"))
-    deviations.push_back({row.Text("standard"), row.TextOrNone("grade"), row.Text("element"), Bound{row.Int("over_ppm_x100"), 6}, BoundOf(row, "upto_ppm_x100", "above_places"),
-                          BoundOf(row, "above_ppm_x100", "above_places"), BoundOf(row, "below_ppm_x100", "below_places"), row.Text("source"), row.TextOrNone("note"), row.TextOrNone("evidence")});
+    deviations.push_back({row.Text("standard"), row.TextOrNone("grade"), row.Text("element"), Bound{row.Int("over_ppm_x100"), 6},
+                          BoundOf(row, "upto_ppm_x100", "above_places"), BoundOf(row, "above_ppm_x100", "above_places"),
+                          BoundOf(row, "below_ppm_x100", "below_places"), row.Text("source"), row.TextOrNone("note"),
+                          row.TextOrNone("evidence")});
   return deviations;
 }
 

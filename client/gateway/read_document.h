@@ -13,7 +13,7 @@ namespace heatkeep {
 
 struct DocumentLot {
   std::string heat, grade, section, condition;
-  std::optional<Length> size;                      // as a standard's table means it; none where the section does not say
+  std::optional<Length> size;  // as a standard's table means it; none where the section does not say
   std::vector<ElementContent> heat_analysis, product_analysis;
   struct Test {
     std::string property, unit;
@@ -30,7 +30,8 @@ struct DocumentRecord {
 
 // The newest version (or the one named) of every document of this number, of one issuer, or of all where issuer is empty.
 // Throws DbError.
-std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer = {}, std::int64_t version = 0);
+std::vector<DocumentRecord> ReadDocument(Connection& connection, const std::string& number, const std::string& issuer = {},
+                                         std::int64_t version = 0);
 
 struct DocumentVersion {
   std::string type, issued_on, filed_by, accepted_by, reason, file_sha256, media;  // empty where there is none

@@ -45,7 +45,11 @@ std::vector<PlaceLabel> ReadPlaceLabels(Connection& connection) {
   std::vector<PlaceLabel> labels;
   const Result result = connection.Execute("select * from api.places order by walk, place");
   for (const Row row : result)
-    labels.push_back({row.Text("place"), row.Text("site"), row.Text("kind"), {row.OptionalInt("max_length_nm").value_or(0)}, {row.OptionalInt("max_mass_g").value_or(0)}});
+    labels.push_back({row.Text("place"),
+                      row.Text("site"),
+                      row.Text("kind"),
+                      {row.OptionalInt("max_length_nm").value_or(0)},
+                      {row.OptionalInt("max_mass_g").value_or(0)}});
   return labels;
 }
 

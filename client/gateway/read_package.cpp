@@ -36,7 +36,8 @@ PackageDocument DocumentOf(const Json& j) {
   d.media = JsonText(j, "media");
   d.version = static_cast<int>(JsonInt(j, "version"));
   d.heats = JsonTexts(j, "heats");
-  for (const Json& p : j.at("passed")) d.passed.push_back({JsonText(p, "note"), JsonText(p, "rule"), JsonText(p, "additional"), JsonText(p, "words")});
+  for (const Json& p : j.at("passed"))
+    d.passed.push_back({JsonText(p, "note"), JsonText(p, "rule"), JsonText(p, "additional"), JsonText(p, "words")});
   return d;
 }
 

@@ -16,8 +16,7 @@ void ReadLines(Connection& connection, const PlanQuestion& question, BookProblem
       if (wide <= question.wider_than) continue;
       if (wide > asked.widest)
         asked.too_large.push_back(row.Text("order_no") + "/" + row.Text("line_no") + " (" + row.Text("section") + ")");
-      else
-        asked.problem.lines.push_back(LineOf(row));
+      else asked.problem.lines.push_back(LineOf(row));
     }
   }
 }
@@ -34,7 +33,8 @@ BookProblem ReadProblem(Connection& connection, const PlanQuestion& question) {
   AddShopRules(shop, asked);
   ReadLines(connection, question, asked);
   AddFreeMetal(connection, shop, asked);
-  KeepToSettledHeats(connection, [](auto, auto) { return true; }, asked.problem);
+  KeepToSettledHeats(
+      connection, [](auto, auto) { return true; }, asked.problem);
   snapshot.Commit();
   return asked;
 }

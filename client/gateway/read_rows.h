@@ -11,8 +11,8 @@ namespace heatkeep {
 
 // One row after the other, as Connection::EachRow shows them, in the order of `order` (columns, a blank between); with
 // `columns` (empty: all) the server works out no others. Throws DbError; names that the view does not have are a Bug.
-void EachRowOf(Connection& connection, const std::string& view, const std::string& order, const std::string& columns, const std::function<void(nlohmann::json&&)>& visit,
-               const std::function<void()>& pause = {});
+void EachRowOf(Connection& connection, const std::string& view, const std::string& order, const std::string& columns,
+               const std::function<void(nlohmann::json&&)>& visit, const std::function<void()>& pause = {});
 
 // How many rows the server expects of it: a guess, made without reading them.
 std::int64_t AboutHowMany(Connection& connection, const std::string& view);

@@ -83,8 +83,8 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
   sheet.lift_limit = {std::stoll(ReadSetting(connection, "lift_limit_g", "25000"))};
 
   std::map<std::int64_t, std::size_t> by_layout;
-  const Result blocks = connection.Execute(
-      "select * from api.plan_layouts where plan_id = $1 and state <> 'dropped' order by walk, place, tag", {plan});
+  const Result blocks =
+      connection.Execute("select * from api.plan_layouts where plan_id = $1 and state <> 'dropped' order by walk, place, tag", {plan});
   for (const Row row : blocks) {
     by_layout[row.Int("layout_no")] = sheet.blocks.size();
     sheet.blocks.push_back(BlockOf(row, sheet.kerf, sheet.grip));
@@ -107,8 +107,13 @@ std::optional<Sheet> ReadSheet(Connection& connection, std::int64_t plan) {
     sheet.one_heat = one_heat.size() == 1 ? "ONE HEAT: " + *one_heat.begin() : "ONE HEAT in " + std::to_string(one_heat.size()) + " lines";
   const Result shorts = connection.Execute("select * from api.plan_shorts where plan_id = $1 order by order_no, line_no", {plan});
   for (const Row row : shorts) {
-    sheet.shorts.push_back({row.Text("order_no"), row.Text("line_no"), row.Text("section"), row.Text("grade"),
-                            static_cast<int>(row.Int("missing")), {row.Int("length_nm")}, row.Text("why")});
+    sheet.shorts.push_back({row.Text("order_no"),
+                            row.Text("line_no"),
+                            row.Text("section"),
+                            row.Text("grade"),
+                            static_cast<int>(row.Int("missing")),
+                            {row.Int("length_nm")},
+                            row.Text("why")});
   }
   return sheet;
 }
@@ -117,7 +122,8 @@ std::vector<std::string> ReadDropped(Connection& connection, std::int64_t plan) 
   std::vector<std::string> tags;
   const Result rows = connection.Execute(
       "select tag from api.plan_layouts f where plan_id = $1 and state = 'dropped' and not exists"
-      " (select from api.plan_layouts o where o.plan_id = f.plan_id and o.tag = f.tag and o.state <> 'dropped') order by walk, place, tag", {plan});
+      " (select from api.plan_layouts o where o.plan_id = f.plan_id and o.tag = f.tag and o.state <> 'dropped') order by walk, place, tag",
+      {plan});
   for (const Row row : rows) tags.push_back(row.Text("tag"));
   return tags;
 }

@@ -46,14 +46,15 @@ std::optional<OrderHeats> ReadOrderHeats(Connection& connection, const std::stri
   heats.statement = word(answer, "statement");
   heats.looked_at = word(answer, "looked_at");
   for (const Json& h : answer.at("heats"))
-    heats.heats.push_back({word(h, "mill"), word(h, "heat"), word(h, "identity"), h.at("cut_pieces").get<int>(), h.at("pieces").get<std::vector<std::string>>()});
-  for (const Json& b : answer.at("before")) heats.before.push_back(word(b, "tag") + ", " + (word(b, "heat").empty() ? "no heat" : "heat " + word(b, "heat")));
+    heats.heats.push_back({word(h, "mill"), word(h, "heat"), word(h, "identity"), h.at("cut_pieces").get<int>(),
+                           h.at("pieces").get<std::vector<std::string>>()});
+  for (const Json& b : answer.at("before"))
+    heats.before.push_back(word(b, "tag") + ", " + (word(b, "heat").empty() ? "no heat" : "heat " + word(b, "heat")));
   heats.wrong = answer.at("wrong").get<std::vector<std::string>>();
   return heats;
 }
 
-std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
-                                      const std::string& mill) {
+std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name, const std::string& mill) {
   std::vector<HeatBalance> balances;
   std::int64_t last = 0;
   const Result result = connection.Execute("select * from api.metal_balance($1, $2, $3)", {kind, name, ParamOrNull(mill)});

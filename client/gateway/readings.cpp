@@ -16,7 +16,8 @@ std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade
   std::vector<StockRow> rows;
   const Result result = connection.Execute(
       "select * from api.stock_on_hand where $1 = '' or grade = $1 or grade in (select designation from api.grades where number = $1)"
-      " order by section, grade, length_nm, tag", {grade});
+      " order by section, grade, length_nm, tag",
+      {grade});
   for (const Row row : result) {
     StockRow r;
     r.tag = row.Text("tag");
@@ -42,20 +43,22 @@ std::vector<MeasuredRow> ReadMeasured(Connection& connection, const std::string&
   std::vector<MeasuredRow> rows;
   const Result result = connection.Execute(
       "select *, to_char(at, 'YYYY-MM-DD\"T\"HH24:MI:SSOF') as at_text from api.measured_lengths where ($1 = '' or at >= nullif($1, '')::date)"
-      " and ($2 = '' or at < nullif($2, '')::date + 1) and ($3 = '' or heat = $3) order by at, tag", {from, to, heat});
+      " and ($2 = '' or at < nullif($2, '')::date + 1) and ($3 = '' or heat = $3) order by at, tag",
+      {from, to, heat});
   for (const Row row : result)
-    rows.push_back({row.Text("at_text"), row.Text("who"), row.Text("measured_with"), row.TextOrNone("told_by"), row.Text("tag"), row.Text("kind"), row.TextOrNone("mill"),
-                    row.TextOrNone("heat"), row.Text("section"), row.TextOrNone("grade"), row.TextOrNone("reason"), Nm(row, "book_nm"), Nm(row, "measured_nm"),
-                    Nm(row, "difference_nm")});
+    rows.push_back({row.Text("at_text"), row.Text("who"), row.Text("measured_with"), row.TextOrNone("told_by"), row.Text("tag"),
+                    row.Text("kind"), row.TextOrNone("mill"), row.TextOrNone("heat"), row.Text("section"), row.TextOrNone("grade"),
+                    row.TextOrNone("reason"), Nm(row, "book_nm"), Nm(row, "measured_nm"), Nm(row, "difference_nm")});
   return rows;
 }
 
 std::vector<PlanRow> ReadPlans(Connection& connection, Plans which) {
   std::vector<PlanRow> rows;
-  const Result result = connection.Execute("select * from api.plans where $1::text is null or state = $1 order by plan_id", {which == Plans::Live ? Param("live") : Param(std::nullopt)});
+  const Result result = connection.Execute("select * from api.plans where $1::text is null or state = $1 order by plan_id",
+                                           {which == Plans::Live ? Param("live") : Param(std::nullopt)});
   for (const Row row : result) {
-    rows.push_back({row.Int("plan_id"), row.Text("state"), row.Text("aim"), row.Text("saw"), row.Text("proof"),
-                    row.Text("made_by"), row.TextOrNone("made_at"), row.TextOrNone("due")});
+    rows.push_back({row.Int("plan_id"), row.Text("state"), row.Text("aim"), row.Text("saw"), row.Text("proof"), row.Text("made_by"),
+                    row.TextOrNone("made_at"), row.TextOrNone("due")});
   }
   return rows;
 }
@@ -73,11 +76,17 @@ std::int64_t ReadSchemaVersion(Connection& connection) {
 }
 
 std::string ReadBookIdentity(Connection& connection) {
-  return connection.Execute("select c.system_identifier || '/' || d.oid as book from pg_control_system() c, pg_database d where d.datname = current_database()").Only().Text("book");
+  return connection
+      .Execute(
+          "select c.system_identifier || '/' || d.oid as book from pg_control_system() c, pg_database d where d.datname = current_database()")
+      .Only()
+      .Text("book");
 }
 
 std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise) {
-  return connection.Execute("select coalesce((select value from api.settings_now where name = $1), $2) as value", {name, otherwise}).Only().Text("value");
+  return connection.Execute("select coalesce((select value from api.settings_now where name = $1), $2) as value", {name, otherwise})
+      .Only()
+      .Text("value");
 }
 
 std::string ReadServerTime(Connection& connection) {
@@ -102,8 +111,8 @@ std::vector<CutListRow> ReadCutLists(Connection& connection) {
       "select cut_list, count(*) as lines, sum(quantity) as pieces, sum(cut) as cut, sum(planned) as planned,"
       " sum(open) as open, min(due) as due from api.cut_lines group by cut_list order by cut_list");
   for (const Row row : result) {
-    rows.push_back({row.Text("cut_list"), static_cast<int>(row.Int("lines")), row.Int("pieces"), row.Int("cut"),
-                    row.Int("planned"), row.Int("open"), row.TextOrNone("due")});
+    rows.push_back({row.Text("cut_list"), static_cast<int>(row.Int("lines")), row.Int("pieces"), row.Int("cut"), row.Int("planned"),
+                    row.Int("open"), row.TextOrNone("due")});
   }
   return rows;
 }
@@ -111,8 +120,8 @@ std::vector<CutListRow> ReadCutLists(Connection& connection) {
 std::vector<std::string> ReadNames(Connection& connection, const std::string& view, const std::string& column) {
   std::vector<std::string> names;
   const std::string name = connection.QuoteName(column);
-  const Result result = connection.Execute("select distinct " + name + " as name from api." + connection.QuoteName(view) +
-                                           " where " + name + " is not null order by 1");
+  const Result result = connection.Execute("select distinct " + name + " as name from api." + connection.QuoteName(view) + " where " +
+                                           name + " is not null order by 1");
   for (const Row row : result) names.push_back(row.Text("name"));
   return names;
 }

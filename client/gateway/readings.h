@@ -43,7 +43,8 @@ std::optional<OrderHeats> ReadOrderHeats(Connection& connection, const std::stri
 std::vector<HeatBalance> ReadBalances(Connection& connection, const std::string& kind, const std::string& name,
                                       const std::string& mill = {});
 
-// One check of the whole book, or of what was written since its last seal: the rules that are verified, each with what was seen. Never empty.
+// One check of the whole book, or of what was written since its last seal: the rules that are verified, each with what was seen. Never
+// empty.
 struct CheckRow {
   std::string check, detail;
   bool ok = false;
@@ -53,9 +54,9 @@ std::vector<CheckRow> VerifyBook(Connection& connection, bool only_new);
 std::int64_t ReadSchemaVersion(Connection& connection);  // 0: an empty book
 std::string ReadBookIdentity(Connection& connection);    // names this book among all others, for what is kept outside of it
 std::string ReadSetting(Connection& connection, const std::string& name, const std::string& otherwise);  // as in force now
-std::string ReadServerTime(Connection& connection);      // ISO 8601, in the session's time zone
+std::string ReadServerTime(Connection& connection);  // ISO 8601, in the session's time zone
 
-std::string ReadCurrency(Connection& connection);        // "EUR"; empty where the shop has not said
+std::string ReadCurrency(Connection& connection);  // "EUR"; empty where the shop has not said
 
 struct ConflictRow {
   std::int64_t conflict = 0;

@@ -36,13 +36,15 @@ RecallLine LineOf(const Row& row) {
 }  // namespace
 
 RecordProof ProveRecord(Connection& connection, const RecordSubject& subject, const std::string& content) {
-  const Result result = connection.Execute("select * from api.record_of($1, $2, $3, $4)", {subject.kind, subject.name, ParamOrNull(subject.mill), content});
+  const Result result =
+      connection.Execute("select * from api.record_of($1, $2, $3, $4)", {subject.kind, subject.name, ParamOrNull(subject.mill), content});
   const Row row = result.Only();
   return {row.Text("digest"), content, row.Text("ends"), row.Int("happenings")};
 }
 
 void KeepRecord(Connection& connection, const RecordSubject& subject, const RecordProof& proof) {
-  nlohmann::json body{{"kind", subject.kind}, {"subject", subject.name}, {"content", proof.content}, {"ends", nlohmann::json::parse(proof.ends)}};
+  nlohmann::json body{
+      {"kind", subject.kind}, {"subject", subject.name}, {"content", proof.content}, {"ends", nlohmann::json::parse(proof.ends)}};
   if (!subject.mill.empty()) body["mill"] = subject.mill;
   connection.Execute("select api.keep_record($1, $2)", {NewRequest().text, body.dump()});
 }

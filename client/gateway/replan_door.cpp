@@ -13,7 +13,8 @@ namespace {
 using allocator::LeftKind;
 using allocator::Mishap;
 
-constexpr const char* kMetal = "select m.*, l.length_nm as planned_nm, l.trim_nm, l.kerf_nm, l.left_nm, l.left_fate from api.plan_metal m"
+constexpr const char* kMetal =
+    "select m.*, l.length_nm as planned_nm, l.trim_nm, l.kerf_nm, l.left_nm, l.left_fate from api.plan_metal m"
     " join api.plan_layouts l using (plan_id, layout_no) where m.plan_id = $1 order by m.layout_no";
 
 std::optional<int> LineCalled(const allocator::Problem& problem, const std::string& order, const std::string& line) {
@@ -34,7 +35,8 @@ PlanUnderWay ReadUnderWay(Connection& connection, std::int64_t plan, const alloc
   const Result head = connection.Execute("select * from api.plans where plan_id = $1", {plan});
   if (head.empty()) throw std::invalid_argument("there is no plan " + std::to_string(plan) + "; `heatkeep plan list` names them");
   const Row row = head.Only();
-  if (row.Text("state") == "cancelled") throw std::invalid_argument("plan " + std::to_string(plan) + " is cancelled; plan its cut list again");
+  if (row.Text("state") == "cancelled")
+    throw std::invalid_argument("plan " + std::to_string(plan) + " is cancelled; plan its cut list again");
   PlanUnderWay under_way;
   under_way.number = plan;
   under_way.saw = row.Text("saw");
@@ -114,9 +116,12 @@ ToMend ReadToMend(Connection& connection, const PlanUnderWay& before) {
     now.plan.layouts.push_back(std::move(layout));
   }
   AddFreeMetal(connection, ReadShopRules(connection, before.saw, before.asked.bundled), now.asked);
-  KeepToSettledHeats(connection, [&](std::optional<std::int64_t> plan, std::optional<std::int64_t> layout_no) {
-    return plan != before.number || !live.contains(layout_no.value_or(0));
-  }, problem);
+  KeepToSettledHeats(
+      connection,
+      [&](std::optional<std::int64_t> plan, std::optional<std::int64_t> layout_no) {
+        return plan != before.number || !live.contains(layout_no.value_or(0));
+      },
+      problem);
   return now;
 }
 
@@ -124,7 +129,8 @@ MendAnswer CommitMended(Connection& connection, const RequestNumber& request, co
                         const allocator::Replanned& mended, const std::string& proof, const std::string& reason) {
   const auto same = [&](const allocator::Layout& a, const allocator::Layout& b) {
     return a.piece == b.piece && a.left == b.left && CutsOf(a) == CutsOf(b) &&
-           mended.problem.pieces[static_cast<std::size_t>(a.piece)].length == to_mend.asked.problem.pieces[static_cast<std::size_t>(a.piece)].length;
+        mended.problem.pieces[static_cast<std::size_t>(a.piece)].length ==
+        to_mend.asked.problem.pieces[static_cast<std::size_t>(a.piece)].length;
   };
   std::vector<bool> kept(mended.plan.layouts.size());
   Json drop = Json::array();

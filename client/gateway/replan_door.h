@@ -16,8 +16,8 @@ namespace heatkeep {
 struct PlanUnderWay {
   std::int64_t number = 0;
   std::string saw;
-  BookProblem asked;                 // pieces: those the plan takes, as long as it took them; no lines yet
-  std::vector<std::int64_t> numbers; // layout numbers, one a piece
+  BookProblem asked;                  // pieces: those the plan takes, as long as it took them; no lines yet
+  std::vector<std::int64_t> numbers;  // layout numbers, one a piece
   std::vector<bool> at_saw;
   struct Want {
     std::string order, line;

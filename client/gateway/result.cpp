@@ -21,8 +21,7 @@ Number Parsed(std::string_view text, std::string_view column, const char* type) 
 bool ParsedBool(std::string_view text, std::string_view column) {
   if (text == "t") return true;
   if (text == "f") return false;
-  throw Misread("column " + std::string(column) + " holds '" + std::string(text) +
-                "', expected true or false");
+  throw Misread("column " + std::string(column) + " holds '" + std::string(text) + "', expected true or false");
 }
 
 int Column(const PGresult* rows, std::string_view name) {
@@ -38,8 +37,7 @@ std::optional<std::string_view> Row::Raw(std::string_view column) const {
   const PGresult* rows = result_.get();
   const int at = Column(rows, column);
   if (PQgetisnull(rows, index_, at)) return std::nullopt;
-  return std::string_view(PQgetvalue(rows, index_, at),
-                          static_cast<std::size_t>(PQgetlength(rows, index_, at)));
+  return std::string_view(PQgetvalue(rows, index_, at), static_cast<std::size_t>(PQgetlength(rows, index_, at)));
 }
 
 std::string_view Row::Wanted(std::string_view column) const {
@@ -48,9 +46,7 @@ std::string_view Row::Wanted(std::string_view column) const {
 }
 
 bool Row::IsNull(std::string_view column) const { return !Raw(column); }
-std::int64_t Row::Int(std::string_view column) const {
-  return Parsed<std::int64_t>(Wanted(column), column, "a whole number");
-}
+std::int64_t Row::Int(std::string_view column) const { return Parsed<std::int64_t>(Wanted(column), column, "a whole number"); }
 bool Row::Bool(std::string_view column) const { return ParsedBool(Wanted(column), column); }
 std::string Row::Text(std::string_view column) const { return std::string(Wanted(column)); }
 double Row::Real(std::string_view column) const { return Parsed<double>(Wanted(column), column, "a number"); }
@@ -58,9 +54,7 @@ double Row::Real(std::string_view column) const { return Parsed<double>(Wanted(c
 std::optional<std::int64_t> Row::OptionalInt(std::string_view column) const {
   return IsNull(column) ? std::nullopt : std::optional(Int(column));
 }
-std::optional<bool> Row::OptionalBool(std::string_view column) const {
-  return IsNull(column) ? std::nullopt : std::optional(Bool(column));
-}
+std::optional<bool> Row::OptionalBool(std::string_view column) const { return IsNull(column) ? std::nullopt : std::optional(Bool(column)); }
 std::optional<std::string> Row::OptionalText(std::string_view column) const {
   return IsNull(column) ? std::nullopt : std::optional(Text(column));
 }
@@ -71,8 +65,7 @@ std::optional<double> Row::OptionalReal(std::string_view column) const {
 std::string Row::TextOrNone(std::string_view column) const { return std::string(Raw(column).value_or("")); }
 
 Row Result::operator[](int index) const {
-  if (index < 0 || index >= size())
-    throw Misread("row " + std::to_string(index) + " asked for, the answer has " + std::to_string(size()));
+  if (index < 0 || index >= size()) throw Misread("row " + std::to_string(index) + " asked for, the answer has " + std::to_string(size()));
   return {result_, index};
 }
 

@@ -41,7 +41,8 @@ class SawDeeds {
   Json SetSaw(const RequestNumber& request, const Json& body);
   Json FitBand(const RequestNumber& request, const Json& body);
   Json SendOffline(const RequestNumber& request, const Json& body);
-  Json SendKept(const Json& deed);  // one that a saw's queue kept (client/queue/saw_queue.h): "send", "device", "seq", "deed", "request", "true_at", "body"
+  Json SendKept(const Json& deed);  // one that a saw's queue kept (client/queue/saw_queue.h): "send", "device", "seq", "deed", "request",
+                                    // "true_at", "body"
 
   Json Pull(const RequestNumber& request, const Json& body);           // {"tag","saw","plan"?,"heat_read"?,"measured_nm"?}
   Json Unreserve(const RequestNumber& request, const Json& body);      // {"tag","reason"}

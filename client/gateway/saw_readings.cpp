@@ -11,15 +11,18 @@ std::optional<Money> MoneyOf(const Row& row, const char* column) {
 }  // namespace
 
 std::int64_t ReadLastKept(Connection& connection, const std::string& device) {
-  return connection.Execute("select coalesce(max(seq), 0)::bigint as seq from api.offline_deeds where device = $1", {device}).Only().Int("seq");
+  return connection.Execute("select coalesce(max(seq), 0)::bigint as seq from api.offline_deeds where device = $1", {device})
+      .Only()
+      .Int("seq");
 }
 
 std::vector<SawRow> ReadSaws(Connection& connection) {
   std::vector<SawRow> rows;
-  for (const Row r : connection.Execute(
-           "select s.saw, s.kerf_nm, s.grip_nm, s.grip_bundled_nm, s.trim_nm, s.max_section_nm, w.stop_stroke_nm, w.bundle_bars, w.cents_per_hour, b.band, "
-           "b.fitted_from::text as fitted_from, b.cuts, trunc(b.area_um2 / 1000000)::bigint as area_mm2, b.out_of_square, b.lately "
-           "from api.saws s join api.saw_rules w using (saw) join api.saw_bands b using (saw) order by s.saw")) {
+  for (
+      const Row r : connection.Execute(
+          "select s.saw, s.kerf_nm, s.grip_nm, s.grip_bundled_nm, s.trim_nm, s.max_section_nm, w.stop_stroke_nm, w.bundle_bars, w.cents_per_hour, b.band, "
+          "b.fitted_from::text as fitted_from, b.cuts, trunc(b.area_um2 / 1000000)::bigint as area_mm2, b.out_of_square, b.lately "
+          "from api.saws s join api.saw_rules w using (saw) join api.saw_bands b using (saw) order by s.saw")) {
     SawRow& s = rows.emplace_back();
     s.saw = r.Text("saw");
     s.band = r.Text("band");
@@ -50,7 +53,8 @@ std::optional<HandoverRow> ReadOpenHandover(Connection& connection, const std::s
 std::vector<SawingRow> ReadSawing(Connection& connection, std::int64_t plan) {
   std::vector<SawingRow> rows;
   const std::string which = plan == 0 ? "where state = 'live' and $1::bigint = 0 " : "where plan_id = $1 ";
-  for (const Row r : connection.Execute("select * from api.plan_sawing " + which + "order by saw, plan_id, layout_no, what desc, order_no, line_no", {plan})) {
+  for (const Row r : connection.Execute(
+           "select * from api.plan_sawing " + which + "order by saw, plan_id, layout_no, what desc, order_no, line_no", {plan})) {
     SawingRow& s = rows.emplace_back();
     s.plan = r.Int("plan_id");
     s.state = r.Text("state");

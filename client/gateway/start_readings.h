@@ -8,7 +8,8 @@
 
 namespace heatkeep {
 
-// How many there are of: grades, saws, pieces on hand, cut list lines, persons with a role. At most 1000 of each is counted. Throws DbError.
+// How many there are of: grades, saws, pieces on hand, cut list lines, persons with a role. At most 1000 of each is counted. Throws
+// DbError.
 std::vector<std::int64_t> ReadStart(Connection& connection);
 
 }  // namespace heatkeep

@@ -26,8 +26,12 @@ Json StockDeeds::Quarantine(const RequestNumber& request, const Json& body) { re
 Json StockDeeds::Release(const RequestNumber& request, const Json& body) { return CallNamed("release", request, body, {}); }
 Json StockDeeds::PlaceHold(const RequestNumber& request, const Json& body) { return CallNamed("place_hold", request, body, {"mill"}); }
 Json StockDeeds::LiftHold(const RequestNumber& request, const Json& body) { return CallNamed("lift_hold", request, body, {}); }
-Json StockDeeds::CorrectLength(const RequestNumber& request, const Json& body) { return CallNamed("correct_length", request, body, {"doubt_nm"}); }
-Json StockDeeds::CorrectReceipt(const RequestNumber& request, const Json& body) { return CallNamed("correct_receipt", request, body, {"owner"}); }
+Json StockDeeds::CorrectLength(const RequestNumber& request, const Json& body) {
+  return CallNamed("correct_length", request, body, {"doubt_nm"});
+}
+Json StockDeeds::CorrectReceipt(const RequestNumber& request, const Json& body) {
+  return CallNamed("correct_receipt", request, body, {"owner"});
+}
 Json StockDeeds::AllowAtRisk(const RequestNumber& request, const Json& body) { return CallNamed("allow_at_risk", request, body, {}); }
 
 Json StockDeeds::ExpectDelivery(const RequestNumber& request, const Json& body) { return Call("expect_delivery", request, body); }

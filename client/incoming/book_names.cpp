@@ -17,11 +17,8 @@ std::set<std::string> Names(Connection& connection, const std::string& view, std
 }  // namespace
 
 BookNames::BookNames(Connection& connection, std::string file, const intake::TableFacts& facts)
-    : file_(std::move(file)),
-      sheet_(facts.sheet),
-      grades_(Names(connection, "grades", {"designation", "number"})),
-      parties_(Names(connection, "parties", {"name"})),
-      places_(Names(connection, "places", {"place"})) {}
+    : file_(std::move(file)), sheet_(facts.sheet), grades_(Names(connection, "grades", {"designation", "number"})),
+      parties_(Names(connection, "parties", {"name"})), places_(Names(connection, "places", {"place"})) {}
 
 void BookNames::Need(const std::set<std::string>& known, int line, const std::string& what, const std::string& word,
                      const std::string& expected) {
@@ -39,8 +36,6 @@ void BookNames::Grade(int line, const std::string& word) {
 void BookNames::Party(int line, const std::string& what, const std::string& word) {
   Need(parties_, line, what, word, "a name that the owner has entered");
 }
-void BookNames::Place(int line, const std::string& word) {
-  Need(places_, line, "place", word, "a place of the shop");
-}
+void BookNames::Place(int line, const std::string& word) { Need(places_, line, "place", word, "a place of the shop"); }
 
 }  // namespace heatkeep::incoming

@@ -27,8 +27,7 @@ class BookNames {
   const std::vector<intake::FileProblem>& problems() const { return problems_; }
 
  private:
-  void Need(const std::set<std::string>& known, int line, const std::string& what, const std::string& word,
-            const std::string& expected);
+  void Need(const std::set<std::string>& known, int line, const std::string& what, const std::string& word, const std::string& expected);
 
   std::string file_, sheet_;
   std::set<std::string> grades_, parties_, places_;

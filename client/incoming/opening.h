@@ -14,11 +14,11 @@ namespace heatkeep::incoming {
 struct OpeningLook {
   TableFile file;
   std::string bytes;
-  std::vector<intake::OpeningFileRow> good;    // the rows that can be booked, in the file's order
-  std::vector<intake::FileProblem> problems;   // of the others, by line; line 0: of the file as a whole
-  std::vector<intake::FileProblem> warnings;   // keep nothing out
+  std::vector<intake::OpeningFileRow> good;                    // the rows that can be booked, in the file's order
+  std::vector<intake::FileProblem> problems;                   // of the others, by line; line 0: of the file as a whole
+  std::vector<intake::FileProblem> warnings;                   // keep nothing out
   std::vector<std::string> new_places, new_mills, new_owners;  // named in the file, not in the book; each once
-  Json lines = Json::array();                  // of `good`, as open_balance takes them
+  Json lines = Json::array();                                  // of `good`, as open_balance takes them
 };
 
 // Throws std::runtime_error where the file cannot be read; DbError.

@@ -20,9 +20,7 @@ std::vector<ElementContent> ChemistryCells(CheckedRows& file) {
   }
   try {
     CheckSum(chemistry);
-  } catch (const BadText& sum) {
-    file.Problem(sum.Wrong(), sum.Expected());
-  }
+  } catch (const BadText& sum) { file.Problem(sum.Wrong(), sum.Expected()); }
   return chemistry;
 }
 
@@ -34,7 +32,9 @@ std::optional<std::int64_t> ThousandthsCell(CheckedRows& file, std::string_view 
   });
 }
 
-std::string LotKey(const CertificatesFileRow& row) { return row.issuer + " " + row.number + " " + row.heat + " " + SectionText(row.section); }
+std::string LotKey(const CertificatesFileRow& row) {
+  return row.issuer + " " + row.number + " " + row.heat + " " + SectionText(row.section);
+}
 
 CertificatesFileRow ReadRow(CheckedRows& file) {
   CertificatesFileRow row;
@@ -54,7 +54,8 @@ CertificatesFileRow ReadRow(CheckedRows& file) {
   row.grade = file.Needed("grade", "a grade like 42CrMo4");
   row.product = file.Word("analysis", {"heat", "product"}) == "product";
   row.chemistry = ChemistryCells(file);
-  if (row.product && row.chemistry.empty() && file.LineGood()) file.Problem("a product analysis without values", "mass % of an element at least", "analysis");
+  if (row.product && row.chemistry.empty() && file.LineGood())
+    file.Problem("a product analysis without values", "mass % of an element at least", "analysis");
   row.rm_kpa = ThousandthsCell(file, "Rm", 10'000'000);
   row.re_kpa = ThousandthsCell(file, "Re", 10'000'000);
   row.a_millipercent = ThousandthsCell(file, "A", 100'000);
@@ -75,21 +76,34 @@ void CheckPairs(FileRows<CertificatesFileRow>& file, const std::string& name) {
   std::map<std::string, const CertificatesFileRow*> first;
   for (const CertificatesFileRow& row : file.rows) {
     const CertificatesFileRow& other = *first.emplace(LotKey(row), &row).first->second;
-    if (other.grade != row.grade || other.condition != row.condition || other.type != row.type || other.issued != row.issued || other.validated_by != row.validated_by) {
-      file.problems.push_back({name, row.line_in_file, "another grade, condition, type, date or validator than line " + std::to_string(other.line_in_file) + " has of this document and heat",
-                               "the same in both rows", {}});
+    if (other.grade != row.grade || other.condition != row.condition || other.type != row.type || other.issued != row.issued ||
+        other.validated_by != row.validated_by) {
+      file.problems.push_back({name,
+                               row.line_in_file,
+                               "another grade, condition, type, date or validator than line " + std::to_string(other.line_in_file) +
+                                   " has of this document and heat",
+                               "the same in both rows",
+                               {}});
     }
   }
 }
 
 }  // namespace
 
-FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
-                                                   ReadingOptions how) {
-  std::vector<Column> columns{{"number", true, false, {}, "A03"}, {"type", true, false, {}, "A02"}, {"issuer", true, false, {}, "A01"},
-                              {"issued", false, false, {}, "Z02"}, {"heat", true, false, {}, "B07"}, {"section", true, true, kLengthUnit, "B09"},
-                              {"condition", false, false, {}, "B04"}, {"grade", true, false, {}, "B02"}, {"Rm", false, true, "MPa", "C12"},
-                              {"Re", false, true, "MPa", "C11"}, {"A", false, true, "%", "C13"}, {"validated_by"}, {"analysis"}};
+FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+  std::vector<Column> columns{{"number", true, false, {}, "A03"},
+                              {"type", true, false, {}, "A02"},
+                              {"issuer", true, false, {}, "A01"},
+                              {"issued", false, false, {}, "Z02"},
+                              {"heat", true, false, {}, "B07"},
+                              {"section", true, true, kLengthUnit, "B09"},
+                              {"condition", false, false, {}, "B04"},
+                              {"grade", true, false, {}, "B02"},
+                              {"Rm", false, true, "MPa", "C12"},
+                              {"Re", false, true, "MPa", "C11"},
+                              {"A", false, true, "%", "C13"},
+                              {"validated_by"},
+                              {"analysis"}};
   for (std::string_view element : kElements) columns.push_back({element, false, true, "mass %"});
   auto file = ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
   CheckPairs(file, name);

@@ -27,7 +27,7 @@ struct CertificatesFileRow {
   Papers type = Papers::P31;  // never None
   std::string issuer, issued, heat;
   Section section;
-  std::string condition, grade;  // condition in its normal form
+  std::string condition, grade;                // condition in its normal form
   bool product = false;                        // the chemistry is of the product, not of the heat
   std::vector<ElementContent> chemistry;       // in the file's order of columns of the list of elements
   std::optional<std::int64_t> rm_kpa, re_kpa;  // tensile and yield strength, whole kPa: 1 MPa is 1000
@@ -37,7 +37,6 @@ struct CertificatesFileRow {
 
 // A document, heat, section and kind of analysis stand once; the two rows of one lot agree in grade and condition, and one of them
 // has the tests. A row of the product has an analysis. Elements that add up to more than 101 % are refused.
-FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name,
-                                                   ReadingOptions how = {});
+FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 
 }  // namespace heatkeep::intake

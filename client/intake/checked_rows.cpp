@@ -74,8 +74,7 @@ struct MarkCount {
 
 }  // namespace
 
-CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns,
-                         ReadingOptions how)
+CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, ReadingOptions how)
     : name_(name), how_(std::move(how)), table_(ReadTable(bytes, name, how_.sheet)) {
   problems_ = table_.problems;
   warnings_ = table_.warnings;
@@ -89,8 +88,9 @@ void CheckedRows::MatchHeader(const std::vector<Column>& columns) {
   const std::vector<std::string>& header = table_.rows.front().cells;
   for (std::size_t i = 0; i < header.size(); ++i) {
     const std::string form = WithoutChemistryField(NameForm(header[i]));
-    const auto known = std::find_if(columns.begin(), columns.end(),
-                                    [&form](const Column& c) { return NameForm(c.name) == form || (!c.code.empty() && NameForm(c.code) == form); });
+    const auto known = std::find_if(columns.begin(), columns.end(), [&form](const Column& c) {
+      return NameForm(c.name) == form || (!c.code.empty() && NameForm(c.code) == form);
+    });
     if (known == columns.end()) {
       const std::string shown = form.empty() ? "a column without a name" : "unknown column " + Quoted(header[i]);
       Problem(shown, "only these columns: " + Listed(columns));
@@ -211,8 +211,7 @@ std::string CheckedRows::Word(std::string_view column, const std::vector<std::st
 void CheckedRows::Once(const std::string& what, const std::string& key) {
   const auto [at, fresh] = seen_.emplace(what + '\n' + key, Line());
   if (!fresh) {
-    Problem(what + " " + Quoted(key) + " stands in line " + std::to_string(at->second) + " already",
-            "each " + what + " once");
+    Problem(what + " " + Quoted(key) + " stands in line " + std::to_string(at->second) + " already", "each " + what + " once");
   }
 }
 

@@ -16,7 +16,7 @@ namespace heatkeep::intake {
 struct Column {
   std::string_view name;  // small letters; matched without case, blanks, '_' and '-'
   bool required = false;
-  bool numbers = false;   // its cells tell which decimal mark the file uses
+  bool numbers = false;        // its cells tell which decimal mark the file uses
   std::string_view unit = {};  // what a number without a unit is: "kg", "mass %"; of a length kLengthUnit
   std::string_view code = {};  // another name: its field of EN 10168:2004, "A03"
 };
@@ -55,8 +55,8 @@ class CheckedRows {
     try {
       return T(read(cell));
     } catch (const BadText& e) {
-      Problem(std::string(column) + ": " + e.Wrong() + (Kind(column) == CellKind::Date ? " (the sheet holds a date)" : ""),
-              e.Expected(), column);
+      Problem(std::string(column) + ": " + e.Wrong() + (Kind(column) == CellKind::Date ? " (the sheet holds a date)" : ""), e.Expected(),
+              column);
       return otherwise;
     }
   }
@@ -78,7 +78,7 @@ class CheckedRows {
   void Problem(std::string wrong, std::string expected, std::string_view column = {});
   void Warn(std::string wrong, std::string_view column = {});
 
-  bool LineGood() const { return good_; }  // no problem in this row so far
+  bool LineGood() const { return good_; }    // no problem in this row so far
   bool Refused() const { return refused_; }  // the header is wrong: no rows at all
   std::vector<FileProblem> TakeProblems() { return std::move(problems_); }
   std::vector<FileProblem> TakeWarnings() { return std::move(warnings_); }
@@ -104,8 +104,8 @@ class CheckedRows {
 
 // All rows that read_row(CheckedRows&) gives without a problem, as ReadingOptions::bad_lines says.
 template <class Row, class ReadRow>
-FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns,
-                              ReadingOptions how, ReadRow read_row) {
+FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, ReadingOptions how,
+                              ReadRow read_row) {
   CheckedRows file(bytes, name, std::move(columns), how);
   FileRows<Row> out;
   while (file.Next()) {

@@ -51,9 +51,7 @@ class RowTaker {
     return true;
   }
 
-  bool AtCellEnd() const {
-    return AtEnd() || text_[at_] == delimiter_ || text_[at_] == '\n' || text_[at_] == '\r';
-  }
+  bool AtCellEnd() const { return AtEnd() || text_[at_] == delimiter_ || text_[at_] == '\n' || text_[at_] == '\r'; }
 
   void TakeLineEnd() {
     const bool cr = TakeIf('\r');

@@ -8,10 +8,9 @@ namespace heatkeep::intake {
 namespace {
 
 // Windows-1252, 0x80 to 0x9F; 0: no character. (The table of the encoding's registration, from memory.)
-constexpr std::array<std::uint16_t, 32> kWindows1252{
-    0x20AC, 0,      0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
-    0x2039, 0x0152, 0,      0x017D, 0,      0,      0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
-    0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0,      0x017E, 0x0178};
+constexpr std::array<std::uint16_t, 32> kWindows1252{0x20AC, 0,      0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
+                                                     0x2039, 0x0152, 0,      0x017D, 0,      0,      0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
+                                                     0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0,      0x017E, 0x0178};
 
 unsigned Byte(char c) { return static_cast<unsigned char>(c); }
 
@@ -64,9 +63,7 @@ std::size_t FirstNotUtf8(std::string_view bytes) {
   return std::string_view::npos;
 }
 
-DecodedText Refused(std::string wrong, std::string expected, int line = 0) {
-  return {"", "", std::move(wrong), std::move(expected), line};
-}
+DecodedText Refused(std::string wrong, std::string expected, int line = 0) { return {"", "", std::move(wrong), std::move(expected), line}; }
 
 DecodedText FromUtf16(std::string_view bytes, bool big_end) {
   if (bytes.size() % 2 != 0) return Refused("half a UTF-16 character at the end", "a whole text file");
@@ -97,8 +94,7 @@ DecodedText FromWindows1252(std::string_view bytes) {
     const unsigned b = Byte(bytes[i]);
     const std::uint32_t c = b < 0x80 || b > 0x9F ? b : kWindows1252[b - 0x80];
     if (c == 0) {
-      return Refused("a byte that is a character neither in UTF-8 nor in Windows-1252", "a file saved as UTF-8",
-                     LineAt(bytes, i));
+      return Refused("a byte that is a character neither in UTF-8 nor in Windows-1252", "a file saved as UTF-8", LineAt(bytes, i));
     }
     Append(out.utf8, c);
   }
@@ -115,9 +111,7 @@ DecodedText DecodeText(std::string_view bytes) {
   if (bytes.starts_with("\xFE\xFF")) return FromUtf16(bytes.substr(2), true);
   const bool marked = bytes.starts_with("\xEF\xBB\xBF");
   if (marked) bytes.remove_prefix(3);
-  if (const auto at = bytes.find('\0'); at != std::string_view::npos) {
-    return Refused("a zero byte", "a text file", LineAt(bytes, at));
-  }
+  if (const auto at = bytes.find('\0'); at != std::string_view::npos) { return Refused("a zero byte", "a text file", LineAt(bytes, at)); }
   const std::size_t bad = FirstNotUtf8(bytes);
   if (bad == std::string_view::npos) return {std::string(bytes), "UTF-8", "", "", 0};
   if (marked) return Refused("bytes that are not UTF-8 though the file says it is", "a file saved as UTF-8", LineAt(bytes, bad));

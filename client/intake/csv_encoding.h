@@ -7,8 +7,8 @@
 namespace heatkeep::intake {
 
 struct DecodedText {
-  std::string utf8;       // without a byte order mark; empty when refused
-  std::string encoding;   // "UTF-8", "UTF-16" or "Windows-1252"
+  std::string utf8;             // without a byte order mark; empty when refused
+  std::string encoding;         // "UTF-8", "UTF-16" or "Windows-1252"
   std::string wrong, expected;  // not empty: refused
   int line = 0;                 // where, or 0
 };

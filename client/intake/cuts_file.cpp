@@ -19,11 +19,10 @@ CutsFileRow ReadRow(CheckedRows& file) {
   row.section = SectionCell(file);
   row.grade = file.Needed("grade", "a grade like 42CrMo4");
   row.length = LengthCell(file);
-  row.quantity = file.NeededValue<int>("quantity", "a whole number, 1 or more", [](const std::string& cell) {
-    return static_cast<int>(ReadWhole(cell, 1, kMostPieces));
-  });
-  row.tolerance = file.Value("tolerance", std::optional<Tolerance>(),
-                             [&file](const std::string& cell) { return ReadTolerance(cell, file.Lengths()); });
+  row.quantity = file.NeededValue<int>("quantity", "a whole number, 1 or more",
+                                       [](const std::string& cell) { return static_cast<int>(ReadWhole(cell, 1, kMostPieces)); });
+  row.tolerance =
+      file.Value("tolerance", std::optional<Tolerance>(), [&file](const std::string& cell) { return ReadTolerance(cell, file.Lengths()); });
   if (row.tolerance && row.tolerance->minus >= row.length && row.length.nm > 0) {
     file.Problem("tolerance: the lower limit takes away the whole length", "a tolerance smaller than the length");
   }

@@ -11,7 +11,7 @@ namespace heatkeep::intake {
 
 struct FileProblem {
   std::string file;
-  int line = 0;  // of the file, from 1; 0: the file as a whole
+  int line = 0;                 // of the file, from 1; 0: the file as a whole
   std::string wrong, expected;  // expected may be empty in a warning
   std::string cell = {};        // of a spreadsheet: "Rack!C7", or "Rack!7" for the row
 
@@ -32,9 +32,9 @@ enum class BadLines {
 
 struct ReadingOptions {
   BadLines bad_lines = BadLines::RefuseFile;
-  char decimal_mark = 0;                 // '.' or ',' when somebody says so; 0: found out from the file
-  LengthUnit bare = LengthUnit::Mm;      // what a length without a unit is
-  std::string sheet = {};                // of a spreadsheet; empty: the first that is shown
+  char decimal_mark = 0;             // '.' or ',' when somebody says so; 0: found out from the file
+  LengthUnit bare = LengthUnit::Mm;  // what a length without a unit is
+  std::string sheet = {};            // of a spreadsheet; empty: the first that is shown
 };
 
 // A column of the file that was recognised.
@@ -59,10 +59,10 @@ struct TableFacts {
 
 template <class Row>
 struct FileRows {
-  std::vector<Row> rows;               // in the file's order; empty when the file is refused
-  std::vector<FileProblem> problems;   // what keeps lines, or the whole file, out
-  std::vector<FileProblem> warnings;   // what somebody should look at; keeps nothing out
-  char decimal_mark = '.';             // how the file's numbers were read
+  std::vector<Row> rows;              // in the file's order; empty when the file is refused
+  std::vector<FileProblem> problems;  // what keeps lines, or the whole file, out
+  std::vector<FileProblem> warnings;  // what somebody should look at; keeps nothing out
+  char decimal_mark = '.';            // how the file's numbers were read
   TableFacts facts;
 
   bool Good() const { return problems.empty(); }

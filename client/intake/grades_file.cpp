@@ -42,8 +42,8 @@ Grade ReadRow(CheckedRows& file) {
   grade.uns = file.Text("uns");
   grade.family = file.Needed("family", "a family like alloy steel");
   grade.standard = file.Text("standard");
-  grade.density.kg_m3 = file.NeededValue<std::int64_t>(
-      "density_kg_m3", "whole kg/m3", [](const std::string& cell) { return ReadWhole(cell, 500, 25'000); });
+  grade.density.kg_m3 =
+      file.NeededValue<std::int64_t>("density_kg_m3", "whole kg/m3", [](const std::string& cell) { return ReadWhole(cell, 500, 25'000); });
   grade.density_source = file.Needed("density_source", "where the density is from");
   grade.source = file.Text("source");
   grade.evidence = file.Text("evidence");

@@ -33,7 +33,8 @@ GradeLimit ReadLimit(CheckedRows& file, std::string_view what_column) {
   row.grade = file.Needed("grade", "a grade's designation");
   row.sizes = SizesCells(file);
   row.what = file.Needed(what_column, "what is limited");
-  if (what_column == "element" && !row.what.empty() && !IsElement(row.what)) file.Problem("unknown element " + Quoted(row.what), "a chemical symbol", "element");
+  if (what_column == "element" && !row.what.empty() && !IsElement(row.what))
+    file.Problem("unknown element " + Quoted(row.what), "a chemical symbol", "element");
   row.least = BoundCell(file, "min_pct");
   row.most = BoundCell(file, "max_pct");
   CheckBounds(file, row.least, row.most);
@@ -46,9 +47,16 @@ GradeLimit ReadLimit(CheckedRows& file, std::string_view what_column) {
 
 FileRows<GradeLimit> ReadLimits(std::string_view bytes, const std::string& name, ReadingOptions how, std::string_view what_column) {
   return ReadCheckedRows<GradeLimit>(bytes, name,
-                                     {{"grade", true}, {"over_mm", true, true, "mm"}, {"upto_mm", true, true, "mm"}, {what_column, true},
-                                      {"min_pct", true, true, "mass %"}, {"max_pct", true, true, "mass %"}, {"kind", true}, {"source", true},
-                                      {"edition_or_note", true}, {"evidence", true}},
+                                     {{"grade", true},
+                                      {"over_mm", true, true, "mm"},
+                                      {"upto_mm", true, true, "mm"},
+                                      {what_column, true},
+                                      {"min_pct", true, true, "mass %"},
+                                      {"max_pct", true, true, "mass %"},
+                                      {"kind", true},
+                                      {"source", true},
+                                      {"edition_or_note", true},
+                                      {"evidence", true}},
                                      how, [what_column](CheckedRows& file) { return ReadLimit(file, what_column); });
 }
 
@@ -59,7 +67,8 @@ MechanicalLimit ReadMechanical(CheckedRows& file) {
   row.sizes = SizesCells(file);
   row.property = file.Needed("property", "Rm, Re or A");
   const std::string unit = file.Needed("unit", "MPa or %");
-  if (row.property != "Rm" && row.property != "Re" && row.property != "A") file.Problem("unknown property " + Quoted(row.property), "Rm, Re or A", "property");
+  if (row.property != "Rm" && row.property != "Re" && row.property != "A")
+    file.Problem("unknown property " + Quoted(row.property), "Rm, Re or A", "property");
   if (unit != (row.property == "A" ? "%" : "MPa")) file.Problem("unit " + Quoted(unit), "MPa for Rm and Re, % for A", "unit");
   row.least = BoundCell(file, "min");
   row.most = BoundCell(file, "max");
@@ -76,7 +85,8 @@ ProductDeviation ReadDeviation(CheckedRows& file) {
   row.standard = file.Needed("standard", "the standard of the limits");
   row.grade = file.Text("grade");
   row.element = file.Needed("element", "a chemical symbol");
-  if (!row.element.empty() && !IsElement(row.element)) file.Problem("unknown element " + Quoted(row.element), "a chemical symbol", "element");
+  if (!row.element.empty() && !IsElement(row.element))
+    file.Problem("unknown element " + Quoted(row.element), "a chemical symbol", "element");
   row.over = BoundCell(file, "over_pct").value_or(Bound{});
   row.upto = BoundCell(file, "upto_pct");
   row.above = BoundCell(file, "above_pct");
@@ -90,23 +100,42 @@ ProductDeviation ReadDeviation(CheckedRows& file) {
 
 }  // namespace
 
-FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, ReadingOptions how) { return ReadLimits(bytes, name, how, "element"); }
+FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+  return ReadLimits(bytes, name, how, "element");
+}
 
-FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, ReadingOptions how) { return ReadLimits(bytes, name, how, "what"); }
+FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+  return ReadLimits(bytes, name, how, "what");
+}
 
 FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
   return ReadCheckedRows<MechanicalLimit>(bytes, name,
-                                          {{"grade", true}, {"condition", true}, {"over_mm", true, true, "mm"}, {"upto_mm", true, true, "mm"},
-                                           {"property", true}, {"min", true, true}, {"max", true, true}, {"unit", true}, {"source", true},
-                                           {"edition_or_note", true}, {"evidence", true}},
+                                          {{"grade", true},
+                                           {"condition", true},
+                                           {"over_mm", true, true, "mm"},
+                                           {"upto_mm", true, true, "mm"},
+                                           {"property", true},
+                                           {"min", true, true},
+                                           {"max", true, true},
+                                           {"unit", true},
+                                           {"source", true},
+                                           {"edition_or_note", true},
+                                           {"evidence", true}},
                                           how, ReadMechanical);
 }
 
 FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
   return ReadCheckedRows<ProductDeviation>(bytes, name,
-                                           {{"standard", true}, {"grade", true}, {"element", true}, {"over_pct", true, true, "mass %"},
-                                            {"upto_pct", true, true, "mass %"}, {"above_pct", true, true, "mass %"}, {"below_pct", true, true, "mass %"},
-                                            {"source", true}, {"evidence", true}, {"note", true}},
+                                           {{"standard", true},
+                                            {"grade", true},
+                                            {"element", true},
+                                            {"over_pct", true, true, "mass %"},
+                                            {"upto_pct", true, true, "mass %"},
+                                            {"above_pct", true, true, "mass %"},
+                                            {"below_pct", true, true, "mass %"},
+                                            {"source", true},
+                                            {"evidence", true},
+                                            {"note", true}},
                                            how, ReadDeviation);
 }
 

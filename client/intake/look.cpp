@@ -8,7 +8,9 @@ namespace {
 int LineOf(const StockFileRow& row) { return row.line; }
 int LineOf(const Grade&) { return 0; }
 template <class Row>
-int LineOf(const Row& row) { return row.line_in_file; }
+int LineOf(const Row& row) {
+  return row.line_in_file;
+}
 
 template <class Row>
 Look Shown(FileRows<Row> read, std::size_t most) {

@@ -119,7 +119,8 @@ NumberFormat BuiltInFormat(int id) {
   NumberFormat format;
   if (id == 9 || id == 10) format.kind = Kind::Percent;
   if (id == 11 || id == 48) format.kind = Kind::Scientific;
-  if ((id >= 14 && id <= 17) || id == 22 || (id >= 27 && id <= 31) || id == 36 || (id >= 50 && id <= 54) || id == 57 || id == 58) format.kind = Kind::Date;
+  if ((id >= 14 && id <= 17) || id == 22 || (id >= 27 && id <= 31) || id == 36 || (id >= 50 && id <= 54) || id == 57 || id == 58)
+    format.kind = Kind::Date;
   if ((id >= 18 && id <= 21) || (id >= 32 && id <= 35) || (id >= 45 && id <= 47) || id == 55 || id == 56) format.kind = Kind::Time;
   return format;
 }

@@ -11,8 +11,8 @@ namespace heatkeep::intake {
 struct NumberFormat {
   enum class Kind { Plain, Scientific, Percent, Date, Time, Padded };
   Kind kind = Kind::Plain;
-  int zeros = 0;         // of Padded: so many digits at least before the decimal mark
-  std::string words;     // letters or inch marks that the format sets beside the number
+  int zeros = 0;      // of Padded: so many digits at least before the decimal mark
+  std::string words;  // letters or inch marks that the format sets beside the number
 };
 
 // From a format code of SpreadsheetML (ISO/IEC 29500-1, 18.8.30): `dd/mm/yyyy`, `0.00E+00`, `0000`, `0.0" mm"`.

@@ -69,7 +69,8 @@ NumberFormat FormatOf(const std::string& shown, bool with_words) {
     format.kind = NumberFormat::Kind::Padded;
     format.zeros = static_cast<int>(end - first);
   }
-  const bool letters = std::any_of(plain.begin(), plain.end(), [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '"' || c == '\''; });
+  const bool letters = std::any_of(plain.begin(), plain.end(),
+                                   [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '"' || c == '\''; });
   if (!letters || !with_words) return format;
   for (char c : plain) {
     if ((c < '0' || c > '9') && c != '.' && c != ',' && c != '-') format.words += c;
@@ -84,7 +85,8 @@ struct OdsCell {
 };
 
 ShownCell Shown(const OdsCell& cell) {
-  if (cell.error || (cell.formula && (cell.text.starts_with("#") || cell.text.starts_with("Err:")))) return {cell.text.empty() ? "#ERROR" : cell.text, CellKind::Error};
+  if (cell.error || (cell.formula && (cell.text.starts_with("#") || cell.text.starts_with("Err:"))))
+    return {cell.text.empty() ? "#ERROR" : cell.text, CellKind::Error};
   if (cell.type == "float" || cell.type == "currency") return ShowNumber(cell.value, FormatOf(cell.text, cell.type == "float"), false);
   if (cell.type == "percentage") return ShowNumber(cell.value, {NumberFormat::Kind::Percent, 0, ""}, false);
   if (cell.type == "date") return {cell.date.substr(0, cell.date.find('.')), CellKind::Date};
@@ -188,9 +190,7 @@ class OdsReader {
     try {
       ShownCell shown = Shown(cell);
       if (!shown.text.empty()) cells.push_back({column, times, std::move(shown), cell.formula && shown.kind != CellKind::Error});
-    } catch (const BadText& e) {
-      throw BadText("cell " + ColumnLetters(column) + std::to_string(row) + ": " + e.Wrong(), e.Expected());
-    }
+    } catch (const BadText& e) { throw BadText("cell " + ColumnLetters(column) + std::to_string(row) + ": " + e.Wrong(), e.Expected()); }
   }
 
   // The paragraphs of a cell, a line each; notes and drawings in it are no part of its text.

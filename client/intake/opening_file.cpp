@@ -21,8 +21,7 @@ class LookAlikes {
       if (it->second == heat) return;
     }
     if (at != end) {
-      file.Warn("heat " + Quoted(heat) + " looks like " + Quoted(at->second) +
-                "; they are kept apart until somebody has looked");
+      file.Warn("heat " + Quoted(heat) + " looks like " + Quoted(at->second) + "; they are kept apart until somebody has looked");
     }
     seen_.emplace(FoldedHeat(heat), heat);
   }

@@ -41,9 +41,8 @@ MarkEnd MarkCell(CheckedRows& file) {
 }
 
 Section SectionCell(CheckedRows& file) {
-  return file.NeededValue<Section>("section", "for example round 50", [&file](const std::string& cell) {
-    return ReadSection(cell, file.Lengths());
-  });
+  return file.NeededValue<Section>("section", "for example round 50",
+                                   [&file](const std::string& cell) { return ReadSection(cell, file.Lengths()); });
 }
 
 Length LengthCell(CheckedRows& file) {
@@ -59,8 +58,7 @@ Length OptionalLengthCell(CheckedRows& file, std::string_view column) {
 }
 
 int WholeCell(CheckedRows& file, std::string_view column, int least, int most, int otherwise) {
-  return file.Value(column, otherwise,
-                    [=](const std::string& cell) { return static_cast<int>(ReadWhole(cell, least, most)); });
+  return file.Value(column, otherwise, [=](const std::string& cell) { return static_cast<int>(ReadWhole(cell, least, most)); });
 }
 
 std::string HeatCell(CheckedRows& file, std::string_view column) {
@@ -68,20 +66,22 @@ std::string HeatCell(CheckedRows& file, std::string_view column) {
   std::string heat = file.Value(column, std::string(), [kind](const std::string& cell) {
     const char* as_marked = "the heat as marked on the metal, in a column formatted as text";
     if (SpreadsheetAte(cell)) throw BadText(Quoted(cell) + " is a number a spreadsheet made of a heat like 123E3", as_marked);
-    if (kind == CellKind::PaddedNumber) throw BadText(Quoted(cell) + " is a number that only its format shows with zeros in front", as_marked);
+    if (kind == CellKind::PaddedNumber)
+      throw BadText(Quoted(cell) + " is a number that only its format shows with zeros in front", as_marked);
     if (kind == CellKind::Date || kind == CellKind::Boolean) throw BadText(Quoted(cell) + " is no text in the sheet", as_marked);
     return cell;
   });
   if (kind == CellKind::Number && !heat.empty()) {
-    file.Warn("heat " + Quoted(heat) + " is a number in the sheet: zeros in front of it would be lost; look at the metal, and format the column as text", column);
+    file.Warn("heat " + Quoted(heat) +
+                  " is a number in the sheet: zeros in front of it would be lost; look at the metal, and format the column as text",
+              column);
   }
   return heat;
 }
 
 std::optional<Money> PriceCell(CheckedRows& file) {
-  return file.Value("price", std::optional<Money>(), [&file](const std::string& cell) {
-    return Money{ReadScaled(cell, 2, file.DecimalMark())};
-  });
+  return file.Value("price", std::optional<Money>(),
+                    [&file](const std::string& cell) { return Money{ReadScaled(cell, 2, file.DecimalMark())}; });
 }
 
 Papers PapersCell(CheckedRows& file) { return file.Value("papers", Papers::None, ReadPapers); }

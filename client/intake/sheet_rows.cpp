@@ -23,7 +23,8 @@ void SheetRows::Put(int row, std::size_t column, std::string text, CellKind kind
                   "at most " + std::to_string(kMostColumns) + " columns");
   }
   if (rows_.empty() || rows_.back().line != row) {
-    if (!rows_.empty() && rows_.back().line > row) throw BadText("the rows of sheet " + Quoted(sheet_) + " are out of order", "a whole spreadsheet");
+    if (!rows_.empty() && rows_.back().line > row)
+      throw BadText("the rows of sheet " + Quoted(sheet_) + " are out of order", "a whole spreadsheet");
     rows_.push_back({row, {}, {}});
     if (row == hidden_row_) Note(hidden_rows_, std::to_string(row));
   }
@@ -44,7 +45,8 @@ void SheetRows::Put(int row, std::size_t column, std::string text, CellKind kind
 void SheetRows::GiveTo(Table& table) {
   if (rows_.empty()) throw BadText("nothing is in sheet " + Quoted(sheet_), "a header line and rows");
   const std::size_t width = rows_.front().cells.size();
-  if (width * rows_.size() > kMostCells) throw BadText("sheet " + Quoted(sheet_) + " holds more than 4 000 000 cells", "a spreadsheet of ordinary size");
+  if (width * rows_.size() > kMostCells)
+    throw BadText("sheet " + Quoted(sheet_) + " holds more than 4 000 000 cells", "a spreadsheet of ordinary size");
   for (TableRow& row : rows_) {
     if (row.cells.size() >= width) continue;
     row.cells.resize(width);

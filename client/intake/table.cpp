@@ -45,13 +45,13 @@ Table ReadTable(std::string_view bytes, const std::string& name, const std::stri
     ReadSpreadsheet(bytes, name, sheet, table);
     if (sheet.empty() && table.facts.sheets.size() > 1) {
       table.warnings.insert(table.warnings.begin(),
-                            {name, 0, "only sheet " + Quoted(table.facts.sheet) + " is read, the first of " +
-                                          std::to_string(table.facts.sheets.size()) + "; --sheet NAME reads another", ""});
+                            {name, 0,
+                             "only sheet " + Quoted(table.facts.sheet) + " is read, the first of " +
+                                 std::to_string(table.facts.sheets.size()) + "; --sheet NAME reads another",
+                             ""});
     }
     return table;
-  } catch (const BadText& e) {
-    return Refused(name, e);
-  }
+  } catch (const BadText& e) { return Refused(name, e); }
 }
 
 std::string ColumnLetters(std::size_t column) {

@@ -26,7 +26,7 @@ enum class CellKind : std::uint8_t {
   PaddedNumber,  // its format sets zeros in front that are not in the value
   Date,
   Boolean,
-  Error,         // #N/A and its like; the text says which
+  Error,  // #N/A and its like; the text says which
 };
 
 struct TableRow {
@@ -38,13 +38,13 @@ struct TableRow {
 
 struct Table {
   TableFacts facts;
-  std::vector<TableRow> rows;  // the first is the header; lines without text are left out
+  std::vector<TableRow> rows;         // the first is the header; lines without text are left out
   std::vector<FileProblem> problems;  // not empty: no rows
   std::vector<FileProblem> warnings;  // formulas, merged cells, hidden rows and columns, other sheets
 };
 
-inline constexpr std::size_t kMostCells = 4'000'000;      // of a spreadsheet
-inline constexpr int kMostColumns = 256;                  // with something in them
+inline constexpr std::size_t kMostCells = 4'000'000;  // of a spreadsheet
+inline constexpr int kMostColumns = 256;              // with something in them
 inline constexpr std::size_t kMostText = std::size_t{64} * 1024 * 1024;
 
 // `sheet`: which one of a spreadsheet; empty: the first that is shown. Never throws for what is in the bytes: every

@@ -11,8 +11,8 @@
 namespace heatkeep::intake {
 
 struct XlsxLook {
-  std::vector<std::string> strings;    // the shared ones
-  std::vector<NumberFormat> formats;   // by the style number of a cell
+  std::vector<std::string> strings;   // the shared ones
+  std::vector<NumberFormat> formats;  // by the style number of a cell
   bool from_1904 = false;
 };
 

@@ -139,9 +139,7 @@ class SheetReader {
       if (!shown) return;
       if (cell.formula && shown->kind != CellKind::Error) rows_.NoteFormula(cell.place.row, cell.place.column);
       rows_.Put(cell.place.row, cell.place.column, std::move(shown->text), shown->kind);
-    } catch (const BadText& e) {
-      throw BadText("cell " + where + ": " + e.Wrong(), e.Expected());
-    }
+    } catch (const BadText& e) { throw BadText("cell " + where + ": " + e.Wrong(), e.Expected()); }
   }
 
   XmlPart xml_;

@@ -11,8 +11,7 @@ constexpr const char* kWhole = "a whole spreadsheet, saved again";
 }  // namespace
 
 XmlPart::XmlPart(std::string bytes, std::string part)
-    : bytes_(std::move(bytes)),
-      part_(std::move(part)),
+    : bytes_(std::move(bytes)), part_(std::move(part)),
       reader_(QByteArray::fromRawData(bytes_.data(), static_cast<qsizetype>(bytes_.size()))) {}
 
 XmlStep XmlPart::Next() {
@@ -23,10 +22,8 @@ XmlStep XmlPart::Next() {
         return XmlStep::Start;
       case QXmlStreamReader::EndElement: --depth_; return XmlStep::End;
       case QXmlStreamReader::Characters: return XmlStep::Text;
-      case QXmlStreamReader::DTD:
-        throw BadText("part " + Quoted(part_) + " has a document type, which no spreadsheet needs", kWhole);
-      case QXmlStreamReader::EntityReference:
-        throw BadText("part " + Quoted(part_) + " names an entity of its own", kWhole);
+      case QXmlStreamReader::DTD: throw BadText("part " + Quoted(part_) + " has a document type, which no spreadsheet needs", kWhole);
+      case QXmlStreamReader::EntityReference: throw BadText("part " + Quoted(part_) + " names an entity of its own", kWhole);
       case QXmlStreamReader::EndDocument: return XmlStep::Done;
       case QXmlStreamReader::Invalid:
         throw BadText("part " + Quoted(part_) + " is not well-formed XML in line " + std::to_string(reader_.lineNumber()), kWhole);

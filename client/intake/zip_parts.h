@@ -12,8 +12,8 @@ struct zip;
 namespace heatkeep::intake {
 
 inline constexpr std::size_t kMostParts = 10'000;
-inline constexpr std::size_t kLargestPart = std::size_t{128} * 1024 * 1024;      // one part inflated
-inline constexpr std::size_t kLargestParts = std::size_t{256} * 1024 * 1024;     // all that are read
+inline constexpr std::size_t kLargestPart = std::size_t{128} * 1024 * 1024;   // one part inflated
+inline constexpr std::size_t kLargestParts = std::size_t{256} * 1024 * 1024;  // all that are read
 
 // Throws BadText: what is no whole zip file, more than kMostParts parts. `bytes` must outlive it. Nothing is written
 // anywhere, and a part is only ever found by its whole name, so names that climb out of a folder lead nowhere.

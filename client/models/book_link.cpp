@@ -33,9 +33,12 @@ void BookLink::Presume(const QString& who, const QSet<QString>& actions) {
 }
 
 void BookLink::Answered(QPointer<QObject> receiver, std::function<void()> answer) {
-  QMetaObject::invokeMethod(this, [receiver = std::move(receiver), answer = std::move(answer)] {
-    if (receiver) answer();
-  }, Qt::QueuedConnection);
+  QMetaObject::invokeMethod(
+      this,
+      [receiver = std::move(receiver), answer = std::move(answer)] {
+        if (receiver) answer();
+      },
+      Qt::QueuedConnection);
 }
 
 void BookLink::Lost(const DbError& error) {

@@ -84,15 +84,18 @@ void BookLink::Ask(QObject* receiver, Work work, Then then, std::function<void(c
       if (fail) fail(error);
     });
   };
-  (pace == Pace::Quick ? *quick_ : *long_).Run([this, to, work = std::move(work), then = std::move(then)](Connection& book) mutable {
-    if constexpr (std::is_void_v<Answer>) {
-      work(book);
-      Answered(to, [then = std::move(then)]() mutable { then(); });
-    } else {
-      auto answer = std::make_shared<Answer>(work(book));
-      Answered(to, [then = std::move(then), answer]() mutable { then(std::move(*answer)); });
-    }
-  }, failed);
+  (pace == Pace::Quick ? *quick_ : *long_)
+      .Run(
+          [this, to, work = std::move(work), then = std::move(then)](Connection& book) mutable {
+            if constexpr (std::is_void_v<Answer>) {
+              work(book);
+              Answered(to, [then = std::move(then)]() mutable { then(); });
+            } else {
+              auto answer = std::make_shared<Answer>(work(book));
+              Answered(to, [then = std::move(then), answer]() mutable { then(std::move(*answer)); });
+            }
+          },
+          failed);
 }
 
 }  // namespace heatkeep

@@ -16,9 +16,9 @@ namespace heatkeep {
 
 // What was counted at this desk.
 struct CountedHere {
-  QString tag;   // empty: without one
-  QString what;  // section, grade, heat
-  QString words; // what is to be heeded; empty: nothing
+  QString tag;    // empty: without one
+  QString what;   // section, grade, heat
+  QString words;  // what is to be heeded; empty: nothing
   std::optional<Length> measured;
 };
 

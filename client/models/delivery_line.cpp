@@ -78,10 +78,16 @@ Remark LineJudge::WeighedRemark(Mass theory, Mass weighed, const std::string& to
 void LineJudge::CountRemarks(JudgedLine& line, std::optional<std::int64_t> on_note) {
   if (!on_note || line.count == 0) return;
   const std::int64_t all = line.counted_before + line.count;
-  const QString counted = line.counted_before > 0 ? tr("counted %1 + %2").arg(line.counted_before).arg(line.count) : tr("counted %1").arg(line.count);
-  if (all < *on_note) line.remarks.push_back({Kind::Warning, tr("%1, the note says %2: %3 short").arg(counted).arg(*on_note).arg(*on_note - all)});
+  const QString counted =
+      line.counted_before > 0 ? tr("counted %1 + %2").arg(line.counted_before).arg(line.count) : tr("counted %1").arg(line.count);
+  if (all < *on_note)
+    line.remarks.push_back({Kind::Warning, tr("%1, the note says %2: %3 short").arg(counted).arg(*on_note).arg(*on_note - all)});
   if (all > *on_note)
-    line.remarks.push_back({Kind::Stops, tr("%1, the note says %2: %3 more wait until the planner decides").arg(counted).arg(*on_note).arg(std::min(line.count, all - *on_note))});
+    line.remarks.push_back({Kind::Stops,
+                            tr("%1, the note says %2: %3 more wait until the planner decides")
+                                .arg(counted)
+                                .arg(*on_note)
+                                .arg(std::min(line.count, all - *on_note))});
 }
 
 void LineJudge::HeatRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts) {
@@ -91,29 +97,39 @@ void LineJudge::HeatRemarks(JudgedLine& line, const TypedLine& typed, const Door
     return;
   }
   if (heat.isEmpty()) return;
-  if (!slip.isEmpty() && slip != heat) line.remarks.push_back({Kind::Stops, tr("the heats disagree: %1 on the metal, %2 on the note").arg(heat, slip)});
+  if (!slip.isEmpty() && slip != heat)
+    line.remarks.push_back({Kind::Stops, tr("the heats disagree: %1 on the metal, %2 on the note").arg(heat, slip)});
   QStringList alike;
   for (const KnownHeatRow& known : facts.heats)
     if (LookAlike(known.heat, heat.toStdString()) && !alike.contains(Q(known.heat))) alike.append(Q(known.heat));
-  if (!alike.isEmpty()) line.remarks.push_back({Kind::Warning, tr("looks like heat %1, which is in the book: O or 0, I or 1, S or 5, B or 8? Read it again").arg(alike.join(", "))});
+  if (!alike.isEmpty())
+    line.remarks.push_back(
+        {Kind::Warning,
+         tr("looks like heat %1, which is in the book: O or 0, I or 1, S or 5, B or 8? Read it again").arg(alike.join(", "))});
   for (const KnownHeatRow& known : facts.heats)
-    if (Q(known.heat) == heat && Q(known.mill) == typed.mill.trimmed() && !typed.grade.isEmpty() && !known.grade.empty() && Q(known.grade) != typed.grade.trimmed() &&
-        Q(known.section) == typed.section.trimmed()) {
-      line.remarks.push_back({Kind::Warning, tr("heat %1 of %2 is %3 in the book: read both again; where they stay so, say \"cannot be read\" and quality looks at it").arg(heat, Q(known.mill), Q(known.grade))});
+    if (Q(known.heat) == heat && Q(known.mill) == typed.mill.trimmed() && !typed.grade.isEmpty() && !known.grade.empty() &&
+        Q(known.grade) != typed.grade.trimmed() && Q(known.section) == typed.section.trimmed()) {
+      line.remarks.push_back(
+          {Kind::Warning,
+           tr("heat %1 of %2 is %3 in the book: read both again; where they stay so, say \"cannot be read\" and quality looks at it")
+               .arg(heat, Q(known.mill), Q(known.grade))});
       break;
     }
 }
 
 void LineJudge::DeviceRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const ReadingUnits& units) {
   for (const DeviceRow& device : facts.devices)
-    if (Q(device.device) == typed.measured_with && device.overdue) line.remarks.push_back({Kind::Warning, tr("measured with %1").arg(DeviceWords(device, facts.tape_doubt, units))});
+    if (Q(device.device) == typed.measured_with && device.overdue)
+      line.remarks.push_back({Kind::Warning, tr("measured with %1").arg(DeviceWords(device, facts.tape_doubt, units))});
 }
 
-void LineJudge::OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length, const ReadingUnits& units) {
+void LineJudge::OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length,
+                             const ReadingUnits& units) {
   const ExpectedRow* const expected = facts.Expected(typed.order, typed.order_line);
   if (!expected) return;
   if (typed.grade.trimmed() != Q(expected->grade) || section != expected->section)
-    line.remarks.push_back({Kind::Stops, tr("ordered %1 %2, marked %3 %4").arg(Q(expected->grade), Q(expected->section), typed.grade.trimmed(), Q(section))});
+    line.remarks.push_back(
+        {Kind::Stops, tr("ordered %1 %2, marked %3 %4").arg(Q(expected->grade), Q(expected->section), typed.grade.trimmed(), Q(section))});
   if (length != expected->length) line.remarks.push_back({Kind::Warning, tr("ordered %1 long").arg(units.Words(expected->length))});
 }
 
@@ -131,9 +147,11 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
   line.count = count.value_or(0);
   line.counted_before = counted_before;
   if (typed.read_from != "none" && typed.heat.trimmed().isEmpty())
-    complain.Add(LineField::Heat, tr("which heat is on the metal? Where nothing can be read, say \"cannot be read\": it waits in quarantine"));
+    complain.Add(LineField::Heat,
+                 tr("which heat is on the metal? Where nothing can be read, say \"cannot be read\": it waits in quarantine"));
   const auto on_note = whole(LineField::SlipCount, typed.slip_count, {});
-  const auto weighed = typed.weighed.trimmed().isEmpty() ? std::nullopt : complain.Try(LineField::Weighed, [&] { return units.ReadWeighed(typed.weighed); });
+  const auto weighed =
+      typed.weighed.trimmed().isEmpty() ? std::nullopt : complain.Try(LineField::Weighed, [&] { return units.ReadWeighed(typed.weighed); });
   if (typed.grade.trimmed().isEmpty()) complain.Add(LineField::Grade, tr("which grade is marked?"));
   const auto section = complain.Try(LineField::Section, [&] { return ReadSection(S(typed.section)); });
   const auto length = complain.Try(LineField::Length, [&] {
@@ -141,7 +159,8 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
     if (read.nm <= 0) throw BadText("the length is nothing", "the length of one bar as measured");
     return read;
   });
-  if (typed.read_from != "none" && typed.mill.trimmed().isEmpty()) complain.Add(LineField::Mill, tr("which mill made it? Two mills can use the same number"));
+  if (typed.read_from != "none" && typed.mill.trimmed().isEmpty())
+    complain.Add(LineField::Mill, tr("which mill made it? Two mills can use the same number"));
   if (section && length && count) {
     line.theory = MassOf(*section, DensityOf(typed.grade, facts), Length{length->nm * *count});
     if (weighed) line.remarks.push_back(WeighedRemark(*line.theory, *weighed, facts.tolerance_percent, units));
@@ -153,12 +172,27 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
   if (section && length) OrderRemarks(line, typed, facts, SectionText(*section), *length, units);
   if (line.field != LineField::None) return line;
 
-  Json body{{"mill", S(typed.mill)}, {"heat", typed.read_from == "none" ? "" : S(typed.heat)}, {"read_from", S(typed.read_from)}, {"grade", S(typed.grade)},
-            {"section", SectionJson(*section)}, {"condition", S(typed.condition)}, {"length_nm", length->nm}, {"count", *count}, {"place", S(typed.place)},
-            {"papers_state", typed.papers_awaited ? "awaited" : "none"}, {"owner", S(typed.owner)}, {"ends", typed.square_ends}, {"mark", S(typed.mark)}};
+  Json body{{"mill", S(typed.mill)},
+            {"heat", typed.read_from == "none" ? "" : S(typed.heat)},
+            {"read_from", S(typed.read_from)},
+            {"grade", S(typed.grade)},
+            {"section", SectionJson(*section)},
+            {"condition", S(typed.condition)},
+            {"length_nm", length->nm},
+            {"count", *count},
+            {"place", S(typed.place)},
+            {"papers_state", typed.papers_awaited ? "awaited" : "none"},
+            {"owner", S(typed.owner)},
+            {"ends", typed.square_ends},
+            {"mark", S(typed.mark)}};
   if (on_note) body["slip_count"] = *on_note;
   if (weighed) body["weighed_g"] = weighed->g;
-  for (const auto& [key, text] : {std::pair{"order_line", &typed.order_line}, {"slip_line", &typed.order_line}, {"slip_heat", &typed.slip_heat}, {"bundle", &typed.bundle}, {"owner_ref", &typed.owner_ref}, {"measured_with", &typed.measured_with}})
+  for (const auto& [key, text] : {std::pair{"order_line", &typed.order_line},
+                                  {"slip_line", &typed.order_line},
+                                  {"slip_heat", &typed.slip_heat},
+                                  {"bundle", &typed.bundle},
+                                  {"owner_ref", &typed.owner_ref},
+                                  {"measured_with", &typed.measured_with}})
     if (!text->trimmed().isEmpty()) body[key] = S(*text);
   line.body = std::move(body);
   return line;

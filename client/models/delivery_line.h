@@ -39,7 +39,7 @@ struct TypedLine {
   QString measured_with;     // a tape or readout; empty: not said
   int square_ends = 0;       // of a bar as it came
   QString mark = "unknown";  // which end carries the mill's mark: first (cut first), last, both, none, unknown
-  QStringList photos;  // files
+  QStringList photos;        // files
 
   // Whether anything was counted or read.
   bool Begun() const { return !(count + heat + weighed + slip_count + slip_heat).trimmed().isEmpty() || !photos.isEmpty(); }
@@ -79,7 +79,8 @@ class LineJudge {
   static void CountRemarks(JudgedLine& line, std::optional<std::int64_t> on_note);
   static void DeviceRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const ReadingUnits& units);
   static void HeatRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts);
-  static void OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length, const ReadingUnits& units);
+  static void OrderRemarks(JudgedLine& line, const TypedLine& typed, const DoorFacts& facts, const std::string& section, Length length,
+                           const ReadingUnits& units);
 };
 
 }  // namespace heatkeep

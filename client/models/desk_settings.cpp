@@ -24,7 +24,8 @@ QString NameIn(std::initializer_list<std::pair<const char*, Word>> words, Word w
 
 using LengthAs = ReadingUnits::LengthAs;
 using MassAs = ReadingUnits::MassAs;
-const std::initializer_list<std::pair<const char*, LengthAs>> kLengths{{"mm", LengthAs::Mm}, {"inch-fractions", LengthAs::InchFraction}, {"inch-decimals", LengthAs::InchDecimal}};
+const std::initializer_list<std::pair<const char*, LengthAs>> kLengths{
+    {"mm", LengthAs::Mm}, {"inch-fractions", LengthAs::InchFraction}, {"inch-decimals", LengthAs::InchDecimal}};
 const std::initializer_list<std::pair<const char*, MassAs>> kMasses{{"kg", MassAs::Kg}, {"lb", MassAs::Lb}};
 const std::initializer_list<std::pair<const char*, DeskSettings::Look>> kLooks{
     {"system", DeskSettings::Look::System}, {"light", DeskSettings::Look::Light}, {"dark", DeskSettings::Look::Dark}};

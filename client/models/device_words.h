@@ -21,6 +21,8 @@ struct DeviceText {
   }
 };
 
-inline QString DeviceWords(const DeviceRow& device, Length tape_doubt, const ReadingUnits& units) { return DeviceText::Of(device, tape_doubt, units); }
+inline QString DeviceWords(const DeviceRow& device, Length tape_doubt, const ReadingUnits& units) {
+  return DeviceText::Of(device, tape_doubt, units);
+}
 
 }  // namespace heatkeep

@@ -54,7 +54,8 @@ Json TestsOf(const QString& text) {
   constexpr const char* kExample = "Rm and Re in MPa, A in %, as Rm 1028 Re 775 A 16";
   Json tests = Json::array();
   for (const auto& [property, value] : Pairs(text, kExample)) {
-    if (property != "Rm" && property != "Re" && property != "A") throw BadText("tests: " + Quoted(property) + " is not known here", kExample);
+    if (property != "Rm" && property != "Re" && property != "A")
+      throw BadText("tests: " + Quoted(property) + " is not known here", kExample);
     tests.push_back({{"property", property}, {"value_milli", ReadScaled(value, 3)}, {"unit", property == "A" ? "%" : "MPa"}});
   }
   return tests;
@@ -65,7 +66,8 @@ enum class Way { FileAndAccept, FileThenAccept, File };
 }  // namespace
 
 Json DocumentBody(const TypedDocument& typed) {
-  Json document = {{"issuer", Said(typed.issuer, "the issuer", "the mill, as it is in the book")}, {"number", Said(typed.number, "the number", "the document's own number")}};
+  Json document = {{"issuer", Said(typed.issuer, "the issuer", "the mill, as it is in the book")},
+                   {"number", Said(typed.number, "the number", "the document's own number")}};
   const Papers type = ReadPapers(typed.type.toStdString());
   if (type == Papers::None) throw BadText("the type is not said", "2.1, 2.2, 3.1 or 3.2");
   document["type"] = PapersText(type);
@@ -79,7 +81,8 @@ Json DocumentBody(const TypedDocument& typed) {
   document["lots"] = Json::array({std::move(lot)});
   if (const std::string by = typed.validated_by.trimmed().toStdString(); !by.empty()) {
     document["validated_by"] = Json::array();
-    for (const Validator& v : ReadValidators(by)) document["validated_by"].push_back({{"name", v.name}, {"position", v.position}, {"for", v.whom}});
+    for (const Validator& v : ReadValidators(by))
+      document["validated_by"].push_back({{"name", v.name}, {"position", v.position}, {"for", v.whom}});
   }
   return document;
 }
@@ -90,21 +93,29 @@ DocumentWork::DocumentWork(BookLink& link, QObject* parent) : QObject(parent), l
 
 void DocumentWork::ReadNames() {
   if (!issuers_.isEmpty() || !link_.ready()) return;
-  link_.Ask(this, [](Connection& book) { return std::pair(heatkeep::ReadNames(book, "parties", "name"), heatkeep::ReadNames(book, "grades", "designation")); },
-            [this](const std::pair<std::vector<std::string>, std::vector<std::string>>& names) {
-              for (const std::string& name : names.first) issuers_.append(Q(name));
-              for (const std::string& name : names.second) grades_.append(Q(name));
-              emit Shown();
-            });
+  link_.Ask(
+      this,
+      [](Connection& book) {
+        return std::pair(heatkeep::ReadNames(book, "parties", "name"), heatkeep::ReadNames(book, "grades", "designation"));
+      },
+      [this](const std::pair<std::vector<std::string>, std::vector<std::string>>& names) {
+        for (const std::string& name : names.first) issuers_.append(Q(name));
+        for (const std::string& name : names.second) grades_.append(Q(name));
+        emit Shown();
+      });
 }
 
 void DocumentWork::Do(const SureDeed::Work& work, const QString& issuer, const QString& number) {
-  const bool asked = deed_.Do(work, [this, issuer, number](const Json& answer) { Filed(answer, issuer, number); }, [this](const DbError& error) {
-    emit Shown();
-    if (error.sqlstate == "HK026" || error.sqlstate == "HK042") emit Contradicts(WordsOf(error));
-    else emit Refused(WordsOf(error));
-  });
-  if (!asked) emit Refused(deed_.busy() ? tr("the one before is not answered yet") : tr("the book cannot be reached: nothing is filed; file it when it is back"));
+  const bool asked = deed_.Do(
+      work, [this, issuer, number](const Json& answer) { Filed(answer, issuer, number); },
+      [this](const DbError& error) {
+        emit Shown();
+        if (error.sqlstate == "HK026" || error.sqlstate == "HK042") emit Contradicts(WordsOf(error));
+        else emit Refused(WordsOf(error));
+      });
+  if (!asked)
+    emit Refused(deed_.busy() ? tr("the one before is not answered yet")
+                              : tr("the book cannot be reached: nothing is filed; file it when it is back"));
   emit Shown();
 }
 
@@ -116,38 +127,52 @@ void DocumentWork::File(const TypedDocument& typed) {
     emit Refused(Q(error.what()));
     return;
   }
-  const Way way = link_.May("file_papers") && link_.May("accept_document") ? Way::FileThenAccept : link_.May("file_document") ? Way::FileAndAccept : Way::File;
-  Do([body, way, file = typed.file.toStdString(), request = NewRequest(), accepting = NewRequest()](Connection& book) mutable -> Json {
-    const Json name = {{"issuer", body["issuer"]}, {"number", body["number"]}};
-    const std::string bytes = file.empty() ? std::string() : incoming::DocumentFileBase64(book, file);
-    if (const auto known = ReadDocument(book, name["number"], name["issuer"]); known.size() == 1 && known[0].file_sha256.empty() && !bytes.empty()) {
-      Json attached = name;
-      attached["file_base64"] = bytes;
-      Json answer = StockDeeds(book).AttachFile(request, attached);
-      answer["attached"] = true;
-      return answer;
-    }
-    if (!bytes.empty()) body["file_base64"] = bytes;
-    if (way == Way::FileAndAccept) return Deeds(book).FileDocument(request, body);
-    if (way == Way::File) return StockDeeds(book).FilePapers(request, body);
-    Transaction whole(book);
-    StockDeeds(book).FilePapers(request, body);
-    Json answer = StockDeeds(book).AcceptDocument(accepting, name);
-    whole.Commit();
-    return answer;
-  }, typed.issuer.trimmed(), typed.number.trimmed());
+  const Way way = link_.May("file_papers") && link_.May("accept_document") ? Way::FileThenAccept
+      : link_.May("file_document")                                         ? Way::FileAndAccept
+                                                                           : Way::File;
+  Do(
+      [body, way, file = typed.file.toStdString(), request = NewRequest(), accepting = NewRequest()](Connection& book) mutable -> Json {
+        const Json name = {{"issuer", body["issuer"]}, {"number", body["number"]}};
+        const std::string bytes = file.empty() ? std::string() : incoming::DocumentFileBase64(book, file);
+        if (const auto known = ReadDocument(book, name["number"], name["issuer"]);
+            known.size() == 1 && known[0].file_sha256.empty() && !bytes.empty()) {
+          Json attached = name;
+          attached["file_base64"] = bytes;
+          Json answer = StockDeeds(book).AttachFile(request, attached);
+          answer["attached"] = true;
+          return answer;
+        }
+        if (!bytes.empty()) body["file_base64"] = bytes;
+        if (way == Way::FileAndAccept) return Deeds(book).FileDocument(request, body);
+        if (way == Way::File) return StockDeeds(book).FilePapers(request, body);
+        Transaction whole(book);
+        StockDeeds(book).FilePapers(request, body);
+        Json answer = StockDeeds(book).AcceptDocument(accepting, name);
+        whole.Commit();
+        return answer;
+      },
+      typed.issuer.trimmed(), typed.number.trimmed());
 }
 
 void DocumentWork::Accept(const QString& issuer, const QString& number) {
-  Do([body = Json{{"issuer", issuer.toStdString()}, {"number", number.toStdString()}}, request = NewRequest()](Connection& book) { return StockDeeds(book).AcceptDocument(request, body); }, issuer, number);
+  Do([body = Json{{"issuer", issuer.toStdString()}, {"number", number.toStdString()}},
+      request = NewRequest()](Connection& book) { return StockDeeds(book).AcceptDocument(request, body); },
+     issuer, number);
 }
 
 void DocumentWork::Hold(const QString& issuer, const QString& number, const QString& reason) {
-  const Json body = {{"scope", "certificate"}, {"ref", number.toStdString()}, {"mill", issuer.toStdString()}, {"reason", reason.toStdString()}};
-  const bool asked = deed_.Do([body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); }, [this, issuer, number](const Json&) {
-    emit Done(issuer, number, tr("all that document %1 is of is held: nothing of it is promised, pulled or shipped until the hold is lifted").arg(number), true, false);
-    emit Shown();
-  }, [this](const DbError& error) { emit Refused(WordsOf(error)); });
+  const Json body = {
+      {"scope", "certificate"}, {"ref", number.toStdString()}, {"mill", issuer.toStdString()}, {"reason", reason.toStdString()}};
+  const bool asked = deed_.Do(
+      [body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); },
+      [this, issuer, number](const Json&) {
+        emit Done(
+            issuer, number,
+            tr("all that document %1 is of is held: nothing of it is promised, pulled or shipped until the hold is lifted").arg(number),
+            true, false);
+        emit Shown();
+      },
+      [this](const DbError& error) { emit Refused(WordsOf(error)); });
   if (!asked) emit Refused(tr("the book cannot be reached: nothing is held"));
 }
 
@@ -166,7 +191,10 @@ void DocumentWork::Filed(const Json& answer, const QString& issuer, const QStrin
     return;
   }
   const bool unjudged = answer.contains("warning") && !answer["warning"].is_null();
-  emit Done(issuer, number, tr("document %1 is filed and accepted: %n lot(s) may be used with it", nullptr, answer["lots"].get<int>()).arg(number) + (unjudged ? "; " + Q(answer["warning"].get<std::string>()) : QString()), !unjudged, true);
+  emit Done(issuer, number,
+            tr("document %1 is filed and accepted: %n lot(s) may be used with it", nullptr, answer["lots"].get<int>()).arg(number) +
+                (unjudged ? "; " + Q(answer["warning"].get<std::string>()) : QString()),
+            !unjudged, true);
 }
 
 }  // namespace heatkeep

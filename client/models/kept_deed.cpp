@@ -17,7 +17,8 @@ constexpr std::string_view kKind = "deed";
 
 }  // namespace
 
-KeptDeed::KeptDeed(BookLink& link, const DeskSettings& settings, const QString& name, QObject* parent) : QObject(parent), link_(link), settings_(settings), name_(name) {
+KeptDeed::KeptDeed(BookLink& link, const DeskSettings& settings, const QString& name, QObject* parent)
+    : QObject(parent), link_(link), settings_(settings), name_(name) {
   connect(&link, &BookLink::Ready, this, &KeptDeed::AskMissing);
   QTimer::singleShot(0, this, &KeptDeed::TakeUp);
 }
@@ -39,7 +40,8 @@ bool KeptDeed::Do(const AskedDeed& deed) {
 
 void KeptDeed::Keep(Asked& asked) {
   QDir().mkpath(settings_.kept_folder);
-  Json kept{{"book", asked.book}, {"login", asked.login}, {"deed", asked.deed.deed}, {"bodies", asked.deed.bodies}, {"memo", asked.deed.memo}, {"words", asked.deed.words.toStdString()}};
+  Json kept{{"book", asked.book},          {"login", asked.login},    {"deed", asked.deed.deed},
+            {"bodies", asked.deed.bodies}, {"memo", asked.deed.memo}, {"words", asked.deed.words.toStdString()}};
   for (const RequestNumber& request : asked.requests) kept["requests"].push_back(request.text);
   const QString file = QDir(settings_.kept_folder).filePath(name_ + '-' + Q(asked.requests.at(0).text));
   try {
@@ -53,7 +55,8 @@ void KeptDeed::Keep(Asked& asked) {
 KeptDeed::Asked KeptDeed::Read(const QString& file) {
   try {
     const Json kept = Json::parse(ReadWholeFile(file.toStdString(), kKind).value_or(""));
-    Asked asked{{kept.at("deed"), kept.at("bodies"), kept.at("memo"), Q(kept.at("words"))}, {}, file, kept.at("book"), kept.at("login"), true};
+    Asked asked{
+        {kept.at("deed"), kept.at("bodies"), kept.at("memo"), Q(kept.at("words"))}, {}, file, kept.at("book"), kept.at("login"), true};
     for (const Json& request : kept.at("requests")) asked.requests.push_back({request});
     return asked;
   } catch (const Json::exception& error) {
@@ -75,7 +78,8 @@ void KeptDeed::TakeUp() {
       missing_.push_back(Read(file.absoluteFilePath()));
       emit Lost(missing_.back().deed, LostWords(missing_.back()));
     } catch (const QueueError& error) {
-      emit Lost({}, tr("a deed whose answer is missing cannot be read again, look in the book whether it was done: %1").arg(Q(error.what())));
+      emit Lost({},
+                tr("a deed whose answer is missing cannot be read again, look in the book whether it was done: %1").arg(Q(error.what())));
     }
   }
   if (link_.ready()) AskMissing();
@@ -85,7 +89,8 @@ QString KeptDeed::LostWords(const Asked& asked) const {
   if (asked.file.isEmpty())
     return tr("the answer got lost: whether %1 was done is not known. It is asked again when the book is back, and is done once; do not close this window before, nothing could be kept in %2")
         .arg(asked.deed.words, settings_.kept_folder);
-  return tr("the answer got lost: whether %1 was done is not known. It is asked again when the book is back, and is done once").arg(asked.deed.words);
+  return tr("the answer got lost: whether %1 was done is not known. It is asked again when the book is back, and is done once")
+      .arg(asked.deed.words);
 }
 
 // One after the other: those of the book and login of now.
@@ -100,8 +105,12 @@ void KeptDeed::AskMissing() {
       return;
     }
   for (auto at = missing_.begin(); at != missing_.end(); at = missing_.erase(at))
-    emit Lost({}, at->book == link_.book() ? tr("whether %1 was done is not known: %2 asked for it, logs in here and has it asked again").arg(at->deed.words, Q(at->login))
-                                           : tr("whether %1 was done is not known: it was asked of another book by %2, and is asked again when this desk works with that one").arg(at->deed.words, Q(at->login)));
+    emit Lost(
+        {},
+        at->book == link_.book()
+            ? tr("whether %1 was done is not known: %2 asked for it, logs in here and has it asked again").arg(at->deed.words, Q(at->login))
+            : tr("whether %1 was done is not known: it was asked of another book by %2, and is asked again when this desk works with that one")
+                  .arg(at->deed.words, Q(at->login)));
 }
 
 void KeptDeed::Ask(Asked asked) {
@@ -122,22 +131,23 @@ void KeptDeed::Ask(Asked asked) {
     }
     if (link_.ready()) AskMissing();
   };
-  link_.Ask(this, work,
-            [this, asked, answered](const Json& answer) {
-              asking_ = false;
-              emit Answered(asked.deed, answer, asked.late);
-              answered(asked);
-            },
-            [this, asked, answered](const DbError& error) {
-              asking_ = false;
-              if (error.kind == DbError::Kind::Unreachable) {
-                missing_.push_front(asked);
-                emit Lost(asked.deed, LostWords(asked));
-              } else {
-                emit Refused(asked.deed, error, asked.late);
-                answered(asked);
-              }
-            });
+  link_.Ask(
+      this, work,
+      [this, asked, answered](const Json& answer) {
+        asking_ = false;
+        emit Answered(asked.deed, answer, asked.late);
+        answered(asked);
+      },
+      [this, asked, answered](const DbError& error) {
+        asking_ = false;
+        if (error.kind == DbError::Kind::Unreachable) {
+          missing_.push_front(asked);
+          emit Lost(asked.deed, LostWords(asked));
+        } else {
+          emit Refused(asked.deed, error, asked.late);
+          answered(asked);
+        }
+      });
 }
 
 }  // namespace heatkeep

@@ -29,12 +29,11 @@ LabelsOut PrintLabels(Connection& book, const std::vector<std::string>& tags, co
     out.where = way.where();
     Send(way, [&](const std::string& file) { WriteLabels(file, faces, paper, setup.look, 1, print); });
     StockDeeds(book).LabelPrinted(NewRequest(), {{"jobs", jobs}, {"printer", out.where}});
-  } catch (const DbError&) {
-    throw;
-  } catch (const std::exception& error) {
+  } catch (const DbError&) { throw; } catch (const std::exception& error) {
     out.failed = error.what();
     if (out.where.empty()) out.where = "labels";
-    for (const std::int64_t job : jobs) StockDeeds(book).LabelFailed(NewRequest(), {{"job", std::to_string(job)}, {"printer", out.where}, {"reason", out.failed}});
+    for (const std::int64_t job : jobs)
+      StockDeeds(book).LabelFailed(NewRequest(), {{"job", std::to_string(job)}, {"printer", out.where}, {"reason", out.failed}});
   }
   return out;
 }

@@ -36,9 +36,7 @@ void Lane::Do(const Work& work, const Fail& fail) {
   } catch (const DbError& error) {
     if (error.kind == DbError::Kind::Unreachable) session_.reset();
     fail(error);
-  } catch (const std::exception& error) {
-    fail(DbError(DbError::Kind::Bug, "", error.what()));
-  }
+  } catch (const std::exception& error) { fail(DbError(DbError::Kind::Bug, "", error.what())); }
 }
 
 }  // namespace heatkeep

@@ -14,9 +14,7 @@ PaperOut PrintPaper(Connection& book, const DeskPaper& paper, const DeskSettings
     const PaperWay way = WayFor(paper.kind, settings.paper_printer, settings.paper_folder);
     out.where = way.where();
     Send(way, [&](const std::string& file) { paper.write(book, file, print); });
-  } catch (const DbError&) {
-    throw;
-  } catch (const std::exception& error) {
+  } catch (const DbError&) { throw; } catch (const std::exception& error) {
     out.failed = error.what();
   }
   return out;

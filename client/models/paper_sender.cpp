@@ -23,7 +23,9 @@ void SendToPrinter(const QString& printer, const QString& file) {
 }  // namespace
 
 PaperWay WayFor(const QString& kind, const QString& printer, const QString& folder) {
-  const QString into = !printer.isEmpty() ? QDir::tempPath() : !folder.isEmpty() ? folder : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + "/papers";
+  const QString into = !printer.isEmpty() ? QDir::tempPath()
+      : !folder.isEmpty()                 ? folder
+                                          : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + "/papers";
   if (!QDir().mkpath(into)) throw std::runtime_error("the folder " + into.toStdString() + " cannot be made");
   return {printer, into + "/" + kind + "-" + QDateTime::currentDateTimeUtc().toString("yyyyMMdd-hhmmss-zzz") + ".pdf"};
 }

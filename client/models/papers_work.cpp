@@ -20,7 +20,8 @@ RecordSubject SubjectOf(const Found& what) { return {what.kind, what.name, what.
 PapersAnswer ReadAnswer(Connection& book, const Found& what) {
   PapersAnswer answer{.what = what, .record = {}, .documents = {}, .history = {}, .holds = {}};
   Snapshot snapshot(book);
-  if (what.kind == "piece" || what.kind == "heat" || what.kind == "order") answer.record = ReadFamily(book, what.kind, what.name, what.mill);
+  if (what.kind == "piece" || what.kind == "heat" || what.kind == "order")
+    answer.record = ReadFamily(book, what.kind, what.name, what.mill);
   std::string heat = what.kind == "heat" ? what.name : "";
   if (heat.empty() && answer.record)
     for (const TraceLine& line : answer.record->lines)
@@ -35,7 +36,8 @@ PapersAnswer ReadAnswer(Connection& book, const Found& what) {
 
 }  // namespace
 
-PapersWork::PapersWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), deed_(link, settings, "papers") {
+PapersWork::PapersWork(BookLink& link, const DeskSettings& settings, QObject* parent)
+    : QObject(parent), link_(link), deed_(link, settings, "papers") {
   connect(&deed_, &KeptDeed::Lost, this, [this](const AskedDeed&, const QString& words) {
     emit Refused(words);
     emit Shown();
@@ -60,36 +62,46 @@ std::function<void(const DbError&)> PapersWork::Refuser() {
 }
 
 void PapersWork::ReadWaiting() {
-  link_.Ask(this, [](Connection& book) {
-    PapersWaiting waiting;
-    for (ConflictRow& row : ReadConflicts(book))
-      if (row.closed_by.empty()) waiting.conflicts.push_back(std::move(row));
-    waiting.awaited = ReadPapersAwaited(book);
-    waiting.holds = ReadLiveHolds(book);
-    return waiting;
-  }, [this](PapersWaiting waiting) {
-    waiting_ = std::move(waiting);
-    emit WaitingShown();
-  }, Refuser(), BookLink::Pace::Long);
+  link_.Ask(
+      this,
+      [](Connection& book) {
+        PapersWaiting waiting;
+        for (ConflictRow& row : ReadConflicts(book))
+          if (row.closed_by.empty()) waiting.conflicts.push_back(std::move(row));
+        waiting.awaited = ReadPapersAwaited(book);
+        waiting.holds = ReadLiveHolds(book);
+        return waiting;
+      },
+      [this](PapersWaiting waiting) {
+        waiting_ = std::move(waiting);
+        emit WaitingShown();
+      },
+      Refuser(), BookLink::Pace::Long);
 }
 
 void PapersWork::Ask(const QString& text) {
-  link_.Ask(this, [word = text.toStdString()](Connection& book) { return LookUp(book, word); }, [this, text](const std::vector<Found>& found) {
-    if (found.empty()) {
-      emit Unknown(text);
-      return;
-    }
-    others_.assign(found.begin() + 1, found.end());
-    Show(found.front());
-  }, Refuser());
+  link_.Ask(
+      this, [word = text.toStdString()](Connection& book) { return LookUp(book, word); },
+      [this, text](const std::vector<Found>& found) {
+        if (found.empty()) {
+          emit Unknown(text);
+          return;
+        }
+        others_.assign(found.begin() + 1, found.end());
+        Show(found.front());
+      },
+      Refuser());
 }
 
 void PapersWork::Show(const Found& what) {
   SetBusy(true);
-  link_.Ask(this, [what](Connection& book) { return ReadAnswer(book, what); }, [this](PapersAnswer answer) {
-    answer_ = std::move(answer);
-    SetBusy(false);
-  }, Refuser());
+  link_.Ask(
+      this, [what](Connection& book) { return ReadAnswer(book, what); },
+      [this](PapersAnswer answer) {
+        answer_ = std::move(answer);
+        SetBusy(false);
+      },
+      Refuser());
 }
 
 void PapersWork::ReadAgain() {
@@ -104,8 +116,12 @@ QString PapersWork::hold_scope() const {
 
 void PapersWork::Preview() {
   if (hold_scope().isEmpty()) return;
-  link_.Ask(this, [scope = hold_scope().toStdString(), what = answer_->what](Connection& book) { return PreviewHold(book, scope, what.name, what.mill); },
-            [this](const Json& preview) { emit Previewed(BookWords(preview.at("words").get<std::string>())); }, Refuser());
+  link_.Ask(
+      this,
+      [scope = hold_scope().toStdString(), what = answer_->what](Connection& book) {
+        return PreviewHold(book, scope, what.name, what.mill);
+      },
+      [this](const Json& preview) { emit Previewed(BookWords(preview.at("words").get<std::string>())); }, Refuser());
 }
 
 void PapersWork::Do(const AskedDeed& deed) {
@@ -120,7 +136,8 @@ void PapersWork::Hold(const QString& reason) {
 
 void PapersWork::HoldAgain(const HoldRow& lifted) { PlaceHold(lifted.scope, lifted.ref, lifted.mill, lifted.reason, lifted.scope); }
 
-void PapersWork::PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason, const std::string& kind) {
+void PapersWork::PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason,
+                           const std::string& kind) {
   Json body{{"scope", scope}, {"ref", ref}, {"reason", reason}};
   if (!mill.empty()) body["mill"] = mill;
   Do({"place_hold", {body}, {{"kind", kind}, {"name", ref}}, tr("the hold on %1 %2").arg(Q(kind), Q(ref))});
@@ -135,36 +152,45 @@ void PapersWork::Lift(std::int64_t hold, const QString& evidence) {
 }
 
 void PapersWork::CloseConflict(std::int64_t conflict, const QString& words, bool free) {
-  Do({"close_conflict", {{{"conflict", conflict}, {"words", words.toStdString()}, {"free", free}}}, {}, tr("the closing of conflict %1").arg(conflict)});
+  Do({"close_conflict",
+      {{{"conflict", conflict}, {"words", words.toStdString()}, {"free", free}}},
+      {},
+      tr("the closing of conflict %1").arg(conflict)});
 }
 
 void PapersWork::Ship(const QString& note) {
   SetBusy(true);
-  link_.Ask(this, [order = answer_->what.name, note = note.toStdString()](Connection& book) {
-    Json shipment{{"note", note}, {"lines", Json::array()}};
-    std::map<std::string, Json> lines;
-    for (const BatchLabel& batch : ReadBatchLabels(book, order)) {
-      shipment["customer"] = batch.customer;
-      Json& line = lines.try_emplace(batch.line, Json{{"order", order}, {"line", batch.line}, {"count", 0}, {"heats", Json::array()}}).first->second;
-      line["count"] = line["count"].get<int>() + batch.count;
-      line["heats"].push_back(batch.heat);
-    }
-    for (auto& [name, line] : lines) {
-      if (line["heats"].size() < 2) line.erase("heats");
-      shipment["lines"].push_back(std::move(line));
-    }
-    if (shipment["lines"].empty()) throw DbError(DbError::Kind::Refused, "", "no cut piece of order " + order + " is on site");
-    return shipment;
-  }, [this, note](const Json& shipment) {
-    SetBusy(false);
-    Do({"ship", {shipment}, {{"note", note.toStdString()}}, tr("the shipment under note %1").arg(note)});
-  }, Refuser());
+  link_.Ask(
+      this,
+      [order = answer_->what.name, note = note.toStdString()](Connection& book) {
+        Json shipment{{"note", note}, {"lines", Json::array()}};
+        std::map<std::string, Json> lines;
+        for (const BatchLabel& batch : ReadBatchLabels(book, order)) {
+          shipment["customer"] = batch.customer;
+          Json& line = lines.try_emplace(batch.line, Json{{"order", order}, {"line", batch.line}, {"count", 0}, {"heats", Json::array()}})
+                           .first->second;
+          line["count"] = line["count"].get<int>() + batch.count;
+          line["heats"].push_back(batch.heat);
+        }
+        for (auto& [name, line] : lines) {
+          if (line["heats"].size() < 2) line.erase("heats");
+          shipment["lines"].push_back(std::move(line));
+        }
+        if (shipment["lines"].empty()) throw DbError(DbError::Kind::Refused, "", "no cut piece of order " + order + " is on site");
+        return shipment;
+      },
+      [this, note](const Json& shipment) {
+        SetBusy(false);
+        Do({"ship", {shipment}, {{"note", note.toStdString()}}, tr("the shipment under note %1").arg(note)});
+      },
+      Refuser());
 }
 
 void PapersWork::After(const AskedDeed& deed, const Json& answer, bool late) {
   const auto done = [&](const QString& words) { emit Done(KeptDeed::Told(words, late)); };
   if (deed.deed == "place_hold") {
-    const QString words = tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(deed.memo["kind"]), Q(deed.memo["name"]));
+    const QString words =
+        tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(deed.memo["kind"]), Q(deed.memo["name"]));
     emit Held(answer.at("hold_id").get<std::int64_t>(), KeptDeed::Told(words, late));
   } else if (deed.deed == "lift_hold") {
     const QString words = KeptDeed::Told(tr("the hold is lifted"), late);
@@ -185,14 +211,19 @@ void PapersWork::After(const AskedDeed& deed, const Json& answer, bool late) {
 void PapersWork::WritePackageTo(const QString& file) {
   const Found what = answer_->what;
   SetBusy(true);
-  link_.Ask(this, [what, to = file.toStdString()](Connection& book) { return WritePackage(book, {{"without_files", false}, {what.kind, what.name}}, to); },
-            [this, file](const PackageFile& made) {
-              SetBusy(false);
-              QStringList against;
-              for (const std::string& words : made.against) against.append(BookWords(words));
-              if (!against.isEmpty()) emit Refused(tr("no package of %1: %2").arg(Q(made.subject), against.join("; ")));
-              else emit Done(tr("the package of %1 is in %2: %n page(s)", nullptr, made.pages).arg(Q(made.subject), file));
-            }, Refuser(), BookLink::Pace::Long);
+  link_.Ask(
+      this,
+      [what, to = file.toStdString()](Connection& book) {
+        return WritePackage(book, {{"without_files", false}, {what.kind, what.name}}, to);
+      },
+      [this, file](const PackageFile& made) {
+        SetBusy(false);
+        QStringList against;
+        for (const std::string& words : made.against) against.append(BookWords(words));
+        if (!against.isEmpty()) emit Refused(tr("no package of %1: %2").arg(Q(made.subject), against.join("; ")));
+        else emit Done(tr("the package of %1 is in %2: %n page(s)", nullptr, made.pages).arg(Q(made.subject), file));
+      },
+      Refuser(), BookLink::Pace::Long);
 }
 
 DeskPaper TracePaper(const Found& what) {

@@ -44,7 +44,7 @@ class PapersWork : public QObject {
   PapersWork(BookLink& link, const DeskSettings& settings, QObject* parent = nullptr);
 
   void ReadWaiting();
-  void Ask(const QString& text);     // shows the likeliest; the others are in others()
+  void Ask(const QString& text);  // shows the likeliest; the others are in others()
   void Show(const Found& what);
   void ReadAgain();
 
@@ -55,7 +55,7 @@ class PapersWork : public QObject {
   // "piece", "heat", "lot" or "document" as a hold takes it; empty: what is shown cannot be held.
   QString hold_scope() const;
 
-  void Preview();                      // what a hold on what is shown would stop: Previewed
+  void Preview();  // what a hold on what is shown would stop: Previewed
   void Hold(const QString& reason);
   void HoldAgain(const HoldRow& lifted);
   void Lift(std::int64_t hold, const QString& evidence);
@@ -78,7 +78,8 @@ class PapersWork : public QObject {
   void SetBusy(bool busy);
   void Do(const AskedDeed& deed);
   void After(const AskedDeed& deed, const nlohmann::json& answer, bool late);
-  void PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason, const std::string& kind);
+  void PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason,
+                 const std::string& kind);
 
   BookLink& link_;
   KeptDeed deed_;

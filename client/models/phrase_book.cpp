@@ -9,10 +9,10 @@ namespace heatkeep {
 namespace {
 
 constexpr int kLongestText = 4000;
-constexpr std::size_t kMostWays = 400; // of one phrase in one text
-constexpr int kWeak = 7;               // a phrase of fewer letters holds no words that are not known themselves
-constexpr int kLoose = 10;             // a number by itself before words: only where no phrase counts them
-constexpr int kNamesWithBlanks = 8;    // a phrase of fewer letters, a quantity being worth four, has names of one word only
+constexpr std::size_t kMostWays = 400;  // of one phrase in one text
+constexpr int kWeak = 7;                // a phrase of fewer letters holds no words that are not known themselves
+constexpr int kLoose = 10;              // a number by itself before words: only where no phrase counts them
+constexpr int kNamesWithBlanks = 8;     // a phrase of fewer letters, a quantity being worth four, has names of one word only
 
 const char* const kSeparators[] = {"; ", ". ", ", ", ": ", " - ", "\n", " (", ") ", " x ", " \u00D7 ", QT_TRANSLATE_NOOP("Book", " and ")};
 
@@ -114,7 +114,8 @@ struct PhraseBook::Search {
     for (qsizetype i = 0; i < holes.size(); ++i) {  // two lengths that differ do not read the same
       const char kind = phrase.kinds[i];
       if (kind != 'L' && kind != 'l' && kind != 'E') continue;
-      const bool hidden = std::any_of(said.begin(), said.end(), [&](const QString& s) { return s == said[i] && holes[&s - said.data()] != holes[i]; });
+      const bool hidden =
+          std::any_of(said.begin(), said.end(), [&](const QString& s) { return s == said[i] && holes[&s - said.data()] != holes[i]; });
       if (hidden)
         for (qsizetype k = 0; k < holes.size(); ++k)
           if (auto fine = phrase.kinds[k] == kind ? QuantityWords(holes[k], kind, units, true) : std::nullopt) said[k] = *fine;
@@ -164,7 +165,9 @@ struct PhraseBook::Search {
     const auto joined = [&](const QString& begin, const QString& between, const QString& end) {
       const Reading a = Read(begin, outermost), b = Read(end, outermost);
       if (between.size() > 3 && (a.left > 0 || b.left > 0)) return;  // a word joins what is known, not words of a person
-      Take(best, {a.explained + b.explained, a.left + b.left, a.inside + b.inside + (between == " " ? kLoose : 0), a.said + between + b.said, a.strange + b.strange});
+      Take(best,
+           {a.explained + b.explained, a.left + b.left, a.inside + b.inside + (between == " " ? kLoose : 0), a.said + between + b.said,
+            a.strange + b.strange});
     };
     for (const char* separator : kSeparators) {
       const QString between = QString::fromUtf8(separator), said = QCoreApplication::translate("Book", separator);

@@ -31,7 +31,8 @@ class PhraseBook {
   explicit PhraseBook(const std::vector<BookPhrase>& phrases);
 
   QString Said(const QString& english, const ReadingUnits& units) const;
-  // Whether phrases explain the text: some of it, and every small letter of it that does not stand in a hole (where a person's own words may).
+  // Whether phrases explain the text: some of it, and every small letter of it that does not stand in a hole (where a person's own words
+  // may).
   bool Knows(const QString& english) const;
 
  private:
@@ -46,7 +47,7 @@ class PhraseBook {
     int left = 0;       // small letters that no phrase and no hole has: words, not tags or heats
     int inside = 0;     // how much stands in holes for words: of two readings the one that keeps closer to its phrases
     QString said;
-    int strange = 0;    // small letters no phrase has, in its holes too: somebody's own words
+    int strange = 0;  // small letters no phrase has, in its holes too: somebody's own words
   };
   struct Search;  // one text being read
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kLonger = 60;               // seconds
 constexpr int kAsLongAsItTakes = 1'000'000;  // rounds: the clock ends the search, not they
-constexpr int kLookEvery = 150;  // ms between two looks at a search
+constexpr int kLookEvery = 150;              // ms between two looks at a search
 const std::vector<std::string> kAims{"drops-first", "least-money", "fewest-bars", "least-metres"};
 
 struct Asked {
@@ -84,7 +84,8 @@ PlanProposal Propose(Connection& book, const Asked& asked, const std::string& ai
     const auto heeds = [&](const planning::Draft& d) {
       return std::ranges::any_of(d.overruled, [&](const planning::Overrule& o) { return o.tag == n.tag && o.instead == n.instead; });
     };
-    if (std::ranges::none_of(proposal.drafts, heeds) && std::ranges::find(proposal.not_heeded, n.why) == proposal.not_heeded.end()) proposal.not_heeded.push_back(n.why);
+    if (std::ranges::none_of(proposal.drafts, heeds) && std::ranges::find(proposal.not_heeded, n.why) == proposal.not_heeded.end())
+      proposal.not_heeded.push_back(n.why);
   }
   return proposal;
 }
@@ -112,7 +113,9 @@ bool PlanProposal::nothing_to_cut() const { return figures.pieces == 0; }
 
 PlanWork::PlanWork(BookLink& link, QObject* parent) : QObject(parent), link_(link) {
   look_.setInterval(kLookEvery);
-  connect(&look_, &QTimer::timeout, this, [this] { if (watch_) emit Progress(BookWords(watch_->Words())); });
+  connect(&look_, &QTimer::timeout, this, [this] {
+    if (watch_) emit Progress(BookWords(watch_->Words()));
+  });
 }
 
 PlanWork::~PlanWork() {
@@ -126,30 +129,36 @@ void PlanWork::Read() {
   }
   std::vector<std::string> of;
   if (chosen_.startsWith("list:")) of.push_back(chosen_.mid(5).toStdString());
-  link_.Ask(this, [of, all = chosen_ == "all", plan = chosen_plan()](Connection& book) {
-    PlanReading read;
-    for (CutListRow& row : ReadCutLists(book))
-      if (row.open > 0) read.lists.push_back(std::move(row));
-    std::ranges::stable_sort(read.lists, {}, [](const CutListRow& row) { return std::pair(row.due.empty(), row.due); });
-    read.plans = ReadPlans(book, Plans::Live);
-    std::ranges::stable_sort(read.plans, {}, [](const PlanRow& row) { return std::pair(row.due.empty(), row.due); });
-    read.saws = SawsByWidth(book);
-    if (all || !of.empty()) read.lines = ReadOpenLines(book, of);
-    if (plan) read.sheet = ReadSheet(book, *plan);
-    read.lift_limit = {std::stoll(ReadSetting(book, "lift_limit_g", "25000"))};
-    return read;
-  }, [this, asked = chosen_](PlanReading read) {
-    lists_ = std::move(read.lists);
-    plans_ = std::move(read.plans);
-    saws_ = std::move(read.saws);
-    lift_limit_ = read.lift_limit;
-    if (asked == chosen_) {
-      lines_ = std::move(read.lines);
-      sheet_ = std::move(read.sheet);
-    }
-    if (chosen_.isEmpty() && !lists_.empty()) Choose("list:" + Q(lists_.front().name));
-    else emit Shown();
-  }, [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(error); });
+  link_.Ask(
+      this,
+      [of, all = chosen_ == "all", plan = chosen_plan()](Connection& book) {
+        PlanReading read;
+        for (CutListRow& row : ReadCutLists(book))
+          if (row.open > 0) read.lists.push_back(std::move(row));
+        std::ranges::stable_sort(read.lists, {}, [](const CutListRow& row) { return std::pair(row.due.empty(), row.due); });
+        read.plans = ReadPlans(book, Plans::Live);
+        std::ranges::stable_sort(read.plans, {}, [](const PlanRow& row) { return std::pair(row.due.empty(), row.due); });
+        read.saws = SawsByWidth(book);
+        if (all || !of.empty()) read.lines = ReadOpenLines(book, of);
+        if (plan) read.sheet = ReadSheet(book, *plan);
+        read.lift_limit = {std::stoll(ReadSetting(book, "lift_limit_g", "25000"))};
+        return read;
+      },
+      [this, asked = chosen_](PlanReading read) {
+        lists_ = std::move(read.lists);
+        plans_ = std::move(read.plans);
+        saws_ = std::move(read.saws);
+        lift_limit_ = read.lift_limit;
+        if (asked == chosen_) {
+          lines_ = std::move(read.lines);
+          sheet_ = std::move(read.sheet);
+        }
+        if (chosen_.isEmpty() && !lists_.empty()) Choose("list:" + Q(lists_.front().name));
+        else emit Shown();
+      },
+      [this](const DbError& error) {
+        if (error.kind != DbError::Kind::Unreachable) emit Refused(error);
+      });
 }
 
 void PlanWork::Choose(const QString& key) {
@@ -178,10 +187,13 @@ std::optional<std::int64_t> PlanWork::chosen_plan() const {
 }
 
 void PlanWork::Find(const QString& name) {
-  link_.Ask(this, [name = name.toStdString()](Connection& book) { return ReadCutListCalled(book, name); }, [this, name](const std::string& list) {
-    if (list.empty()) emit NotFound(name);
-    else Choose("list:" + Q(list));
-  }, [this](const DbError& error) { emit Refused(error); });
+  link_.Ask(
+      this, [name = name.toStdString()](Connection& book) { return ReadCutListCalled(book, name); },
+      [this, name](const std::string& list) {
+        if (list.empty()) emit NotFound(name);
+        else Choose("list:" + Q(list));
+      },
+      [this](const DbError& error) { emit Refused(error); });
 }
 
 void PlanWork::SetSaw(const QString& saw) {
@@ -244,23 +256,28 @@ void PlanWork::Search(std::vector<std::string> aims, std::size_t in_hand, double
   watch_ = std::make_shared<Watch>();
   look_.start();
   emit Shown();
-  link_.Ask(this, [asked, aims, watch = watch_](Connection& book) {
-    std::vector<PlanProposal> found;
-    for (const std::string& aim : aims) found.push_back(Propose(book, asked, aim, watch->Searcher()));
-    return found;
-  }, [this, in_hand, of = chosen_](std::vector<PlanProposal> found) {
-    searching_ = false;
-    look_.stop();
-    watch_.reset();
-    if (of == chosen_) Searched(std::move(found), in_hand);
-    else emit Shown();
-  }, [this](const DbError& error) {
-    searching_ = false;
-    look_.stop();
-    watch_.reset();
-    emit Refused(error);
-    emit Shown();
-  }, BookLink::Pace::Long);
+  link_.Ask(
+      this,
+      [asked, aims, watch = watch_](Connection& book) {
+        std::vector<PlanProposal> found;
+        for (const std::string& aim : aims) found.push_back(Propose(book, asked, aim, watch->Searcher()));
+        return found;
+      },
+      [this, in_hand, of = chosen_](std::vector<PlanProposal> found) {
+        searching_ = false;
+        look_.stop();
+        watch_.reset();
+        if (of == chosen_) Searched(std::move(found), in_hand);
+        else emit Shown();
+      },
+      [this](const DbError& error) {
+        searching_ = false;
+        look_.stop();
+        watch_.reset();
+        emit Refused(error);
+        emit Shown();
+      },
+      BookLink::Pace::Long);
 }
 
 void PlanWork::Searched(std::vector<PlanProposal> found, std::size_t in_hand) {
@@ -269,7 +286,8 @@ void PlanWork::Searched(std::vector<PlanProposal> found, std::size_t in_hand) {
   QStringList words;
   for (const std::string& w : proposal()->not_heeded) words.append(BookWords(w));
   for (const planning::Draft& d : proposal()->drafts)
-    if (const std::string ended = planning::EndedWords(d.plan); !ended.empty() && !words.contains(BookWords(ended))) words.append(BookWords(ended));
+    if (const std::string ended = planning::EndedWords(d.plan); !ended.empty() && !words.contains(BookWords(ended)))
+      words.append(BookWords(ended));
   emit Shown();
   emit Proposed();
   if (!words.isEmpty()) emit Warned(words.join("; "));
@@ -289,31 +307,36 @@ void PlanWork::Promise() {
   };
   deed_ = true;
   emit Shown();
-  link_.Ask(this, [drafts = now->drafts, requests = now->requests](Connection& book) {
-    Outcome outcome;
-    for (std::size_t i = 0; i < drafts.size(); ++i) {
-      if (drafts[i].plan.layouts.empty()) continue;
-      const planning::Promised promised = planning::Promise(book, requests[i], drafts[i]);
-      for (const std::string& words : promised.meanwhile) outcome.meanwhile.append(BookWords(words));
-      if (!promised.plan) continue;
-      outcome.plans.append(*promised.plan);
-      outcome.words.append(tr("plan %1 is promised: saw %2: %3").arg(*promised.plan).arg(Q(drafts[i].question.saw), Q(drafts[i].proof)));
-    }
-    return outcome;
-  }, [this](const Outcome& outcome) {
-    deed_ = false;
-    if (!outcome.words.isEmpty()) emit Done(outcome.words.join("; "), outcome.plans);
-    if (!outcome.meanwhile.isEmpty()) {
-      emit Warned(tr("%1. Planned again: look, and promise again").arg(outcome.meanwhile.join("; ")));
-      Plan();
-      return;
-    }
-    Choose("plan:" + QString::number(outcome.plans.front()));
-  }, [this](const DbError& error) {
-    deed_ = false;
-    emit Refused(error);
-    emit Shown();
-  });
+  link_.Ask(
+      this,
+      [drafts = now->drafts, requests = now->requests](Connection& book) {
+        Outcome outcome;
+        for (std::size_t i = 0; i < drafts.size(); ++i) {
+          if (drafts[i].plan.layouts.empty()) continue;
+          const planning::Promised promised = planning::Promise(book, requests[i], drafts[i]);
+          for (const std::string& words : promised.meanwhile) outcome.meanwhile.append(BookWords(words));
+          if (!promised.plan) continue;
+          outcome.plans.append(*promised.plan);
+          outcome.words.append(
+              tr("plan %1 is promised: saw %2: %3").arg(*promised.plan).arg(Q(drafts[i].question.saw), Q(drafts[i].proof)));
+        }
+        return outcome;
+      },
+      [this](const Outcome& outcome) {
+        deed_ = false;
+        if (!outcome.words.isEmpty()) emit Done(outcome.words.join("; "), outcome.plans);
+        if (!outcome.meanwhile.isEmpty()) {
+          emit Warned(tr("%1. Planned again: look, and promise again").arg(outcome.meanwhile.join("; ")));
+          Plan();
+          return;
+        }
+        Choose("plan:" + QString::number(outcome.plans.front()));
+      },
+      [this](const DbError& error) {
+        deed_ = false;
+        emit Refused(error);
+        emit Shown();
+      });
 }
 
 void PlanWork::Cancel(const QList<qint64>& plans, const QString& reason) {
@@ -326,27 +349,34 @@ void PlanWork::Cancel(const QList<qint64>& plans, const QString& reason) {
     asked.emplace_back(plan, before == cancelling_.end() ? NewRequest() : before->second);
   }
   cancelling_ = asked;
-  link_.Ask(this, [asked, reason = reason.toStdString()](Connection& book) {
-    int released = 0;
-    for (const auto& [plan, request] : asked) released += heatkeep::Deeds(book).CancelPlan(request, plan, reason)["released"].get<int>();
-    return released;
-  }, [this, plans](int released) {
-    deed_ = false;
-    cancelling_.clear();
-    QStringList numbers;
-    for (const qint64 plan : plans) numbers.append(QString::number(plan));
-    emit Done(tr("plan %1 is cancelled: %n piece(s) are free again; what is at the saw stays", nullptr, released).arg(numbers.join(", ")), {});
-    if (const auto plan = chosen_plan(); plan && plans.contains(*plan)) {
-      chosen_.clear();
-      sheet_.reset();
-    }
-    Read();
-  }, [this](const DbError& error) {
-    deed_ = false;
-    if (error.kind != DbError::Kind::Unreachable) cancelling_.clear();
-    emit Refused(error);
-    emit Shown();
-  });
+  link_.Ask(
+      this,
+      [asked, reason = reason.toStdString()](Connection& book) {
+        int released = 0;
+        for (const auto& [plan, request] : asked)
+          released += heatkeep::Deeds(book).CancelPlan(request, plan, reason)["released"].get<int>();
+        return released;
+      },
+      [this, plans](int released) {
+        deed_ = false;
+        cancelling_.clear();
+        QStringList numbers;
+        for (const qint64 plan : plans) numbers.append(QString::number(plan));
+        emit Done(
+            tr("plan %1 is cancelled: %n piece(s) are free again; what is at the saw stays", nullptr, released).arg(numbers.join(", ")),
+            {});
+        if (const auto plan = chosen_plan(); plan && plans.contains(*plan)) {
+          chosen_.clear();
+          sheet_.reset();
+        }
+        Read();
+      },
+      [this](const DbError& error) {
+        deed_ = false;
+        if (error.kind != DbError::Kind::Unreachable) cancelling_.clear();
+        emit Refused(error);
+        emit Shown();
+      });
 }
 
 }  // namespace heatkeep

@@ -30,10 +30,10 @@ struct PlanProposal {
   std::vector<planning::Draft> drafts;
   std::vector<std::vector<planning::DraftPiece>> pieces;  // by draft
   std::vector<planning::DraftShort> shorts;
-  planning::DraftFigures figures;                         // of all drafts
-  std::vector<std::string> too_large;                     // open lines no saw asked for takes
-  std::vector<std::string> not_heeded;                    // overrules, and why
-  std::vector<RequestNumber> requests;                    // by draft: of its promising, made once
+  planning::DraftFigures figures;       // of all drafts
+  std::vector<std::string> too_large;   // open lines no saw asked for takes
+  std::vector<std::string> not_heeded;  // overrules, and why
+  std::vector<RequestNumber> requests;  // by draft: of its promising, made once
 
   bool nothing_to_cut() const;
 };
@@ -55,20 +55,20 @@ class PlanWork : public QObject {
   // "all" (that is open), "list:NAME" or "plan:NUMBER".
   void Choose(const QString& key);
   const QString& chosen() const { return chosen_; }
-  QStringList chosen_lists() const;                // empty: a plan is chosen, or nothing
+  QStringList chosen_lists() const;  // empty: a plan is chosen, or nothing
   std::optional<std::int64_t> chosen_plan() const;
-  const std::vector<CutLineRow>& lines() const { return lines_; }    // open, of what is chosen
-  const std::optional<Sheet>& sheet() const { return sheet_; }       // of the plan chosen
-  void Find(const QString& name);                  // a cut list or an order: chooses it; NotFound where there is none
+  const std::vector<CutLineRow>& lines() const { return lines_; }  // open, of what is chosen
+  const std::optional<Sheet>& sheet() const { return sheet_; }     // of the plan chosen
+  void Find(const QString& name);                                  // a cut list or an order: chooses it; NotFound where there is none
 
   // Plans for this saw only; empty: each line for the narrowest saw that takes it.
   void SetSaw(const QString& saw);
   const QString& saw() const { return saw_; }
   // A search takes 2 s up to 60 open lines, then a second every 30 lines, at most 45, and only so many rounds as keep it repeatable.
   void Plan();
-  void PlanLonger();                               // a minute, as many rounds as fit into it
-  void PlanBeside();                               // a second plan of the next aim
-  void TakeOther();                                // of two plans the other is the one in hand
+  void PlanLonger();  // a minute, as many rounds as fit into it
+  void PlanBeside();  // a second plan of the next aim
+  void TakeOther();   // of two plans the other is the one in hand
   void LeaveOut(const QString& tag, const QString& reason);
   void TakeInstead(const QString& tag, const QString& other, const QString& reason);
   void Discard();
@@ -77,12 +77,12 @@ class PlanWork : public QObject {
 
   bool searching() const { return searching_; }
   bool busy() const { return searching_ || deed_; }
-  void StopSearch();                               // the best so far is shown
+  void StopSearch();  // the best so far is shown
 
   const std::vector<PlanProposal>& proposals() const { return proposals_; }  // none, one, or two side by side
   const PlanProposal* proposal() const { return proposals_.empty() ? nullptr : &proposals_[in_hand_]; }
   std::size_t in_hand() const { return in_hand_; }
-  QString difference() const;                      // of two: the one in hand less the other, in words
+  QString difference() const;  // of two: the one in hand less the other, in words
   const std::vector<planning::Overrule>& overruled() const { return overruled_; }
 
  signals:

@@ -51,7 +51,10 @@ QString WordsOf(const DbError& error) {
 }
 
 QString AmountWords(Money money) {
-  return QString("%1%2.%3").arg(money.cents < 0 ? "-" : "").arg(std::abs(money.cents) / 100).arg(std::abs(money.cents) % 100, 2, 10, QChar('0'));
+  return QString("%1%2.%3")
+      .arg(money.cents < 0 ? "-" : "")
+      .arg(std::abs(money.cents) / 100)
+      .arg(std::abs(money.cents) % 100, 2, 10, QChar('0'));
 }
 
 }  // namespace heatkeep

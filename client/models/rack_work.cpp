@@ -31,9 +31,22 @@ std::optional<std::int64_t> Number(const Json& row, const char* key) {
 }
 
 RackPiece PieceOf(const Json& row) {
-  return {Text(row, "tag"), Text(row, "kind"), Text(row, "grade"), Text(row, "section"), Text(row, "condition"), Text(row, "heat"), Text(row, "papers"), Text(row, "place"),
-          Text(row, "worked_on"), Text(row, "blocked"), Length{Number(row, "length_nm").value_or(0)}, Mass{Number(row, "mass_g").value_or(0)}, Number(row, "days").value_or(0),
-          Number(row, "scrap_cents"), Number(row, "expected_cents"), Number(row, "replacement_cents")};
+  return {Text(row, "tag"),
+          Text(row, "kind"),
+          Text(row, "grade"),
+          Text(row, "section"),
+          Text(row, "condition"),
+          Text(row, "heat"),
+          Text(row, "papers"),
+          Text(row, "place"),
+          Text(row, "worked_on"),
+          Text(row, "blocked"),
+          Length{Number(row, "length_nm").value_or(0)},
+          Mass{Number(row, "mass_g").value_or(0)},
+          Number(row, "days").value_or(0),
+          Number(row, "scrap_cents"),
+          Number(row, "expected_cents"),
+          Number(row, "replacement_cents")};
 }
 
 // All but the pieces and the months.
@@ -90,7 +103,9 @@ RackWork::RackWork(BookLink& link, QObject* parent) : QObject(parent), link_(lin
 
 void RackWork::Read() {
   if (!link_.ready()) return;
-  const auto refused = [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(QString::fromStdString(error.message)); };
+  const auto refused = [this](const DbError& error) {
+    if (error.kind != DbError::Kind::Unreachable) emit Refused(QString::fromStdString(error.message));
+  };
   const auto take = [this](RackRead rack, bool whole) {
     read_ = true;
     whole_ = whole;
@@ -102,8 +117,11 @@ void RackWork::Read() {
     currency_ = std::move(rack.currency);
     emit Shown();
   };
-  if (!whole_) link_.Ask(this, ReadWhatLies, [take](RackRead rack) { take(std::move(rack), false); }, refused, BookLink::Pace::Long);
-  link_.Ask(this, ReadRack, [take](RackRead rack) { take(std::move(rack), true); }, refused, BookLink::Pace::Long);
+  if (!whole_)
+    link_.Ask(
+        this, ReadWhatLies, [take](RackRead rack) { take(std::move(rack), false); }, refused, BookLink::Pace::Long);
+  link_.Ask(
+      this, ReadRack, [take](RackRead rack) { take(std::move(rack), true); }, refused, BookLink::Pace::Long);
 }
 
 void RackWork::Choose(const RackGroup& group) {
@@ -111,11 +129,13 @@ void RackWork::Choose(const RackGroup& group) {
   keep_.reset();
   emit Shown();
   if (group.grade.empty() || !link_.ready()) return;
-  link_.Ask(this, [group](Connection& book) { return ReadKeepLength(book, group.grade, group.section); }, [this, group](std::optional<Length> keep) {
-    if (!(group == group_)) return;
-    keep_ = keep;
-    emit Shown();
-  });
+  link_.Ask(
+      this, [group](Connection& book) { return ReadKeepLength(book, group.grade, group.section); },
+      [this, group](std::optional<Length> keep) {
+        if (!(group == group_)) return;
+        keep_ = keep;
+        emit Shown();
+      });
 }
 
 std::vector<RackWork::GroupSum> RackWork::Groups() const {

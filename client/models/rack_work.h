@@ -61,7 +61,7 @@ class RackWork : public QObject {
     Length length;
   };
   std::vector<GroupSum> Groups() const;                           // those with drops, most drops first
-  std::vector<const RackPiece*> Drops() const;               // of the group
+  std::vector<const RackPiece*> Drops() const;                    // of the group
   std::vector<const RackPiece*> Unused(std::int64_t days) const;  // of the group, bars too, oldest first
   // How many pieces were asked for of each length class of `step` in the group's past; class i is (i step, (i + 1) step].
   std::vector<int> Wanted(Length step, std::size_t classes) const;

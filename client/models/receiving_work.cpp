@@ -16,16 +16,27 @@ namespace {
 
 using Json = nlohmann::json;
 
-QString WordOf(const Json& json, const char* key) { return json.contains(key) && json[key].is_string() ? Q(json[key].get<std::string>()) : QString(); }
+QString WordOf(const Json& json, const char* key) {
+  return json.contains(key) && json[key].is_string() ? Q(json[key].get<std::string>()) : QString();
+}
 
 DoorFacts ReadFacts(Connection& book) {
-  return {ReadExpected(book), ReadAtGate(book), ReadKnownHeats(book), ReadGradeDensities(book), ReadNames(book, "parties", "name"), ReadNames(book, "places", "place"),
-          ReadLengthDevices(book), ReadTapeDoubt(book), ReadSetting(book, "mass_mismatch_percent", "3")};
+  return {ReadExpected(book),
+          ReadAtGate(book),
+          ReadKnownHeats(book),
+          ReadGradeDensities(book),
+          ReadNames(book, "parties", "name"),
+          ReadNames(book, "places", "place"),
+          ReadLengthDevices(book),
+          ReadTapeDoubt(book),
+          ReadSetting(book, "mass_mismatch_percent", "3")};
 }
 
 std::vector<GateGroup> GroupsOf(const std::vector<AtGateRow>& rows) {
   std::vector<GateGroup> groups;
-  const auto alike = [](const AtGateRow& r) { return std::tie(r.bundle, r.mill, r.heat, r.grade, r.section, r.condition, r.owner, r.blocked, r.length, r.place); };
+  const auto alike = [](const AtGateRow& r) {
+    return std::tie(r.bundle, r.mill, r.heat, r.grade, r.section, r.condition, r.owner, r.blocked, r.length, r.place);
+  };
   for (const AtGateRow& row : rows) {
     auto at = std::find_if(groups.begin(), groups.end(), [&](const GateGroup& g) { return alike(g.first) == alike(row); });
     if (at == groups.end()) at = groups.insert(groups.end(), GateGroup{row, {}, {}});
@@ -43,7 +54,8 @@ QString ExactText(Length length, const ReadingUnits& units) {
 
 }  // namespace
 
-ReceivingWork::ReceivingWork(BookLink& link, const DeskSettings& settings, QObject* parent) : QObject(parent), link_(link), settings_(settings), deed_(link, settings, "receiving") {
+ReceivingWork::ReceivingWork(BookLink& link, const DeskSettings& settings, QObject* parent)
+    : QObject(parent), link_(link), settings_(settings), deed_(link, settings, "receiving") {
   connect(&deed_, &KeptDeed::Lost, this, [this](const AskedDeed&, const QString& words) {
     emit Refused(words);
     emit Shown();
@@ -60,15 +72,16 @@ void ReceivingWork::Read() {
     emit Shown();
     return;
   }
-  link_.Ask(this, [](Connection& book) { return ReadFacts(book); },
-            [this](DoorFacts facts) {
-              facts_ = std::move(facts);
-              gate_ = GroupsOf(facts_.at_gate);
-              emit Shown();
-            },
-            [this](const DbError& error) {
-              if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error));
-            });
+  link_.Ask(
+      this, [](Connection& book) { return ReadFacts(book); },
+      [this](DoorFacts facts) {
+        facts_ = std::move(facts);
+        gate_ = GroupsOf(facts_.at_gate);
+        emit Shown();
+      },
+      [this](const DbError& error) {
+        if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error));
+      });
 }
 
 TypedLine ReceivingWork::Pick(const ExpectedRow& expected) const {
@@ -88,7 +101,9 @@ TypedLine ReceivingWork::Pick(const ExpectedRow& expected) const {
   if (mills.size() == 1) line.mill = Q(*mills.begin());
   for (const ReadLine& before : lines_)
     if (before.typed.order_line == line.order_line) {
-      for (QString TypedLine::* same : {&TypedLine::slip_count, &TypedLine::slip_heat, &TypedLine::mill, &TypedLine::owner, &TypedLine::owner_ref, &TypedLine::place, &TypedLine::length, &TypedLine::measured_with, &TypedLine::mark})
+      for (QString TypedLine::*same :
+           {&TypedLine::slip_count, &TypedLine::slip_heat, &TypedLine::mill, &TypedLine::owner, &TypedLine::owner_ref, &TypedLine::place,
+            &TypedLine::length, &TypedLine::measured_with, &TypedLine::mark})
         line.*same = before.typed.*same;
       line.papers_awaited = before.typed.papers_awaited;
       line.square_ends = before.typed.square_ends;
@@ -103,11 +118,14 @@ std::int64_t ReceivingWork::CountedBefore(const TypedLine& typed) const {
   return counted;
 }
 
-JudgedLine ReceivingWork::Judge(const TypedLine& typed) const { return LineJudge::Judge(typed, facts_, CountedBefore(typed), settings_.units); }
+JudgedLine ReceivingWork::Judge(const TypedLine& typed) const {
+  return LineJudge::Judge(typed, facts_, CountedBefore(typed), settings_.units);
+}
 
 QString ReceivingWork::NotOfThisNote(const ExpectedRow& expected) const {
   if (lines_.empty() || ((note.order.isEmpty() || note.order == Q(expected.order)) && note.supplier == Q(expected.supplier))) return {};
-  return tr("the note under way is of %1, order %2: receive it first, then read order %3").arg(note.supplier, note.order.isEmpty() ? tr("none") : note.order, Q(expected.order));
+  return tr("the note under way is of %1, order %2: receive it first, then read order %3")
+      .arg(note.supplier, note.order.isEmpty() ? tr("none") : note.order, Q(expected.order));
 }
 
 bool ReceivingWork::AddLine(const TypedLine& typed) {
@@ -125,7 +143,9 @@ void ReceivingWork::TakeOut(std::size_t line) {
 }
 
 void ReceivingWork::Do(const AskedDeed& deed) {
-  if (!deed_.Do(deed)) emit Refused(deed_.asking() ? tr("the book is still at the deed before; press again") : tr("the book cannot be reached: what was typed stays here, do it when the book is back"));
+  if (!deed_.Do(deed))
+    emit Refused(deed_.asking() ? tr("the book is still at the deed before; press again")
+                                : tr("the book cannot be reached: what was typed stays here, do it when the book is back"));
   emit Shown();
 }
 
@@ -133,7 +153,8 @@ void ReceivingWork::After(const AskedDeed& deed, const Json& answer, bool late) 
   const auto done = [&](const QString& words) { emit Done(KeptDeed::Told(words, late), true, {}, {}); };
   if (deed.deed == "receive_delivery") Booked(deed, answer, late);
   else if (deed.deed == "reverse_receipt") done(tr("the receipt of note %1 is reversed: it may be read anew").arg(Q(deed.memo["note"])));
-  else if (deed.deed == "open_bundle") done(tr("bundle %1 is open: every bar is put away by itself or all to one place").arg(Q(deed.memo["bundle"])));
+  else if (deed.deed == "open_bundle")
+    done(tr("bundle %1 is open: every bar is put away by itself or all to one place").arg(Q(deed.memo["bundle"])));
   else LaidAway(deed, late);
   Read();
 }
@@ -153,7 +174,10 @@ void ReceivingWork::Receive() {
     photos.push_back(Json::array());
     for (const QString& photo : line.typed.photos) photos.back().push_back(photo.toStdString());
   }
-  Do({"receive_delivery", {body}, {{"note", body["note"]}, {"supplier", body["supplier"]}, {"photos", photos}}, tr("the receipt of note %1").arg(note.number.trimmed())});
+  Do({"receive_delivery",
+      {body},
+      {{"note", body["note"]}, {"supplier", body["supplier"]}, {"photos", photos}},
+      tr("the receipt of note %1").arg(note.number.trimmed())});
 }
 
 void ReceivingWork::Booked(const AskedDeed& deed, const Json& answer, bool late) {
@@ -163,16 +187,23 @@ void ReceivingWork::Booked(const AskedDeed& deed, const Json& answer, bool late)
     const Json& line = answer["lines"][i];
     theory += Mass{line["theoretical_g"].get<std::int64_t>()};
     for (const Json& tag : line["tags"]) tags.append(Q(tag.get<std::string>()));
-    if (!line["mismatch"].is_null()) mismatches.append(tr("line %1: %2%3").arg(WordOf(line, "line"), BookWords(WordOf(line, "mismatch")), line["quarantined"].is_null() ? QString() : tr(" - in quarantine")));
-    if (const QString warning = WordOf(line, "warning"); !warning.isEmpty()) mismatches.append(tr("line %1: %2").arg(WordOf(line, "line"), BookWords(warning)));
+    if (!line["mismatch"].is_null())
+      mismatches.append(tr("line %1: %2%3")
+                            .arg(WordOf(line, "line"), BookWords(WordOf(line, "mismatch")),
+                                 line["quarantined"].is_null() ? QString() : tr(" - in quarantine")));
+    if (const QString warning = WordOf(line, "warning"); !warning.isEmpty())
+      mismatches.append(tr("line %1: %2").arg(WordOf(line, "line"), BookWords(warning)));
     if (i < deed.memo["photos"].size())
       for (const Json& photo : deed.memo["photos"][i]) AddPhoto(line["tags"][0].get<std::string>(), Q(photo), false);
   }
-  QString words = tr("Note %1: %n bar(s) received, %2 by theory", nullptr, static_cast<int>(tags.size())).arg(WordOf(answer, "note"), settings_.units.Words(theory));
+  QString words = tr("Note %1: %n bar(s) received, %2 by theory", nullptr, static_cast<int>(tags.size()))
+                      .arg(WordOf(answer, "note"), settings_.units.Words(theory));
   if (!mismatches.isEmpty()) words += ". " + mismatches.join(". ");
   words = KeptDeed::Told(words, late);
   const DeliveryNote booked{Q(deed.memo["note"]), Q(deed.memo["supplier"]), {}};
-  if (link_.May("reverse_receipt")) emit Done(words, mismatches.isEmpty() && !late, tr("reverse the receipt of note %1").arg(booked.number), [this, booked] { Reverse(booked); });
+  if (link_.May("reverse_receipt"))
+    emit Done(words, mismatches.isEmpty() && !late, tr("reverse the receipt of note %1").arg(booked.number),
+              [this, booked] { Reverse(booked); });
   else emit Done(tr("%1. Wrong? Quality reverses a receipt").arg(words), mismatches.isEmpty() && !late, {}, {});
   if (!late || note.number.trimmed() == booked.number) {  // after a restart another note may be under way
     lines_.clear();
@@ -183,8 +214,12 @@ void ReceivingWork::Booked(const AskedDeed& deed, const Json& answer, bool late)
 }
 
 void ReceivingWork::Reverse(const DeliveryNote& booked) {
-  Do({"reverse_receipt", {{{"note", booked.number.toStdString()}, {"supplier", booked.supplier.toStdString()}, {"reason", tr("taken back at the gate at once").toStdString()}}},
-      {{"note", booked.number.toStdString()}}, tr("the reversing of note %1").arg(booked.number)});
+  Do({"reverse_receipt",
+      {{{"note", booked.number.toStdString()},
+        {"supplier", booked.supplier.toStdString()},
+        {"reason", tr("taken back at the gate at once").toStdString()}}},
+      {{"note", booked.number.toStdString()}},
+      tr("the reversing of note %1").arg(booked.number)});
 }
 
 void ReceivingWork::PutAway(const std::vector<std::string>& tags, const std::string& place) {
@@ -195,7 +230,9 @@ void ReceivingWork::PutAway(const std::vector<std::string>& tags, const std::str
       bundle = row.bundle;
       from = row.place;
     }
-  AskedDeed deed{bundle.empty() ? "put_away" : "move_bundle", {}, {{"tags", tags}, {"place", place}, {"from", from}, {"bundle", bundle}},
+  AskedDeed deed{bundle.empty() ? "put_away" : "move_bundle",
+                 {},
+                 {{"tags", tags}, {"place", place}, {"from", from}, {"bundle", bundle}},
                  tr("the putting away of %n piece(s) at %1", nullptr, static_cast<int>(tags.size())).arg(Q(place))};
   if (bundle.empty())
     for (const std::string& tag : tags) deed.bodies.push_back({{"tag", tag}, {"place", place}});
@@ -207,33 +244,41 @@ void ReceivingWork::LaidAway(const AskedDeed& deed, bool late) {
   const auto tags = deed.memo["tags"].get<std::vector<std::string>>();
   const std::string place = deed.memo["place"], from = deed.memo["from"], bundle = deed.memo["bundle"];
   QString words = !bundle.empty() ? tr("bundle %1, %n bar(s), lies at %2", nullptr, static_cast<int>(tags.size())).arg(Q(bundle), Q(place))
-                  : tags.size() == 1 ? tr("%1 lies at %2").arg(Q(tags[0]), Q(place))
-                                     : tr("%1 lie at %2").arg(tr("%n bars", nullptr, static_cast<int>(tags.size())), Q(place));
+      : tags.size() == 1          ? tr("%1 lies at %2").arg(Q(tags[0]), Q(place))
+                                  : tr("%1 lie at %2").arg(tr("%n bars", nullptr, static_cast<int>(tags.size())), Q(place));
   words = KeptDeed::Told(words, late);
   if (from.empty()) emit Done(words, true, {}, {});
-  else emit Done(words, true, tr("back to %1").arg(Q(from)), [this, deed, from] {
-    AskedDeed back = deed;
-    back.memo["place"] = from;
-    back.memo["from"] = "";
-    for (Json& body : back.bodies) body["place"] = from;
-    Do(back);
-  });
+  else
+    emit Done(words, true, tr("back to %1").arg(Q(from)), [this, deed, from] {
+      AskedDeed back = deed;
+      back.memo["place"] = from;
+      back.memo["from"] = "";
+      for (Json& body : back.bodies) body["place"] = from;
+      Do(back);
+    });
 }
 
-void ReceivingWork::OpenBundle(const std::string& bundle) { Do({"open_bundle", {{{"bundle", bundle}}}, {{"bundle", bundle}}, tr("the opening of bundle %1").arg(Q(bundle))}); }
+void ReceivingWork::OpenBundle(const std::string& bundle) {
+  Do({"open_bundle", {{{"bundle", bundle}}}, {{"bundle", bundle}}, tr("the opening of bundle %1").arg(Q(bundle))});
+}
 
 void ReceivingWork::AddPhoto(const std::string& tag, const QString& file, bool tell) {
   QFile from(file);
   if (!from.open(QIODevice::ReadOnly)) return emit Refused(tr("the photo %1 cannot be read: %2").arg(file, from.errorString()));
   const Json body{{"tag", tag}, {"kind", "mark"}, {"file_base64", from.readAll().toBase64().toStdString()}};
-  link_.Ask(this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).AddPhoto(request, body); },
-            [this, tag, tell](const Json&) { if (tell) emit Done(tr("the photo is kept with %1").arg(Q(tag)), true, {}, {}); },
-            [this, tag](const DbError& error) { emit Refused(tr("the photo of %1 is not kept: %2").arg(Q(tag), WordsOf(error))); });
+  link_.Ask(
+      this, [body, request = NewRequest()](Connection& book) { return StockDeeds(book).AddPhoto(request, body); },
+      [this, tag, tell](const Json&) {
+        if (tell) emit Done(tr("the photo is kept with %1").arg(Q(tag)), true, {}, {});
+      },
+      [this, tag](const DbError& error) { emit Refused(tr("the photo of %1 is not kept: %2").arg(Q(tag), WordsOf(error))); });
 }
 
 void ReceivingWork::AskOwedPapers(const QString& supplier) {
   if (!link_.ready()) return;
-  link_.Ask(this, [name = supplier.trimmed().toStdString()](Connection& book) { return ReadOwedPapers(book, name); }, [this](const std::vector<OwedPapersRow>& rows) { emit OwedPapers(rows); });
+  link_.Ask(
+      this, [name = supplier.trimmed().toStdString()](Connection& book) { return ReadOwedPapers(book, name); },
+      [this](const std::vector<OwedPapersRow>& rows) { emit OwedPapers(rows); });
 }
 
 }  // namespace heatkeep

@@ -83,7 +83,8 @@ void RowTable::sort(int column, Qt::SortOrder order) {
 
 bool RowTable::Kept(const TableRow& row) const {
   return std::all_of(words_.begin(), words_.end(), [&](const QString& word) {
-    return std::any_of(row.cells.begin(), row.cells.end(), [&](const TableCell& cell) { return cell.text.contains(word, Qt::CaseInsensitive); });
+    return std::any_of(row.cells.begin(), row.cells.end(),
+                       [&](const TableCell& cell) { return cell.text.contains(word, Qt::CaseInsensitive); });
   });
 }
 
@@ -92,7 +93,9 @@ void RowTable::Arrange() {
   for (std::size_t i = 0; i < rows_.size(); ++i)
     if (words_.isEmpty() || Kept(rows_[i])) shown_.push_back(static_cast<int>(i));
   if (sorted_ < 0 || sorted_ >= columnCount()) return;
-  const auto cell = [&](int row) -> const TableCell& { return rows_[static_cast<std::size_t>(row)].cells[static_cast<std::size_t>(sorted_)]; };
+  const auto cell = [&](int row) -> const TableCell& {
+    return rows_[static_cast<std::size_t>(row)].cells[static_cast<std::size_t>(sorted_)];
+  };
   const auto less = [&](int a, int b) {
     const TableCell &left = cell(a), &right = cell(b);
     if (left.order || right.order) return left.order < right.order;

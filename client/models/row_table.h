@@ -27,7 +27,7 @@ struct TableRow {
 };
 
 struct TableColumn {
-  QString head;  // with the unit: "Length mm"
+  QString head;         // with the unit: "Length mm"
   bool number = false;  // right-aligned
   int width = 12;       // in characters of the table's font
   bool bar = false;     // draws the row's piece bar

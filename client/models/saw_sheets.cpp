@@ -20,7 +20,8 @@ SawSheets ReadSawSheets(Connection& book, const std::string& saw) {
   });
   for (const PlanRow& plan : plans) {
     std::optional<Sheet> sheet = ReadSheet(book, plan.plan);
-    if (sheet && std::any_of(sheet->blocks.begin(), sheet->blocks.end(), [](const SheetBlock& b) { return b.state != "done"; })) all.sheets.push_back(std::move(*sheet));
+    if (sheet && std::any_of(sheet->blocks.begin(), sheet->blocks.end(), [](const SheetBlock& b) { return b.state != "done"; }))
+      all.sheets.push_back(std::move(*sheet));
   }
   for (const SawRow& row : ReadSaws(book))
     if (row.saw == saw) all.stop_stroke = row.stop_stroke;
@@ -33,7 +34,8 @@ SawSheets ReadSawSheets(Connection& book, const std::string& saw) {
 
 std::string SheetsFileOf(const std::string& queue_file) { return queue_file + ".sheets"; }
 
-void EachKeptSince(const std::string& queue_file, std::int64_t since_ms, const std::function<void(const std::string& deed, const nlohmann::json& body)>& each) {
+void EachKeptSince(const std::string& queue_file, std::int64_t since_ms,
+                   const std::function<void(const std::string& deed, const nlohmann::json& body)>& each) {
   constexpr std::int64_t kSecond = 1000;  // the queue's times are whole seconds
   for (const SawQueue::Entry& entry : SawQueue(queue_file).Entries()) {
     const std::int64_t at = QDateTime::fromString(Q(entry.deed.at("true_at")), Qt::ISODate).toMSecsSinceEpoch();

@@ -31,6 +31,7 @@ SawSheets ReadSawSheets(Connection& book, const std::string& saw);
 std::string SheetsFileOf(const std::string& queue_file);
 
 // What a saw's queue says was done and is not in sheets read at `since_ms`, in order: waiting deeds, and sent ones that are not older.
-void EachKeptSince(const std::string& queue_file, std::int64_t since_ms, const std::function<void(const std::string& deed, const nlohmann::json& body)>& each);
+void EachKeptSince(const std::string& queue_file, std::int64_t since_ms,
+                   const std::function<void(const std::string& deed, const nlohmann::json& body)>& each);
 
 }  // namespace heatkeep

@@ -65,7 +65,9 @@ SawWork::Step SawWork::step() const {
 
 bool SawWork::may_keep() const { return !settings_.queue_file.isEmpty() && QFile::exists(settings_.queue_file); }
 
-bool SawWork::IsPlace(const QString& name) const { return std::find(on_saw_.places.begin(), on_saw_.places.end(), name.toStdString()) != on_saw_.places.end(); }
+bool SawWork::IsPlace(const QString& name) const {
+  return std::find(on_saw_.places.begin(), on_saw_.places.end(), name.toStdString()) != on_saw_.places.end();
+}
 
 SheetBlock* SawWork::Find(const std::string& tag) {
   for (Sheet& sheet : on_saw_.sheets)
@@ -94,16 +96,19 @@ void SawWork::Read() {
     return;
   }
   const QDateTime now = QDateTime::currentDateTime();
-  link_.Ask(this, [saw = settings_.saw.toStdString()](Connection& book) { return std::pair(saw, ReadSawSheets(book, saw)); },
-            [this, now](std::pair<std::string, SawSheets> read) {
-              if (Q(read.first) != settings_.saw) return;  // the desk stands at another saw now
-              SayWhatIsUrgent(read.second);
-              on_saw_ = std::move(read.second);
-              as_of_ = now;
-              KeepSheetsNow();
-              emit Shown();
-            },
-            [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error)); });
+  link_.Ask(
+      this, [saw = settings_.saw.toStdString()](Connection& book) { return std::pair(saw, ReadSawSheets(book, saw)); },
+      [this, now](std::pair<std::string, SawSheets> read) {
+        if (Q(read.first) != settings_.saw) return;  // the desk stands at another saw now
+        SayWhatIsUrgent(read.second);
+        on_saw_ = std::move(read.second);
+        as_of_ = now;
+        KeepSheetsNow();
+        emit Shown();
+      },
+      [this](const DbError& error) {
+        if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error));
+      });
 }
 
 // A plan that came in and is due before the one in hand goes first by itself; nobody is to find that out by chance.
@@ -115,17 +120,28 @@ void SawWork::SayWhatIsUrgent(const SawSheets& read) {
     const bool known = std::any_of(on_saw_.sheets.begin(), on_saw_.sheets.end(), [&](const Sheet& s) { return s.number == other.number; });
     if (known || other.blocks.empty()) continue;
     const SheetBlock& first = other.blocks.front();
-    emit Done(block()->state == "at saw" ? tr("Plan %1 came in and goes first, due %2: after the piece in the saw, %3 at %4").arg(Q(other.number), Q(other.due), Q(first.tag), Q(first.place))
-                                         : tr("Plan %1 came in and goes first, due %2: now %3 at %4").arg(Q(other.number), Q(other.due), Q(first.tag), Q(first.place)),
-              false);
+    emit Done(
+        block()->state == "at saw"
+            ? tr("Plan %1 came in and goes first, due %2: after the piece in the saw, %3 at %4")
+                  .arg(Q(other.number), Q(other.due), Q(first.tag), Q(first.place))
+            : tr("Plan %1 came in and goes first, due %2: now %3 at %4").arg(Q(other.number), Q(other.due), Q(first.tag), Q(first.place)),
+        false);
     return;
   }
 }
 
 void SawWork::KeepSheetsNow() {
   if (!may_keep() || !as_of_.isValid() || link_.book().empty()) return;
-  KeptSheets kept{.book = link_.book(), .login = link_.who().toStdString(), .actions = {}, .saw = settings_.saw.toStdString(), .read_at_ms = 0, .stop_stroke = on_saw_.stop_stroke,
-                  .tape_doubt = on_saw_.tape_doubt, .devices = {}, .places = on_saw_.places, .sheets = on_saw_.sheets};
+  KeptSheets kept{.book = link_.book(),
+                  .login = link_.who().toStdString(),
+                  .actions = {},
+                  .saw = settings_.saw.toStdString(),
+                  .read_at_ms = 0,
+                  .stop_stroke = on_saw_.stop_stroke,
+                  .tape_doubt = on_saw_.tape_doubt,
+                  .devices = {},
+                  .places = on_saw_.places,
+                  .sheets = on_saw_.sheets};
   for (const char* deed : {"pull", "record_cut", "put_away", "report_missing", "measure_at_saw", "quarantine", "hand_over", "take_over"})
     if (link_.May(deed)) kept.actions.emplace_back(deed);
   for (const DeviceRow& row : on_saw_.devices) kept.devices.push_back({row.device, row.kind, row.doubt, row.overdue});
@@ -136,9 +152,7 @@ void SawWork::KeepSheetsNow() {
     KeepSheets(SheetsFileOf(settings_.queue_file.toStdString()), kept);
     kept_ = std::move(text);
     kept_at_ = as_of_;
-  } catch (const QueueError& error) {
-    emit Refused(tr("the sheets cannot be kept for a start without the book: %1").arg(Q(error.what())));
-  }
+  } catch (const QueueError& error) { emit Refused(tr("the sheets cannot be kept for a start without the book: %1").arg(Q(error.what()))); }
 }
 
 bool SawWork::StartAway() {
@@ -147,7 +161,8 @@ bool SawWork::StartAway() {
     std::optional<KeptSheets> kept = ReadKeptSheets(SheetsFileOf(settings_.queue_file.toStdString()));
     if (!kept) return false;
     if (Q(kept->saw) != settings_.saw) {
-      emit Refused(tr("the sheets kept here are of saw %1, and this desk stands at saw %2: they are not used").arg(Q(kept->saw), settings_.saw));
+      emit Refused(
+          tr("the sheets kept here are of saw %1, and this desk stands at saw %2: they are not used").arg(Q(kept->saw), settings_.saw));
       return false;
     }
     QSet<QString> actions;
@@ -158,7 +173,8 @@ bool SawWork::StartAway() {
     as_of_ = QDateTime::fromMSecsSinceEpoch(kept->read_at_ms);
     for (const AskedDeed* deed : deed_.Missing())
       for (const Json& body : deed->bodies) TakeAsDone(deed->deed, body);
-    EachKeptSince(settings_.queue_file.toStdString(), kept->read_at_ms, [this](const std::string& deed, const Json& body) { TakeAsDone(deed, body); });
+    EachKeptSince(settings_.queue_file.toStdString(), kept->read_at_ms,
+                  [this](const std::string& deed, const Json& body) { TakeAsDone(deed, body); });
   } catch (const std::exception& error) {
     on_saw_ = {};
     as_of_ = {};
@@ -238,11 +254,13 @@ void SawWork::Pull(const QString& tag, const QString& heat_read) {
   const std::string piece = tag.toStdString();
   const SheetBlock* const planned = Find(piece);
   if (!link_.ready() && (!planned || planned->state != "promised")) {
-    emit Refused(tr("%1 is not on the sheets that were read before the book went away: take %2").arg(tag, block() ? tr("%1 at %2").arg(Q(block()->tag), Q(block()->place)) : tr("none")));
+    emit Refused(tr("%1 is not on the sheets that were read before the book went away: take %2")
+                     .arg(tag, block() ? tr("%1 at %2").arg(Q(block()->tag), Q(block()->place)) : tr("none")));
     return;
   }
   if (on_saw_.sheets.empty()) {
-    emit Refused(as_of_.isValid() ? tr("%1 is on no sheet of saw %2: nothing is planned for it here").arg(tag, settings_.saw) : tr("the sheets are not read yet; scan again"));
+    emit Refused(as_of_.isValid() ? tr("%1 is on no sheet of saw %2: nothing is planned for it here").arg(tag, settings_.saw)
+                                  : tr("the sheets are not read yet; scan again"));
     return;
   }
   // what is on no sheet here is asked for by the plan in hand, so that another saw's piece is refused
@@ -265,7 +283,8 @@ void SawWork::AfterPull(const Json& body, const Json& answer, bool late) {
     if (SheetBlock* b = Find(tag.toStdString()); b && late) b->state = "promised";  // it was taken as done
     const SheetBlock* const next = block();
     if (next && Q(next->tag) != tag && !words.contains(Q(next->tag)))
-      words += next->state == "at saw" ? tr(". In the saw is %1").arg(Q(next->tag)) : tr(". On this sheet it is %1 at %2").arg(Q(next->tag), Q(next->place));
+      words += next->state == "at saw" ? tr(". In the saw is %1").arg(Q(next->tag))
+                                       : tr(". On this sheet it is %1 at %2").arg(Q(next->tag), Q(next->place));
     emit Refused(late ? tr("%1, whose answer was missing, is refused: %2").arg(tag, words) : words);
     return;
   }
@@ -275,7 +294,8 @@ void SawWork::AfterPull(const Json& body, const Json& answer, bool late) {
     run_ = 0;
   }
   const bool kept = answer.contains("kept");
-  Tell(kept ? tr("%1 is in the saw; kept here until the book is back").arg(tag) : tr("%1 is the right one: clamp it").arg(tag), !kept, late);
+  Tell(kept ? tr("%1 is in the saw; kept here until the book is back").arg(tag) : tr("%1 is the right one: clamp it").arg(tag), !kept,
+       late);
 }
 
 void SawWork::Cut(const CutTold& told) {
@@ -301,7 +321,8 @@ void SawWork::AfterCut(const AskedDeed& deed, const Json& answer, bool late) {
       drop_ = fresh;
       drop_place_ = Q(body["left"].value("place", ""));
     }
-    words += tr("; what is left is %1, %2").arg(fresh, settings_.units.Words(Length{deed.memo.value("rest_nm", std::int64_t{0})}, Rounding::Down));
+    words += tr("; what is left is %1, %2")
+                 .arg(fresh, settings_.units.Words(Length{deed.memo.value("rest_nm", std::int64_t{0})}, Rounding::Down));
     if (kept) words += tr(": write that and the heat on it, its label prints when the book is back");
     else emit LabelWanted(fresh);
   }
@@ -322,8 +343,11 @@ void SawWork::After(const AskedDeed& deed, const Json& answer, bool late) {
   if (deed.deed == "record_cut") return body.value("finish", false) ? AfterCut(deed, answer, late) : AfterOpenCut(deed, answer, late);
   if (deed.deed == "hand_over" || deed.deed == "take_over") {
     TakeAsDone(deed.deed, body);
-    if (deed.deed == "hand_over") Tell(tr("saw %1 is handed over: who comes takes it over here").arg(settings_.saw), !answer.contains("kept"), late);
-    else Tell(tr("saw %1 is yours: %2 wrote \"%3\"").arg(settings_.saw, Q(answer.value("given_by", "")), Q(answer.value("words", ""))), true, late);
+    if (deed.deed == "hand_over")
+      Tell(tr("saw %1 is handed over: who comes takes it over here").arg(settings_.saw), !answer.contains("kept"), late);
+    else
+      Tell(tr("saw %1 is yours: %2 wrote \"%3\"").arg(settings_.saw, Q(answer.value("given_by", "")), Q(answer.value("words", ""))), true,
+           late);
     Read();
     return;
   }
@@ -373,22 +397,24 @@ void SawWork::Mend(planning::Mishaps mishaps) {
   }
   if (!mishaps.measured.empty()) mishaps.measured_with = device_.toStdString();
   SetMending(true);
-  link_.Ask(this, [mishaps, plan = std::stoll(now->number)](Connection& book) { return planning::MendPlan(book, plan, mishaps, kMendSeconds); },
-            [this](const planning::MendedPlan& mended) {
-              SetMending(false);
-              QStringList words;
-              for (const std::string& w : mended.mended.words) words.append(BookWords(w));
-              for (const std::string& w : mended.put_back) words.append(tr("nothing is cut from %1: take it from the saw").arg(Q(w)));
-              const int unmet = mended.mended.plan.value.unmet_pieces;
-              if (unmet > 0) words.append(tr("%n piece(s) are short; the planner sees it", nullptr, unmet));
-              emit Done(tr("Planned anew: %1").arg(words.isEmpty() ? tr("nothing else changes") : words.join("; ")), unmet == 0);
-              Read();
-            },
-            [this](const DbError& error) {
-              SetMending(false);
-              emit Refused(WordsOf(error));
-              Read();
-            }, BookLink::Pace::Long);
+  link_.Ask(
+      this, [mishaps, plan = std::stoll(now->number)](Connection& book) { return planning::MendPlan(book, plan, mishaps, kMendSeconds); },
+      [this](const planning::MendedPlan& mended) {
+        SetMending(false);
+        QStringList words;
+        for (const std::string& w : mended.mended.words) words.append(BookWords(w));
+        for (const std::string& w : mended.put_back) words.append(tr("nothing is cut from %1: take it from the saw").arg(Q(w)));
+        const int unmet = mended.mended.plan.value.unmet_pieces;
+        if (unmet > 0) words.append(tr("%n piece(s) are short; the planner sees it", nullptr, unmet));
+        emit Done(tr("Planned anew: %1").arg(words.isEmpty() ? tr("nothing else changes") : words.join("; ")), unmet == 0);
+        Read();
+      },
+      [this](const DbError& error) {
+        SetMending(false);
+        emit Refused(WordsOf(error));
+        Read();
+      },
+      BookLink::Pace::Long);
 }
 
 void SawWork::Do(const AskedDeed& deed) {
@@ -399,13 +425,13 @@ void SawWork::Do(const AskedDeed& deed) {
 
 void SawWork::Keep(const AskedDeed& deed) {
   try {
-    if (!may_keep()) throw QueueError(tr("the book cannot be reached, and this desk keeps no deeds: note it down; the settings name a file for them").toStdString());
+    if (!may_keep())
+      throw QueueError(
+          tr("the book cannot be reached, and this desk keeps no deeds: note it down; the settings name a file for them").toStdString());
     SawQueue queue(settings_.queue_file.toStdString());
     const SawQueue::Kept kept = queue.Keep(deed.deed, deed.bodies[0], link_.who().toStdString(), {NewRequest().text, NewRequest().text});
     After(deed, {{"kept", kept.seq}, {"drop_tag", kept.tags.empty() ? Json() : Json(kept.tags.back())}}, false);
-  } catch (const std::exception& error) {
-    emit Refused(BookWords(std::string(error.what())));
-  }
+  } catch (const std::exception& error) { emit Refused(BookWords(std::string(error.what()))); }
 }
 
 void SawWork::SendKept() {
@@ -418,31 +444,39 @@ void SawWork::SendKept() {
     QStringList conflicts, drops;
     QString others, wrong;
   };
-  link_.Ask(this, [file = settings_.queue_file.toStdString()](Connection& book) {
-    Sent sent;
-    try {
-      SawQueue queue(file);
-      const std::vector<SawQueue::Entry> entries = queue.Entries();
-      const auto other = queue.Send(book.User(), ReadLastKept(book, queue.device()), [&](const Json& deed) { return SawDeeds(book).SendKept(deed); }, [&](const SawQueue::Sent& one) {
-        const Json left = entries.at(static_cast<std::size_t>(one.seq - 1)).deed.at("body").value("left", Json::object());
-        if (one.outcome == "conflict") sent.conflicts.append(Q(one.words));
-        else ++sent.done;
-        if (one.outcome != "conflict" && left.contains("tag")) sent.drops.append(Name(left, "tag"));
+  link_.Ask(
+      this,
+      [file = settings_.queue_file.toStdString()](Connection& book) {
+        Sent sent;
+        try {
+          SawQueue queue(file);
+          const std::vector<SawQueue::Entry> entries = queue.Entries();
+          const auto other = queue.Send(
+              book.User(), ReadLastKept(book, queue.device()), [&](const Json& deed) { return SawDeeds(book).SendKept(deed); },
+              [&](const SawQueue::Sent& one) {
+                const Json left = entries.at(static_cast<std::size_t>(one.seq - 1)).deed.at("body").value("left", Json::object());
+                if (one.outcome == "conflict") sent.conflicts.append(Q(one.words));
+                else ++sent.done;
+                if (one.outcome != "conflict" && left.contains("tag")) sent.drops.append(Name(left, "tag"));
+              });
+          if (other) sent.others = Q(other->deed["login"].get<std::string>());
+        } catch (const QueueError& error) { sent.wrong = error.what(); }
+        return sent;
+      },
+      [this](const Sent& sent) {
+        if (!sent.wrong.isEmpty()) emit Refused(sent.wrong);
+        else if (!sent.others.isEmpty())
+          emit Refused(tr("deeds that %1 did are still kept here: %1 logs in and sends them").arg(sent.others));
+        else if (sent.done > 0 || !sent.conflicts.isEmpty())
+          emit Done(tr("the book is back: %n deed(s) kept here are booked", nullptr, sent.done) +
+                        (sent.conflicts.isEmpty() ? QString() : tr("; for the lead: %1").arg(sent.conflicts.join("; "))),
+                    sent.conflicts.isEmpty());
+        for (const QString& drop : sent.drops) emit LabelWanted(drop);
+        Read();
+      },
+      [this](const DbError& error) {
+        if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error));
       });
-      if (other) sent.others = Q(other->deed["login"].get<std::string>());
-    } catch (const QueueError& error) {
-      sent.wrong = error.what();
-    }
-    return sent;
-  }, [this](const Sent& sent) {
-    if (!sent.wrong.isEmpty()) emit Refused(sent.wrong);
-    else if (!sent.others.isEmpty()) emit Refused(tr("deeds that %1 did are still kept here: %1 logs in and sends them").arg(sent.others));
-    else if (sent.done > 0 || !sent.conflicts.isEmpty())
-      emit Done(tr("the book is back: %n deed(s) kept here are booked", nullptr, sent.done)
-                    + (sent.conflicts.isEmpty() ? QString() : tr("; for the lead: %1").arg(sent.conflicts.join("; "))), sent.conflicts.isEmpty());
-    for (const QString& drop : sent.drops) emit LabelWanted(drop);
-    Read();
-  }, [this](const DbError& error) { if (error.kind != DbError::Kind::Unreachable) emit Refused(WordsOf(error)); });
 }
 
 }  // namespace heatkeep

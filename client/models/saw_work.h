@@ -4,7 +4,8 @@
 // tag prints; its place is scanned). While the book cannot be reached, deeds are kept in the saw's queue (client/queue/saw_queue.h) in
 // their order and sent when it is back. A deed whose answer was lost is asked again first, under its own request number, so that it is
 // done once; until then the saw goes on as if it were done. Beside the queue lie the sheets as they were read last
-// (client/queue/kept_sheets.h): a desk that is started while the book is away goes on with them and with what the queue says was done since.
+// (client/queue/kept_sheets.h): a desk that is started while the book is away goes on with them and with what the queue says was done
+// since.
 #pragma once
 
 #include <QDateTime>
@@ -40,15 +41,15 @@ class SawWork : public QObject {
 
   const std::vector<Sheet>& sheets() const { return on_saw_.sheets; }
   const QDateTime& as_of() const { return as_of_; }  // when they were read; invalid: never
-  const Sheet* sheet() const;       // of the piece in hand
-  const SheetBlock* block() const;  // the piece in hand: at the saw, or the next to fetch
+  const Sheet* sheet() const;                        // of the piece in hand
+  const SheetBlock* block() const;                   // the piece in hand: at the saw, or the next to fetch
   Step step() const;
   const QString& drop() const { return drop_; }              // Place: the tag that waits for its place
   const QString& drop_place() const { return drop_place_; }  // where it lies unless another one is scanned
-  int run() const { return run_; }               // Cut: which kind of cut is next, from 0
+  int run() const { return run_; }                           // Cut: which kind of cut is next, from 0
   Length stop_stroke() const { return on_saw_.stop_stroke; }
   const std::vector<DeviceRow>& devices() const { return on_saw_.devices; }
-  const QString& device() const { return device_; }  // what lengths are read from; empty: not said
+  const QString& device() const { return device_; }         // what lengths are read from; empty: not said
   Length tape_doubt() const { return on_saw_.tape_doubt; }  // where none is said
   bool IsPlace(const QString& name) const;
   // The saw was handed over at the end of a shift and nobody has taken it yet.
@@ -72,7 +73,7 @@ class SawWork : public QObject {
 
  signals:
   void Shown();
-  void Done(const QString& words, bool done_fully);          // a tick; or a warning: kept only, or something is to be heeded
+  void Done(const QString& words, bool done_fully);  // a tick; or a warning: kept only, or something is to be heeded
   void Refused(const QString& words);
   void HeatWanted(const QString& tag, const QString& words);  // it is asked for: Pull again with the heat read
   void LabelWanted(const QString& tag);                       // a drop has a new tag
@@ -100,7 +101,7 @@ class SawWork : public QObject {
   const DeskSettings& settings_;
   SawSheets on_saw_;
   QDateTime as_of_;
-  std::string kept_;   // what is on the disk of them, but for the time
+  std::string kept_;  // what is on the disk of them, but for the time
   QDateTime kept_at_;
   std::string chosen_;
   QString saw_, drop_, drop_place_, device_;

@@ -16,9 +16,7 @@ Scanned ReadScanned(const QString& scan) {
     try {
       read.tag = ReadScan(read.text.toStdString()).Of("S");
       read.text = Q(*read.tag);
-    } catch (const BadText& error) {
-      read.no_tag = BookWords(std::string(error.what()));
-    }
+    } catch (const BadText& error) { read.no_tag = BookWords(std::string(error.what())); }
     return read;
   }
   try {

@@ -9,12 +9,12 @@
 namespace heatkeep {
 
 struct Scanned {
-  QString text;                        // what it names first: its tag, place, order or heat; else as it was scanned, without blanks at its ends
-  std::optional<std::string> tag;      // its check character is right
+  QString text;                    // what it names first: its tag, place, order or heat; else as it was scanned, without blanks at its ends
+  std::optional<std::string> tag;  // its check character is right
   std::optional<std::string> place, heat, order, line;  // as an envelope says them (schema/terms/scan.h)
-  bool envelope = false;               // it was one; false: `text` may be anything that has a name
-  QString wrong;                       // an envelope that cannot be read: what is wrong and what is expected; nothing else is set then
-  QString no_tag;                      // why `text` is no tag: where a tag was expected
+  bool envelope = false;                                // it was one; false: `text` may be anything that has a name
+  QString wrong;   // an envelope that cannot be read: what is wrong and what is expected; nothing else is set then
+  QString no_tag;  // why `text` is no tag: where a tag was expected
 };
 
 Scanned ReadScanned(const QString& scan);

@@ -7,7 +7,9 @@ namespace heatkeep {
 
 using Json = nlohmann::json;
 
-bool NothingInIt(const std::vector<std::int64_t>& counts) { return counts.size() > 3 && counts[1] == 0 && counts[2] == 0 && counts[3] == 0; }
+bool NothingInIt(const std::vector<std::int64_t>& counts) {
+  return counts.size() > 3 && counts[1] == 0 && counts[2] == 0 && counts[3] == 0;
+}
 
 StartWork::StartWork(BookLink& link, const FirstBook& first, QObject* parent) : QObject(parent), link_(link), first_(first), deed_(link) {
   connect(&deed_, &SureDeed::Lost, this, &StartWork::Refused);
@@ -17,10 +19,12 @@ StartWork::~StartWork() = default;
 
 void StartWork::Read() {
   if (!link_.ready()) return;
-  link_.Ask(this, [](Connection& book) { return ReadStart(book); }, [this](std::vector<std::int64_t> counts) {
-    counts_ = std::move(counts);
-    emit Shown();
-  });
+  link_.Ask(
+      this, [](Connection& book) { return ReadStart(book); },
+      [this](std::vector<std::int64_t> counts) {
+        counts_ = std::move(counts);
+        emit Shown();
+      });
 }
 
 void StartWork::MakeDemo() {
@@ -30,10 +34,10 @@ void StartWork::MakeDemo() {
   maker_ = std::jthread([this, make = first_.make_demo] {
     QString failed;
     try {
-      make([this](int done, int all, const QString& words) { QMetaObject::invokeMethod(this, [this, done, all, words] { emit Progress(done, all, words); }); });
-    } catch (const std::exception& error) {
-      failed = QString::fromStdString(error.what());
-    }
+      make([this](int done, int all, const QString& words) {
+        QMetaObject::invokeMethod(this, [this, done, all, words] { emit Progress(done, all, words); });
+      });
+    } catch (const std::exception& error) { failed = QString::fromStdString(error.what()); }
     QMetaObject::invokeMethod(this, [this, failed] {
       making_ = false;
       emit Shown();
@@ -53,42 +57,55 @@ void StartWork::Look(const QString& file) {
     emit Looked();
     emit Refused(WordsOf(error));
   };
-  link_.Ask(this, [path = file.toStdString()](Connection& book) { return incoming::LookAtOpening(book, {path, {}}); }, [this](incoming::OpeningLook look) {
-    looking_ = false;
-    look_ = std::move(look);
-    emit Looked();
-  }, failed, BookLink::Pace::Long);
+  link_.Ask(
+      this,
+      [path = file.toStdString()](Connection& book) {
+        return incoming::LookAtOpening(book, {path, {}});
+      },
+      [this](incoming::OpeningLook look) {
+        looking_ = false;
+        look_ = std::move(look);
+        emit Looked();
+      },
+      failed, BookLink::Pace::Long);
 }
 
 void StartWork::EnterNames() {
   if (busy() || !look_) return;
-  deed_.Do([look = *look_, request = NewRequest()](Connection& book) {
-    incoming::EnterNames(book, request, look);
-    return Json::object();
-  }, [this](const Json&) {
-    emit Done(tr("the names are entered; the file is looked at again"));
-    Look(QString::fromStdString(look_->file.path));
-  }, [this](const DbError& error) {
-    emit Shown();
-    emit Refused(WordsOf(error));
-  });
+  deed_.Do(
+      [look = *look_, request = NewRequest()](Connection& book) {
+        incoming::EnterNames(book, request, look);
+        return Json::object();
+      },
+      [this](const Json&) {
+        emit Done(tr("the names are entered; the file is looked at again"));
+        Look(QString::fromStdString(look_->file.path));
+      },
+      [this](const DbError& error) {
+        emit Shown();
+        emit Refused(WordsOf(error));
+      });
   emit Shown();
 }
 
 void StartWork::Book() {
   if (busy() || !look_ || look_->good.empty()) return;
-  deed_.Do([look = *look_](Connection& book) { return incoming::BookOpening(book, look); }, [this](const Json& answer) {
-    std::int64_t pieces = 0;
-    for (const Json& line : answer.at("lines")) pieces += line.at("count").get<std::int64_t>();
-    const bool again = answer.contains("again");
-    look_.reset();
-    emit Looked();
-    emit Done(again ? tr("this file was booked before: nothing was added") : tr("%n piece(s) are in the book, each with its tag; their labels wait to be printed", nullptr, static_cast<int>(pieces)));
-    Read();
-  }, [this](const DbError& error) {
-    emit Shown();
-    emit Refused(WordsOf(error));
-  });
+  deed_.Do([look = *look_](Connection& book) { return incoming::BookOpening(book, look); },
+           [this](const Json& answer) {
+             std::int64_t pieces = 0;
+             for (const Json& line : answer.at("lines")) pieces += line.at("count").get<std::int64_t>();
+             const bool again = answer.contains("again");
+             look_.reset();
+             emit Looked();
+             emit Done(again ? tr("this file was booked before: nothing was added")
+                             : tr("%n piece(s) are in the book, each with its tag; their labels wait to be printed", nullptr,
+                                  static_cast<int>(pieces)));
+             Read();
+           },
+           [this](const DbError& error) {
+             emit Shown();
+             emit Refused(WordsOf(error));
+           });
   emit Shown();
 }
 

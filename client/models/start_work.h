@@ -31,13 +31,13 @@ class StartWork : public QObject {
   bool empty() const { return NothingInIt(counts_); }
 
   const FirstBook& first() const { return first_; }
-  void MakeDemo();                       // Progress, then the desk opens it
+  void MakeDemo();  // Progress, then the desk opens it
   bool making() const { return making_; }
 
-  void Look(const QString& file);        // Looked
+  void Look(const QString& file);  // Looked
   const std::optional<incoming::OpeningLook>& look() const { return look_; }
-  void EnterNames();                     // those of the file that the book does not know; looked at again then
-  void Book();                           // the good rows
+  void EnterNames();  // those of the file that the book does not know; looked at again then
+  void Book();        // the good rows
   bool busy() const { return making_ || deed_.busy() || looking_; }
 
  signals:

@@ -19,20 +19,21 @@ bool SureDeed::Do(const Work& work, const Then& then, const Refused& refused) {
 
 void SureDeed::Ask(const Asked& asked) {
   busy_ = true;
-  link_.Ask(this, asked.work,
-            [this, then = asked.then](const nlohmann::json& answer) {
-              busy_ = false;
-              then(answer);
-            },
-            [this, asked](const DbError& error) {
-              busy_ = false;
-              if (error.kind == DbError::Kind::Unreachable) {
-                lost_ = asked;
-                emit Lost(tr("the answer got lost: it is asked again when the book is back, and is done once"));
-              } else {
-                asked.refused(error);
-              }
-            });
+  link_.Ask(
+      this, asked.work,
+      [this, then = asked.then](const nlohmann::json& answer) {
+        busy_ = false;
+        then(answer);
+      },
+      [this, asked](const DbError& error) {
+        busy_ = false;
+        if (error.kind == DbError::Kind::Unreachable) {
+          lost_ = asked;
+          emit Lost(tr("the answer got lost: it is asked again when the book is back, and is done once"));
+        } else {
+          asked.refused(error);
+        }
+      });
 }
 
 }  // namespace heatkeep

@@ -15,7 +15,8 @@ ElementContent ReadPart(const std::string& part) {
   const std::string number = part.substr(at + 1);
   if (!IsElement(content.element)) {
     for (const std::string_view symbol : kElements) {
-      if (LowerCase(symbol) == LowerCase(content.element)) throw BadText("unknown element " + Quoted(content.element), "the symbol " + std::string(symbol));
+      if (LowerCase(symbol) == LowerCase(content.element))
+        throw BadText("unknown element " + Quoted(content.element), "the symbol " + std::string(symbol));
     }
     throw BadText("unknown element " + Quoted(content.element), "a chemical symbol as C, Mn or Cr");
   }
@@ -23,9 +24,7 @@ ElementContent ReadPart(const std::string& part) {
   if (number.front() == '-') throw BadText(content.element + ": " + Quoted(number) + " is negative", "mass %, 0 to 100");
   try {
     content.millionths = ReadContent(number);
-  } catch (const BadText& e) {
-    throw BadText(content.element + ": " + e.Wrong(), e.Expected());
-  }
+  } catch (const BadText& e) { throw BadText(content.element + ": " + e.Wrong(), e.Expected()); }
   return content;
 }
 

@@ -29,7 +29,8 @@ std::vector<std::string> Names(const Rows& rows, bool elements) {
 }
 
 const GradeLimit* RowFor(const Rows& rows, const std::string& what, Length size) {
-  const auto at = std::find_if(rows.begin(), rows.end(), [&](const GradeLimit* row) { return row->what == what && row->sizes.Holds(size); });
+  const auto at =
+      std::find_if(rows.begin(), rows.end(), [&](const GradeLimit* row) { return row->what == what && row->sizes.Holds(size); });
   return at == rows.end() ? nullptr : *at;
 }
 
@@ -41,7 +42,8 @@ bool InBand(const ProductDeviation& d, const Bound& bound) {
 const ProductDeviation* DeviationOf(const GradeLimit& row, const Bound& bound, const std::vector<ProductDeviation>& deviations) {
   for (const bool own : {true, false}) {
     for (const ProductDeviation& d : deviations) {
-      if (row.source.starts_with(d.standard) && d.element == row.what && InBand(d, bound) && (own ? d.grade == row.grade : d.grade.empty())) return &d;
+      if (row.source.starts_with(d.standard) && d.element == row.what && InBand(d, bound) && (own ? d.grade == row.grade : d.grade.empty()))
+        return &d;
     }
   }
   return nullptr;
@@ -125,8 +127,9 @@ Line Merged(const std::vector<Line>& lines) {
 // An element the grade says nothing of, in an amount that makes another steel of it. EN 10020:2000 Table 1, from memory: what
 // divides alloy from non-alloy steel; not asked of stainless grades, whose steel is alloyed already.
 bool MakesAnotherSteel(const Answer& answer) {
-  static const std::vector<ElementContent> alloys{{"Al", 300'000}, {"Co", 300'000}, {"Cr", 300'000}, {"Cu", 400'000}, {"Mo", 80'000}, {"Ni", 300'000},
-                                                  {"Pb", 400'000}, {"Si", 600'000}, {"Ti", 50'000}, {"V", 100'000}, {"W", 300'000}, {"Mn", 1'650'000}};
+  static const std::vector<ElementContent> alloys{{"Al", 300'000}, {"Co", 300'000}, {"Cr", 300'000}, {"Cu", 400'000},
+                                                  {"Mo", 80'000},  {"Ni", 300'000}, {"Pb", 400'000}, {"Si", 600'000},
+                                                  {"Ti", 50'000},  {"V", 100'000},  {"W", 300'000},  {"Mn", 1'650'000}};
   const auto is = [&](const char* element, auto test) {
     return std::any_of(answer.elements.begin(), answer.elements.end(), [&](const Line& l) { return l.what == element && test(l); });
   };
@@ -153,11 +156,14 @@ Answer CheckHeat(const Question& question, const Known& known) {
   std::vector<Length> sizes;
   bool gap = false;
   for (const Length size : question.size ? std::vector<Length>{*question.size} : Representatives(rows)) {
-    const bool covered = std::any_of(elements.begin(), elements.end(), [&](const std::string& e) { return RowFor(rows, e, size) != nullptr; });
+    const bool covered =
+        std::any_of(elements.begin(), elements.end(), [&](const std::string& e) { return RowFor(rows, e, size) != nullptr; });
     if (covered) sizes.push_back(size);
     gap = gap || !covered;
   }
-  if (gap) answer.open = question.size ? "no limits of " + question.grade + " for this size are known" : "limits are known for some sizes only, and the size is not said";
+  if (gap)
+    answer.open = question.size ? "no limits of " + question.grade + " for this size are known"
+                                : "limits are known for some sizes only, and the size is not said";
   if (sizes.empty()) return answer;
   const auto lines_of = [&](const std::vector<std::string>& names, std::vector<Line>& into) {
     for (const std::string& what : names) {
@@ -169,7 +175,8 @@ Answer CheckHeat(const Question& question, const Known& known) {
   lines_of(elements, answer.elements);
   lines_of(sums, answer.sums);
   for (const ElementContent& e : question.analysis) {
-    if (std::find(elements.begin(), elements.end(), e.element) == elements.end()) answer.elements.push_back(LineFor(e.element, nullptr, question, known, elements));
+    if (std::find(elements.begin(), elements.end(), e.element) == elements.end())
+      answer.elements.push_back(LineFor(e.element, nullptr, question, known, elements));
   }
   std::vector<Line> all = answer.elements;
   all.insert(all.end(), answer.sums.begin(), answer.sums.end());

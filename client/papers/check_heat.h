@@ -18,10 +18,10 @@
 namespace heatkeep::papers {
 
 struct Question {
-  std::string grade;               // its designation
+  std::string grade;  // its designation
   Analysis analysis;
-  bool product = false;            // an analysis of the product, not of the heat
-  std::optional<Length> size;      // diameter, across flats or thickness
+  bool product = false;        // an analysis of the product, not of the heat
+  std::optional<Length> size;  // diameter, across flats or thickness
   Method method = Method::Absolute;
 };
 
@@ -31,9 +31,9 @@ struct Known {
 };
 
 struct Answer {
-  std::vector<Line> elements;  // limited ones in the table's order, then what was reported besides
-  std::vector<Line> sums;      // carbon equivalent, sums of elements, others
-  std::string open;            // why the answer is incomplete as a whole; empty else
+  std::vector<Line> elements;                 // limited ones in the table's order, then what was reported besides
+  std::vector<Line> sums;                     // carbon equivalent, sums of elements, others
+  std::string open;                           // why the answer is incomplete as a whole; empty else
   Overall composition = Overall::Incomplete;  // by the elements alone
   Overall overall = Overall::Incomplete;      // by both
 };

@@ -13,12 +13,12 @@
 namespace heatkeep::papers {
 
 struct TestValue {
-  std::string property;            // "Rm", "Re" in MPa, "A" in %
-  std::int64_t millionths = 0;     // of the unit
+  std::string property;         // "Rm", "Re" in MPa, "A" in %
+  std::int64_t millionths = 0;  // of the unit
 };
 
 struct TestQuestion {
-  std::string grade, condition;    // condition in its normal form
+  std::string grade, condition;  // condition in its normal form
   std::optional<Length> size;
   std::vector<TestValue> values;
   Method method = Method::Absolute;

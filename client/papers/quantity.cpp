@@ -43,7 +43,8 @@ std::vector<Term> SumTerms(std::string_view what) {
       Unknown(what);
     }
     std::int64_t number = 0;
-    for (; !rest.empty() && rest.front() >= '0' && rest.front() <= '9' && number < 100; rest.remove_prefix(1)) number = number * 10 + (rest.front() - '0');
+    for (; !rest.empty() && rest.front() >= '0' && rest.front() <= '9' && number < 100; rest.remove_prefix(1))
+      number = number * 10 + (rest.front() - '0');
     const std::string_view symbol = rest.substr(0, std::min(rest.find_first_of("+-"), rest.size()));
     if (!IsElement(symbol)) Unknown(what);
     terms.push_back({symbol, count * (number == 0 ? 1 : number)});

@@ -30,9 +30,9 @@ using Analysis = std::vector<ElementContent>;
 std::optional<std::int64_t> ContentOf(const Analysis& analysis, std::string_view element);
 
 struct Reckoned {
-  Fraction known;                     // millionths of a percent, of the elements that are reported
-  std::vector<std::string> missing;   // elements it needs that are not; empty: `known` is the value
-  bool grows = true;                  // a missing element could only add to it
+  Fraction known;                    // millionths of a percent, of the elements that are reported
+  std::vector<std::string> missing;  // elements it needs that are not; empty: `known` is the value
+  bool grows = true;                 // a missing element could only add to it
 };
 
 // `named`: the elements the grade has rows for. Throws BadText when `what` is none of these.

@@ -4,9 +4,7 @@
 
 namespace heatkeep::papers {
 
-bool Fraction::operator==(const Fraction& o) const {
-  return Wide{numerator} * o.denominator == Wide{o.numerator} * denominator;
-}
+bool Fraction::operator==(const Fraction& o) const { return Wide{numerator} * o.denominator == Wide{o.numerator} * denominator; }
 
 std::int64_t RoundTo(Fraction value, std::int64_t range, Tie tie) {
   const bool negative = value.numerator < 0;

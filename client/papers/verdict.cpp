@@ -75,7 +75,8 @@ std::string ValueText(const Fraction& value) {
 }
 
 std::string LineWords(const Line& line, std::string_view unit) {
-  if (line.verdict == Verdict::Missing || (line.verdict == Verdict::NotLimited && !line.words.empty())) return line.what + ": " + (line.words.empty() ? "not reported" : line.words);
+  if (line.verdict == Verdict::Missing || (line.verdict == Verdict::NotLimited && !line.words.empty()))
+    return line.what + ": " + (line.words.empty() ? "not reported" : line.words);
   std::string text = line.what + " " + ValueText(*line.value) + " " + std::string(unit);
   const bool low = line.verdict == Verdict::Low, high = line.verdict == Verdict::High;
   if (low) text += ", at least " + BoundText(*line.least);

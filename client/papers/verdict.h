@@ -25,14 +25,14 @@ std::string_view MethodText(Method method);     // "absolute", "rounding", "roun
 Method ReadMethod(std::string_view text);       // the same words. Throws BadText
 
 struct Line {
-  std::string what;                   // "C", "CEV", "Rm"
-  std::optional<Fraction> value;      // millionths of the unit; none: not reported, or not to be reckoned
-  std::optional<Bound> least, most;   // as printed; none where there is none, or where they depend on a size not said
-  std::optional<Bound> below, above;  // permissible deviation of a product analysis that was added to them
+  std::string what;                     // "C", "CEV", "Rm"
+  std::optional<Fraction> value;        // millionths of the unit; none: not reported, or not to be reckoned
+  std::optional<Bound> least, most;     // as printed; none where there is none, or where they depend on a size not said
+  std::optional<Bound> below, above;    // permissible deviation of a product analysis that was added to them
   std::optional<std::int64_t> rounded;  // as it was compared with the bound it is nearest to; none by the absolute method
   Verdict verdict = Verdict::NotLimited;
-  std::string words;                  // why it is missing or depends on the size; empty else
-  std::string source, note, evidence; // of the limit
+  std::string words;                   // why it is missing or depends on the size; empty else
+  std::string source, note, evidence;  // of the limit
 };
 
 // The line is judged by this row: its limits, and where they stand.

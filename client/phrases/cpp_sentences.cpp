@@ -14,11 +14,14 @@ using Texts = std::vector<std::string>;
 // SQL, markup, control marks: not words for people.
 bool Code(const std::string& text) {
   if (text.find_first_of("<>{}$|\1\n") != std::string::npos && text.find("<= most") == std::string::npos) return true;
-  static constexpr std::array<std::string_view, 10> statements{"select", "insert", "update", "set transaction", "set datestyle", "listen", "order by", "group by", "join", "where"};
+  static constexpr std::array<std::string_view, 10> statements{
+      "select", "insert", "update", "set transaction", "set datestyle", "listen", "order by", "group by", "join", "where"};
   const std::string_view words = std::string_view(text).substr(std::min(text.size(), text.find_first_not_of(' ')));
-  const auto begins = [&](std::string_view statement) { return words.starts_with(statement) && words.substr(statement.size()).starts_with(' '); };
+  const auto begins = [&](std::string_view statement) {
+    return words.starts_with(statement) && words.substr(statement.size()).starts_with(' ');
+  };
   return words.starts_with("on w.") || text.find("::text") != std::string::npos || text.find("is not null") != std::string::npos ||
-         std::any_of(statements.begin(), statements.end(), begins);
+      std::any_of(statements.begin(), statements.end(), begins);
 }
 
 bool PlainWord(const std::string& text) {
@@ -38,7 +41,8 @@ class Gatherer : public Walk {
   bool Opens(At i) const override { return t_[i].Is("(") || t_[i].Is("["); }
   bool Closes(At i) const override { return t_[i].Is(")") || t_[i].Is("]"); }
   bool Break(At i) const {
-    if (t_[i].kind == Token::Kind::Word) return t_[i].text == "return" || t_[i].text == "case" || t_[i].text == "throw" || t_[i].text == "else";
+    if (t_[i].kind == Token::Kind::Word)
+      return t_[i].text == "return" || t_[i].text == "case" || t_[i].text == "throw" || t_[i].text == "else";
     static constexpr std::array<std::string_view, 7> signs{",", ";", "{", "}", "=", "+=", "<<"};
     return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
   }
@@ -128,7 +132,8 @@ class Gatherer : public Walk {
   char KindOf(At i, At end) const {
     for (At k = i; k < end; ++k) {
       const std::string& name = t_[k].text;
-      static constexpr std::array<std::string_view, 11> words{"words", "why", "reason", "what", "held", "each", "amount", "left", "text", "where_now", "kExpected"};
+      static constexpr std::array<std::string_view, 11> words{"words",  "why",  "reason", "what",      "held",     "each",
+                                                              "amount", "left", "text",   "where_now", "kExpected"};
       if (t_[k].kind == Token::Kind::Word && std::find(words.begin(), words.end(), name) != words.end()) return 'W';
     }
     return 'N';

@@ -56,7 +56,8 @@ int main(int count, char** arguments) {
   out << "// Written by gather_phrases from the sources that speak to people.\n#include \"client/models/phrase_book.h\"\n\nnamespace heatkeep {\n\nconst std::vector<BookPhrase>& BookPhrases() {\n"
          "  static const std::vector<BookPhrase> phrases{\n";
   for (const auto& [english, kinds] : phrases)
-    out << "      {" << (Phrase{english, kinds}.Counts() ? "QT_TRANSLATE_N_NOOP" : "QT_TRANSLATE_NOOP") << "(\"Book\", " << Quoted(english) << "), " << Quoted(kinds) << "},\n";
+    out << "      {" << (Phrase{english, kinds}.Counts() ? "QT_TRANSLATE_N_NOOP" : "QT_TRANSLATE_NOOP") << "(\"Book\", " << Quoted(english)
+        << "), " << Quoted(kinds) << "},\n";
   out << "  };\n  return phrases;\n}\n\n}  // namespace heatkeep\n";
   out.flush();
   if (!out) std::cerr << arguments[1] << ": not written\n";

@@ -17,14 +17,18 @@ struct UnitKind {
 };
 constexpr std::array<UnitKind, 4> kUnits{{{" mm", 'L'}, {" nm", 'E'}, {" m", 'T'}, {" kg", 'M'}}};
 
-constexpr std::array<std::string_view, 22> kCounted{" pieces",  " bars",  " drops",   " cuts",  " days",       " lines",  " heats",  " strokes", " labels", " plans", " happenings",
-                                                    " lots",    " files", " bytes",   " tags",  " chains",     " layouts", " hours", " orders",  " seals",  " live promises", " cut pieces"};
+constexpr std::array<std::string_view, 22> kCounted{
+    " pieces", " bars",  " drops", " cuts", " days",   " lines",   " heats", " strokes", " labels", " plans",         " happenings",
+    " lots",   " files", " bytes", " tags", " chains", " layouts", " hours", " orders",  " seals",  " live promises", " cut pieces"};
 
-bool Begins(std::string_view text, std::string_view word) { return text.starts_with(word) && (text.size() == word.size() || !Letter(text[word.size()])); }
+bool Begins(std::string_view text, std::string_view word) {
+  return text.starts_with(word) && (text.size() == word.size() || !Letter(text[word.size()]));
+}
 
 std::string_view Trimmed(std::string_view text) {
   const auto loose = [](char c) { return c == ' ' || c == ',' || c == ';' || c == '\n'; };
-  while (!text.empty() && (loose(text.front()) || text.front() == '.' || text.front() == ':' || text.starts_with("- "))) text.remove_prefix(1);
+  while (!text.empty() && (loose(text.front()) || text.front() == '.' || text.front() == ':' || text.starts_with("- ")))
+    text.remove_prefix(1);
   for (;;) {
     if (text.size() >= 2 && text[text.size() - 2] == '\1') break;
     if (text.empty() || !(loose(text.back()) || text.back() == ':')) break;
@@ -73,7 +77,8 @@ bool SeveralWords(const std::string& text) {
 
 std::vector<std::string> Chained(const std::vector<std::string>& begins, const std::vector<std::string>& ends, std::size_t most) {
   const auto starts = [](const std::string& end) { return !end.empty() && (Letter(end.front()) || end.front() == '\1'); };
-  if (begins.size() == 1 && begins[0].size() == 2 && begins[0][0] == '\1' && !ends.empty() && std::all_of(ends.begin(), ends.end(), starts)) return ends;
+  if (begins.size() == 1 && begins[0].size() == 2 && begins[0][0] == '\1' && !ends.empty() && std::all_of(ends.begin(), ends.end(), starts))
+    return ends;
   std::vector<std::string> all;
   if (begins.size() * ends.size() > most) return all;
   for (const std::string& begin : begins)

@@ -35,7 +35,8 @@ Drafts SqlSentences(std::string_view source);
 // single_words: a word alone that is returned is said too (in files of words; elsewhere it is a key).
 Drafts CppSentences(std::string_view source, bool single_words);
 
-// Each begin with each end; no more than `most`, else nothing. What an end goes on from without a blank ("text + "words"") says its own words.
+// Each begin with each end; no more than `most`, else nothing. What an end goes on from without a blank ("text + "words"") says its own
+// words.
 std::vector<std::string> Chained(const std::vector<std::string>& begins, const std::vector<std::string>& ends, std::size_t most = 64);
 
 }  // namespace heatkeep::phrases

@@ -15,21 +15,30 @@ using Texts = std::vector<std::string>;
 // Words between which one expression ends and another begins.
 const std::set<std::string, std::less<>>& Breaks() {
   static const std::set<std::string, std::less<>> words{
-      "select", "from", "where", "then", "else", "when", "as", "is", "and", "or", "not", "in", "return", "returns", "if", "elsif", "loop", "begin", "declare", "using", "perform",
-      "into", "values", "set", "union", "all", "on", "join", "lateral", "cross", "group", "having", "order", "by", "limit", "distinct", "exists", "default", "like", "between",
-      "raise", "exception", "language", "end", "for", "query", "continue", "insert", "update", "create", "function", "filter", "with", "similar", "no", "only", "enum"};
+      "select", "from",    "where",    "then",    "else",    "when",      "as",       "is",     "and",     "or",    "not",      "in",
+      "return", "returns", "if",       "elsif",   "loop",    "begin",     "declare",  "using",  "perform", "into",  "values",   "set",
+      "union",  "all",     "on",       "join",    "lateral", "cross",     "group",    "having", "order",   "by",    "limit",    "distinct",
+      "exists", "default", "like",     "between", "raise",   "exception", "language", "end",    "for",     "query", "continue", "insert",
+      "update", "create",  "function", "filter",  "with",    "similar",   "no",       "only",   "enum"};
   return words;
 }
 
 // Columns and variables that hold words of the book, not a name or a number.
 bool HoldsWords(std::string_view name) {
-  static const std::set<std::string, std::less<>> words{"state", "class", "kind", "fate", "why", "what", "verdict", "over", "wrong", "differences", "deed", "identity", "papers", "process", "cause", "v_no", "w",
-                                                        "v_answer", "v_next", "v_fate", "p_fate", "p_what", "p_expected", "p_one", "p_more", "sqlerrm", "answer", "p_state", "p_cause", "p_deed", "scope", "way", "says", "quarantine", "reason"};
-  return words.contains(name) || name.find("words") != std::string_view::npos || name.find("held") != std::string_view::npos || name.find("wrong") != std::string_view::npos ||
-         name.find("refus") != std::string_view::npos || name.find("stop") != std::string_view::npos || name.find("why") != std::string_view::npos;
+  static const std::set<std::string, std::less<>> words{
+      "state",       "class",   "kind",     "fate",   "why",        "what",  "verdict",    "over",    "wrong",
+      "differences", "deed",    "identity", "papers", "process",    "cause", "v_no",       "w",       "v_answer",
+      "v_next",      "v_fate",  "p_fate",   "p_what", "p_expected", "p_one", "p_more",     "sqlerrm", "answer",
+      "p_state",     "p_cause", "p_deed",   "scope",  "way",        "says",  "quarantine", "reason"};
+  return words.contains(name) || name.find("words") != std::string_view::npos || name.find("held") != std::string_view::npos ||
+      name.find("wrong") != std::string_view::npos || name.find("refus") != std::string_view::npos ||
+      name.find("stop") != std::string_view::npos || name.find("why") != std::string_view::npos;
 }
 
-bool Pattern(const std::string& text) { return text.find_first_of("^${}\\@[]|") != std::string::npos || text.find("%I") != std::string::npos || text.find("%L") != std::string::npos; }
+bool Pattern(const std::string& text) {
+  return text.find_first_of("^${}\\@[]|") != std::string::npos || text.find("%I") != std::string::npos ||
+      text.find("%L") != std::string::npos;
+}
 
 // More than one word: a word alone may be a key.
 bool Sentence(const std::string& text) { return text.find('\1') != std::string::npos || SeveralWords(text); }
@@ -46,9 +55,14 @@ class Gatherer : public Walk {
   }
 
  private:
-  bool Opens(At i) const override { return t_[i].Is("(") || t_[i].Is("[") || (t_[i].IsWord("case") && !(i > 0 && t_[i - 1].IsWord("end"))); }
+  bool Opens(At i) const override {
+    return t_[i].Is("(") || t_[i].Is("[") || (t_[i].IsWord("case") && !(i > 0 && t_[i - 1].IsWord("end")));
+  }
   // `end` of a case; that of a block has `if`, `loop`, `$$` or `;` behind it and no case before it.
-  bool Closes(At i) const override { return t_[i].Is(")") || t_[i].Is("]") || (t_[i].IsWord("end") && !(i + 1 < t_.size() && (t_[i + 1].IsWord("if") || t_[i + 1].IsWord("loop") || t_[i + 1].IsWord("case")))); }
+  bool Closes(At i) const override {
+    return t_[i].Is(")") || t_[i].Is("]") ||
+        (t_[i].IsWord("end") && !(i + 1 < t_.size() && (t_[i + 1].IsWord("if") || t_[i + 1].IsWord("loop") || t_[i + 1].IsWord("case"))));
+  }
 
   // create type x as enum ('a', 'b'): words of the book, each.
   void Enums() {
@@ -72,7 +86,8 @@ class Gatherer : public Walk {
   }
 
   bool Break(At i) const {
-    if (t_[i].kind == Token::Kind::Word) return Breaks().contains(t_[i].text) && !(i + 1 < t_.size() && t_[i + 1].Is("(") && (t_[i].text == "left" || t_[i].text == "right"));
+    if (t_[i].kind == Token::Kind::Word)
+      return Breaks().contains(t_[i].text) && !(i + 1 < t_.size() && t_[i + 1].Is("(") && (t_[i].text == "left" || t_[i].text == "right"));
     static constexpr std::array<std::string_view, 14> signs{",", ";", "=", "<>", "<", ">", "<=", ">=", ":=", "~", "!~", "=>", "@?", "}"};
     return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
   }
@@ -104,7 +119,8 @@ class Gatherer : public Walk {
     if (i < 2) return false;
     if (t_[i - 1].IsWord("interval") || t_[i - 1].IsWord("timestamptz")) return true;
     static const std::set<std::string, std::less<>> told{"message", "hint", "detail", "words", "reason", "why"};
-    return (t_[i - 1].Is("=") && !told.contains(t_[i - 2].text)) || t_[i - 1].Is("<>") || t_[i - 1].Is("~") || t_[i - 1].Is("!~") || t_[i - 1].IsWord("like");
+    return (t_[i - 1].Is("=") && !told.contains(t_[i - 2].text)) || t_[i - 1].Is("<>") || t_[i - 1].Is("~") || t_[i - 1].Is("!~") ||
+        t_[i - 1].IsWord("like");
   }
 
   // A format that is only named here has its holes filled elsewhere.
@@ -121,7 +137,9 @@ class Gatherer : public Walk {
       while (k < end && !t_[k].Is("||")) k = Opens(k) ? Behind(k, end) : k + 1;
       Texts operand = Operand(i, k);
       const bool optional = operand.size() > 1 && std::find(operand.begin(), operand.end(), "") != operand.end();
-      if (optional && std::all_of(operand.begin(), operand.end(), [](const std::string& o) { return o.empty() || o.find_first_of(",;(-") == o.find_first_not_of(' '); })) {
+      if (optional && std::all_of(operand.begin(), operand.end(), [](const std::string& o) {
+            return o.empty() || o.find_first_of(",;(-") == o.find_first_not_of(' ');
+          })) {
         for (const std::string& tail : operand) Say(tail);  // a clause of its own
         operand = {""};
       }
@@ -281,7 +299,8 @@ class Gatherer : public Walk {
     char kind = 'N';
     for (At k = i; k < end; ++k) {
       if (t_[k].IsWord("1e6")) return 'l';
-      if (t_[k].kind == Token::Kind::Word && HoldsWords(t_[k].text) && !(k + 1 < end && (t_[k + 1].Is(".") || t_[k + 1].Is("=")))) kind = 'W';
+      if (t_[k].kind == Token::Kind::Word && HoldsWords(t_[k].text) && !(k + 1 < end && (t_[k + 1].Is(".") || t_[k + 1].Is("="))))
+        kind = 'W';
       if (t_[k].kind == Token::Kind::Text && k > i && (t_[k - 1].Is("->>") || t_[k - 1].Is("->")) && HoldsWords(t_[k].text)) kind = 'W';
     }
     return kind;

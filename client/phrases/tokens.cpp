@@ -83,7 +83,8 @@ std::string TakeSqlText(std::string_view& rest) {
 }  // namespace
 
 Tokens SqlTokens(std::string_view rest) {
-  static constexpr std::array<std::string_view, 14> longer{"||", "->>", "->", "::", ":=", "<>", "<=", ">=", "!~", "#>>", "@?", "=>", "@>", ".."};
+  static constexpr std::array<std::string_view, 14> longer{
+      "||", "->>", "->", "::", ":=", "<>", "<=", ">=", "!~", "#>>", "@?", "=>", "@>", ".."};
   Tokens tokens;
   while (!rest.empty()) {
     if (std::isspace(static_cast<unsigned char>(rest.front()))) rest.remove_prefix(1);

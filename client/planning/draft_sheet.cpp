@@ -42,7 +42,9 @@ SheetBlock BlockOf(const Draft& draft, const allocator::Layout& layout) {
   b.grip = draft.asked.grip;
   b.stays = draft.asked.grip.nm > 0 ? draft.asked.grip : draft.asked.trim;
   b.left = layout.left;
-  b.fate = layout.left.nm == 0 ? LeftFate::None : layout.left_kind == LeftKind::Drop || !piece.owner.empty() ? LeftFate::Drop : LeftFate::Scrap;
+  b.fate = layout.left.nm == 0                                     ? LeftFate::None
+      : layout.left_kind == LeftKind::Drop || !piece.owner.empty() ? LeftFate::Drop
+                                                                   : LeftFate::Scrap;
   b.left_mass = MassOf(piece, layout.left);
   for (const allocator::Cut& cut : layout.cuts) {
     const allocator::Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
@@ -63,7 +65,9 @@ SheetBlock BlockOf(const Draft& draft, const allocator::Layout& layout) {
 // To the cent, halves away from zero.
 Money CentsOf(allocator::FineMoney money) { return {(money.micro + (money.micro < 0 ? -500'000 : 500'000)) / 1'000'000}; }
 
-LeftFate FateOf(LeftKind kind) { return kind == LeftKind::Drop ? LeftFate::Drop : kind == LeftKind::Scrap ? LeftFate::Scrap : LeftFate::None; }
+LeftFate FateOf(LeftKind kind) {
+  return kind == LeftKind::Drop ? LeftFate::Drop : kind == LeftKind::Scrap ? LeftFate::Scrap : LeftFate::None;
+}
 
 }  // namespace
 

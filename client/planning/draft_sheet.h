@@ -15,14 +15,14 @@ namespace heatkeep::planning {
 struct NextBest {
   std::string tag, place;
   Length length, left;
-  LeftFate fate = LeftFate::None;   // of what it would leave
-  bool opens_bar = false;           // a full bar, where the chosen piece is none
-  std::optional<Money> dearer;      // than the chosen piece; below 0: cheaper; nothing where prices are not known
+  LeftFate fate = LeftFate::None;  // of what it would leave
+  bool opens_bar = false;          // a full bar, where the chosen piece is none
+  std::optional<Money> dearer;     // than the chosen piece; below 0: cheaper; nothing where prices are not known
 };
 
 struct DraftPiece {
-  SheetBlock block;             // state "draft"; no mark, mass 0 where it is not known
-  std::vector<NextBest> next;   // at most three, best first
+  SheetBlock block;                // state "draft"; no mark, mass 0 where it is not known
+  std::vector<NextBest> next;      // at most three, best first
   std::vector<std::string> notes;  // what its end offers and warns of, what it stands in for
 };
 
@@ -38,7 +38,7 @@ std::vector<DraftShort> ShortsOf(const Draft& draft);
 
 struct DraftFigures {
   int pieces = 0, drops = 0, bars = 0, missing = 0, set_ups = 0;
-  int kept = 0;       // rests that go back to the rack
+  int kept = 0;  // rests that go back to the rack
   Length kept_length, scrap, new_length;
 };
 DraftFigures FiguresOf(const Draft& draft, const std::vector<DraftPiece>& pieces);  // pieces: PiecesOf(draft)

@@ -29,7 +29,8 @@ std::size_t AddExpectedWorth(Connection& connection, std::vector<Json>& drops) {
   std::map<std::pair<std::string, std::string>, std::vector<Json*>> groups;
   for (Json& drop : drops) {
     drop["expected_cents"] = nullptr;
-    if (!drop["replacement_cents"].is_null() && !drop["scrap_cents"].is_null()) groups[{drop["section"].get<std::string>(), drop["grade"].get<std::string>()}].push_back(&drop);
+    if (!drop["replacement_cents"].is_null() && !drop["scrap_cents"].is_null())
+      groups[{drop["section"].get<std::string>(), drop["grade"].get<std::string>()}].push_back(&drop);
   }
   std::size_t worked_out = 0;
   for (auto& [group, rack] : groups) {

@@ -98,7 +98,7 @@ std::string LearnWorth(const PastDemand& past, allocator::Problem& problem) {
   }
   if (groups == 0) return {};
   return "worth of rests: learned from " + std::to_string(lines) + " past lines, for " + std::to_string(groups) +
-         (groups == 1 ? " section and grade" : " sections and grades");
+      (groups == 1 ? " section and grade" : " sections and grades");
 }
 
 }  // namespace heatkeep::planning

@@ -88,7 +88,8 @@ Draft MakeDraft(Connection& connection, const PlanQuestion& question, const Draf
 Promised Promise(Connection& connection, const RequestNumber& request, const Draft& draft) {
   Promised promised;
   try {
-    const CommitAnswer answer = CommitPlan(connection, request, draft.question, draft.asked, draft.plan, draft.proof, OverruledWords(draft.overruled));
+    const CommitAnswer answer =
+        CommitPlan(connection, request, draft.question, draft.asked, draft.plan, draft.proof, OverruledWords(draft.overruled));
     promised.plan = answer.plan;
     for (const TakenPiece& t : answer.taken) promised.meanwhile.push_back("taken meanwhile: " + t.tag + ", " + t.why);
   } catch (const DbError& error) {

@@ -39,9 +39,9 @@ struct Draft {
   BookProblem asked;
   allocator::Plan plan;  // of no layouts where nothing is open, or nothing can be cut
   PlanExtras extras;
-  std::string proof;                    // with what was overruled behind it
-  std::string learned;                  // what the worth of rests was learned from; empty: nothing
-  std::vector<Overrule> overruled;      // that this plan heeds
+  std::string proof;                // with what was overruled behind it
+  std::string learned;              // what the worth of rests was learned from; empty: nothing
+  std::vector<Overrule> overruled;  // that this plan heeds
   std::vector<NotHeeded> not_heeded;
 };
 

@@ -15,7 +15,8 @@ constexpr int kTries = 5;
 bool RequireTaken(const PlanUnderWay& plan, const std::string& tag) {
   for (std::size_t i = 0; i < plan.layouts.size(); ++i)
     if (plan.asked.problem.pieces[static_cast<std::size_t>(plan.layouts[i].piece)].tag == tag) return plan.at_saw[i];
-  throw std::invalid_argument("plan " + std::to_string(plan.number) + " has no piece " + tag + " that can still be planned anew; what is cut of it is booked first (`heatkeep cut record`)");
+  throw std::invalid_argument("plan " + std::to_string(plan.number) + " has no piece " + tag +
+                              " that can still be planned anew; what is cut of it is booked first (`heatkeep cut record`)");
 }
 
 void Book(Connection& connection, const Mishaps& mishaps, const PlanUnderWay& plan) {
@@ -78,7 +79,8 @@ MendedPlan MendPlan(Connection& connection, std::int64_t plan, const Mishaps& mi
       if (told)
         for (const TakenPiece& t : answer.done.taken) told("taken meanwhile: " + t.tag + ", " + t.why);
     } catch (const DbError& error) {
-      // read again: somebody changed what was read, or the database gave this up so that others could go on (its deeds leave the order of locks)
+      // read again: somebody changed what was read, or the database gave this up so that others could go on (its deeds leave the order of
+      // locks)
       if (error.kind != DbError::Kind::Stale) throw;
       if (told) told(std::string("changed meanwhile: ") + error.what());
     }

@@ -38,7 +38,8 @@ std::vector<StandIn> StandInsOf(const Problem& problem, const Plan& plan) {
       const Line& line = problem.lines.at(static_cast<std::size_t>(cut.line));
       if (piece.section == line.section && piece.grade == line.grade) continue;
       StandIn s{i, cut.line, cut.count * plan.layouts[i].repeat, {}, {}, piece.tag, {}, {}};
-      const std::optional<FineMoney> asked = PriceOf(problem, line.section, line.grade), given = PriceOf(problem, piece.section, piece.grade);
+      const std::optional<FineMoney> asked = PriceOf(problem, line.section, line.grade),
+                                     given = PriceOf(problem, piece.section, piece.grade);
       FineMoney each = SubstituteExtra(problem, piece, line);
       const bool known = asked && given;
       if (known) each.micro += given->micro - asked->micro;

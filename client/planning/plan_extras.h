@@ -31,9 +31,9 @@ struct PlanExtras {
   allocator::Difference less_by_search;  // the searched plan less the plan by hand
   allocator::Choice choice;
   std::vector<std::vector<allocator::Alternative>> why;  // by layout
-  std::vector<allocator::EndOffers> ends;                   // by layout
-  std::vector<std::string> bar_words;                      // least-money: a full bar although a drop would do, and why
-  std::vector<std::vector<allocator::WayOut>> ways_out;     // by short line
+  std::vector<allocator::EndOffers> ends;                // by layout
+  std::vector<std::string> bar_words;                    // least-money: a full bar although a drop would do, and why
+  std::vector<std::vector<allocator::WayOut>> ways_out;  // by short line
   std::vector<allocator::Bundle> bundles;
   std::vector<StandIn> stand_ins;
   std::optional<allocator::Purchase> buy;
@@ -41,7 +41,7 @@ struct PlanExtras {
 };
 
 struct ExtraWishes {
-  allocator::FineMoney plain_below;    // take the plan by hand when the search gains less; 0: never
+  allocator::FineMoney plain_below;  // take the plan by hand when the search gains less; 0: never
   std::vector<allocator::Offer> offers = allocator::MillLengths();
   bool price_of_one_heat = false;
   int bars_at_a_time = 0;  // in a bundle at most; 0: not known

@@ -24,11 +24,11 @@ struct KeptSheets {
   std::string book, login;           // which book they are of (client/gateway/readings.h, ReadBookIdentity), who read them
   std::vector<std::string> actions;  // the deeds that this login might do then
   std::string saw;
-  std::int64_t read_at_ms = 0;       // since 1970-01-01 UTC, by this machine's clock
+  std::int64_t read_at_ms = 0;  // since 1970-01-01 UTC, by this machine's clock
   Length stop_stroke;
-  Length tape_doubt;                 // where no device is said
+  Length tape_doubt;  // where no device is said
   std::vector<KeptDevice> devices;
-  std::vector<std::string> places;   // of the shop
+  std::vector<std::string> places;  // of the shop
   std::vector<Sheet> sheets;
 };
 

@@ -21,9 +21,7 @@ constexpr std::uint32_t kLongest = 16U << 20U;
 
 }  // namespace
 
-void RecordFile::Fail(const std::string& what) const {
-  throw QueueError(path_.string() + ": " + what + ": " + std::strerror(errno));
-}
+void RecordFile::Fail(const std::string& what) const { throw QueueError(path_.string() + ": " + what + ": " + std::strerror(errno)); }
 
 void RecordFile::Sync(int fd, const std::string& what) const {
   if (fsync(fd) != 0) Fail(what + " cannot be made safe on the disk");
@@ -36,7 +34,8 @@ RecordFile::RecordFile(const std::filesystem::path& path, std::chrono::milliseco
     const auto until = std::chrono::steady_clock::now() + patience;
     while (flock(fd_, LOCK_EX | LOCK_NB) != 0) {
       if (errno != EWOULDBLOCK) Fail("cannot be locked");
-      if (std::chrono::steady_clock::now() >= until) throw QueueError(path.string() + ": another program works with it; try again when it has ended");
+      if (std::chrono::steady_clock::now() >= until)
+        throw QueueError(path.string() + ": another program works with it; try again when it has ended");
       std::this_thread::sleep_for(std::chrono::milliseconds(20));
     }
     ReadAll();
@@ -97,7 +96,8 @@ void RecordFile::SetAside(std::size_t offset, const std::string& bytes) {
 }
 
 void RecordFile::Append(const std::string& bytes) {
-  if (bytes.empty() || bytes.size() > kLongest) throw QueueError(path_.string() + ": a record of " + std::to_string(bytes.size()) + " bytes cannot be kept");
+  if (bytes.empty() || bytes.size() > kLongest)
+    throw QueueError(path_.string() + ": a record of " + std::to_string(bytes.size()) + " bytes cannot be kept");
   const std::string whole = NumberBytes(static_cast<std::uint32_t>(bytes.size())) + NumberBytes(Crc32(bytes)) + bytes;
   if (!WriteAll(fd_, whole)) Fail("cannot be written");
   Sync(fd_, "a record");

@@ -50,7 +50,8 @@ void SawQueue::Append(const Json& record) {
 }
 
 void SawQueue::AddBlock(const Json& block) {
-  if (!device_.empty() && device_ != block.at("device")) throw QueueError("this is the queue of " + device_ + ", not of " + block.at("device").get<std::string>());
+  if (!device_.empty() && device_ != block.at("device"))
+    throw QueueError("this is the queue of " + device_ + ", not of " + block.at("device").get<std::string>());
   Append({{"block", block}});
 }
 
@@ -92,12 +93,21 @@ std::vector<std::string> SawQueue::GiveTags(const std::string& deed, Json& body)
   return given;
 }
 
-SawQueue::Kept SawQueue::Keep(const std::string& deed, Json body, const std::string& login, const std::pair<std::string, std::string>& requests) {
-  if (device_.empty()) throw QueueError("no tag numbers were taken for this saw yet; expected `heatkeep saw block` while the book can be reached");
+SawQueue::Kept SawQueue::Keep(const std::string& deed, Json body, const std::string& login,
+                              const std::pair<std::string, std::string>& requests) {
+  if (device_.empty())
+    throw QueueError("no tag numbers were taken for this saw yet; expected `heatkeep saw block` while the book can be reached");
   const std::vector<std::string> tags = GiveTags(deed, body);
   const auto seq = static_cast<std::int64_t>(deeds_.size()) + 1;
-  Append({{"deed", deed}, {"seq", seq}, {"device", device_}, {"login", login}, {"request", requests.first}, {"send", requests.second}, {"true_at", Now()},
-          {"tags", tags.size()}, {"body", std::move(body)}});
+  Append({{"deed", deed},
+          {"seq", seq},
+          {"device", device_},
+          {"login", login},
+          {"request", requests.first},
+          {"send", requests.second},
+          {"true_at", Now()},
+          {"tags", tags.size()},
+          {"body", std::move(body)}});
   return {seq, tags};
 }
 
@@ -113,7 +123,8 @@ std::vector<SawQueue::Entry> SawQueue::Entries() const {
 
 int SawQueue::Waiting() const { return static_cast<int>(deeds_.size() - sent_.size()); }
 
-std::optional<SawQueue::Entry> SawQueue::Send(const std::string& login, std::int64_t in_book, const std::function<Json(const Json& deed)>& send,
+std::optional<SawQueue::Entry> SawQueue::Send(const std::string& login, std::int64_t in_book,
+                                              const std::function<Json(const Json& deed)>& send,
                                               const std::function<void(const Sent&)>& told) {
   for (const Entry& entry : Entries()) {
     if (entry.outcome != "waits" && entry.deed["seq"].get<std::int64_t>() <= in_book) continue;

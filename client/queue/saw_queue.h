@@ -43,9 +43,9 @@ class SawQueue {
   Kept Keep(const std::string& deed, Json body, const std::string& login, const std::pair<std::string, std::string>& requests);
 
   struct Entry {
-    Json deed;                             // as kept: "seq", "deed", "login", "true_at", "body"
-    std::string tag;                       // the piece it is about; of bars cut together the first
-    std::string outcome, words;            // "waits", "done" or "conflict"
+    Json deed;                   // as kept: "seq", "deed", "login", "true_at", "body"
+    std::string tag;             // the piece it is about; of bars cut together the first
+    std::string outcome, words;  // "waits", "done" or "conflict"
   };
   std::vector<Entry> Entries() const;
   int Waiting() const;  // not sent yet

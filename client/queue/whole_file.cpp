@@ -17,7 +17,9 @@ namespace {
 
 constexpr std::size_t kFrame = 8;
 
-[[noreturn]] void Fail(const std::filesystem::path& path, const std::string& what) { throw QueueError(path.string() + ": " + what + ": " + std::strerror(errno)); }
+[[noreturn]] void Fail(const std::filesystem::path& path, const std::string& what) {
+  throw QueueError(path.string() + ": " + what + ": " + std::strerror(errno));
+}
 
 std::string HeadOf(std::string_view kind) { return "HEATKW1 " + std::string(kind) + "\n"; }
 
@@ -45,7 +47,8 @@ std::optional<std::string> ReadWholeFile(const std::filesystem::path& path, std:
   const std::string head = HeadOf(kind);
   const std::string wants = ": expected a file of kept " + std::string(kind);
   if (!all.starts_with(head)) throw QueueError(path.string() + wants + ", and this is none");
-  if (all.size() < head.size() + kFrame || all.size() - head.size() - kFrame != NumberAt(all, head.size())) throw QueueError(path.string() + wants + " that is whole, and this one is cut short");
+  if (all.size() < head.size() + kFrame || all.size() - head.size() - kFrame != NumberAt(all, head.size()))
+    throw QueueError(path.string() + wants + " that is whole, and this one is cut short");
   std::string bytes = all.substr(head.size() + kFrame);
   if (Crc32(bytes) != NumberAt(all, head.size() + 4)) throw QueueError(path.string() + wants + " that is whole, and this one is damaged");
   return bytes;

@@ -15,7 +15,8 @@
 namespace heatkeep {
 
 PackageFile WritePackage(Connection& connection, nlohmann::json asked, const std::string& to, PaperSize size) {
-  if (std::filesystem::path(to).extension() != ".pdf") throw std::invalid_argument(to + ": a package is a PDF; expected a name that ends in .pdf");
+  if (std::filesystem::path(to).extension() != ".pdf")
+    throw std::invalid_argument(to + ": a package is a PDF; expected a name that ends in .pdf");
   PaintSession();
   const Package package = ReadPackage(connection, asked);
   PackageFile file{.subject = PackageSubject(package), .against = package.against};

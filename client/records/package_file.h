@@ -17,7 +17,7 @@ struct PackageFile {
   std::size_t documents = 0;
   std::string sha256 = {};
   nlohmann::json package = {};  // its number in the book
-  bool kept_before = false;    // the same package was made before
+  bool kept_before = false;     // the same package was made before
 };
 
 // `asked` is the body of api.package_of (schema/api/packages.sql); `to` ends in .pdf, else std::invalid_argument. The file stands under

@@ -11,7 +11,8 @@
 namespace heatkeep {
 
 std::vector<Station*> AllStations(Desk& desk) {
-  return {new SawStation(desk), new ReceivingStation(desk), new PlanStation(desk), new PapersStation(desk), new CountingStation(desk), new RackStation(desk), new StartStation(desk)};
+  return {new SawStation(desk),      new ReceivingStation(desk), new PlanStation(desk), new PapersStation(desk),
+          new CountingStation(desk), new RackStation(desk),      new StartStation(desk)};
 }
 
 }  // namespace heatkeep

@@ -33,7 +33,11 @@ std::vector<BalanceBarView::Part> BalanceBarView::Parts() const {
     const BalanceClass& c = balance_->classes[i];
     if (c.in || c.length.nm == 0) continue;
     const QString letter = QString::fromStdString(ClassLetter(*balance_, i));
-    parts.push_back({letter, QString("%1  %2  %3, %4").arg(letter, BookWords(c.name), c.length < Length{kNmPerMm * 10'000} ? units_.Words(c.length) : units_.Total(c.length), units_.Words(c.mass)), c.length});
+    parts.push_back({letter,
+                     QString("%1  %2  %3, %4")
+                         .arg(letter, BookWords(c.name),
+                              c.length < Length{kNmPerMm * 10'000} ? units_.Words(c.length) : units_.Total(c.length), units_.Words(c.mass)),
+                     c.length});
   }
   return parts;
 }
@@ -69,11 +73,13 @@ void BalanceBarView::paintEvent(QPaintEvent*) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
     painter.setPen(ColorOf(Use::Text));
     const int row = static_cast<int>(i) / 3;
-    painter.drawText(QRect(static_cast<int>(i) % 3 * column, kBar + kInside + row * WordHeight(), column - kInside, WordHeight()), Qt::AlignLeft | Qt::AlignVCenter,
+    painter.drawText(QRect(static_cast<int>(i) % 3 * column, kBar + kInside + row * WordHeight(), column - kInside, WordHeight()),
+                     Qt::AlignLeft | Qt::AlignVCenter,
                      QFontMetrics(painter.font()).elidedText(parts[i].words, Qt::ElideRight, column - kInside));
   }
   painter.setPen(ColorOf(sums.balanced() ? Use::Done : Use::Refusal));
-  painter.drawText(QRect(0, height() - WordHeight(), width(), WordHeight()), Qt::AlignLeft | Qt::AlignVCenter, BookWords(BalanceCheckWords(*balance_)));
+  painter.drawText(QRect(0, height() - WordHeight(), width(), WordHeight()), Qt::AlignLeft | Qt::AlignVCenter,
+                   BookWords(BalanceCheckWords(*balance_)));
 }
 
 }  // namespace heatkeep

@@ -18,12 +18,16 @@ DeskPaper CountingStation::Paper() {
   if (counted) {
     page.parts.push_back(WordsPart({}, approve_what_->text()));
     if (may_look) page.parts.push_back(TablePart({}, *differences_));
-    if (may_look && differences_->rowCount() == 0) page.parts.push_back(WordsPart({}, tr("Nothing differs: what was counted is what the book says.")));
-    page.parts.push_back(WordsPart({}, tr("Looked at, by whom: ................................   What it comes from: ................................")));
+    if (may_look && differences_->rowCount() == 0)
+      page.parts.push_back(WordsPart({}, tr("Nothing differs: what was counted is what the book says.")));
+    page.parts.push_back(
+        WordsPart({}, tr("Looked at, by whom: ................................   What it comes from: ................................")));
   } else {
-    page.parts.push_back(WordsPart({}, tr("Write down every tag that lies here, as it is read, and what carries no tag. What should lie here is not on this sheet.")));
+    page.parts.push_back(WordsPart(
+        {}, tr("Write down every tag that lies here, as it is read, and what carries no tag. What should lie here is not on this sheet.")));
     PagePart lines = TablePart({}, *here_);
-    for (int i = 0; i < kBlankLines; ++i) lines.rows.push_back({{"............", "......................", "............", "................................"}});
+    for (int i = 0; i < kBlankLines; ++i)
+      lines.rows.push_back({{"............", "......................", "............", "................................"}});
     page.parts.push_back(std::move(lines));
   }
   return PaperOf("count", std::move(page));

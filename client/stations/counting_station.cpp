@@ -20,7 +20,8 @@ const QStringList& Touching() {
 }  // namespace
 
 CountingStation::CountingStation(Desk& desk, QWidget* parent)
-    : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList), pages_(new QStackedWidget), here_(new RowTable({}, this)), differences_(new RowTable({}, this)) {
+    : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList), pages_(new QStackedWidget),
+      here_(new RowTable({}, this)), differences_(new RowTable({}, this)) {
   pages_->addWidget(BuildFreeze());
   pages_->addWidget(BuildCount());
   pages_->addWidget(BuildApprove());
@@ -34,12 +35,13 @@ CountingStation::CountingStation(Desk& desk, QWidget* parent)
     ticked_->Say(fully ? Sign::Done : Sign::Warning, words);
     emit Happened({fully ? Sign::Done : Sign::Warning, words, {}, {}});
   });
-  connect(&work_, &CountingWork::Done, this, [this](const QString& words, bool fully, const QString& undo_words, const std::function<void()>& undo) {
-    ticked_->Clear();
-    approve_sign_->Clear();
-    words_->setText({});
-    emit Happened({fully ? Sign::Done : Sign::Warning, words, undo_words, undo});
-  });
+  connect(&work_, &CountingWork::Done, this,
+          [this](const QString& words, bool fully, const QString& undo_words, const std::function<void()>& undo) {
+            ticked_->Clear();
+            approve_sign_->Clear();
+            words_->setText({});
+            emit Happened({fully ? Sign::Done : Sign::Warning, words, undo_words, undo});
+          });
   Redress();
 }
 
@@ -85,7 +87,8 @@ QWidget* CountingStation::BuildCount() {
   unmarked_->setMinimumHeight(36);
   down->addLayout(unmarked);
   down->addSpacing(kInside);
-  down->addWidget(here_view_ = new RowView(here_, tr("Scan a tag: it ticks in here. What should lie here is not shown; count what does.")), 1);
+  down->addWidget(here_view_ = new RowView(here_, tr("Scan a tag: it ticks in here. What should lie here is not shown; count what does.")),
+                  1);
   auto* row = new QHBoxLayout;
   row->addWidget(finish_ = new DeedButton(desk().link, "count_seen", tr("All is scanned"), Qt::Key_F1, DeedButton::Weight::Primary));
   finish_->setMinimumWidth(240);
@@ -111,7 +114,8 @@ QWidget* CountingStation::BuildApprove() {
   below->addLayout(row);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(kInside);
-  buttons->addWidget(approve_ = new DeedButton(desk().link, "approve_count", tr("Approve the count"), Qt::Key_F1, DeedButton::Weight::Primary));
+  buttons->addWidget(approve_ =
+                         new DeedButton(desk().link, "approve_count", tr("Approve the count"), Qt::Key_F1, DeedButton::Weight::Primary));
   buttons->addWidget(give_up_ = new DeedButton(desk().link, "unfreeze_place", tr("Give it up, count again"), Qt::Key_F3));
   approve_->setMinimumWidth(240);
   give_up_->setMinimumWidth(240);
@@ -120,7 +124,9 @@ QWidget* CountingStation::BuildApprove() {
   down->addWidget(signing_ = signing);
   down->addStretch();
   connect(approve_, &QPushButton::clicked, this, [this] { work_.Approve(place_, words_->text()); });
-  connect(words_, &QLineEdit::returnPressed, this, [this] { if (approve_->isEnabled()) work_.Approve(place_, words_->text()); });
+  connect(words_, &QLineEdit::returnPressed, this, [this] {
+    if (approve_->isEnabled()) work_.Approve(place_, words_->text());
+  });
   connect(give_up_, &QPushButton::clicked, this, [this] { work_.GiveUp(place_, words_->text()); });
   return pane;
 }
@@ -138,8 +144,14 @@ void CountingStation::Redress() {
 
 void CountingStation::SetColumns() {
   const QString unit = units().LengthUnitWord();
-  here_->SetColumns({{tr("Tag"), false, 10}, {tr("What"), false, 23}, {tr("Measured %1").arg(unit), true, 12}, {tr("To be heeded"), false, 24}});
-  differences_->SetColumns({{tr("What"), false, 13}, {tr("Tag"), false, 18}, {tr("Book %1").arg(unit), true, 8}, {tr("Counted %1").arg(unit), true, 10}, {tr("Off %1").arg(unit), true, 8}, {tr("Worth"), true, 8}});
+  here_->SetColumns(
+      {{tr("Tag"), false, 10}, {tr("What"), false, 23}, {tr("Measured %1").arg(unit), true, 12}, {tr("To be heeded"), false, 24}});
+  differences_->SetColumns({{tr("What"), false, 13},
+                            {tr("Tag"), false, 18},
+                            {tr("Book %1").arg(unit), true, 8},
+                            {tr("Counted %1").arg(unit), true, 10},
+                            {tr("Off %1").arg(unit), true, 8},
+                            {tr("Worth"), true, 8}});
   here_view_->FitColumns();
   differences_view_->FitColumns();
 }
@@ -156,14 +168,18 @@ void CountingStation::Choose(const QString& place) {
 void CountingStation::Show() {
   if (place_.isEmpty() || (!work_.count(place_) && !desk().link.May("freeze_place"))) {
     const auto& counts = work_.counts();
-    place_ = !counts.empty() ? Q(counts[0].place) : desk().link.May("freeze_place") && !work_.places().empty() ? Q(work_.places()[0]) : QString();
+    place_ = !counts.empty()                                         ? Q(counts[0].place)
+        : desk().link.May("freeze_place") && !work_.places().empty() ? Q(work_.places()[0])
+                                                                     : QString();
   }
   ShowWaiting();
   const CountRow* const count = work_.count(place_);
   if (!count) {
     freeze_head_->setText(place_.isEmpty() ? tr("Nothing is to be counted") : tr("Count %1?").arg(place_));
-    freeze_what_->setText(place_.isEmpty() ? tr("A place that the planner freezes shows up here by itself.")
-                                           : tr("Once it is frozen nothing is taken from it or put in it, and plans leave it alone, until its count is approved or given up."));
+    freeze_what_->setText(
+        place_.isEmpty()
+            ? tr("A place that the planner freezes shows up here by itself.")
+            : tr("Once it is frozen nothing is taken from it or put in it, and plans leave it alone, until its count is approved or given up."));
     freeze_->SetWanted(!place_.isEmpty() && !work_.busy());
     pages_->setCurrentIndex(kFreeze);
   } else if (count->state == "open") {
@@ -181,8 +197,15 @@ void CountingStation::ShowWaiting() {
     for (const CountRow& row : work_.counts()) {
       if (row.state != state) continue;
       if (std::exchange(first, false)) entries.push_back({.key = {}, .title = title, .below = {}, .right = {}, .section = true});
-      entries.push_back({.key = Q(row.place), .title = Q(row.place), .below = row.state == "open" ? tr("frozen by %1").arg(Q(row.started_by)) : tr("counted by %1").arg(Q(row.counted_by)),
-                         .right = tr("%n tag(s)", nullptr, static_cast<int>(row.tags)), .sign = row.state == "open" ? Sign::Waiting : row.difference.nm == 0 && row.missing.nm == 0 ? Sign::Done : Sign::Warning, .mono = true});
+      entries.push_back(
+          {.key = Q(row.place),
+           .title = Q(row.place),
+           .below = row.state == "open" ? tr("frozen by %1").arg(Q(row.started_by)) : tr("counted by %1").arg(Q(row.counted_by)),
+           .right = tr("%n tag(s)", nullptr, static_cast<int>(row.tags)),
+           .sign = row.state == "open"                         ? Sign::Waiting
+               : row.difference.nm == 0 && row.missing.nm == 0 ? Sign::Done
+                                                               : Sign::Warning,
+           .mono = true});
     }
   }
   if (desk().link.May("freeze_place")) {
@@ -201,8 +224,13 @@ void CountingStation::ShowCount(const CountRow& count) {
   counted_->setText(tr("%n counted", nullptr, static_cast<int>(count.tags)));
   std::vector<TableRow> rows;
   for (const CountedHere& one : work_.here(place_))
-    rows.insert(rows.begin(), {QString::number(rows.size()), {{one.tag.isEmpty() ? tr("no tag") : one.tag}, {one.what},
-                {one.measured ? units().Number(*one.measured, Rounding::Down) : QString(), one.measured ? std::optional<qint64>(one.measured->nm) : std::nullopt}, {one.words}}});
+    rows.insert(rows.begin(),
+                {QString::number(rows.size()),
+                 {{one.tag.isEmpty() ? tr("no tag") : one.tag},
+                  {one.what},
+                  {one.measured ? units().Number(*one.measured, Rounding::Down) : QString(),
+                   one.measured ? std::optional<qint64>(one.measured->nm) : std::nullopt},
+                  {one.words}}});
   here_->SetRows(std::move(rows));
 }
 
@@ -213,16 +241,28 @@ void CountingStation::ShowApprove(const CountRow& count) {
   signing_->setVisible(may_look);
   differences_view_->setVisible(may_look);
   if (!may_look) {
-    approve_what_->setText(tr("%n tag(s) were counted by %1. The differences are looked at by the planner or the owner; until then nothing moves here.", nullptr, static_cast<int>(count.tags)).arg(Q(count.counted_by)));
+    approve_what_->setText(
+        tr("%n tag(s) were counted by %1. The differences are looked at by the planner or the owner; until then nothing moves here.",
+           nullptr, static_cast<int>(count.tags))
+            .arg(Q(count.counted_by)));
   } else {
     approve_what_->setText(tr("%n tag(s), %1 counted by %2; not found %3; in all %4, worth %5", nullptr, static_cast<int>(count.tags))
-                               .arg(units().Total(count.counted), Q(count.counted_by), units().Words(count.missing), units().Words(count.difference), MoneyWords(count.worth)));
+                               .arg(units().Total(count.counted), Q(count.counted_by), units().Words(count.missing),
+                                    units().Words(count.difference), MoneyWords(count.worth)));
     std::vector<TableRow> rows;
     for (const CountDifferenceRow& d : work_.differences()) {
       if (Q(d.place) != place_) continue;
       const auto length = [this](Length l) { return TableCell{units().Number(l), l.nm}; };
-      rows.push_back({Q(d.tag), {{d.what == "not found" ? tr("not found") : d.what == "not here in the book" ? tr("belongs elsewhere") : d.what == "other length" ? tr("other length") : tr("without a tag")},
-                                 {Q(d.tag)}, length(d.book), length(d.counted), length(d.difference), {MoneyWords(d.worth), d.worth.cents}}});
+      rows.push_back({Q(d.tag),
+                      {{d.what == "not found"                  ? tr("not found")
+                            : d.what == "not here in the book" ? tr("belongs elsewhere")
+                            : d.what == "other length"         ? tr("other length")
+                                                               : tr("without a tag")},
+                       {Q(d.tag)},
+                       length(d.book),
+                       length(d.counted),
+                       length(d.difference),
+                       {MoneyWords(d.worth), d.worth.cents}}});
     }
     differences_->SetRows(std::move(rows));
   }
@@ -231,10 +271,16 @@ void CountingStation::ShowApprove(const CountRow& count) {
 }
 
 void CountingStation::ShowWhy(const CountRow* count) {
-  QStringList words{tr("A COUNT IS BLIND"), tr("Whoever counts is not told what should lie there. Count what you see, also what belongs elsewhere or has no tag."), QString(), tr("NOTHING PUTS ITSELF RIGHT"),
-                    tr("Differences change nothing until another person than the counter signs for them. Worth above %1 is signed by the owner.").arg(MoneyWords(work_.limit()))};
+  QStringList words{
+      tr("A COUNT IS BLIND"),
+      tr("Whoever counts is not told what should lie there. Count what you see, also what belongs elsewhere or has no tag."), QString(),
+      tr("NOTHING PUTS ITSELF RIGHT"),
+      tr("Differences change nothing until another person than the counter signs for them. Worth above %1 is signed by the owner.")
+          .arg(MoneyWords(work_.limit()))};
   if (count && count->state == "counted")
-    words << QString() << tr("WHAT AN APPROVAL DOES") << tr("Not found: missing, its metal unexplained until it turns up. Belongs elsewhere: it lies here from now on. Other length: what was measured. Without a tag: unknown metal in quarantine, never taken for the missing one by its looks.");
+    words
+        << QString() << tr("WHAT AN APPROVAL DOES")
+        << tr("Not found: missing, its metal unexplained until it turns up. Belongs elsewhere: it lies here from now on. Other length: what was measured. Without a tag: unknown metal in quarantine, never taken for the missing one by its looks.");
   why_->setText(words.join('\n'));
 }
 
@@ -275,7 +321,8 @@ bool CountingStation::Take(const QString& scan) {
   }
   const std::string place = read.place.value_or(read.text.toStdString());
   if (work_.count(Q(place)) || std::find(work_.places().begin(), work_.places().end(), place) != work_.places().end()) {
-    if (!work_.count(Q(place)) && !desk().link.May("freeze_place")) Refuse(tr("%1 is not frozen: the planner freezes a place before it is counted").arg(Q(place)));
+    if (!work_.count(Q(place)) && !desk().link.May("freeze_place"))
+      Refuse(tr("%1 is not frozen: the planner freezes a place before it is counted").arg(Q(place)));
     else Choose(Q(place));
     return true;
   }

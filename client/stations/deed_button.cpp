@@ -6,7 +6,8 @@
 
 namespace heatkeep {
 
-DeedButton::DeedButton(const BookLink& link, const QString& deed, const QString& words, const QKeySequence& key, Weight weight, QWidget* parent)
+DeedButton::DeedButton(const BookLink& link, const QString& deed, const QString& words, const QKeySequence& key, Weight weight,
+                       QWidget* parent)
     : QPushButton(parent), link_(link), deed_(deed), key_(key), weight_(weight) {
   const bool glove = weight == Weight::Glove || weight == Weight::PrimaryGlove;
   setFont(FontOf(glove ? Size::SawBody : Size::Body, weight == Weight::Primary || weight == Weight::PrimaryGlove));
@@ -16,7 +17,9 @@ DeedButton::DeedButton(const BookLink& link, const QString& deed, const QString&
   if (!key.isEmpty()) {
     auto* shortcut = new QShortcut(key, this);
     shortcut->setContext(Qt::WindowShortcut);
-    connect(shortcut, &QShortcut::activated, this, [this] { if (isEnabled() && isVisible()) click(); });
+    connect(shortcut, &QShortcut::activated, this, [this] {
+      if (isEnabled() && isVisible()) click();
+    });
   }
   connect(&link, &BookLink::Ready, this, &DeedButton::Follow);
   Follow();

@@ -16,7 +16,8 @@ class DeedButton : public QPushButton {
   enum class Weight { Plain, Primary, Glove, PrimaryGlove };  // Glove: a target of 15 mm with the saw station's letters
 
   // `deed`: a function of schema api; empty: nobody is refused. `key`: what does the same from the keyboard, shown in the words.
-  DeedButton(const BookLink& link, const QString& deed, const QString& words, const QKeySequence& key = {}, Weight weight = Weight::Plain, QWidget* parent = nullptr);
+  DeedButton(const BookLink& link, const QString& deed, const QString& words, const QKeySequence& key = {}, Weight weight = Weight::Plain,
+             QWidget* parent = nullptr);
 
   void SetWords(const QString& words);  // the key stays behind them
   // Whether there is something to do; the privilege stands beside it.

@@ -22,7 +22,8 @@ QStringList Strings(const std::vector<std::string>& names) {
 
 }  // namespace
 
-DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStringListModel(this)), grades_(new QStringListModel(this)), places_(new QStringListModel(this)) {
+DeliveryForm::DeliveryForm(QWidget* parent)
+    : QWidget(parent), parties_(new QStringListModel(this)), grades_(new QStringListModel(this)), places_(new QStringListModel(this)) {
   auto* down = Down(this);
   auto* head = new QGridLayout;
   head->setSpacing(kInside);
@@ -81,7 +82,9 @@ DeliveryForm::DeliveryForm(QWidget* parent) : QWidget(parent), parties_(new QStr
   connect(weighed_, &QLineEdit::returnPressed, this, &DeliveryForm::LineRead);
   // by Tab as the hands go
   QWidget* before = supplier_;
-  for (QWidget* next : std::initializer_list<QWidget*>{count_, heat_, weighed_, slip_count_, read_from_, grade_, section_, length_, condition_, mill_, papers_, slip_heat_, bundle_, place_, measured_with_, owner_, owner_ref_, ends_, mark_}) {
+  for (QWidget* next :
+       std::initializer_list<QWidget*>{count_, heat_, weighed_, slip_count_, read_from_, grade_, section_, length_, condition_, mill_,
+                                       papers_, slip_heat_, bundle_, place_, measured_with_, owner_, owner_ref_, ends_, mark_}) {
     setTabOrder(before, next);
     before = next;
   }
@@ -100,7 +103,8 @@ QLineEdit* DeliveryForm::Field(QGridLayout* grid, int row, int column, const QSt
   return field;
 }
 
-QComboBox* DeliveryForm::Choice(QGridLayout* grid, int row, int column, const QString& words, const std::vector<std::pair<QString, QVariant>>& choices) {
+QComboBox* DeliveryForm::Choice(QGridLayout* grid, int row, int column, const QString& words,
+                                const std::vector<std::pair<QString, QVariant>>& choices) {
   auto* label = new QLabel(words);
   auto* box = new QComboBox;
   for (const auto& [name, value] : choices) box->addItem(name, value);
@@ -126,7 +130,10 @@ QWidget* DeliveryForm::BuildMore() {
   owner_ref_ = Field(grid, 1, 1, tr("Owner's ref."), tr("of a customer's metal"));
   ends_ = Choice(grid, 2, 0, tr("Ends"), {{tr("rough, from the mill"), 0}, {tr("one sawn square"), 1}, {tr("both sawn square"), 2}});
   mark_ = Choice(grid, 2, 1, tr("Mark on the bar"),
-                 {{tr("not looked at"), QString("unknown")}, {tr("on one end: that is cut last"), QString("last")}, {tr("on the end that is cut first"), QString("first")}, {tr("on both ends"), QString("both")},
+                 {{tr("not looked at"), QString("unknown")},
+                  {tr("on one end: that is cut last"), QString("last")},
+                  {tr("on the end that is cut first"), QString("first")},
+                  {tr("on both ends"), QString("both")},
                   {tr("none on the metal"), QString("none")}});
   grid->setColumnStretch(1, 1);
   grid->setColumnStretch(3, 1);
@@ -174,7 +181,9 @@ void DeliveryForm::Show(const TypedLine& line) {
   measured_with_->setCurrentIndex(std::max(0, measured_with_->findData(line.measured_with)));
   ends_->setCurrentIndex(line.square_ends);
   mark_->setCurrentIndex(std::max(0, mark_->findData(line.mark)));
-  if (!(line.place + line.owner + line.owner_ref + line.measured_with).trimmed().isEmpty() || line.square_ends != 0 || line.mark != "unknown") more_->setVisible(true);
+  if (!(line.place + line.owner + line.owner_ref + line.measured_with).trimmed().isEmpty() || line.square_ends != 0 ||
+      line.mark != "unknown")
+    more_->setVisible(true);
   emit Edited();
 }
 
@@ -218,7 +227,8 @@ void DeliveryForm::SetNames(const DoorFacts& facts) {
   const QSignalBlocker quiet(measured_with_);
   measured_with_->clear();
   measured_with_->addItem(tr("not said: \u00B1%1").arg(units_.Stop(facts.tape_doubt)), QString());
-  for (const DeviceRow& device : facts.devices) measured_with_->addItem(DeviceWords(device, facts.tape_doubt, units_), QString::fromStdString(device.device));
+  for (const DeviceRow& device : facts.devices)
+    measured_with_->addItem(DeviceWords(device, facts.tape_doubt, units_), QString::fromStdString(device.device));
   measured_with_->setCurrentIndex(std::max(0, measured_with_->findData(before)));
 }
 

@@ -1,6 +1,7 @@
 // The fields of one line of a delivery note, in the order of the hands: bars counted, heat as read, mass weighed; what the order says
 // already stands in the others. Enter goes on to the next of the three, and from the last one the line is read. What few lines need is
-// folded away: where it is laid, the owner, what the length was measured with, the ends, the mark; it unfolds itself where one of them says something.
+// folded away: where it is laid, the owner, what the length was measured with, the ends, the mark; it unfolds itself where one of them says
+// something.
 #pragma once
 
 #include <QComboBox>

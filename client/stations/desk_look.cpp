@@ -20,7 +20,8 @@ bool SystemIsDark() {
 }
 
 QPalette PaletteOfScheme() {
-  const QColor ground = ColorOf(Use::Ground), text = ColorOf(Use::Text), quiet = ColorOf(Use::Quiet), line = ColorOf(Use::Hairline), done = ColorOf(Use::Done);
+  const QColor ground = ColorOf(Use::Ground), text = ColorOf(Use::Text), quiet = ColorOf(Use::Quiet), line = ColorOf(Use::Hairline),
+               done = ColorOf(Use::Done);
   const bool dark = current == Scheme::Dark;
   const QColor raised = dark ? ground.lighter(135) : ground.darker(104);
   QPalette p(raised, ground);
@@ -66,12 +67,14 @@ OnPaper::~OnPaper() { current = before_; }
 QColor ColorOf(Use use) { return ColorOf(use, current); }
 
 QFont FontOf(Size size, bool bold) {
-  static const QFont sans = QFontDatabase::hasFamily("DejaVu Sans") ? QFont("DejaVu Sans") : QFontDatabase::systemFont(QFontDatabase::GeneralFont);
+  static const QFont sans =
+      QFontDatabase::hasFamily("DejaVu Sans") ? QFont("DejaVu Sans") : QFontDatabase::systemFont(QFontDatabase::GeneralFont);
   return Sized(sans, size, bold);
 }
 
 QFont MonoOf(Size size, bool bold) {
-  static const QFont mono = QFontDatabase::hasFamily("DejaVu Sans Mono") ? QFont("DejaVu Sans Mono") : QFontDatabase::systemFont(QFontDatabase::FixedFont);
+  static const QFont mono =
+      QFontDatabase::hasFamily("DejaVu Sans Mono") ? QFont("DejaVu Sans Mono") : QFontDatabase::systemFont(QFontDatabase::FixedFont);
   return Sized(mono, size, bold);
 }
 

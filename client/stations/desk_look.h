@@ -36,7 +36,15 @@ class OnPaper {
   Scheme before_;
 };
 
-enum class Size { Table = 9, Body = 10, SectionHead = 13, SawBody = 16, StationHead = 18, Key = 37, Stop = 40 };  // Key: capitals of 9.5 mm, 16 minutes of arc at 2 m
+enum class Size {
+  Table = 9,
+  Body = 10,
+  SectionHead = 13,
+  SawBody = 16,
+  StationHead = 18,
+  Key = 37,
+  Stop = 40
+};  // Key: capitals of 9.5 mm, 16 minutes of arc at 2 m
 QFont FontOf(Size size, bool bold = false);
 QFont MonoOf(Size size, bool bold = false);  // tags and heats
 

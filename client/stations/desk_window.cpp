@@ -24,8 +24,9 @@ constexpr int kGatherChanges = 150;  // ms in which changes of the book are take
 }  // namespace
 
 DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations, const FirstBook& first)
-    : desk_{link, DeskSettings::Load(kept), first}, kept_(kept), scan_(new QLineEdit), who_(new QLabel), pages_(new QStackedWidget), banner_(new SignLine(Size::SectionHead)),
-      last_(new SignLine), undo_(new QPushButton), print_(new QPushButton(tr("Print   Ctrl+P"))), set_(new QPushButton(tr("Settings   Ctrl+,"))) {
+    : desk_{link, DeskSettings::Load(kept), first}, kept_(kept), scan_(new QLineEdit), who_(new QLabel), pages_(new QStackedWidget),
+      banner_(new SignLine(Size::SectionHead)), last_(new SignLine), undo_(new QPushButton), print_(new QPushButton(tr("Print   Ctrl+P"))),
+      set_(new QPushButton(tr("Settings   Ctrl+,"))) {
   setWindowTitle("Heatkeep");
   resize(1280, 800);
   stations_ = stations(desk_);
@@ -112,7 +113,9 @@ void DeskWindow::BuildTop(QHBoxLayout* top) {
     name->setToolTip(tr("Ctrl+%1").arg(i + 1));
     connect(name, &QPushButton::clicked, this, [this, i] { Open(stations_[i]); });
     auto* key = new QShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(i))), this);
-    connect(key, &QShortcut::activated, this, [this, i] { if (MayWork(*stations_[i])) Open(stations_[i]); });
+    connect(key, &QShortcut::activated, this, [this, i] {
+      if (MayWork(*stations_[i])) Open(stations_[i]);
+    });
     names_.push_back(name);
     top->addWidget(name);
   }
@@ -172,15 +175,19 @@ void DeskWindow::BookIsBack() {
 
 // A private book that nobody works in yet opens where it is made ready.
 void DeskWindow::OpenWhatIsEmpty() {
-  desk_.link.Ask(this, [](Connection& book) { return ReadStart(book); }, [this](const std::vector<std::int64_t>& counts) {
-    if (!NothingInIt(counts)) return;
-    for (Station* station : stations_)
-      if (station->OpensEmptyBook() && MayWork(*station)) Open(station);
-  });
+  desk_.link.Ask(
+      this, [](Connection& book) { return ReadStart(book); },
+      [this](const std::vector<std::int64_t>& counts) {
+        if (!NothingInIt(counts)) return;
+        for (Station* station : stations_)
+          if (station->OpensEmptyBook() && MayWork(*station)) Open(station);
+      });
 }
 
 void DeskWindow::BookIsAway(const QString& words) {
-  banner_->Say(Sign::Warning, tr("The book cannot be reached; what is shown may be old. It is tried again all the time. (%1)").arg(words.section('\n', 0, 0).trimmed()));
+  banner_->Say(Sign::Warning,
+               tr("The book cannot be reached; what is shown may be old. It is tried again all the time. (%1)")
+                   .arg(words.section('\n', 0, 0).trimmed()));
   if (!was_ready_) StartAway();
   if (current()) current()->Changed({});
 }
@@ -222,10 +229,16 @@ void DeskWindow::Print() {
   if (!current() || !desk_.link.ready()) return;
   const DeskPaper paper = current()->Paper();
   if (paper.kind.isEmpty()) return Tell({Sign::Warning, tr("there is nothing on this screen to print"), {}, {}});
-  desk_.link.Ask(this, [paper, settings = desk_.settings](Connection& book) { return PrintPaper(book, paper, settings); }, [this](const PaperOut& out) {
-    if (out.failed.empty()) Tell({Sign::Done, tr("printed: %1").arg(Q(out.where)), {}, {}});
-    else Tell({Sign::Warning, tr("not printed: %1").arg(Q(out.failed)), {}, {}});
-  }, [this](const DbError& error) { Tell({Sign::Refusal, WordsOf(error), {}, {}}); }, BookLink::Pace::Long);
+  desk_.link.Ask(
+      this, [paper, settings = desk_.settings](Connection& book) { return PrintPaper(book, paper, settings); },
+      [this](const PaperOut& out) {
+        if (out.failed.empty()) Tell({Sign::Done, tr("printed: %1").arg(Q(out.where)), {}, {}});
+        else Tell({Sign::Warning, tr("not printed: %1").arg(Q(out.failed)), {}, {}});
+      },
+      [this](const DbError& error) {
+        Tell({Sign::Refusal, WordsOf(error), {}, {}});
+      },
+      BookLink::Pace::Long);
 }
 
 void DeskWindow::OpenSettings() {
@@ -240,7 +253,8 @@ void DeskWindow::OpenSettings() {
 }
 
 bool DeskWindow::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() != QEvent::ShortcutOverride || !said_.undo || !static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo)) return false;
+  if (event->type() != QEvent::ShortcutOverride || !said_.undo || !static_cast<QKeyEvent*>(event)->matches(QKeySequence::Undo))
+    return false;
   const auto* field = qobject_cast<QLineEdit*>(watched);
   if (!field || (field->isUndoAvailable() && field != scan_)) return false;
   event->ignore();
@@ -254,7 +268,11 @@ void DeskWindow::dragEnterEvent(QDragEnterEvent* event) {
 void DeskWindow::dropEvent(QDropEvent* event) {
   const QString file = event->mimeData()->urls().first().toLocalFile();
   event->acceptProposedAction();
-  if (!current() || !current()->TakeFile(file)) Tell({Sign::Warning, tr("%1: this screen takes no such file; certificates go to Papers, an opening balance to Start").arg(file), {}, {}});
+  if (!current() || !current()->TakeFile(file))
+    Tell({Sign::Warning,
+          tr("%1: this screen takes no such file; certificates go to Papers, an opening balance to Start").arg(file),
+          {},
+          {}});
 }
 
 void DeskWindow::changeEvent(QEvent* event) {

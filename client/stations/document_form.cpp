@@ -10,12 +10,15 @@
 namespace heatkeep {
 
 DocumentForm::DocumentForm(BookLink& link, DocumentWork& work, QWidget* parent) : QWidget(parent), work_(work) {
-  choose_file = [this] { return QFileDialog::getOpenFileName(this, tr("The document's file"), {}, tr("Documents (*.pdf *.png *.jpg *.jpeg *.tif *.tiff)")); };
+  choose_file = [this] {
+    return QFileDialog::getOpenFileName(this, tr("The document's file"), {}, tr("Documents (*.pdf *.png *.jpg *.jpeg *.tif *.tiff)"));
+  };
   auto* down = Down(this);
   auto* grid = new QGridLayout;
   grid->setHorizontalSpacing(kBetween);
   grid->setVerticalSpacing(kInside / 2);
-  file_ = Field(grid, 0, 0, 4, tr("File, as it came from the mill: choose it, drop it on the window, or type it"), tr("typed without its file"));
+  file_ = Field(grid, 0, 0, 4, tr("File, as it came from the mill: choose it, drop it on the window, or type it"),
+                tr("typed without its file"));
   number_ = Field(grid, 2, 0, 1, tr("Number"), {});
   issuer_ = Field(grid, 2, 1, 1, tr("Issued by"), {});
   issued_ = Field(grid, 2, 2, 1, tr("Date on it"), "2026-03-04");
@@ -44,7 +47,10 @@ DocumentForm::DocumentForm(BookLink& link, DocumentWork& work, QWidget* parent) 
   buttons->addWidget(leave_ = new DeedButton(link, {}, tr("Leave it"), Qt::Key_F3));
   buttons->addStretch(1);
   down->addLayout(buttons);
-  down->addWidget(file_words_ = new PlainWords(FontOf(Size::Table), Use::Quiet, tr("Values are compared with the published limits of the grade. That replaces neither the standard nor the judgement of the person responsible.")));
+  down->addWidget(
+      file_words_ = new PlainWords(
+          FontOf(Size::Table), Use::Quiet,
+          tr("Values are compared with the published limits of the grade. That replaces neither the standard nor the judgement of the person responsible.")));
   down->addStretch(1);
   connect(file_it_, &QPushButton::clicked, this, [this] { work_.File(document()); });
   connect(choose_, &QPushButton::clicked, this, [this] {
@@ -78,8 +84,10 @@ void DocumentForm::Follow() {
 }
 
 void DocumentForm::Show(const TypedDocument& d) {
-  const std::pair<QLineEdit*, QString> fields[]{{file_, d.file}, {number_, d.number}, {issuer_, d.issuer}, {issued_, d.issued}, {heat_, d.heat}, {section_, d.section}, {grade_, d.grade}, {condition_, d.condition},
-                                                {analysis_, d.analysis}, {tests_, d.tests}, {validated_, d.validated_by}};
+  const std::pair<QLineEdit*, QString> fields[]{
+      {file_, d.file},         {number_, d.number},   {issuer_, d.issuer},         {issued_, d.issued},
+      {heat_, d.heat},         {section_, d.section}, {grade_, d.grade},           {condition_, d.condition},
+      {analysis_, d.analysis}, {tests_, d.tests},     {validated_, d.validated_by}};
   for (const auto& [field, text] : fields) field->setText(text);
   type_->setCurrentText(d.type);
   sign_->Clear();
@@ -95,7 +103,8 @@ void DocumentForm::SetFile(const QString& file) {
 }
 
 TypedDocument DocumentForm::document() const {
-  return {file_->text().trimmed(), issuer_->text(), number_->text(), type_->currentText(), issued_->text(), heat_->text(), section_->text(), grade_->text(), condition_->text(), analysis_->text(), tests_->text(), validated_->text()};
+  return {file_->text().trimmed(), issuer_->text(), number_->text(),    type_->currentText(), issued_->text(), heat_->text(),
+          section_->text(),        grade_->text(),  condition_->text(), analysis_->text(),    tests_->text(),  validated_->text()};
 }
 
 }  // namespace heatkeep

@@ -13,8 +13,8 @@
 namespace heatkeep {
 namespace {
 
-constexpr int kStep = 20;      // indentation of one depth
-constexpr int kDeepest = 8;    // deeper pieces are not indented further; each says what it came from
+constexpr int kStep = 20;    // indentation of one depth
+constexpr int kDeepest = 8;  // deeper pieces are not indented further; each says what it came from
 
 int LineHeight(const QFont& font) { return QFontMetrics(font).height(); }
 
@@ -64,7 +64,8 @@ void FamilyTreeView::Arrange() {
   const int head = LineHeight(MonoOf(Size::Body, true)), line = LineHeight(FontOf(Size::Table));
   for (Placed& placed : pieces_) {
     placed.top = y;
-    placed.height = 2 * kInside + head + static_cast<int>(std::ceil(PieceBarHeight(placed.bar, ViewOf(placed, 0)))) + line * static_cast<int>(placed.words.size());
+    placed.height = 2 * kInside + head + static_cast<int>(std::ceil(PieceBarHeight(placed.bar, ViewOf(placed, 0)))) +
+        line * static_cast<int>(placed.words.size());
     y += placed.height;
   }
   verticalScrollBar()->setPageStep(viewport()->height());
@@ -93,7 +94,8 @@ void FamilyTreeView::paintEvent(QPaintEvent*) {
     const QString where = (piece.held ? tr("HELD, ") : QString()) + BookWords(piece.where_now);
     const int where_width = std::min(QFontMetrics(painter.font()).horizontalAdvance(where), (right - after_tag) / 2);
     painter.setPen(ColorOf(piece.held ? Use::Refusal : Use::Text));
-    painter.drawText(QRect(right - where_width, y, where_width, head + 4), Qt::AlignRight | Qt::AlignBottom, QFontMetrics(painter.font()).elidedText(where, Qt::ElideRight, where_width));
+    painter.drawText(QRect(right - where_width, y, where_width, head + 4), Qt::AlignRight | Qt::AlignBottom,
+                     QFontMetrics(painter.font()).elidedText(where, Qt::ElideRight, where_width));
     painter.setFont(small);
     painter.setPen(ColorOf(Use::Quiet));
     QString about = tr("%1 of %2").arg(BookWords(piece.what), units_.Words(piece.length, Rounding::Down));
@@ -101,12 +103,16 @@ void FamilyTreeView::paintEvent(QPaintEvent*) {
     if (!piece.heat.empty()) about += tr(", heat %1 %2").arg(Q(HeatInGroups(piece.heat)), Q(piece.mill));
     about += QString(", %1 %2").arg(Q(piece.section), Q(piece.grade));
     const int about_width = right - where_width - kBetween - after_tag;
-    painter.drawText(QRect(after_tag, y, about_width, head + 4), Qt::AlignLeft | Qt::AlignBottom, QFontMetrics(small).elidedText(about, Qt::ElideRight, about_width));
+    painter.drawText(QRect(after_tag, y, about_width, head + 4), Qt::AlignLeft | Qt::AlignBottom,
+                     QFontMetrics(small).elidedText(about, Qt::ElideRight, about_width));
     int at = y + head + kInside;
     at += static_cast<int>(std::ceil(PaintPieceBar(painter, placed.bar, ViewOf(placed, at))));
     painter.setFont(small);
     painter.setPen(ColorOf(Use::Text));
-    for (const std::string& words : placed.words) painter.drawText(QRect(left, at, right - left, line), Qt::AlignLeft, QFontMetrics(small).elidedText(BookWords(words), Qt::ElideRight, right - left)), at += line;
+    for (const std::string& words : placed.words)
+      painter.drawText(QRect(left, at, right - left, line), Qt::AlignLeft,
+                       QFontMetrics(small).elidedText(BookWords(words), Qt::ElideRight, right - left)),
+          at += line;
   }
 }
 
@@ -134,7 +140,8 @@ void FamilyTreeView::keyPressEvent(QKeyEvent* event) {
   switch (event->key()) {
     case Qt::Key_Down: Choose(chosen_ + 1); break;
     case Qt::Key_Up: Choose(chosen_ - 1); break;
-    case Qt::Key_Return: case Qt::Key_Enter:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
       if (chosen_ >= 0) emit Opened(Q(pieces_[static_cast<std::size_t>(chosen_)].piece.piece.name));
       break;
     default: QAbstractScrollArea::keyPressEvent(event);
@@ -146,7 +153,8 @@ void FamilyTreeView::mousePressEvent(QMouseEvent* event) {
 }
 
 void FamilyTreeView::mouseDoubleClickEvent(QMouseEvent* event) {
-  if (const int at = At(static_cast<int>(event->position().y())); at >= 0) emit Opened(Q(pieces_[static_cast<std::size_t>(at)].piece.piece.name));
+  if (const int at = At(static_cast<int>(event->position().y())); at >= 0)
+    emit Opened(Q(pieces_[static_cast<std::size_t>(at)].piece.piece.name));
 }
 
 }  // namespace heatkeep

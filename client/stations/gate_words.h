@@ -14,7 +14,8 @@ class GateWords {
   Q_DECLARE_TR_FUNCTIONS(heatkeep::GateWords)
 
  public:
-  GateWords(const DoorFacts& facts, const ReadingUnits& units, bool may_reverse) : facts_(facts), units_(units), may_reverse_(may_reverse) {}
+  GateWords(const DoorFacts& facts, const ReadingUnits& units, bool may_reverse)
+      : facts_(facts), units_(units), may_reverse_(may_reverse) {}
 
   QString OfLine(const TypedLine& line, const JudgedLine& judged, const QString& supplier, const std::vector<OwedPapersRow>& owed) const;
   QString Reversing() const;  // how a wrong receipt is taken back

@@ -14,13 +14,16 @@ int Most(const std::vector<int>& counts) { return counts.empty() ? 0 : *std::max
 
 }  // namespace
 
-void LengthBarsView::Show(const std::vector<int>& drops, const std::vector<int>& wanted, Length step, std::optional<Length> keep, ReadingUnits units) {
+void LengthBarsView::Show(const std::vector<int>& drops, const std::vector<int>& wanted, Length step, std::optional<Length> keep,
+                          ReadingUnits units) {
   drops_ = drops;
   wanted_ = wanted;
   step_ = step;
   keep_ = keep;
   units_ = units;
-  setAccessibleName(tr("%1 drops by length; asked for: %2 pieces").arg(std::accumulate(drops.begin(), drops.end(), 0)).arg(std::accumulate(wanted.begin(), wanted.end(), 0)));
+  setAccessibleName(tr("%1 drops by length; asked for: %2 pieces")
+                        .arg(std::accumulate(drops.begin(), drops.end(), 0))
+                        .arg(std::accumulate(wanted.begin(), wanted.end(), 0)));
   update();
 }
 
@@ -32,7 +35,8 @@ void LengthBarsView::paintEvent(QPaintEvent*) {
   const int line = letters.height();
   if (Most(drops_) == 0) {
     painter.setPen(ColorOf(Use::Quiet));
-    painter.drawText(rect(), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, tr("No drops of it: what is left of a cut and long enough shows up here."));
+    painter.drawText(rect(), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                     tr("No drops of it: what is left of a cut and long enough shows up here."));
     return;
   }
   const QRectF plot(0, 2.0 * line, width() - 1, height() - 3.5 * line);
@@ -53,7 +57,8 @@ void LengthBarsView::paintEvent(QPaintEvent*) {
     const QString words = units_.Number(step_ * static_cast<std::int64_t>(i)) + (i == 0 ? ' ' + units_.LengthUnitWord() : QString());
     const double x = plot.left() + wide * static_cast<double>(i);
     const double half = letters.horizontalAdvance(words) / 2.0;
-    if (i == 0 || x + half <= plot.right()) painter.drawText(QRectF(i == 0 ? x : x - 40, plot.bottom() + 2, 80, line), i == 0 ? Qt::AlignLeft : Qt::AlignHCenter, words);
+    if (i == 0 || x + half <= plot.right())
+      painter.drawText(QRectF(i == 0 ? x : x - 40, plot.bottom() + 2, 80, line), i == 0 ? Qt::AlignLeft : Qt::AlignHCenter, words);
   }
   if (const int most = Most(wanted_); most > 0) {
     QPainterPath curve;

@@ -2,8 +2,8 @@
 // onto the bar whose cuts it is to take.
 #pragma once
 
-#include "client/models/reading_units.h"
 #include "client/models/plan_work.h"
+#include "client/models/reading_units.h"
 #include "client/stations/waiting_list.h"
 
 namespace heatkeep {

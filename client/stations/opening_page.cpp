@@ -12,11 +12,17 @@ namespace heatkeep {
 
 OpeningPage::OpeningPage(BookLink& link, StartWork& work, const ReadingUnits& units, QWidget* parent)
     : QWidget(parent), work_(work), units_(units), what_(new PlainWords(FontOf(Size::Body))), sign_(new SignLine), table_(Columns()) {
-  choose_file = [this] { return QFileDialog::getOpenFileName(this, tr("The spreadsheet of what lies there"), {}, tr("Tables (*.xlsx *.ods *.csv)")); };
+  choose_file = [this] {
+    return QFileDialog::getOpenFileName(this, tr("The spreadsheet of what lies there"), {}, tr("Tables (*.xlsx *.ods *.csv)"));
+  };
   auto* down = Down(this);
   down->addWidget(what_);
   down->addWidget(sign_);
-  down->addWidget(rows_ = new RowView(&table_, tr("No file chosen yet. Choose one, or drop it on this window: every row is shown here with what is wrong with it, and nothing is booked before you say so.")), 1);
+  down->addWidget(
+      rows_ = new RowView(
+          &table_,
+          tr("No file chosen yet. Choose one, or drop it on this window: every row is shown here with what is wrong with it, and nothing is booked before you say so.")),
+      1);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(kInside);
   buttons->addWidget(book_ = new DeedButton(link, "open_balance", tr("Book the opening balance"), Qt::Key_F4, DeedButton::Weight::Primary));
@@ -38,8 +44,15 @@ OpeningPage::OpeningPage(BookLink& link, StartWork& work, const ReadingUnits& un
 }
 
 std::vector<TableColumn> OpeningPage::Columns() const {
-  return {{tr("Row"), true, 5}, {tr("Tag"), false, 9}, {tr("Section"), false, 10}, {tr("Grade"), false, 13}, {tr("Length %1").arg(units_.LengthUnitWord()), true, 9}, {tr("How many"), true, 8},
-          {tr("Heat"), false, 10}, {tr("Place"), false, 7}, {tr("What is wrong with it"), false, 30}};
+  return {{tr("Row"), true, 5},
+          {tr("Tag"), false, 9},
+          {tr("Section"), false, 10},
+          {tr("Grade"), false, 13},
+          {tr("Length %1").arg(units_.LengthUnitWord()), true, 9},
+          {tr("How many"), true, 8},
+          {tr("Heat"), false, 10},
+          {tr("Place"), false, 7},
+          {tr("What is wrong with it"), false, 30}};
 }
 
 void OpeningPage::ShowRows() {
@@ -52,11 +65,21 @@ void OpeningPage::ShowRows() {
     for (const intake::FileProblem& warning : look.warnings) heeded[warning.line] << Q(warning.wrong);
     for (const intake::FileProblem& p : look.problems) {
       const QString words = p.expected.empty() ? Q(p.wrong) : tr("%1; expected %2").arg(Q(p.wrong), Q(p.expected));
-      rows.push_back({QString("bad %1").arg(rows.size()), {{p.line > 0 ? QString::number(p.line) : QString(), p.line}, {}, {}, {}, {}, {}, {}, {}, {tr("NOT BOOKED: %1").arg(words)}}});
+      rows.push_back(
+          {QString("bad %1").arg(rows.size()),
+           {{p.line > 0 ? QString::number(p.line) : QString(), p.line}, {}, {}, {}, {}, {}, {}, {}, {tr("NOT BOOKED: %1").arg(words)}}});
     }
     for (const intake::OpeningFileRow& r : look.good)
       rows.push_back({QString::number(r.line_in_file),
-                      {{QString::number(r.line_in_file), r.line_in_file}, {Q(r.old_tag)}, {Q(SectionText(r.section))}, {Q(r.grade)}, {units_.Number(r.length), r.length.nm}, {QString::number(r.count), r.count}, {Q(r.heat)}, {Q(r.place)}, {heeded[r.line_in_file].join("; ")}}});
+                      {{QString::number(r.line_in_file), r.line_in_file},
+                       {Q(r.old_tag)},
+                       {Q(SectionText(r.section))},
+                       {Q(r.grade)},
+                       {units_.Number(r.length), r.length.nm},
+                       {QString::number(r.count), r.count},
+                       {Q(r.heat)},
+                       {Q(r.place)},
+                       {heeded[r.line_in_file].join("; ")}}});
   }
   table_.SetRows(std::move(rows));
 }
@@ -69,10 +92,11 @@ void OpeningPage::Follow() {
   choose_->SetWanted(!work_.busy());
   book_->SetWanted(looked && !work_.busy() && !work_.look()->good.empty());
   if (!looked) {
-    what_->setText(tr("One row a piece, or alike pieces: XLSX, ODS or CSV, the heads in the first row, in any order.\n"
-                      "Needed: old_tag (its name in the old list), kind (bar or drop), grade, section (round 80, flat 60 x 20), length (6000, 3.2 m, 13 7/8 in).\n"
-                      "Where known: heat (as it stands on the metal) with mill, condition, place, count, papers, owner, ends (how many are sawn), doubt, price.\n"
-                      "A heat is never guessed: a piece without one stays a piece without one."));
+    what_->setText(tr(
+        "One row a piece, or alike pieces: XLSX, ODS or CSV, the heads in the first row, in any order.\n"
+        "Needed: old_tag (its name in the old list), kind (bar or drop), grade, section (round 80, flat 60 x 20), length (6000, 3.2 m, 13 7/8 in).\n"
+        "Where known: heat (as it stands on the metal) with mill, condition, place, count, papers, owner, ends (how many are sawn), doubt, price.\n"
+        "A heat is never guessed: a piece without one stays a piece without one."));
     sign_->Clear();
     return;
   }
@@ -83,16 +107,24 @@ void OpeningPage::Follow() {
     pieces += r.count;
     length += r.length * r.count;
   }
-  what_->setText(tr("%1: %n row(s) can be booked, ", nullptr, static_cast<int>(look.good.size())).arg(Q(look.file.path)) + tr("%n piece(s), %1", nullptr, pieces).arg(units_.Total(length)));
+  what_->setText(tr("%1: %n row(s) can be booked, ", nullptr, static_cast<int>(look.good.size())).arg(Q(look.file.path)) +
+                 tr("%n piece(s), %1", nullptr, pieces).arg(units_.Total(length)));
   if (news > 0) {
     QStringList names;
     for (const auto* of : {&look.new_places, &look.new_mills, &look.new_owners})
       for (const std::string& name : *of) names << Q(name);
     const qsizetype shown = 12;
     const QString more = names.size() > shown ? tr(" and %n more", nullptr, static_cast<int>(names.size() - shown)) : QString();
-    sign_->Say(Sign::Warning, tr("%n name(s) are not in the book yet: %1%2. F3 enters them: places as racks, makers, owners. A name that is misspelt is better put right in the file.", nullptr, static_cast<int>(names.size())).arg(names.mid(0, shown).join(", "), more));
+    sign_->Say(
+        Sign::Warning,
+        tr("%n name(s) are not in the book yet: %1%2. F3 enters them: places as racks, makers, owners. A name that is misspelt is better put right in the file.",
+           nullptr, static_cast<int>(names.size()))
+            .arg(names.mid(0, shown).join(", "), more));
   } else if (!look.problems.empty()) {
-    sign_->Say(Sign::Warning, tr("%n row(s) are not booked: they stand in front, with what is wrong. Put them right in the file and choose it again, or book the others.", nullptr, static_cast<int>(look.problems.size())));
+    sign_->Say(
+        Sign::Warning,
+        tr("%n row(s) are not booked: they stand in front, with what is wrong. Put them right in the file and choose it again, or book the others.",
+           nullptr, static_cast<int>(look.problems.size())));
   } else {
     sign_->Say(Sign::Done, tr("every row is as it should be"));
   }

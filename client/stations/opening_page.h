@@ -1,12 +1,13 @@
-// A spreadsheet of bars on its way to become an opening balance: which columns it has, every row with what is wrong with it, and then booked.
+// A spreadsheet of bars on its way to become an opening balance: which columns it has, every row with what is wrong with it, and then
+// booked.
 #pragma once
 
 #include <QWidget>
 #include <functional>
 
+#include "client/models/reading_units.h"
 #include "client/models/row_table.h"
 #include "client/models/start_work.h"
-#include "client/models/reading_units.h"
 #include "client/stations/deed_button.h"
 #include "client/stations/plain_words.h"
 #include "client/stations/row_view.h"

@@ -20,7 +20,8 @@ constexpr int kHistoryLines = 30;
 
 }  // namespace
 
-PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link), waiting_(new WaitingList) {
+PapersStation::PapersStation(Desk& desk, QWidget* parent)
+    : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link), waiting_(new WaitingList) {
   LayOut(waiting_, BuildWork(), papers_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &PapersStation::ChosenWaiting);
   connect(tree_, &FamilyTreeView::Opened, &work_, &PapersWork::Ask);
@@ -28,7 +29,9 @@ PapersStation::PapersStation(Desk& desk, QWidget* parent) : Station(desk, parent
   connect(&work_, &PapersWork::Shown, this, &PapersStation::ShowAnswer);
   connect(&work_, &PapersWork::Previewed, this, &PapersStation::AskHold);
   connect(&work_, &PapersWork::Unknown, this, [this](const QString& text) {
-    sign_->Say(Sign::Warning, tr("The book knows no tag, heat, order, place, document or note \"%1\". Heats are kept exactly as read: O and 0 are two.").arg(text));
+    sign_->Say(Sign::Warning,
+               tr("The book knows no tag, heat, order, place, document or note \"%1\". Heats are kept exactly as read: O and 0 are two.")
+                   .arg(text));
     emit Happened({Sign::Warning, tr("%1: nothing in the book is called that").arg(text), {}, {}});
   });
   connect(&work_, &PapersWork::Held, this, [this](std::int64_t hold, const QString& words) {
@@ -86,7 +89,9 @@ QWidget* PapersStation::BuildWork() {
   lift_ = add(0, 1, "lift_hold", tr("Lift the hold ..."), Qt::Key_F6, [this] { AskLift(); });
   ship_ = add(0, 2, "ship", tr("Ship ..."), Qt::Key_F9, [this] { AskNote(); });
   file_ = add(1, 0, {}, tr("File a certificate"), Qt::Key_F3, [this] { OpenForm({}); });
-  accept_ = add(1, 1, "accept_document", tr("Accept the document"), Qt::Key_F4, [this] { if (const HeatDocument* d = NotAccepted()) documents_.Accept(Q(d->issuer), Q(d->number)); });
+  accept_ = add(1, 1, "accept_document", tr("Accept the document"), Qt::Key_F4, [this] {
+    if (const HeatDocument* d = NotAccepted()) documents_.Accept(Q(d->issuer), Q(d->number));
+  });
   package_ = add(1, 2, "keep_package", tr("Certificate package"), Qt::Key_F7, [this] { AskPackage(); });
   for (int column = 0; column < 3; ++column) buttons->setColumnStretch(column, 1);
   down->addLayout(buttons);
@@ -136,14 +141,30 @@ void PapersStation::ShowWaiting() {
   };
   section(tr("For a decision"), waiting.conflicts.size());
   for (const ConflictRow& c : waiting.conflicts)
-    entries.push_back({.key = tr("conflict") + ' ' + QString::number(c.conflict), .title = c.tag.empty() ? BookWords(c.kind) : Q(c.tag), .below = BookWords(c.words), .right = {}, .sign = Sign::Warning, .mono = !c.tag.empty()});
+    entries.push_back({.key = tr("conflict") + ' ' + QString::number(c.conflict),
+                       .title = c.tag.empty() ? BookWords(c.kind) : Q(c.tag),
+                       .below = BookWords(c.words),
+                       .right = {},
+                       .sign = Sign::Warning,
+                       .mono = !c.tag.empty()});
   section(tr("Held"), waiting.holds.size());
-  for (const HoldRow& h : waiting.holds) entries.push_back({.key = "ref " + Q(h.ref), .title = Q(h.ref), .below = BookWords(h.reason), .right = BookWords(h.scope), .sign = Sign::Refusal, .mono = true});
+  for (const HoldRow& h : waiting.holds)
+    entries.push_back({.key = "ref " + Q(h.ref),
+                       .title = Q(h.ref),
+                       .below = BookWords(h.reason),
+                       .right = BookWords(h.scope),
+                       .sign = Sign::Refusal,
+                       .mono = true});
   section(tr("Papers awaited"), waiting.awaited.size());
   for (const AwaitedRow& a : waiting.awaited)
-    entries.push_back({.key = "ref " + Q(a.heat), .title = Q(a.heat), .below = QString("%1  %2  %3").arg(Q(a.section), Q(a.grade), Q(a.mill)),
-                       .right = a.chase_on.empty() ? QString() : a.days_late > 0 ? tr("%n day(s) late", nullptr, static_cast<int>(a.days_late)) : Q(a.chase_on),
-                       .sign = a.days_late > 0 ? Sign::Warning : Sign::Waiting, .mono = true});
+    entries.push_back({.key = "ref " + Q(a.heat),
+                       .title = Q(a.heat),
+                       .below = QString("%1  %2  %3").arg(Q(a.section), Q(a.grade), Q(a.mill)),
+                       .right = a.chase_on.empty() ? QString()
+                           : a.days_late > 0       ? tr("%n day(s) late", nullptr, static_cast<int>(a.days_late))
+                                                   : Q(a.chase_on),
+                       .sign = a.days_late > 0 ? Sign::Warning : Sign::Waiting,
+                       .mono = true});
   waiting_->Show(entries, tr("Nothing waits for papers or a decision."));
 }
 
@@ -181,7 +202,10 @@ void PapersStation::ShowAnswer() {
     papers_->Say({});
     return;
   }
-  const QString kind = answer->what.kind == "heat" ? tr("Heat") : answer->what.kind == "piece" ? tr("Piece") : answer->what.kind == "order" ? tr("Order") : BookWords(answer->what.kind);
+  const QString kind = answer->what.kind == "heat" ? tr("Heat")
+      : answer->what.kind == "piece"               ? tr("Piece")
+      : answer->what.kind == "order"               ? tr("Order")
+                                                   : BookWords(answer->what.kind);
   head_->setText(QString("%1 %2").arg(kind, Q(answer->what.kind == "heat" ? HeatInGroups(answer->what.name) : answer->what.name)));
   QStringList about;
   if (!answer->what.mill.empty()) about << Q(answer->what.mill);
@@ -191,7 +215,8 @@ void PapersStation::ShowAnswer() {
     if (answer->record->heats) about << BookWords(answer->record->heats->statement);
   }
   what_->setText(about.join("\n"));
-  if (!answer->holds.empty()) sign_->Say(Sign::Refusal, tr("HELD: %1 (%2)").arg(BookWords(answer->holds.front().reason), Q(answer->holds.front().held_by)));
+  if (!answer->holds.empty())
+    sign_->Say(Sign::Refusal, tr("HELD: %1 (%2)").arg(BookWords(answer->holds.front().reason), Q(answer->holds.front().held_by)));
   else if (sign_->sign() == Sign::Refusal && sign_->words().startsWith(tr("HELD: %1 (%2)").left(4))) sign_->Clear();
   const bool balanced = answer->record && answer->record->balances.size() == 1;
   balance_->Show(balanced ? std::optional(answer->record->balances.front()) : std::nullopt, units());
@@ -205,17 +230,22 @@ void PapersStation::ShowPapers() {
   for (const HeatDocument& d : answer.documents) {
     words << tr("%1 no. %2, %3").arg(Q(d.type), Q(d.number), Q(d.issuer))
           << QString("%1 %2 %3").arg(Q(d.grade), Q(d.section), Q(d.condition)).simplified()
-          << (d.replaced ? tr("replaced by a later version") : d.accepted_by.empty() ? tr("filed, not accepted yet") : tr("accepted by %1").arg(Q(d.accepted_by)))
-          << (d.file_sha256.empty() ? tr("typed, no file") : tr("file kept, SHA-256 %1...").arg(Q(d.file_sha256.substr(0, 12)))) << QString();
+          << (d.replaced                  ? tr("replaced by a later version")
+                  : d.accepted_by.empty() ? tr("filed, not accepted yet")
+                                          : tr("accepted by %1").arg(Q(d.accepted_by)))
+          << (d.file_sha256.empty() ? tr("typed, no file") : tr("file kept, SHA-256 %1...").arg(Q(d.file_sha256.substr(0, 12))))
+          << QString();
   }
   if (answer.documents.empty()) words << tr("none in the book") << QString();
-  for (const HoldRow& h : answer.holds) words << tr("HOLD %1").arg(h.hold) << BookWords(h.reason) << tr("by %1").arg(Q(h.held_by)) << QString();
+  for (const HoldRow& h : answer.holds)
+    words << tr("HOLD %1").arg(h.hold) << BookWords(h.reason) << tr("by %1").arg(Q(h.held_by)) << QString();
   if (!work_.others().empty()) words << tr("ALSO CALLED THAT");
   for (const Found& f : work_.others()) words << QString("%1 %2 %3").arg(BookWords(f.kind), Q(f.name), Q(f.mill)).trimmed();
   if (!answer.history.empty()) words << tr("WHAT HAPPENED");
   for (std::size_t i = 0; i < answer.history.size() && i < kHistoryLines; ++i) {
     const HistoryRow& h = answer.history[i];
-    words << QString("%1  %2, %3%4").arg(Q(h.at), BookWords(Q(h.deed).replace('_', ' ')), Q(h.who), h.reason.empty() ? QString() : ": " + BookWords(h.reason));
+    words << QString("%1  %2, %3%4")
+                 .arg(Q(h.at), BookWords(Q(h.deed).replace('_', ' ')), Q(h.who), h.reason.empty() ? QString() : ": " + BookWords(h.reason));
   }
   words << QString() << tr("This compares and reports what the book holds. It replaces neither the standard nor the person responsible.");
   papers_->Say(words.join('\n'));
@@ -231,17 +261,19 @@ void PapersStation::AskHold(const QString& preview) {
 
 void PapersStation::AskLift() {
   const HoldRow hold = work_.answer()->holds.front();
-  asking_->Ask(tr("What shows that %1 %2 may be used? (the hold was: %3)").arg(BookWords(hold.scope), Q(hold.ref), BookWords(hold.reason)), [this, hold](const QString& evidence) {
-    work_.Lift(hold.hold, evidence);
-    return true;
-  });
+  asking_->Ask(tr("What shows that %1 %2 may be used? (the hold was: %3)").arg(BookWords(hold.scope), Q(hold.ref), BookWords(hold.reason)),
+               [this, hold](const QString& evidence) {
+                 work_.Lift(hold.hold, evidence);
+                 return true;
+               });
 }
 
 void PapersStation::AskNote() {
-  asking_->Ask(tr("Under which delivery note does all of %1 that is on site leave?").arg(Q(work_.answer()->what.name)), [this](const QString& note) {
-    work_.Ship(note);
-    return true;
-  });
+  asking_->Ask(tr("Under which delivery note does all of %1 that is on site leave?").arg(Q(work_.answer()->what.name)),
+               [this](const QString& note) {
+                 work_.Ship(note);
+                 return true;
+               });
 }
 
 bool PapersStation::filing() const { return stack_->currentIndex() == 1; }
@@ -331,14 +363,17 @@ void PapersStation::Filed(const QString& issuer, const QString& number, const QS
 void PapersStation::AskPackage() {
   const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
   QString name = Q(work_.answer()->what.name);
-  asking_->Ask(tr("To which file? It ends in .pdf"), [this](const QString& file) {
-    if (!file.endsWith(".pdf", Qt::CaseInsensitive)) {
-      sign_->Say(Sign::Refusal, tr("expected a name that ends in .pdf"));
-      return false;
-    }
-    work_.WritePackageTo(file);
-    return true;
-  }, QString("%1/%2-%3.pdf").arg(folder.isEmpty() ? QDir::homePath() : folder, tr("package"), name.replace('/', '-')));
+  asking_->Ask(
+      tr("To which file? It ends in .pdf"),
+      [this](const QString& file) {
+        if (!file.endsWith(".pdf", Qt::CaseInsensitive)) {
+          sign_->Say(Sign::Refusal, tr("expected a name that ends in .pdf"));
+          return false;
+        }
+        work_.WritePackageTo(file);
+        return true;
+      },
+      QString("%1/%2-%3.pdf").arg(folder.isEmpty() ? QDir::homePath() : folder, tr("package"), name.replace('/', '-')));
 }
 
 }  // namespace heatkeep

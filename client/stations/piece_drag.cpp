@@ -25,7 +25,10 @@ QCursor CursorWith(const QString& tag) {
 
 }  // namespace
 
-PieceDrag::PieceDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at) : QObject(from), from_(from), tag_at_(std::move(tag_at)) { from->viewport()->installEventFilter(this); }
+PieceDrag::PieceDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at)
+    : QObject(from), from_(from), tag_at_(std::move(tag_at)) {
+  from->viewport()->installEventFilter(this);
+}
 
 bool PieceDrag::eventFilter(QObject* watched, QEvent* event) {
   if (watched != from_->viewport()) return false;

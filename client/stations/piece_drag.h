@@ -18,7 +18,7 @@ class PieceDrag : public QObject {
   PieceDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at);
 
  signals:
-  void Over(const QString& tag, const QPoint& at);   // at: global
+  void Over(const QString& tag, const QPoint& at);  // at: global
   void LetGo(const QString& tag, const QPoint& at);
 
  protected:

@@ -130,14 +130,16 @@ void PlanBars::paintEvent(QPaintEvent*) {
     painter.setPen(ColorOf(Use::Quiet));
     const int rest = plain.horizontalAdvance(row.bar->right) + kInside;
     painter.drawText(QRect(left, title, right - left, TitleHeight()), Qt::AlignRight | Qt::AlignVCenter, row.bar->right);
-    painter.drawText(QRect(left, title, right - left - rest, TitleHeight()), Qt::AlignLeft | Qt::AlignVCenter, plain.elidedText(row.bar->beside, Qt::ElideRight, right - left - rest));
+    painter.drawText(QRect(left, title, right - left - rest, TitleHeight()), Qt::AlignLeft | Qt::AlignVCenter,
+                     plain.elidedText(row.bar->beside, Qt::ElideRight, right - left - rest));
     PaintPieceBar(painter, row.bar->bar, ViewOf(row.bar_top, row.heads != nullptr));
     if (row.bar->key == aimed_at_) {
       painter.setPen(QPen(ColorOf(Use::Done), 2, Qt::DashLine));
       painter.setBrush(Qt::NoBrush);
       painter.drawRect(QRect(kMark + 2, title - 2, right - kMark, row.bottom - title));
     }
-    if (row.bar->key == chosen_) painter.fillRect(QRect(0, title, kMark, row.bottom - title - kInside / 2), ColorOf(hasFocus() ? Use::Done : Use::Quiet));
+    if (row.bar->key == chosen_)
+      painter.fillRect(QRect(0, title, kMark, row.bottom - title - kInside / 2), ColorOf(hasFocus() ? Use::Done : Use::Quiet));
   }
 }
 
@@ -169,7 +171,9 @@ QString PlanBars::KeyAt(const QPoint& at) const {
 
 QRect PlanBars::BarRect(const QString& key) const {
   for (const Placed& row : rows_)
-    if (row.bar->key == key) return {kMark + kInside, row.bar_top - verticalScrollBar()->value(), viewport()->width() - kMark - 2 * kInside, static_cast<int>(kBarHeight)};
+    if (row.bar->key == key)
+      return {kMark + kInside, row.bar_top - verticalScrollBar()->value(), viewport()->width() - kMark - 2 * kInside,
+              static_cast<int>(kBarHeight)};
   return {};
 }
 

@@ -12,9 +12,9 @@
 namespace heatkeep {
 
 struct PlanBar {
-  QString key;           // names it: its tag
+  QString key;            // names it: its tag
   QString title, beside;  // the tag; place, heat, length
-  QString right;         // what becomes of the rest, its state
+  QString right;          // what becomes of the rest, its state
   Sign sign = Sign::None;
   PieceBar bar;
 };

@@ -15,18 +15,23 @@ namespace heatkeep {
 namespace {
 
 std::vector<TableColumn> LineColumns(const ReadingUnits& units) {
-  return {{PlanStation::tr("Line"), false, 9}, {PlanStation::tr("Section"), false, 9}, {PlanStation::tr("Grade"), false, 10},
-          {PlanStation::tr("Length %1").arg(units.LengthUnitWord()), true, 9}, {PlanStation::tr("Open"), true, 5}, {PlanStation::tr("Due"), false, 10}, {PlanStation::tr("Papers"), false, 5}};
+  return {{PlanStation::tr("Line"), false, 9},   {PlanStation::tr("Section"), false, 9},
+          {PlanStation::tr("Grade"), false, 10}, {PlanStation::tr("Length %1").arg(units.LengthUnitWord()), true, 9},
+          {PlanStation::tr("Open"), true, 5},    {PlanStation::tr("Due"), false, 10},
+          {PlanStation::tr("Papers"), false, 5}};
 }
 
 }  // namespace
 
-PlanStation::PlanStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), waiting_(new WaitingList), lines_(LineColumns(desk.settings.units)) {
+PlanStation::PlanStation(Desk& desk, QWidget* parent)
+    : Station(desk, parent), work_(desk.link), waiting_(new WaitingList), lines_(LineColumns(desk.settings.units)) {
   LayOut(waiting_, BuildWork(), beside_all_ = BuildWhy());
   connect(waiting_, &WaitingList::Chosen, &work_, &PlanWork::Choose);
   connect(&work_, &PlanWork::Shown, this, &PlanStation::Show);
   connect(&work_, &PlanWork::Progress, this, [this](const QString& words) {
-    progress_->Say(Sign::Waiting, words.isEmpty() ? tr("It is being planned. Esc: the best so far") : tr("It is being planned: %1. Esc: the best so far").arg(words));
+    progress_->Say(
+        Sign::Waiting,
+        words.isEmpty() ? tr("It is being planned. Esc: the best so far") : tr("It is being planned: %1. Esc: the best so far").arg(words));
   });
   connect(&work_, &PlanWork::Done, this, &PlanStation::Promised);
   connect(&work_, &PlanWork::Warned, this, [this](const QString& words) { emit Happened({Sign::Warning, words, {}, {}}); });
@@ -56,7 +61,9 @@ QWidget* PlanStation::BuildWhy() {
 
 // What is taken hold of there takes the cuts of the bar it is let go on, once the reason is said.
 void PlanStation::LetDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at) {
-  auto* drag = new PieceDrag(from, [this, tag_at = std::move(tag_at)](const QPoint& at) { return work_.proposal() && not_this_->isEnabled() ? tag_at(at) : QString(); });
+  auto* drag = new PieceDrag(from, [this, tag_at = std::move(tag_at)](const QPoint& at) {
+    return work_.proposal() && not_this_->isEnabled() ? tag_at(at) : QString();
+  });
   const auto bars = [this] { return panes_[work_.in_hand()]->bars(); };
   connect(drag, &PieceDrag::Over, this, [bars](const QString& tag, const QPoint& at) { bars()->AimAt(at, tag); });
   connect(drag, &PieceDrag::LetGo, this, [this, bars](const QString& tag, const QPoint& at) {
@@ -79,7 +86,8 @@ QWidget* PlanStation::BuildWork() {
   down->addWidget(difference_ = new PlainWords(FontOf(Size::Body)));
   down->addWidget(progress_ = new SignLine(Size::Body));
   stack_ = new QStackedWidget;
-  stack_->addWidget(lines_view_ = new RowView(&lines_, tr("Nothing is open here. A cut list that comes in shows up at the left by itself.")));
+  stack_->addWidget(lines_view_ =
+                        new RowView(&lines_, tr("Nothing is open here. A cut list that comes in shows up at the left by itself.")));
   auto* plans = new QWidget;
   auto* across = new QHBoxLayout(plans);
   across->setContentsMargins(0, 0, 0, 0);
@@ -95,7 +103,8 @@ QWidget* PlanStation::BuildWork() {
   lines_view_->SetCount([this] {
     qint64 open = 0;
     for (const CutLineRow& line : work_.lines()) open += line.open;
-    return tr("%n line(s), ", nullptr, static_cast<int>(work_.lines().size())) + tr("%n piece(s) to be cut", nullptr, static_cast<int>(open));
+    return tr("%n line(s), ", nullptr, static_cast<int>(work_.lines().size())) +
+        tr("%n piece(s) to be cut", nullptr, static_cast<int>(open));
   });
   return pane;
 }
@@ -109,9 +118,11 @@ void PlanStation::BuildButtons(QLayout* into) {
     grid->addWidget(button, row, column);
     return button;
   };
-  plan_ = add(0, 0, {}, tr("Plan"), Qt::Key_F1, [this] { work_.Plan(); }, Weight::Primary);
+  plan_ = add(
+      0, 0, {}, tr("Plan"), Qt::Key_F1, [this] { work_.Plan(); }, Weight::Primary);
   again_ = add(0, 0, {}, tr("Plan again"), Qt::Key_F1, [this] { work_.Plan(); });
-  promise_ = add(0, 1, "commit_plan", tr("Promise it"), Qt::Key_F2, [this] { work_.Promise(); }, Weight::Primary);
+  promise_ = add(
+      0, 1, "commit_plan", tr("Promise it"), Qt::Key_F2, [this] { work_.Promise(); }, Weight::Primary);
   beside_ = add(0, 2, {}, tr("Second aim"), Qt::Key_F3, [this] { work_.PlanBeside(); });
   other_ = add(1, 2, {}, tr("The other"), Qt::Key_F4, [this] {
     work_.TakeOther();
@@ -184,18 +195,29 @@ void PlanStation::Show() {
 void PlanStation::ShowWaiting() {
   std::vector<WaitingEntry> entries;
   const auto due = [](const std::string& day) { return day.empty() ? QString() : tr("due %1").arg(Q(day)); };
-  const auto head = [&](const QString& words) { entries.push_back({.key = {}, .title = words, .below = {}, .right = {}, .section = true}); };
+  const auto head = [&](const QString& words) {
+    entries.push_back({.key = {}, .title = words, .below = {}, .right = {}, .section = true});
+  };
   if (!work_.lists().empty()) head(tr("To be planned"));
   qint64 all = 0;
   for (const CutListRow& list : work_.lists()) {
     all += list.open;
-    entries.push_back({.key = "list:" + Q(list.name), .title = Q(list.name), .below = tr("%1 of %2 pieces open, %n line(s)", nullptr, list.lines).arg(list.open).arg(list.pieces), .right = due(list.due)});
+    entries.push_back({.key = "list:" + Q(list.name),
+                       .title = Q(list.name),
+                       .below = tr("%1 of %2 pieces open, %n line(s)", nullptr, list.lines).arg(list.open).arg(list.pieces),
+                       .right = due(list.due)});
   }
   if (work_.lists().size() > 1)
-    entries.push_back({.key = "all", .title = tr("All that is open"), .below = tr("%1 pieces of %n cut list(s), as one", nullptr, static_cast<int>(work_.lists().size())).arg(all), .right = {}});
+    entries.push_back({.key = "all",
+                       .title = tr("All that is open"),
+                       .below = tr("%1 pieces of %n cut list(s), as one", nullptr, static_cast<int>(work_.lists().size())).arg(all),
+                       .right = {}});
   if (!work_.plans().empty()) head(tr("Promised"));
   for (const PlanRow& plan : work_.plans())
-    entries.push_back({.key = "plan:" + QString::number(plan.plan), .title = tr("Plan %1, saw %2").arg(plan.plan).arg(Q(plan.saw)), .below = BookWords(plan.proof), .right = due(plan.due)});
+    entries.push_back({.key = "plan:" + QString::number(plan.plan),
+                       .title = tr("Plan %1, saw %2").arg(plan.plan).arg(Q(plan.saw)),
+                       .below = BookWords(plan.proof),
+                       .right = due(plan.due)});
   waiting_->Show(entries, tr("No cut list has anything open. `heatkeep cutlist add` takes one in."));
   const QSignalBlocker quiet(waiting_);
   waiting_->Choose(work_.chosen());
@@ -219,8 +241,13 @@ void PlanStation::ShowLines() {
   std::vector<TableRow> rows;
   for (const CutLineRow& l : work_.lines()) {
     TableRow row{.key = Q(l.order + "/" + l.line), .cells = {}, .bar = {}};
-    row.cells = {{Q(l.order + "/" + l.line)}, {Q(l.section)}, {Q(l.grade)}, {units().Number(l.length), l.length.nm}, {QString::number(l.open), l.open},
-                 {Q(l.due)}, {l.papers == "none" ? QString() : Q(l.papers)}};
+    row.cells = {{Q(l.order + "/" + l.line)},
+                 {Q(l.section)},
+                 {Q(l.grade)},
+                 {units().Number(l.length), l.length.nm},
+                 {QString::number(l.open), l.open},
+                 {Q(l.due)},
+                 {l.papers == "none" ? QString() : Q(l.papers)}};
     rows.push_back(std::move(row));
   }
   lines_.SetRows(std::move(rows));
@@ -235,24 +262,26 @@ void PlanStation::ShowProposals() {
   for (std::size_t i = 0; i < 2; ++i) {
     panes_[i]->setVisible(i < all.size());
     if (i >= all.size()) continue;
-    panes_[i]->Show(all.size() > 1 ? AimWords(all[i].aim) : QString(), i == work_.in_hand(), ProofWords(all[i]), FiguresWords(all[i].figures, units()), ShortWords(all[i]));
+    panes_[i]->Show(all.size() > 1 ? AimWords(all[i].aim) : QString(), i == work_.in_hand(), ProofWords(all[i]),
+                    FiguresWords(all[i].figures, units()), ShortWords(all[i]));
     panes_[i]->bars()->Show(GroupsOf(all[i], units(), letters), units(), longest);
   }
   const QString difference = work_.difference();
   difference_->setVisible(!difference.isEmpty());
-  if (!difference.isEmpty()) difference_->setText(tr("%1 against %2: %3").arg(AimWords(work_.proposal()->aim), AimWords(all[1 - work_.in_hand()].aim), difference));
+  if (!difference.isEmpty())
+    difference_->setText(tr("%1 against %2: %3").arg(AimWords(work_.proposal()->aim), AimWords(all[1 - work_.in_hand()].aim), difference));
 }
 
 void PlanStation::ShowSheet() {
   difference_->setVisible(false);
   panes_[1]->setVisible(false);
   panes_[0]->setVisible(work_.sheet().has_value());
-  if (!work_.sheet()) {
-      return;
-  }
+  if (!work_.sheet()) { return; }
   const Sheet& sheet = *work_.sheet();
   OrderLetters letters;
-  panes_[0]->Show({}, true, tr("saw %1: %2").arg(Q(sheet.saw), Q(sheet.proof)), sheet.due.empty() ? tr("made by %1").arg(Q(sheet.made_by)) : tr("made by %1, due %2").arg(Q(sheet.made_by), Q(sheet.due)), ShortWords(sheet));
+  panes_[0]->Show({}, true, tr("saw %1: %2").arg(Q(sheet.saw), Q(sheet.proof)),
+                  sheet.due.empty() ? tr("made by %1").arg(Q(sheet.made_by)) : tr("made by %1, due %2").arg(Q(sheet.made_by), Q(sheet.due)),
+                  ShortWords(sheet));
   panes_[0]->bars()->Show(GroupsOf(sheet, units(), letters), units(), LongestOf(sheet));
 }
 
@@ -278,8 +307,10 @@ void PlanStation::ShowWhy() {
   } else {
     for (const CutLineRow& l : work_.lines()) {
       if (Q(l.order + "/" + l.line) != lines_view_->chosen()) continue;
-      QStringList all{Q(l.order + "/" + l.line), QString(), tr("for %1").arg(Q(l.customer)), tr("%1 cut, %2 promised, %3 open of %4").arg(l.cut).arg(l.planned).arg(l.open).arg(l.quantity),
-                      tr("papers %1").arg(Q(l.papers)), tr("priority %1 (1 is highest)").arg(l.priority)};
+      QStringList all{
+          Q(l.order + "/" + l.line),        QString(),
+          tr("for %1").arg(Q(l.customer)),  tr("%1 cut, %2 promised, %3 open of %4").arg(l.cut).arg(l.planned).arg(l.open).arg(l.quantity),
+          tr("papers %1").arg(Q(l.papers)), tr("priority %1 (1 is highest)").arg(l.priority)};
       if (!l.condition.empty()) all << tr("condition %1").arg(Q(l.condition));
       if (l.one_heat) all << tr("all of one heat");
       if (l.max_heats > 0) all << tr("at most %n heat(s)", nullptr, l.max_heats);
@@ -295,7 +326,8 @@ void PlanStation::ShowWhy() {
 }
 
 void PlanStation::ShowButtons() {
-  const bool lists = !work_.chosen_lists().isEmpty(), proposed = work_.proposal() != nullptr, plan = work_.chosen_plan().has_value(), idle = !work_.busy();
+  const bool lists = !work_.chosen_lists().isEmpty(), proposed = work_.proposal() != nullptr, plan = work_.chosen_plan().has_value(),
+             idle = !work_.busy();
   plan_->setVisible(!proposed && !plan);
   again_->setVisible(proposed);
   promise_->setVisible(proposed && !work_.searching());
@@ -317,10 +349,13 @@ void PlanStation::FocusBars() {
 }
 
 void PlanStation::AskReason(const QString& words, std::function<void(const QString& reason)> then, const QString& typed) {
-  ask_->Ask(words, [then = std::move(then)](const QString& reason) {
-    then(reason);
-    return true;
-  }, typed);
+  ask_->Ask(
+      words,
+      [then = std::move(then)](const QString& reason) {
+        then(reason);
+        return true;
+      },
+      typed);
 }
 
 void PlanStation::LeaveOut() {
@@ -335,7 +370,8 @@ void PlanStation::TakeInstead() {
   for (const planning::NextBest& next : piece.next) tags.push_back(Q(next.tag));
   QStringList choices;
   const std::vector<NextWords> next = NextBestWords(piece, units());
-  for (std::size_t i = 0; i < next.size(); ++i) choices << QString("%1  %2  %3: %4").arg(i + 1).arg(tags[i], next[i].where, next[i].becomes);
+  for (std::size_t i = 0; i < next.size(); ++i)
+    choices << QString("%1  %2  %3: %4").arg(i + 1).arg(tags[i], next[i].where, next[i].becomes);
   ask_->Ask(tr("Which one instead of %1? Its number: %2").arg(tag, choices.join("  |  ")), [this, tag, tags](const QString& answer) {
     const int number = answer.toInt();
     if (number < 1 || number > static_cast<int>(tags.size())) {
@@ -349,12 +385,14 @@ void PlanStation::TakeInstead() {
 
 void PlanStation::AskWhyInstead(const QString& tag, const QString& other) {
   if (!not_this_->isEnabled()) return;  // nothing to overrule, or not by this login
-  AskReason(tr("Why %1 instead of %2?").arg(other, tag), [this, tag, other](const QString& reason) { work_.TakeInstead(tag, other, reason); });
+  AskReason(tr("Why %1 instead of %2?").arg(other, tag),
+            [this, tag, other](const QString& reason) { work_.TakeInstead(tag, other, reason); });
 }
 
 void PlanStation::Cancel() {
   const std::int64_t plan = *work_.chosen_plan();
-  AskReason(tr("Why is plan %1 cancelled? What is at the saw stays.").arg(plan), [this, plan](const QString& reason) { work_.Cancel({plan}, reason); });
+  AskReason(tr("Why is plan %1 cancelled? What is at the saw stays.").arg(plan),
+            [this, plan](const QString& reason) { work_.Cancel({plan}, reason); });
 }
 
 void PlanStation::Promised(const QString& words, const QList<qint64>& plans) {
@@ -362,9 +400,8 @@ void PlanStation::Promised(const QString& words, const QList<qint64>& plans) {
     emit Happened({Sign::Done, words, {}, {}});
     return;
   }
-  emit Happened({Sign::Done, words, plans.size() == 1 ? tr("cancel plan %1").arg(plans.front()) : tr("cancel these plans"), [this, plans] {
-    work_.Cancel(plans, tr("taken back after it was promised"));
-  }});
+  emit Happened({Sign::Done, words, plans.size() == 1 ? tr("cancel plan %1").arg(plans.front()) : tr("cancel these plans"),
+                 [this, plans] { work_.Cancel(plans, tr("taken back after it was promised")); }});
 }
 
 }  // namespace heatkeep

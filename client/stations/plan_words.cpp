@@ -15,11 +15,15 @@ struct Words {
 
 QString LeftWords(Length left, LeftFate fate, ReadingUnits units) {
   if (fate == LeftFate::None || left.nm == 0) return Words::tr("nothing left");
-  return fate == LeftFate::Drop ? Words::tr("%1 kept").arg(units.Words(left, Rounding::Down)) : Words::tr("%1 scrap").arg(units.Words(left, Rounding::Down));
+  return fate == LeftFate::Drop ? Words::tr("%1 kept").arg(units.Words(left, Rounding::Down))
+                                : Words::tr("%1 scrap").arg(units.Words(left, Rounding::Down));
 }
 
 Sign SignOf(const SheetBlock& block) {
-  return block.state == "done" ? Sign::Done : block.state == "dropped" ? Sign::Warning : block.state == "at saw" ? Sign::Waiting : Sign::None;
+  return block.state == "done"   ? Sign::Done
+      : block.state == "dropped" ? Sign::Warning
+      : block.state == "at saw"  ? Sign::Waiting
+                                 : Sign::None;
 }
 
 PlanBar BarOf(const SheetBlock& block, ReadingUnits units, OrderLetters& letters) {
@@ -31,7 +35,12 @@ PlanBar BarOf(const SheetBlock& block, ReadingUnits units, OrderLetters& letters
   QString right = LeftWords(block.left, block.fate, units);
   if (block.state == "at saw") right = Words::tr("at the saw");
   if (block.state == "done") right = Words::tr("cut");
-  return {.key = Q(block.tag), .title = Q(block.tag), .beside = beside.join("   "), .right = right, .sign = SignOf(block), .bar = PieceBarOf(block, letters)};
+  return {.key = Q(block.tag),
+          .title = Q(block.tag),
+          .beside = beside.join("   "),
+          .right = right,
+          .sign = SignOf(block),
+          .bar = PieceBarOf(block, letters)};
 }
 
 void Into(std::vector<PlanBarGroup>& groups, const QString& head, PlanBar bar) {
@@ -42,7 +51,8 @@ void Into(std::vector<PlanBarGroup>& groups, const QString& head, PlanBar bar) {
 // Of a draft's or a sheet's line that lacks pieces.
 template <typename Lacking>
 QString MissingWords(const Lacking& s) {
-  return Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing).arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), BookWords(s.why));
+  return Words::tr("%1/%2, %3 %4: %n missing: %5", nullptr, s.missing)
+      .arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), BookWords(s.why));
 }
 
 void Cuts(const SheetBlock& block, ReadingUnits units, QStringList& words) {
@@ -53,7 +63,8 @@ void Cuts(const SheetBlock& block, ReadingUnits units, QStringList& words) {
 
 void Metal(const SheetBlock& block, ReadingUnits units, Mass lift_limit, QStringList& words) {
   words << QString() << Words::tr("THE PIECE") << QString("%1  %2 %3").arg(Q(block.section), Q(block.grade), Q(block.condition)).trimmed();
-  words << (block.heat.empty() ? Words::tr("no heat") : Words::tr("heat %1").arg(Q(HeatInGroups(block.heat)))) << Words::tr("papers %1").arg(Q(block.papers));
+  words << (block.heat.empty() ? Words::tr("no heat") : Words::tr("heat %1").arg(Q(HeatInGroups(block.heat))))
+        << Words::tr("papers %1").arg(Q(block.papers));
   if (!block.place.empty()) words << Words::tr("lies in %1").arg(Q(block.place));
   if (block.mass.g > 0) words << QString("%1, %2").arg(units.Words(block.mass), BookWords(HowToLift(block.mass, block.length, lift_limit)));
   if (IsOthersMetal(block)) words << Words::tr("owned by %1").arg(Q(block.owner));
@@ -72,13 +83,15 @@ QString AimWords(const std::string& aim) {
 QString ProofWords(const PlanProposal& proposal) {
   QStringList words;
   for (const planning::Draft& draft : proposal.drafts)
-    words << (draft.plan.layouts.empty() ? Words::tr("saw %1: nothing of it can be cut").arg(Q(draft.question.saw)) : Words::tr("saw %1: %2").arg(Q(draft.question.saw), BookWords(draft.proof)));
+    words << (draft.plan.layouts.empty() ? Words::tr("saw %1: nothing of it can be cut").arg(Q(draft.question.saw))
+                                         : Words::tr("saw %1: %2").arg(Q(draft.question.saw), BookWords(draft.proof)));
   return words.isEmpty() ? Words::tr("nothing is open that a saw here takes") : words.join('\n');
 }
 
 QString FiguresWords(const planning::DraftFigures& f, ReadingUnits units) {
-  QStringList words{Words::tr("%n piece(s)", nullptr, f.pieces), Words::tr("%n drop(s)", nullptr, f.drops),
-                    f.bars == 0 ? Words::tr("no full bar") : Words::tr("%n full bar(s), %1", nullptr, f.bars).arg(units.Total(f.new_length))};
+  QStringList words{
+      Words::tr("%n piece(s)", nullptr, f.pieces), Words::tr("%n drop(s)", nullptr, f.drops),
+      f.bars == 0 ? Words::tr("no full bar") : Words::tr("%n full bar(s), %1", nullptr, f.bars).arg(units.Total(f.new_length))};
   if (f.kept > 0) words << Words::tr("%n rest(s) kept, %1", nullptr, f.kept).arg(units.Total(f.kept_length));
   if (f.scrap.nm > 0) words << Words::tr("scrap %1").arg(units.Total(f.scrap));
   words << Words::tr("%n set-up(s)", nullptr, f.set_ups);
@@ -89,8 +102,7 @@ QString ShortWords(const PlanProposal& proposal) {
   QStringList words;
   for (const planning::Draft& draft : proposal.drafts)
     if (draft.extras.buy && !draft.extras.buy->words.empty()) words << BookWords(draft.extras.buy->words);
-  for (const planning::DraftShort& s : proposal.shorts)
-    words << MissingWords(s);
+  for (const planning::DraftShort& s : proposal.shorts) words << MissingWords(s);
   if (!proposal.too_large.empty()) {
     QStringList lines;
     for (const std::string& line : proposal.too_large) lines << BookWords(line);
@@ -101,8 +113,7 @@ QString ShortWords(const PlanProposal& proposal) {
 
 QString ShortWords(const Sheet& sheet) {
   QStringList words;
-  for (const SheetShort& s : sheet.shorts)
-    words << MissingWords(s);
+  for (const SheetShort& s : sheet.shorts) words << MissingWords(s);
   return words.join('\n');
 }
 
@@ -111,8 +122,12 @@ std::vector<NextWords> NextBestWords(const planning::DraftPiece& piece, ReadingU
   for (const planning::NextBest& next : piece.next) {
     QStringList words{LeftWords(next.left, next.fate, units)};
     if (next.opens_bar) words << Words::tr("opens a full bar");
-    if (next.dearer && next.dearer->cents != 0) words << (next.dearer->cents > 0 ? Words::tr("%1 dearer").arg(AmountWords(*next.dearer)) : Words::tr("%1 cheaper").arg(AmountWords(Money{} - *next.dearer)));
-    all.push_back({next.place.empty() ? units.Words(next.length, Rounding::Down) : Q(next.place) + ", " + units.Words(next.length, Rounding::Down), words.join(", ")});
+    if (next.dearer && next.dearer->cents != 0)
+      words << (next.dearer->cents > 0 ? Words::tr("%1 dearer").arg(AmountWords(*next.dearer))
+                                       : Words::tr("%1 cheaper").arg(AmountWords(Money{} - *next.dearer)));
+    all.push_back(
+        {next.place.empty() ? units.Words(next.length, Rounding::Down) : Q(next.place) + ", " + units.Words(next.length, Rounding::Down),
+         words.join(", ")});
   }
   return all;
 }
@@ -126,7 +141,8 @@ QString WhyWords(const planning::DraftPiece& piece, ReadingUnits units, Mass lif
 }
 
 QString WhyWords(const SheetBlock& block, ReadingUnits units, Mass lift_limit) {
-  QStringList words{Words::tr("NOT THERE?"), block.otherwise.empty() ? Words::tr("nothing else held its cuts") : BookWords(block.otherwise)};
+  QStringList words{Words::tr("NOT THERE?"),
+                    block.otherwise.empty() ? Words::tr("nothing else held its cuts") : BookWords(block.otherwise)};
   Cuts(block, units, words);
   for (const std::string& end : EndWords(block, units.Ruler())) words << BookWords(end);
   if (!BundleWords(block).empty()) words << BookWords(BundleWords(block));
@@ -153,7 +169,8 @@ std::vector<PlanBarGroup> GroupsOf(const PlanProposal& proposal, ReadingUnits un
   for (std::size_t i = 0; i < proposal.pieces.size(); ++i)
     for (const planning::DraftPiece& piece : proposal.pieces[i]) {
       const QString metal = Q(piece.block.section + "  " + piece.block.grade);
-      Into(groups, several ? Words::tr("Saw %1   %2").arg(Q(proposal.drafts[i].question.saw), metal) : metal, BarOf(piece.block, units, letters));
+      Into(groups, several ? Words::tr("Saw %1   %2").arg(Q(proposal.drafts[i].question.saw), metal) : metal,
+           BarOf(piece.block, units, letters));
     }
   return groups;
 }

@@ -83,10 +83,12 @@ void RackMapView::paintEvent(QPaintEvent*) {
     const QRectF text = box.adjusted(3, 1, -3, -1);
     const QString name = QString::fromStdString(p.place);
     const bool two = box.height() > 2 * letters.height();
-    painter.drawText(text, static_cast<int>((two ? Qt::AlignTop : Qt::AlignVCenter) | Qt::AlignLeft), letters.elidedText(name, Qt::ElideRight, static_cast<int>(text.width())));
+    painter.drawText(text, static_cast<int>((two ? Qt::AlignTop : Qt::AlignVCenter) | Qt::AlignLeft),
+                     letters.elidedText(name, Qt::ElideRight, static_cast<int>(text.width())));
     const QString count = p.pieces > 0 ? QString::number(p.pieces) : QString();
     if (two) painter.drawText(text, Qt::AlignBottom | Qt::AlignRight, count);
-    else if (letters.horizontalAdvance(name + "  " + count) < text.width()) painter.drawText(text, Qt::AlignVCenter | Qt::AlignRight, count);
+    else if (letters.horizontalAdvance(name + "  " + count) < text.width())
+      painter.drawText(text, Qt::AlignVCenter | Qt::AlignRight, count);
     if (over) PaintSign(painter, QRectF(box.right() - 16, box.top() + 2, 14, 14), Sign::Refusal);
   }
 }

@@ -8,10 +8,15 @@ namespace heatkeep {
 DeskPaper RackStation::Paper() {
   if (!work_.read()) return {};
   const RackGroup& group = work_.group();
-  ScreenPage page = PageOf(tr("Rack and drops"), group.grade.empty() ? tr("whole rack") : QString::fromStdString(group.section + " " + group.grade), units());
+  ScreenPage page = PageOf(tr("Rack and drops"),
+                           group.grade.empty() ? tr("whole rack") : QString::fromStdString(group.section + " " + group.grade), units());
   page.full = rows_->full_length();
-  page.parts = {WordsPart({}, head_->text() + '\n' + next_->text()), DrawnPart(tr("Lengths"), *lengths_), WordsPart(tr("Worth and age"), worth_->text()), DrawnPart(tr("Where it lies"), *map_),
-                DrawnPart(tr("Yield"), *yield_), TablePart(unused_only_ ? tr("What nobody used") : tr("Drops"), table_)};
+  page.parts = {WordsPart({}, head_->text() + '\n' + next_->text()),
+                DrawnPart(tr("Lengths"), *lengths_),
+                WordsPart(tr("Worth and age"), worth_->text()),
+                DrawnPart(tr("Where it lies"), *map_),
+                DrawnPart(tr("Yield"), *yield_),
+                TablePart(unused_only_ ? tr("What nobody used") : tr("Drops"), table_)};
   return PaperOf("rack", std::move(page));
 }
 

@@ -35,7 +35,8 @@ QString KeyOf(const RackGroup& group) { return Q(group.grade + "\n" + group.sect
 
 }  // namespace
 
-RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link), table_(Columns()), groups_(new WaitingList) {
+RackStation::RackStation(Desk& desk, QWidget* parent)
+    : Station(desk, parent), work_(desk.link), table_(Columns()), groups_(new WaitingList) {
   auto* pane = new QWidget;
   auto* down = Down(pane);
   down->addWidget(head_ = new PlainWords(FontOf(Size::StationHead, true)));
@@ -59,7 +60,9 @@ RackStation::RackStation(Desk& desk, QWidget* parent) : Station(desk, parent), w
   right->addWidget(yield_ = new YieldView);
   LayOut(groups_, pane, why);
   why->setMinimumWidth(300);
-  connect(groups_, &WaitingList::Chosen, this, [this](const QString& key) { ChooseGroup({key.section('\n', 0, 0).toStdString(), key.section('\n', 1, 1).toStdString()}); });
+  connect(groups_, &WaitingList::Chosen, this, [this](const QString& key) {
+    ChooseGroup({key.section('\n', 0, 0).toStdString(), key.section('\n', 1, 1).toStdString()});
+  });
   connect(map_, &RackMapView::Chosen, this, [this](const QString& place) { rows_->filter()->setText(place); });
   connect(rows_, &RowView::Opened, this, &RackStation::LookUp);
   connect(&work_, &RackWork::Shown, this, &RackStation::Show);
@@ -80,11 +83,12 @@ std::vector<TableColumn> RackStation::Columns() const {
   if (whole) columns.insert(columns.end(), {{.head = tr("Grade"), .width = 12}, {.head = tr("Section"), .width = 8}});
   columns.push_back({.head = tr("Length %1").arg(units().LengthUnitWord()), .number = true, .width = 8});
   if (!whole) columns.push_back({.head = tr("Mass %1").arg(units().MassUnitWord()), .number = true, .width = 7});
-  columns.insert(columns.end(), {{.head = tr("Place"), .width = 5},
-                                 {.head = tr("Days"), .number = true, .width = 5},
-                                 {.head = tr("As scrap"), .number = true, .width = 7},
-                                 {.head = tr("By use"), .number = true, .width = 6},
-                                 {.head = tr("As new"), .number = true, .width = 6}});
+  columns.insert(columns.end(),
+                 {{.head = tr("Place"), .width = 5},
+                  {.head = tr("Days"), .number = true, .width = 5},
+                  {.head = tr("As scrap"), .number = true, .width = 7},
+                  {.head = tr("By use"), .number = true, .width = 6},
+                  {.head = tr("As new"), .number = true, .width = 6}});
   if (!whole) columns.push_back({.head = tr("To scale"), .bar = true});
   return columns;
 }
@@ -96,7 +100,9 @@ TableRow RackStation::RowOf(const RackPiece& p) const {
   if (whole) cells.insert(cells.end(), {{Q(p.grade)}, {Q(p.section)}});
   cells.push_back({units().Number(p.length, Rounding::Down), p.length.nm});
   if (!whole) cells.push_back({units().Number(p.mass), p.mass.g});
-  cells.insert(cells.end(), {{Q(p.place)}, {QString::number(p.days), p.days}, money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)});
+  cells.insert(
+      cells.end(),
+      {{Q(p.place)}, {QString::number(p.days), p.days}, money(p.scrap_cents), money(p.expected_cents), money(p.replacement_cents)});
   if (!whole) cells.push_back({});
   return {Q(p.tag), std::move(cells), BarOf(p)};
 }
@@ -137,17 +143,20 @@ void RackStation::Show() {
   const RackGroup& group = work_.group();
   const std::vector<const RackPiece*> drops = work_.Drops(), unused = work_.Unused(kYear);
   head_->setText(!work_.read() ? tr("The rack is being read ...")
-                 : unused.empty() ? tr("Everything was used within a year")
-                                  : tr("%n piece(s) nobody used for a year: sell, use or bin", nullptr, static_cast<int>(unused.size())));
+                     : unused.empty()
+                     ? tr("Everything was used within a year")
+                     : tr("%n piece(s) nobody used for a year: sell, use or bin", nullptr, static_cast<int>(unused.size())));
   const RackSums sums = SumsOf(drops), still = SumsOf(unused);
   QString words = tr("%1: %n drop(s), %2, %3", nullptr, static_cast<int>(sums.pieces))
-                      .arg(group.grade.empty() ? tr("Whole rack") : Q(group.grade + " " + group.section), units().Total(sums.length), units().Words(sums.mass));
+                      .arg(group.grade.empty() ? tr("Whole rack") : Q(group.grade + " " + group.section), units().Total(sums.length),
+                           units().Words(sums.mass));
   if (!unused.empty()) words += tr(". What nobody used: %1, %2").arg(units().Total(still.length), units().Words(still.mass));
   next_->setText(work_.read() ? words : QString());
   std::vector<int> counts(kClasses, 0);
   Length longest{1};
   for (const RackPiece* p : drops) longest = std::max(longest, p->length);
-  const Length step{std::max<std::int64_t>(kNmPerMm * 50, (longest.nm / static_cast<std::int64_t>(kClasses) / (kNmPerMm * 50) + 1) * kNmPerMm * 50)};
+  const Length step{
+      std::max<std::int64_t>(kNmPerMm * 50, (longest.nm / static_cast<std::int64_t>(kClasses) / (kNmPerMm * 50) + 1) * kNmPerMm * 50)};
   for (const RackPiece* p : drops) ++counts[std::min(kClasses - 1, static_cast<std::size_t>((p->length.nm - 1) / step.nm))];
   lengths_->Show(counts, work_.Wanted(step, kClasses), step, work_.keep(), units());
   map_->Show(work_.places(), units());
@@ -158,9 +167,13 @@ void RackStation::Show() {
 
 void RackStation::ShowGroups() {
   const std::vector<RackPiece>& pieces = work_.pieces();
-  std::vector<WaitingEntry> entries{{.key = KeyOf({}), .title = tr("Whole rack"), .below = tr("%n piece(s) of ours", nullptr, static_cast<int>(pieces.size()))}};
+  std::vector<WaitingEntry> entries{
+      {.key = KeyOf({}), .title = tr("Whole rack"), .below = tr("%n piece(s) of ours", nullptr, static_cast<int>(pieces.size()))}};
   for (const RackWork::GroupSum& g : work_.Groups())
-    entries.push_back({.key = KeyOf(g.group), .title = Q(g.group.section), .below = Q(g.group.grade), .right = tr("%n drop(s), %1", nullptr, g.drops).arg(units().Total(g.length))});
+    entries.push_back({.key = KeyOf(g.group),
+                       .title = Q(g.group.section),
+                       .below = Q(g.group.grade),
+                       .right = tr("%n drop(s), %1", nullptr, g.drops).arg(units().Total(g.length))});
   groups_->Show(entries, tr("Nothing of ours is in the rack."));
   const QSignalBlocker quiet(groups_);
   groups_->Choose(KeyOf(work_.group()));
@@ -189,7 +202,11 @@ void RackStation::ShowWorth() {
   const std::vector<const RackPiece*> drops = work_.Drops();
   const RackSums sums = SumsOf(drops);
   QStringList words{work_.currency().empty() ? tr("DROPS ARE WORTH") : tr("DROPS ARE WORTH, %1").arg(Q(work_.currency()))};
-  words << tr("as scrap %1").arg(MoneyWords(sums.scrap_cents)) << tr("by expected use %1").arg(!work_.whole() ? tr("being worked out ...") : sums.expected == 0 ? tr("not known yet") : MoneyWords(sums.expected_cents))
+  words << tr("as scrap %1").arg(MoneyWords(sums.scrap_cents))
+        << tr("by expected use %1")
+               .arg(!work_.whole()           ? tr("being worked out ...")
+                        : sums.expected == 0 ? tr("not known yet")
+                                             : MoneyWords(sums.expected_cents))
         << tr("as new %1").arg(MoneyWords(sums.replacement_cents));
   if (sums.priced < sums.pieces) words << tr("%n piece(s) have no price", nullptr, static_cast<int>(sums.pieces - sums.priced));
   words << QString() << tr("AGE");

@@ -4,8 +4,8 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
-#include "client/models/label_output.h"
 #include "client/models/device_words.h"
+#include "client/models/label_output.h"
 #include "client/models/qt_words.h"
 #include "client/models/scanned.h"
 #include "client/stations/gate_words.h"
@@ -18,8 +18,10 @@ constexpr int kMostRemarks = 5, kPhotoHeight = 104;
 const QString kNotOrdered = "not ordered";
 
 const QStringList& Touching() {
-  static const QStringList deeds{"receive_delivery", "reverse_receipt", "expect_delivery", "promise_expected", "decide_over", "put_away", "move_bundle", "quarantine", "release", "accept_document",
-                                 "file_document", "receive_transfer", "customer_return", "back_from_outside", "define_shop", "define_grade", "set_rules"};
+  static const QStringList deeds{"receive_delivery", "reverse_receipt",  "expect_delivery", "promise_expected",  "decide_over",
+                                 "put_away",         "move_bundle",      "quarantine",      "release",           "accept_document",
+                                 "file_document",    "receive_transfer", "customer_return", "back_from_outside", "define_shop",
+                                 "define_grade",     "set_rules"};
   return deeds;
 }
 
@@ -27,24 +29,29 @@ QString KeyOf(const ExpectedRow& row) { return "order/" + Q(row.order) + '/' + Q
 QString KeyOf(const GateGroup& group) { return "gate/" + Q(group.tags[0]); }
 QString KeyOfLine(std::size_t line) { return "line/" + QString::number(line); }
 
-Sign SignOf(Remark::Kind kind) { return kind == Remark::Kind::Stops ? Sign::Refusal : kind == Remark::Kind::Warning ? Sign::Warning : Sign::Done; }
+Sign SignOf(Remark::Kind kind) {
+  return kind == Remark::Kind::Stops ? Sign::Refusal : kind == Remark::Kind::Warning ? Sign::Warning : Sign::Done;
+}
 
 }  // namespace
 
-ReceivingStation::ReceivingStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList), pages_(new QStackedWidget) {
+ReceivingStation::ReceivingStation(Desk& desk, QWidget* parent)
+    : Station(desk, parent), work_(desk.link, desk.settings), waiting_(new WaitingList), pages_(new QStackedWidget) {
   choose_photo = [this] { return QFileDialog::getOpenFileName(this, tr("Photo of the mark"), {}, tr("Photos (*.jpg *.jpeg *.png)")); };
   pages_->addWidget(BuildRead());
-  pages_->addWidget(BuildPutAway());
+  pages_->addWidget(put_ = new PutAwayPage(desk, work_));
+  connect(put_, &PutAwayPage::LabelsWanted, this, &ReceivingStation::PrintLabelsOf);
   LayOut(waiting_, pages_, BuildWhy());
   connect(waiting_, &WaitingList::Chosen, this, &ReceivingStation::Choose);
   for (const auto turned : {&QListWidget::itemActivated, &QListWidget::itemClicked})
     connect(waiting_, turned, this, [this] { Turn(waiting_->chosen()); });
   connect(&work_, &ReceivingWork::Shown, this, &ReceivingStation::Show);
   connect(&work_, &ReceivingWork::Refused, this, &ReceivingStation::Refuse);
-  connect(&work_, &ReceivingWork::Done, this, [this](const QString& words, bool fully, const QString& undo_words, const std::function<void()>& undo) {
-    put_sign_->Say(fully ? Sign::Done : Sign::Warning, words);
-    emit Happened({fully ? Sign::Done : Sign::Warning, words, undo_words, undo});
-  });
+  connect(&work_, &ReceivingWork::Done, this,
+          [this](const QString& words, bool fully, const QString& undo_words, const std::function<void()>& undo) {
+            put_->Say(fully ? Sign::Done : Sign::Warning, words);
+            emit Happened({fully ? Sign::Done : Sign::Warning, words, undo_words, undo});
+          });
   connect(&work_, &ReceivingWork::LabelsWanted, this, &ReceivingStation::PrintLabelsOf);
   connect(&work_, &ReceivingWork::NoteBooked, this, [this](const QStringList& tags) {
     drafts_.clear();
@@ -91,52 +98,6 @@ QWidget* ReceivingStation::BuildRead() {
   return pane;
 }
 
-QWidget* ReceivingStation::BuildPutAway() {
-  auto* pane = new QWidget;
-  auto* down = Down(pane);
-  down->addWidget(put_head_ = new PlainWords(FontOf(Size::StationHead, true)));
-  down->addWidget(put_what_ = new PlainWords(FontOf(Size::SectionHead)));
-  down->addSpacing(kInside);
-  auto* row = new QHBoxLayout;
-  row->setSpacing(kInside);
-  row->addWidget(place_ = new QLineEdit, 1);
-  place_->setFont(MonoOf(Size::SawBody, true));
-  place_->setFixedHeight(kGlove);
-  place_->setPlaceholderText(tr("scan or type the place"));
-  place_->setAccessibleName(tr("place"));
-  row->addWidget(put_ = new DeedButton(desk().link, "put_away", tr("Put away"), Qt::Key_F1, DeedButton::Weight::Primary));
-  put_->setMinimumSize(160, kGlove);
-  down->addLayout(row);
-  down->addWidget(put_sign_ = new SignLine(Size::SectionHead));
-  down->addSpacing(kInside);
-  down->addWidget(put_tags_ = new PlainWords(MonoOf(Size::SectionHead)));
-  down->addStretch(1);
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(labels_ = new DeedButton(desk().link, "label_printed", tr("Labels that wait"), Qt::Key_F4));
-  labels_->setMinimumWidth(200);
-  buttons->addWidget(open_ = new DeedButton(desk().link, "open_bundle", tr("The strap is cut"), Qt::Key_F6));
-  open_->setMinimumWidth(200);
-  for (DeedButton* button : {labels_, open_}) button->setMinimumHeight(kGlove);
-  buttons->addWidget(strap_ = new PlainWords(FontOf(Size::Table), Use::Quiet, tr("Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.")), 1);
-  connect(open_, &QPushButton::clicked, this, [this] {
-    for (const GateGroup& group : work_.gate())
-      if (KeyOf(group) == chosen_) work_.OpenBundle(group.first.bundle);
-  });
-  down->addLayout(buttons);
-  const auto put = [this] { if (!place_->text().trimmed().isEmpty()) TakePlace(place_->text().trimmed()); };
-  connect(place_, &QLineEdit::returnPressed, this, put);
-  connect(put_, &QPushButton::clicked, this, put);
-  connect(labels_, &QPushButton::clicked, this, [this] {
-    for (const GateGroup& group : work_.gate())
-      if (KeyOf(group) == chosen_) {
-        QStringList tags;
-        for (const std::string& tag : group.tags) tags.append(Q(tag));
-        PrintLabelsOf(tags);
-      }
-  });
-  return pane;
-}
-
 QWidget* ReceivingStation::BuildWhy() {
   auto* pane = new QWidget;
   auto* down = Down(pane, kBetween);
@@ -168,53 +129,74 @@ void ReceivingStation::Show() {
         if (Q(tag) == just_booked_) {
           just_booked_.clear();
           chosen_ = KeyOf(group);
-          one_tag_.clear();
-          place_->setText({});
+          put_->Forget();
         }
   if (chosen_.startsWith("gate/")) {
     const bool there = std::any_of(work_.gate().begin(), work_.gate().end(), [this](const GateGroup& g) { return KeyOf(g) == chosen_; });
     if (!there) {  // put away: the next of them
       chosen_ = work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
-      one_tag_.clear();
-      place_->setText({});
+      put_->Forget();
     }
   }
-  if (chosen_.startsWith("order/") && !form_->line().Begun() && !work_.facts().Expected(form_->line().order, form_->line().order_line)) chosen_.clear();  // all of it came
+  if (chosen_.startsWith("order/") && !form_->line().Begun() && !work_.facts().Expected(form_->line().order, form_->line().order_line))
+    chosen_.clear();  // all of it came
   if (chosen_.isEmpty() && !work_.facts().expected.empty()) {
     chosen_ = KeyOf(work_.facts().expected[0]);
     Choose(chosen_);
   }
   ShowWaiting();
   pages_->setCurrentIndex(chosen_.startsWith("gate/") ? 1 : 0);
-  if (putting_away()) ShowPutAway();
+  if (putting_away())
+    if (const GateGroup* group = InHand()) put_->Show(*group);
   ShowLine();
+}
+
+const GateGroup* ReceivingStation::InHand() const {
+  for (const GateGroup& group : work_.gate())
+    if (KeyOf(group) == chosen_) return &group;
+  return nullptr;
 }
 
 void ReceivingStation::ShowWaiting() {
   std::vector<WaitingEntry> entries;
   if (!work_.lines().empty()) {
-    entries.push_back({.key = {}, .title = tr("This note"), .below = {}, .right = tr("%n line(s) read", nullptr, static_cast<int>(work_.lines().size())), .section = true});
+    entries.push_back({.key = {},
+                       .title = tr("This note"),
+                       .below = {},
+                       .right = tr("%n line(s) read", nullptr, static_cast<int>(work_.lines().size())),
+                       .section = true});
     for (std::size_t i = 0; i < work_.lines().size(); ++i) {
       const ReadLine& line = work_.lines()[i];
-      entries.push_back({.key = KeyOfLine(i), .title = line.typed.heat.isEmpty() ? tr("no heat") : line.typed.heat.trimmed(),
+      entries.push_back({.key = KeyOfLine(i),
+                         .title = line.typed.heat.isEmpty() ? tr("no heat") : line.typed.heat.trimmed(),
                          .below = tr("%1 x %2 %3").arg(line.judged.count).arg(line.typed.section.trimmed(), line.typed.grade.trimmed()),
                          .right = line.judged.theory ? units().Words(*line.judged.theory) : QString(),
-                         .sign = line.judged.Stops() ? Sign::Refusal : line.judged.Agrees() ? Sign::Done : Sign::Warning, .mono = true});
+                         .sign = line.judged.Stops() ? Sign::Refusal
+                             : line.judged.Agrees()  ? Sign::Done
+                                                     : Sign::Warning,
+                         .mono = true});
     }
   }
   if (!work_.gate().empty()) {
     entries.push_back({.key = {}, .title = tr("To put away"), .below = {}, .right = {}, .section = true});
     for (const GateGroup& group : work_.gate())
-      entries.push_back({.key = KeyOf(group), .title = group.first.heat.empty() ? tr("no heat") : Q(group.first.heat),
-                         .below = tr("%1 x %2 %3").arg(group.tags.size()).arg(Q(group.first.section), Q(group.first.grade)), .right = units().Words(group.mass),
-                         .sign = group.first.blocked.find("quarantine") != std::string::npos ? Sign::Refusal : Sign::Waiting, .mono = true});
+      entries.push_back({.key = KeyOf(group),
+                         .title = group.first.heat.empty() ? tr("no heat") : Q(group.first.heat),
+                         .below = tr("%1 x %2 %3").arg(group.tags.size()).arg(Q(group.first.section), Q(group.first.grade)),
+                         .right = units().Words(group.mass),
+                         .sign = group.first.blocked.find("quarantine") != std::string::npos ? Sign::Refusal : Sign::Waiting,
+                         .mono = true});
   }
   entries.push_back({.key = {}, .title = tr("Expected"), .below = {}, .right = {}, .section = true});
   for (const ExpectedRow& row : work_.facts().expected)
-    entries.push_back({.key = KeyOf(row), .title = tr("%1 / %2  %3").arg(Q(row.order), Q(row.line), Q(row.supplier)),
-                       .below = tr("%1 x %2 %3, %4").arg(row.ordered - row.delivered).arg(Q(row.section), Q(row.grade), units().Words(row.length)), .right = tr("due %1").arg(Q(row.due).mid(5)),
-                       .sign = Sign::None});
-  entries.push_back({.key = kNotOrdered, .title = tr("Something not ordered"), .below = tr("read it as it is"), .right = {}, .sign = Sign::None});
+    entries.push_back(
+        {.key = KeyOf(row),
+         .title = tr("%1 / %2  %3").arg(Q(row.order), Q(row.line), Q(row.supplier)),
+         .below = tr("%1 x %2 %3, %4").arg(row.ordered - row.delivered).arg(Q(row.section), Q(row.grade), units().Words(row.length)),
+         .right = tr("due %1").arg(Q(row.due).mid(5)),
+         .sign = Sign::None});
+  entries.push_back(
+      {.key = kNotOrdered, .title = tr("Something not ordered"), .below = tr("read it as it is"), .right = {}, .sign = Sign::None});
   waiting_->Show(entries, {});
   const QSignalBlocker quiet(waiting_);
   waiting_->Choose(chosen_);
@@ -228,10 +210,9 @@ void ReceivingStation::Choose(const QString& key) {
   if (key != chosen_) KeepDraft();
   chosen_ = key;
   just_booked_.clear();
-  one_tag_.clear();
+  put_->Forget();
   if (key.startsWith("gate/")) {
-    place_->setText({});
-    put_sign_->Clear();
+    put_->Unsay();
     Show();
     return;
   }
@@ -248,7 +229,8 @@ void ReceivingStation::Choose(const QString& key) {
       if (KeyOf(row) == key) line = work_.Pick(row);
   }
   for (const ExpectedRow& row : work_.facts().expected)
-    if (KeyOf(row) == key && work_.lines().empty() && (form_->supplier()->text().isEmpty() || form_->supplier()->text() != Q(row.supplier))) {
+    if (KeyOf(row) == key && work_.lines().empty() &&
+        (form_->supplier()->text().isEmpty() || form_->supplier()->text() != Q(row.supplier))) {
       form_->supplier()->setText(Q(row.supplier));
       SetNote();
     }
@@ -258,7 +240,7 @@ void ReceivingStation::Choose(const QString& key) {
 void ReceivingStation::Turn(const QString& key) {
   if (key != chosen_) Choose(key);
   ShowWaiting();
-  if (key.startsWith("gate/")) place_->setFocus();
+  if (key.startsWith("gate/")) put_->FocusPlace();
   else if (form_->note()->text().trimmed().isEmpty()) form_->note()->setFocus();
   else form_->Focus(LineField::Count);
 }
@@ -275,8 +257,12 @@ void ReceivingStation::SetNote() {
 void ReceivingStation::ShowLine() {
   const TypedLine line = form_->line();
   const bool read = chosen_.startsWith("line/");
-  const JudgedLine judged = read && chosen_.mid(5).toUInt() < work_.lines().size() ? work_.lines()[chosen_.mid(5).toUInt()].judged : work_.Judge(line);
-  head_->setText(read ? tr("Read for this note") : chosen_ == kNotOrdered || line.order.isEmpty() ? tr("What is it? Read it from the metal") : tr("Order %1, line %2: count it, read its heat").arg(line.order, line.order_line));
+  const JudgedLine judged =
+      read && chosen_.mid(5).toUInt() < work_.lines().size() ? work_.lines()[chosen_.mid(5).toUInt()].judged : work_.Judge(line);
+  head_->setText(read ? tr("Read for this note")
+                     : chosen_ == kNotOrdered || line.order.isEmpty()
+                     ? tr("What is it? Read it from the metal")
+                     : tr("Order %1, line %2: count it, read its heat").arg(line.order, line.order_line));
   for (std::size_t i = 0; i < remarks_.size(); ++i) {
     if (i < judged.remarks.size()) remarks_[i]->Say(SignOf(judged.remarks[i].kind), judged.remarks[i].words);
     else remarks_[i]->Clear();
@@ -287,27 +273,6 @@ void ReceivingStation::ShowLine() {
   photo_->SetWanted(putting_away() || !read);
   const GateWords words{work_.facts(), units(), desk().link.May("reverse_receipt")};
   why_->Say(putting_away() ? words.Reversing() : words.OfLine(line, judged, owed_of_, owed_));
-}
-
-void ReceivingStation::ShowPutAway() {
-  for (const GateGroup& group : work_.gate()) {
-    if (KeyOf(group) != chosen_) continue;
-    const AtGateRow& row = group.first;
-    put_head_->setText(!one_tag_.empty() ? tr("Where does %1 lie?").arg(Q(one_tag_)) : group.tags.size() == 1 ? tr("Where does %1 lie?").arg(Q(group.tags[0])) : tr("Where do these %1 bars lie?").arg(group.tags.size()));
-    QStringList words{tr("%1 x %2 %3 %4   heat %5   %6, %7").arg(group.tags.size()).arg(Q(row.section), Q(row.grade), Q(row.condition), row.heat.empty() ? tr("not known") : Q(HeatInGroups(row.heat)),
-                                                                   units().Words(row.length, Rounding::Down), units().Words(group.mass))};
-    if (!row.blocked.empty()) words << BookWords(row.blocked);
-    if (!row.bundle.empty()) words << tr("Strapped as %1: it goes as one. Cut the strap first where bars go to several places.").arg(Q(row.bundle));
-    else if (group.tags.size() > 1) words << tr("The place alone: all of them. A tag, then the place: that one.");
-    put_what_->setText(words.join('\n'));
-    QStringList tags;
-    for (const std::string& tag : group.tags) tags.append(one_tag_ == tag ? "> " + Q(tag) : Q(tag));
-    put_tags_->setText(tags.join("   "));
-    put_->SetWanted(!work_.busy());
-    for (QWidget* only_strapped : std::initializer_list<QWidget*>{open_, strap_}) only_strapped->setVisible(!row.bundle.empty());
-    open_->SetWanted(!row.bundle.empty() && !work_.busy());
-    return;
-  }
 }
 
 bool ReceivingStation::ReadIt() {
@@ -330,7 +295,8 @@ bool ReceivingStation::ReadIt() {
   const QString line_of = chosen_;
   form_->Show({});
   work_.AddLine(line);
-  emit Happened({judged.Agrees() ? Sign::Done : Sign::Warning, tr("line %1 is read; F1 receives the whole note").arg(work_.lines().size()), {}, {}});
+  emit Happened(
+      {judged.Agrees() ? Sign::Done : Sign::Warning, tr("line %1 is read; F1 receives the whole note").arg(work_.lines().size()), {}, {}});
   chosen_ = line_of;
   drafts_.erase(chosen_);
   Choose(chosen_ == kNotOrdered ? kNotOrdered : line_of);
@@ -354,7 +320,7 @@ void ReceivingStation::ReceiveNote() {
 }
 
 void ReceivingStation::Confirm() {
-  if (putting_away()) put_->click();
+  if (putting_away()) put_->Confirm();
   else if (receive_->isEnabled()) ReceiveNote();
 }
 
@@ -373,8 +339,7 @@ void ReceivingStation::Photo() {
   const QString file = choose_photo();
   if (file.isEmpty()) return;
   if (putting_away()) {
-    for (const GateGroup& group : work_.gate())
-      if (KeyOf(group) == chosen_) work_.AddPhoto(one_tag_.empty() ? group.tags[0] : one_tag_, file);
+    if (InHand()) work_.AddPhoto(put_->tag(), file);
     return;
   }
   TypedLine line = form_->line();
@@ -387,7 +352,8 @@ const ExpectedRow* ReceivingStation::LineOf(const QString& scan) const {
   const ExpectedRow* first = nullptr;
   for (const ExpectedRow& row : work_.facts().expected) {
     if (scan == Q(row.order) + '/' + Q(row.line)) return &row;
-    const bool read = std::any_of(work_.lines().begin(), work_.lines().end(), [&](const ReadLine& l) { return l.typed.order == Q(row.order) && l.typed.order_line == Q(row.line); });
+    const bool read = std::any_of(work_.lines().begin(), work_.lines().end(),
+                                  [&](const ReadLine& l) { return l.typed.order == Q(row.order) && l.typed.order_line == Q(row.line); });
     if (scan == Q(row.order) && (!first || !read)) {
       if (!read) return &row;
       first = &row;
@@ -401,10 +367,9 @@ bool ReceivingStation::TakeTag(const std::string& tag) {
     for (const std::string& one : group.tags)
       if (one == tag) {
         if (KeyOf(group) != chosen_) Choose(KeyOf(group));
-        one_tag_ = tag;
         ShowWaiting();
-        ShowPutAway();
-        put_sign_->Say(Sign::Waiting, tr("%1: now its place").arg(Q(tag)));
+        put_->Show(group);
+        put_->TakeTag(tag);
         return true;
       }
   return false;
@@ -415,11 +380,7 @@ bool ReceivingStation::TakePlace(const QString& place) {
     Refuse(tr("%1 is a place: choose first what is put there, or scan its tag").arg(place));
     return true;
   }
-  for (const GateGroup& group : work_.gate())
-    if (KeyOf(group) == chosen_) {
-      work_.PutAway(one_tag_.empty() || !group.first.bundle.empty() ? group.tags : std::vector<std::string>{one_tag_}, place.toStdString());
-      break;
-    }
+  if (InHand()) put_->TakePlace(place);
   return true;
 }
 
@@ -437,12 +398,15 @@ bool ReceivingStation::Take(const QString& scan) {
   }
   if (!isVisible()) return read.tag && TakeTag(*read.tag);  // looked up from another station: shown, nothing done
   const auto& places = work_.facts().places;
-  if (read.place || std::find(places.begin(), places.end(), read.text.toStdString()) != places.end()) return TakePlace(read.place ? Q(*read.place) : read.text);
+  if (read.place || std::find(places.begin(), places.end(), read.text.toStdString()) != places.end())
+    return TakePlace(read.place ? Q(*read.place) : read.text);
   if (read.tag) return TakeTag(*read.tag);
   if (!putting_away() && TakeDevice(read.text)) return true;
   // a mill's tag: the heat as it is on it, for the line in hand
   const auto heat = read.envelope ? read.heat : std::optional(read.text.toStdString());
-  if (putting_away() || !heat || chosen_.isEmpty() || chosen_.startsWith("line/") || !form_->line().heat.trimmed().isEmpty() || !form_->line().Begun()) return false;
+  if (putting_away() || !heat || chosen_.isEmpty() || chosen_.startsWith("line/") || !form_->line().heat.trimmed().isEmpty() ||
+      !form_->line().Begun())
+    return false;
   TypedLine line = form_->line();
   line.heat = Q(*heat);
   line.read_from = "tag";
@@ -459,7 +423,10 @@ bool ReceivingStation::TakeDevice(const QString& name) {
       TypedLine line = form_->line();
       line.measured_with = name;
       form_->Show(line);
-      emit Happened({device.overdue ? Sign::Warning : Sign::Done, tr("measured with %1").arg(DeviceWords(device, work_.facts().tape_doubt, units())), {}, {}});
+      emit Happened({device.overdue ? Sign::Warning : Sign::Done,
+                     tr("measured with %1").arg(DeviceWords(device, work_.facts().tape_doubt, units())),
+                     {},
+                     {}});
       return true;
     }
   return false;
@@ -468,16 +435,23 @@ bool ReceivingStation::TakeDevice(const QString& name) {
 void ReceivingStation::PrintLabelsOf(const QStringList& tags) {
   std::vector<std::string> all;
   for (const QString& tag : tags) all.push_back(tag.toStdString());
-  desk().link.Ask(this, [all, settings = desk().settings](Connection& book) { return PrintLabels(book, all, settings); },
-                  [this](const LabelsOut& out) {
-                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the labels are not out: %1. They stay in the queue; F4 prints them again").arg(BookWords(out.failed)), {}, {}});
-                    else put_sign_->Say(Sign::Done, out.labels == 0 ? tr("no label of these waits") : tr("%n label(s) out: %1", nullptr, out.labels).arg(Q(out.where)));
-                  },
-                  [this](const DbError& error) { Refuse(WordsOf(error)); }, BookLink::Pace::Long);
+  desk().link.Ask(
+      this, [all, settings = desk().settings](Connection& book) { return PrintLabels(book, all, settings); },
+      [this](const LabelsOut& out) {
+        if (!out.failed.empty())
+          emit Happened({Sign::Warning,
+                         tr("the labels are not out: %1. They stay in the queue; F4 prints them again").arg(BookWords(out.failed)),
+                         {},
+                         {}});
+        else
+          put_->Say(Sign::Done,
+                    out.labels == 0 ? tr("no label of these waits") : tr("%n label(s) out: %1", nullptr, out.labels).arg(Q(out.where)));
+      },
+      [this](const DbError& error) { Refuse(WordsOf(error)); }, BookLink::Pace::Long);
 }
 
 void ReceivingStation::Refuse(const QString& words) {
-  put_sign_->Say(Sign::Refusal, words);
+  put_->Say(Sign::Refusal, words);
   emit Happened({Sign::Refusal, words, {}, {}});
 }
 

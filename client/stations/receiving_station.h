@@ -11,6 +11,7 @@
 #include "client/stations/deed_button.h"
 #include "client/stations/delivery_form.h"
 #include "client/stations/plain_words.h"
+#include "client/stations/put_away_page.h"
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
@@ -42,12 +43,11 @@ class ReceivingStation : public Station {
 
  private:
   QWidget* BuildRead();
-  QWidget* BuildPutAway();
   QWidget* BuildWhy();
   void Show();
   void ShowWaiting();
   void ShowLine();
-  void ShowPutAway();
+  const GateGroup* InHand() const;  // the pieces at the gate that are chosen; nullptr: none
   void Choose(const QString& key);
   void Turn(const QString& key);  // Choose, and to its first empty field
   void KeepDraft();
@@ -67,16 +67,13 @@ class ReceivingStation : public Station {
   WaitingList* waiting_;
   QStackedWidget* pages_;
   DeliveryForm* form_;
-  PlainWords *head_, *put_head_, *put_what_, *put_tags_;
+  PutAwayPage* put_;
+  PlainWords* head_;
   WordsPane* why_;
   std::vector<SignLine*> remarks_;
-  SignLine* put_sign_;
-  QLineEdit* place_;
-  DeedButton *receive_, *next_, *out_, *more_, *photo_, *put_, *labels_, *open_;
-  PlainWords* strap_;
-  QString chosen_;                        // what the middle shows: a line of an order, of the note, or pieces at the gate
-  std::map<QString, TypedLine> drafts_;   // typed and not read yet
-  std::string one_tag_;                   // put away: this piece only
+  DeedButton *receive_, *next_, *out_, *more_, *photo_;
+  QString chosen_;                       // what the middle shows: a line of an order, of the note, or pieces at the gate
+  std::map<QString, TypedLine> drafts_;  // typed and not read yet
   std::vector<OwedPapersRow> owed_;
   QString owed_of_, just_booked_;
 };

@@ -27,7 +27,8 @@ class CellPainter : public QStyledItemDelegate {
     } else {
       painter->save();
       painter->setRenderHint(QPainter::Antialiasing);
-      BarView bars = TableCellView(option.rect.x() + kInside, option.rect.y() + (option.rect.height() - 18) / 2.0, option.rect.width() - 2 * kInside, std::max(view_->full_length(), bar->length));
+      BarView bars = TableCellView(option.rect.x() + kInside, option.rect.y() + (option.rect.height() - 18) / 2.0,
+                                   option.rect.width() - 2 * kInside, std::max(view_->full_length(), bar->length));
       bars.scheme = CurrentScheme();
       bars.symbol = false;
       PaintPieceBar(*painter, *bar, bars);
@@ -44,7 +45,8 @@ class CellPainter : public QStyledItemDelegate {
 }  // namespace
 
 RowView::RowView(RowTable* table, const QString& empty_words, QWidget* parent)
-    : QWidget(parent), rows_(table), empty_words_(empty_words), filter_(new QLineEdit), view_(new QTableView), count_(new PlainWords(FontOf(Size::Table), Use::Quiet)) {
+    : QWidget(parent), rows_(table), empty_words_(empty_words), filter_(new QLineEdit), view_(new QTableView),
+      count_(new PlainWords(FontOf(Size::Table), Use::Quiet)) {
   auto* down = Down(this);
   auto* top = new QHBoxLayout;
   filter_->setPlaceholderText(tr("show only rows with these words"));
@@ -79,7 +81,9 @@ RowView::RowView(RowTable* table, const QString& empty_words, QWidget* parent)
   connect(rows_, &QAbstractItemModel::modelReset, this, &RowView::Count);
   connect(rows_, &QAbstractItemModel::layoutChanged, this, &RowView::Count);
   connect(rows_, &QAbstractItemModel::rowsInserted, this, &RowView::Count);
-  connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) { if (now.isValid()) emit Chosen(now.data(RowTable::kKey).toString()); });
+  connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this](const QModelIndex& now) {
+    if (now.isValid()) emit Chosen(now.data(RowTable::kKey).toString());
+  });
   connect(view_, &QTableView::doubleClicked, this, [this](const QModelIndex& at) { emit Opened(at.data(RowTable::kKey).toString()); });
   auto* keep = new QShortcut(Qt::CTRL | Qt::Key_E, this);
   keep->setContext(Qt::WidgetWithChildrenShortcut);
@@ -103,7 +107,9 @@ void RowView::FitColumns() {
   for (std::size_t i = 0; i < columns.size(); ++i) view_->setColumnWidth(static_cast<int>(i), columns[i].width * letter + 2 * kInside);
 }
 
-QString RowView::chosen() const { return view_->currentIndex().isValid() ? view_->currentIndex().data(RowTable::kKey).toString() : QString(); }
+QString RowView::chosen() const {
+  return view_->currentIndex().isValid() ? view_->currentIndex().data(RowTable::kKey).toString() : QString();
+}
 
 void RowView::Choose(const QString& key) {
   const int row = rows_->RowOf(key);
@@ -122,8 +128,8 @@ bool RowView::eventFilter(QObject* watched, QEvent* event) {
     QPainter painter(view_->viewport());
     painter.setPen(ColorOf(Use::Quiet));
     painter.setFont(FontOf(Size::Body));
-    painter.drawText(view_->viewport()->rect().adjusted(kInside, kInside, -kInside, -kInside), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
-                     rows_->all() == 0 ? empty_words_ : tr("No row has these words."));
+    painter.drawText(view_->viewport()->rect().adjusted(kInside, kInside, -kInside, -kInside),
+                     Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, rows_->all() == 0 ? empty_words_ : tr("No row has these words."));
     return true;
   }
   return QWidget::eventFilter(watched, event);
@@ -140,9 +146,7 @@ void RowView::KeepAsCsv() {
   }
   try {
     WriteTableCsv(file.toStdString(), table);
-  } catch (const std::exception& error) {
-    QMessageBox::warning(this, tr("Not kept"), error.what());
-  }
+  } catch (const std::exception& error) { QMessageBox::warning(this, tr("Not kept"), error.what()); }
 }
 
 }  // namespace heatkeep

@@ -93,7 +93,8 @@ QWidget* SawStation::BuildWhy() {
 
 void SawStation::BuildButtons(QLayout* into) {
   auto* grid = static_cast<QGridLayout*>(into);
-  const auto add = [&](int row, int column, int columns, const QString& deed, const QString& words, int key, DeedButton::Weight weight, auto what) {
+  const auto add = [&](int row, int column, int columns, const QString& deed, const QString& words, int key, DeedButton::Weight weight,
+                       auto what) {
     auto* button = new DeedButton(desk().link, deed, words, QKeySequence(key), weight);
     connect(button, &QPushButton::clicked, this, what);
     grid->addWidget(button, row, column, 1, columns);
@@ -104,10 +105,12 @@ void SawStation::BuildButtons(QLayout* into) {
   next_run_ = add(0, 2, 1, {}, tr("NEXT STOP"), Qt::Key_F2, Weight::Glove, [this] { work_.NextRun(); });
   rest_ = add(0, 3, 1, "record_cut", tr("REST"), Qt::Key_F3, Weight::Glove, [this] { RestMeasured(); });
   fewer_ = add(1, 0, 1, "record_cut", tr("FEWER"), Qt::Key_F4, Weight::Glove, [this] { FewerCut(); });
-  not_there_ = add(1, 1, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove, [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
+  not_there_ = add(1, 1, 1, "report_missing", tr("NOT THERE"), Qt::Key_F5, Weight::Glove,
+                   [this] { Mishap(&planning::Mishaps::missing, tr("not in its place")); });
   short_ = add(1, 2, 1, "measure_at_saw", tr("SHORT"), Qt::Key_F6, Weight::Glove, [this] { MeasuredShort(); });
   bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
-  no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove, [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
+  no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove,
+                 [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
   hand_over_ = add(2, 1, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
 }
 
@@ -141,7 +144,8 @@ bool SawStation::Take(const QString& scan) {
   }
   const QString place = read.place ? Q(*read.place) : read.text;
   if (work_.step() != SawWork::Step::Place) return read.place ? refuse(tr("%1 is a place: nothing waits for one now").arg(place)) : false;
-  if (!work_.IsPlace(place)) return refuse(tr("%1 is no place of this shop: scan the label of the place where %2 is put").arg(place, work_.drop()));
+  if (!work_.IsPlace(place))
+    return refuse(tr("%1 is no place of this shop: scan the label of the place where %2 is put").arg(place, work_.drop()));
   work_.PutAway(place);
   return true;
 }
@@ -171,9 +175,18 @@ void SawStation::Show() {
   const SawWork::Step step = work_.step();
   const bool cut = step == SawWork::Step::Cut, pull = step == SawWork::Step::Pull;
   switch (step) {
-    case SawWork::Step::NoSaw: head_->setText(tr("Which saw is this?")); what_->setText(tr("Say it in the settings: Ctrl+,")); break;
-    case SawWork::Step::Nothing: head_->setText(tr("Nothing waits for saw %1").arg(desk().settings.saw)); what_->setText(tr("A plan made for this saw shows up here by itself.")); break;
-    case SawWork::Step::Place: head_->setText(tr("Where does %1 lie?").arg(work_.drop())); what_->setText(tr("Scan its place; Enter: where the piece came from.")); break;
+    case SawWork::Step::NoSaw:
+      head_->setText(tr("Which saw is this?"));
+      what_->setText(tr("Say it in the settings: Ctrl+,"));
+      break;
+    case SawWork::Step::Nothing:
+      head_->setText(tr("Nothing waits for saw %1").arg(desk().settings.saw));
+      what_->setText(tr("A plan made for this saw shows up here by itself."));
+      break;
+    case SawWork::Step::Place:
+      head_->setText(tr("Where does %1 lie?").arg(work_.drop()));
+      what_->setText(tr("Scan its place; Enter: where the piece came from."));
+      break;
     default: break;
   }
   if (block && (cut || pull)) ShowPiece(RemainingOf(*block));
@@ -214,11 +227,25 @@ void SawStation::ShowWaiting() {
   const SheetBlock* const now = work_.block();
   for (const Sheet& sheet : work_.sheets()) {
     const QDate due = QDate::fromString(Q(sheet.due), Qt::ISODate), today = QDate::currentDate();
-    const QString when = !due.isValid() ? QString() : due < today ? tr("LATE: was due %1").arg(Q(sheet.due)) : due == today ? tr("due today") : tr("due %1").arg(Q(sheet.due));
-    entries.push_back({.key = {}, .title = tr("Plan %1").arg(Q(sheet.number)), .below = {}, .right = when, .sign = due.isValid() && due < today ? Sign::Warning : Sign::None, .section = true});
+    const QString when = !due.isValid() ? QString()
+        : due < today                   ? tr("LATE: was due %1").arg(Q(sheet.due))
+        : due == today                  ? tr("due today")
+                                        : tr("due %1").arg(Q(sheet.due));
+    entries.push_back({.key = {},
+                       .title = tr("Plan %1").arg(Q(sheet.number)),
+                       .below = {},
+                       .right = when,
+                       .sign = due.isValid() && due < today ? Sign::Warning : Sign::None,
+                       .section = true});
     for (const SheetBlock& b : sheet.blocks)
-      entries.push_back({.key = Q(b.tag), .title = Q(b.tag), .below = QString("%1   %2   %3").arg(Q(b.place), Q(b.section), Q(b.grade)),
-                         .right = b.state == "done" ? tr("cut") : b.state == "at saw" ? tr("in the saw") : units().Words(b.mass), .sign = SignOf(b), .mono = true});
+      entries.push_back({.key = Q(b.tag),
+                         .title = Q(b.tag),
+                         .below = QString("%1   %2   %3").arg(Q(b.place), Q(b.section), Q(b.grade)),
+                         .right = b.state == "done" ? tr("cut")
+                             : b.state == "at saw"  ? tr("in the saw")
+                                                    : units().Words(b.mass),
+                         .sign = SignOf(b),
+                         .mono = true});
   }
   waiting_->Show(entries, tr("No plan waits for this saw."));
   if (now) {
@@ -318,18 +345,19 @@ void SawStation::FewerCut() {
   if (block.cuts.empty()) return;
   const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];
   const std::string line = cut.order + "/" + cut.line;
-  Question(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count), [this, line, most = cut.count](const QString& answer) {
-            bool whole = false;
-            const int count = answer.toInt(&whole);
-            if (!whole || count < 0 || count >= most) {
-              sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most - 1));
-              return false;
-            }
-            told_.done[line] = count;
-            told_.reason = tr("fewer cut than planned").toStdString();
-            Confirm();
-            return true;
-          });
+  Question(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count),
+           [this, line, most = cut.count](const QString& answer) {
+             bool whole = false;
+             const int count = answer.toInt(&whole);
+             if (!whole || count < 0 || count >= most) {
+               sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most - 1));
+               return false;
+             }
+             told_.done[line] = count;
+             told_.reason = tr("fewer cut than planned").toStdString();
+             Confirm();
+             return true;
+           });
 }
 
 void SawStation::HandOver() {
@@ -340,40 +368,42 @@ void SawStation::HandOver() {
 void SawStation::AskHandedOver(std::size_t cut, DoneCounts done) {
   const std::vector<SheetCut> cuts = work_.step() == SawWork::Step::Cut ? RemainingOf(*work_.block()).cuts : std::vector<SheetCut>{};
   if (cut >= cuts.size()) {
-    Question(cuts.empty() ? tr("How do things stand at saw %1? The next one reads it.").arg(desk().settings.saw) : tr("How do things stand, and why is the rest open? The next one reads it."),
-                 [this, done](const QString& words) {
-                   work_.HandOver(done, words);
-                   return true;
-                 });
+    Question(cuts.empty() ? tr("How do things stand at saw %1? The next one reads it.").arg(desk().settings.saw)
+                          : tr("How do things stand, and why is the rest open? The next one reads it."),
+             [this, done](const QString& words) {
+               work_.HandOver(done, words);
+               return true;
+             });
     return;
   }
   const std::string line = cuts[cut].order + "/" + cuts[cut].line;
-  Question(tr("How many good pieces for %1 are cut so far, of %2?").arg(Q(line)).arg(cuts[cut].count), [this, cut, done, line, most = cuts[cut].count](const QString& answer) {
-    bool whole = false;
-    const int count = answer.toInt(&whole);
-    if (!whole || count < 0 || count > most) {
-      sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most));
-      return false;
-    }
-    DoneCounts more = done;
-    more[line] += count;
-    AskHandedOver(cut + 1, more);
-    return true;
-  });
+  Question(tr("How many good pieces for %1 are cut so far, of %2?").arg(Q(line)).arg(cuts[cut].count),
+           [this, cut, done, line, most = cuts[cut].count](const QString& answer) {
+             bool whole = false;
+             const int count = answer.toInt(&whole);
+             if (!whole || count < 0 || count > most) {
+               sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most));
+               return false;
+             }
+             DoneCounts more = done;
+             more[line] += count;
+             AskHandedOver(cut + 1, more);
+             return true;
+           });
 }
 
 void SawStation::BadMetal() {
   const QString tag = Q(work_.block()->tag);
   Question(tr("What is wrong with %1?").arg(tag), [this, tag](const QString& answer) {
-            planning::Mishaps mishaps;
-            mishaps.bad.push_back(tag.toStdString());
-            mishaps.reason = answer.toStdString();
-            work_.Mend(mishaps);
-            return true;
-          });
+    planning::Mishaps mishaps;
+    mishaps.bad.push_back(tag.toStdString());
+    mishaps.reason = answer.toStdString();
+    work_.Mend(mishaps);
+    return true;
+  });
 }
 
-void SawStation::Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason) {
+void SawStation::Mishap(std::vector<std::string> planning::Mishaps::*of, const QString& reason) {
   planning::Mishaps mishaps;
   (mishaps.*of).push_back(work_.block()->tag);
   mishaps.reason = reason.toStdString();
@@ -381,11 +411,20 @@ void SawStation::Mishap(std::vector<std::string> planning::Mishaps::* of, const 
 }
 
 void SawStation::PrintLabel(const QString& tag) {
-  desk().link.Ask(this, [tag = tag.toStdString(), settings = desk().settings](Connection& book) { return PrintLabels(book, {tag}, settings); },
-                  [this, tag](const LabelsOut& out) {
-                    if (!out.failed.empty()) emit Happened({Sign::Warning, tr("the label of %1 is not out: %2. It stays in the queue; write the tag on the metal").arg(tag, BookWords(out.failed)), {}, {}});
-                  },
-                  [this, tag](const DbError& error) { emit Happened({Sign::Warning, tr("the label of %1 is not out: %2").arg(tag, WordsOf(error)), {}, {}}); }, BookLink::Pace::Long);
+  desk().link.Ask(
+      this, [tag = tag.toStdString(), settings = desk().settings](Connection& book) { return PrintLabels(book, {tag}, settings); },
+      [this, tag](const LabelsOut& out) {
+        if (!out.failed.empty())
+          emit Happened(
+              {Sign::Warning,
+               tr("the label of %1 is not out: %2. It stays in the queue; write the tag on the metal").arg(tag, BookWords(out.failed)),
+               {},
+               {}});
+      },
+      [this, tag](const DbError& error) {
+        emit Happened({Sign::Warning, tr("the label of %1 is not out: %2").arg(tag, WordsOf(error)), {}, {}});
+      },
+      BookLink::Pace::Long);
 }
 
 }  // namespace heatkeep

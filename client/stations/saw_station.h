@@ -54,7 +54,7 @@ class SawStation : public Station {
   void HandOver();
   void AskHandedOver(std::size_t cut, DoneCounts done);  // line by line
   void BadMetal();
-  void Mishap(std::vector<std::string> planning::Mishaps::* of, const QString& reason);
+  void Mishap(std::vector<std::string> planning::Mishaps::*of, const QString& reason);
   void PrintLabel(const QString& tag);
 
   SawWork work_;

@@ -33,7 +33,8 @@ bool ScanFilter::eventFilter(QObject* watched, QEvent* event) {
     case QEvent::KeyPress: return Pressed(*static_cast<QKeyEvent*>(event));
     case QEvent::KeyRelease:
       // a held key's release comes with it when it is given back
-      return !held_.empty() || (since_scan_.isValid() && since_scan_.elapsed() < kSecondLineEnd && EndsScan(*static_cast<QKeyEvent*>(event)));
+      return !held_.empty() ||
+          (since_scan_.isValid() && since_scan_.elapsed() < kSecondLineEnd && EndsScan(*static_cast<QKeyEvent*>(event)));
     case QEvent::FocusOut: GiveBack(); return false;
     default: return false;
   }
@@ -47,7 +48,8 @@ QString ScanFilter::CharacterOf(const QKeyEvent& key) const {
     if (text_.isEmpty()) return {};
     switch (key.key()) {
       case Qt::Key_BracketRight: return QChar(29);
-      case Qt::Key_AsciiCircum: case Qt::Key_6: return QChar(30);
+      case Qt::Key_AsciiCircum:
+      case Qt::Key_6: return QChar(30);
       case Qt::Key_D: return QChar(4);
       default: return {};
     }

@@ -4,7 +4,8 @@
 // or Tab follows at least four of them they are one scan and nothing of them reaches any field. When it does not come in time they were
 // typed, and are given to the focus as they were, in their order, at most `gap` late. With a prefix set, what begins with it is a scan
 // whatever its speed up to a second a character, and nothing else is. Control characters of an ISO/IEC 15434 message come as Ctrl with
-// a letter or sign and belong to the scan. Pauses are those between the keys as they were struck, not as a busy program got to them. An Enter that follows a scan at once is the scanner's second line end and is dropped.
+// a letter or sign and belong to the scan. Pauses are those between the keys as they were struck, not as a busy program got to them. An
+// Enter that follows a scan at once is the scanner's second line end and is dropped.
 #pragma once
 
 #include <QElapsedTimer>

@@ -22,7 +22,8 @@ PagePart WordsPart(const QString& head, const QString& words) {
 
 PagePart TablePart(const QString& head, const RowTable& table) {
   PagePart part{.head = head.toStdString()};
-  for (const TableColumn& c : table.columns()) part.columns.push_back({c.head.toStdString(), static_cast<double>(c.bar ? 24 : c.width), c.number, false, c.bar});
+  for (const TableColumn& c : table.columns())
+    part.columns.push_back({c.head.toStdString(), static_cast<double>(c.bar ? 24 : c.width), c.number, false, c.bar});
   for (int i = 0; i < table.rowCount(); ++i) {
     PageRow row;
     for (const TableCell& cell : table.At(i).cells) row.texts.push_back(cell.text.toStdString());
@@ -33,9 +34,13 @@ PagePart TablePart(const QString& head, const RowTable& table) {
 }
 
 PagePart WaitingPart(const QString& head, const WaitingList& list) {
-  PagePart part{.head = head.toStdString(), .columns = {{Words::tr("What").toStdString(), 3}, {Words::tr("About it").toStdString(), 6}, {Words::tr("When, how much").toStdString(), 2, true}}};
+  PagePart part{.head = head.toStdString(),
+                .columns = {{Words::tr("What").toStdString(), 3},
+                            {Words::tr("About it").toStdString(), 6},
+                            {Words::tr("When, how much").toStdString(), 2, true}}};
   for (const WaitingEntry& entry : list.entries())
-    part.rows.push_back({{(entry.section ? "- " + entry.title + " -" : entry.title).toStdString(), QString(entry.below).replace('\n', ' ').toStdString(), entry.right.toStdString()}});
+    part.rows.push_back({{(entry.section ? "- " + entry.title + " -" : entry.title).toStdString(),
+                          QString(entry.below).replace('\n', ' ').toStdString(), entry.right.toStdString()}});
   return part;
 }
 
@@ -43,7 +48,8 @@ std::vector<PagePart> BarParts(const std::vector<PlanBarGroup>& groups) {
   std::vector<PagePart> parts;
   for (const PlanBarGroup& group : groups) {
     parts.push_back({.head = group.head.toStdString()});
-    for (const PlanBar& bar : group.bars) parts.back().bars.push_back({bar.title.toStdString(), bar.beside.toStdString(), bar.right.toStdString(), bar.bar});
+    for (const PlanBar& bar : group.bars)
+      parts.back().bars.push_back({bar.title.toStdString(), bar.beside.toStdString(), bar.right.toStdString(), bar.bar});
   }
   return parts;
 }
@@ -67,7 +73,9 @@ ScreenPage PageOf(const QString& what, const QString& subject, const ReadingUnit
 }
 
 DeskPaper PaperOf(const QString& kind, ScreenPage page) {
-  return {kind, [page = std::move(page)](Connection&, const std::string& file, const PrintOptions& print) { WriteScreenPage(file, page, print); }};
+  return {kind, [page = std::move(page)](Connection&, const std::string& file, const PrintOptions& print) {
+            WriteScreenPage(file, page, print);
+          }};
 }
 
 }  // namespace heatkeep

@@ -11,7 +11,7 @@
 
 namespace heatkeep {
 
-PagePart WordsPart(const QString& head, const QString& words);  // a paragraph a line
+PagePart WordsPart(const QString& head, const QString& words);   // a paragraph a line
 PagePart TablePart(const QString& head, const RowTable& table);  // the rows shown, in their order
 PagePart WaitingPart(const QString& head, const WaitingList& list);
 std::vector<PagePart> BarParts(const std::vector<PlanBarGroup>& groups);

@@ -2,11 +2,11 @@
 
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QPushButton>
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSpinBox>
 
 #include "client/gateway/readings.h"
@@ -21,41 +21,54 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
   using Look = DeskSettings::Look;
   setWindowTitle(tr("Settings of this desk"));
   setMinimumWidth(640);
-  choose_path = [this](const QString& head, bool folder) { return folder ? QFileDialog::getExistingDirectory(this, head) : QFileDialog::getSaveFileName(this, head, {}, {}, nullptr, QFileDialog::DontConfirmOverwrite); };
+  choose_path = [this](const QString& head, bool folder) {
+    return folder ? QFileDialog::getExistingDirectory(this, head)
+                  : QFileDialog::getSaveFileName(this, head, {}, {}, nullptr, QFileDialog::DontConfirmOverwrite);
+  };
   auto* form = new QFormLayout(this);
   form->setContentsMargins(kAround, kAround, kAround, kAround);
   form->setSpacing(kInside);
-  lengths_ = Choice(form, tr("Lengths in"), {{tr("millimetres"), int(LengthAs::Mm)}, {tr("inches with fractions"), int(LengthAs::InchFraction)}, {tr("inches with decimals"), int(LengthAs::InchDecimal)}},
+  lengths_ = Choice(form, tr("Lengths in"),
+                    {{tr("millimetres"), int(LengthAs::Mm)},
+                     {tr("inches with fractions"), int(LengthAs::InchFraction)},
+                     {tr("inches with decimals"), int(LengthAs::InchDecimal)}},
                     int(before_.units.length));
   masses_ = Choice(form, tr("Masses in"), {{tr("kilograms"), int(MassAs::Kg)}, {tr("pounds"), int(MassAs::Lb)}}, int(before_.units.mass));
-  look_ = Choice(form, tr("Look"), {{tr("as the system"), int(Look::System)}, {tr("light"), int(Look::Light)}, {tr("dark"), int(Look::Dark)}}, int(before_.look));
+  look_ =
+      Choice(form, tr("Look"), {{tr("as the system"), int(Look::System)}, {tr("light"), int(Look::Light)}, {tr("dark"), int(Look::Dark)}},
+             int(before_.look));
   std::vector<std::pair<QString, QVariant>> scales;
   for (const int percent : {75, 100, 125, 150, 175, 200, 250, 300}) scales.emplace_back(tr("%1 %").arg(percent), percent);
   scale_ = Choice(form, tr("Size of all that is shown (from the next start)"), scales, before_.scale);
-  language_ = Choice(form, tr("Language (from the next start)"), {{tr("as the system"), QString()}, {"English", QString("en")}, {"Deutsch", QString("de")}}, before_.language);
+  language_ = Choice(form, tr("Language (from the next start)"),
+                     {{tr("as the system"), QString()}, {"English", QString("en")}, {"Deutsch", QString("de")}}, before_.language);
   saw_ = Choice(form, tr("This desk stands at saw"), {{tr("none"), QString()}}, QString());
   if (!before_.saw.isEmpty()) {
     saw_->addItem(before_.saw, before_.saw);
     saw_->setCurrentIndex(1);
   }
-  desk.link.Ask(this, [](Connection& book) { return ReadNames(book, "saws", "saw"); }, [this](const std::vector<std::string>& saws) {
-    for (const std::string& saw : saws) {
-      const QString name = QString::fromStdString(saw);
-      if (saw_->findData(name) < 0) saw_->addItem(name, name);
-    }
-  });
+  desk.link.Ask(
+      this, [](Connection& book) { return ReadNames(book, "saws", "saw"); },
+      [this](const std::vector<std::string>& saws) {
+        for (const std::string& saw : saws) {
+          const QString name = QString::fromStdString(saw);
+          if (saw_->findData(name) < 0) saw_->addItem(name, name);
+        }
+      });
   measured_with_ = Choice(form, tr("Lengths are read with"), {{tr("not said"), QString()}}, QString());
   if (!before_.measured_with.isEmpty()) {
     measured_with_->addItem(before_.measured_with, before_.measured_with);
     measured_with_->setCurrentIndex(1);
   }
-  desk.link.Ask(this, [](Connection& book) { return std::pair(ReadLengthDevices(book), ReadTapeDoubt(book)); }, [this](const std::pair<std::vector<DeviceRow>, Length>& read) {
-    for (const DeviceRow& device : read.first) {
-      const QString name = Q(device.device), words = DeviceWords(device, read.second, before_.units);
-      if (const int at = measured_with_->findData(name); at >= 0) measured_with_->setItemText(at, words);
-      else measured_with_->addItem(words, name);
-    }
-  });
+  desk.link.Ask(
+      this, [](Connection& book) { return std::pair(ReadLengthDevices(book), ReadTapeDoubt(book)); },
+      [this](const std::pair<std::vector<DeviceRow>, Length>& read) {
+        for (const DeviceRow& device : read.first) {
+          const QString name = Q(device.device), words = DeviceWords(device, read.second, before_.units);
+          if (const int at = measured_with_->findData(name); at >= 0) measured_with_->setItemText(at, words);
+          else measured_with_->addItem(words, name);
+        }
+      });
   queue_file_ = Path(form, tr("Deeds kept while the book is away"), before_.queue_file, tr("a file that `heatkeep saw block` made"), false);
   label_printer_ = Field(form, tr("Label printer"), before_.label_printer, tr("its name in the system; empty: labels as files"));
   label_folder_ = Path(form, tr("Folder for labels as files"), before_.label_folder, tr("a folder"), true);
@@ -75,7 +88,8 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
   form->addRow(buttons);
 }
 
-QComboBox* SettingsPage::Choice(QFormLayout* form, const QString& label, const std::vector<std::pair<QString, QVariant>>& words, const QVariant& now) {
+QComboBox* SettingsPage::Choice(QFormLayout* form, const QString& label, const std::vector<std::pair<QString, QVariant>>& words,
+                                const QVariant& now) {
   auto* box = new QComboBox;
   for (const auto& [word, value] : words) box->addItem(word, value);
   box->setCurrentIndex(std::max(0, box->findData(now)));

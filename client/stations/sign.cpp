@@ -31,10 +31,12 @@ void PaintSign(QPainter& painter, const QRectF& box, Sign sign) {
   painter.setBrush(Qt::NoBrush);
   switch (sign) {
     case Sign::Done:
-      painter.drawPolyline(QPolygonF{middle + QPointF(-0.7, 0.05) * radius, middle + QPointF(-0.2, 0.6) * radius, middle + QPointF(0.75, -0.6) * radius});
+      painter.drawPolyline(
+          QPolygonF{middle + QPointF(-0.7, 0.05) * radius, middle + QPointF(-0.2, 0.6) * radius, middle + QPointF(0.75, -0.6) * radius});
       break;
     case Sign::Warning:
-      painter.drawPolygon(QPolygonF{middle + QPointF(0, -0.8) * radius, middle + QPointF(0.85, 0.7) * radius, middle + QPointF(-0.85, 0.7) * radius});
+      painter.drawPolygon(
+          QPolygonF{middle + QPointF(0, -0.8) * radius, middle + QPointF(0.85, 0.7) * radius, middle + QPointF(-0.85, 0.7) * radius});
       painter.drawLine(middle + QPointF(0, -0.25) * radius, middle + QPointF(0, 0.2) * radius);
       painter.drawPoint(middle + QPointF(0, 0.45) * radius);
       break;

@@ -12,15 +12,20 @@ namespace heatkeep {
 
 std::vector<StartStation::Step> StartStation::Steps() {
   return {
-      {tr("Grades and their limits"), tr("heatkeep grades add FILE\nheatkeep grades limits\n\nGrades by their standard's designation and number, with density. The limits that come with the program say their source; a new private book has them.")},
-      {tr("The shop: saws, places, mills, customers"), tr("heatkeep shop set shop.json\n\nseed/scenario/shop.json is an example. Kerf and grip are what the shop measures, not what a table says.")},
-      {tr("What lies there: the opening balance"), tr("F2 brings in a spreadsheet of bars and drops, one row each or alike: tag, grade, section, length, and what is known of heat, place and owner. Every row is shown with what is wrong with it before anything is booked.\n\nAt the command line: heatkeep opening bars.xlsx")},
+      {tr("Grades and their limits"),
+       tr("heatkeep grades add FILE\nheatkeep grades limits\n\nGrades by their standard's designation and number, with density. The limits that come with the program say their source; a new private book has them.")},
+      {tr("The shop: saws, places, mills, customers"),
+       tr("heatkeep shop set shop.json\n\nseed/scenario/shop.json is an example. Kerf and grip are what the shop measures, not what a table says.")},
+      {tr("What lies there: the opening balance"),
+       tr("F2 brings in a spreadsheet of bars and drops, one row each or alike: tag, grade, section, length, and what is known of heat, place and owner. Every row is shown with what is wrong with it before anything is booked.\n\nAt the command line: heatkeep opening bars.xlsx")},
       {tr("The first cut list"), tr("heatkeep cutlist add list.csv\n\nThen the planning station: F1 plans, F2 promises.")},
-      {tr("People"), tr("heatkeep book person add NAME --role clerk\n\nA login a person; the roles are clerk, planner, saw, quality, owner.")},
+      {tr("People"),
+       tr("heatkeep book person add NAME --role clerk\n\nA login a person; the roles are clerk, planner, saw, quality, owner.")},
   };
 }
 
-StartStation::StartStation(Desk& desk, QWidget* parent) : Station(desk, parent), work_(desk.link, desk.first), list_(new WaitingList), pages_(new QStackedWidget) {
+StartStation::StartStation(Desk& desk, QWidget* parent)
+    : Station(desk, parent), work_(desk.link, desk.first), list_(new WaitingList), pages_(new QStackedWidget) {
   pages_->addWidget(BuildSteps());
   auto* import = new QWidget;
   auto* down = Down(import);
@@ -55,7 +60,8 @@ QWidget* StartStation::BuildSteps() {
   auto* row = new QHBoxLayout;
   row->setSpacing(kInside);
   row->addWidget(demo_ = new DeedButton(desk().link, {}, tr("Look around in the demo shop"), Qt::Key_F1));
-  row->addWidget(import_ = new DeedButton(desk().link, "open_balance", tr("Bring in what lies there"), Qt::Key_F2, DeedButton::Weight::Primary));
+  row->addWidget(import_ =
+                     new DeedButton(desk().link, "open_balance", tr("Bring in what lies there"), Qt::Key_F2, DeedButton::Weight::Primary));
   for (DeedButton* button : {demo_, import_}) button->setMinimumWidth(260);
   row->addStretch(1);
   down->addLayout(row);
@@ -80,7 +86,8 @@ void StartStation::OpenImport() {
 
 bool StartStation::TakeFile(const QString& file) {
   static const QStringList endings{".xlsx", ".ods", ".csv"};
-  if (std::none_of(endings.begin(), endings.end(), [&](const QString& ending) { return file.endsWith(ending, Qt::CaseInsensitive); })) return false;
+  if (std::none_of(endings.begin(), endings.end(), [&](const QString& ending) { return file.endsWith(ending, Qt::CaseInsensitive); }))
+    return false;
   OpenImport();
   work_.Look(file);
   return true;
@@ -110,14 +117,20 @@ void StartStation::Redress() {
   Show();
 }
 
-int StartStation::done() const { return static_cast<int>(std::count_if(work_.counts().begin(), work_.counts().end(), [](std::int64_t count) { return count > 0; })); }
+int StartStation::done() const {
+  return static_cast<int>(std::count_if(work_.counts().begin(), work_.counts().end(), [](std::int64_t count) { return count > 0; }));
+}
 
 void StartStation::Show() {
   const std::vector<Step> steps = Steps();
   const std::vector<std::int64_t>& counts = work_.counts();
   std::vector<WaitingEntry> entries;
   for (std::size_t i = 0; i < counts.size() && i < steps.size(); ++i)
-    entries.push_back({.key = QString::number(i), .title = steps[i].title.section(": ", 0, 0), .below = steps[i].title.section(": ", 1), .right = counts[i] > 0 ? QString::number(counts[i]) : QString(), .sign = counts[i] > 0 ? Sign::Done : Sign::Waiting});
+    entries.push_back({.key = QString::number(i),
+                       .title = steps[i].title.section(": ", 0, 0),
+                       .below = steps[i].title.section(": ", 1),
+                       .right = counts[i] > 0 ? QString::number(counts[i]) : QString(),
+                       .sign = counts[i] > 0 ? Sign::Done : Sign::Waiting});
   {
     const QSignalBlocker quiet(list_);
     list_->Show(entries, tr("The book is being read ..."));
@@ -129,8 +142,12 @@ void StartStation::Show() {
   if (first.demo) head_->setText(tr("The demo: Ostrel Shaftworks, an invented shop"));
   else if (first.own && work_.empty()) head_->setText(tr("An empty book of your own"));
   else head_->setText(whole ? tr("The book is ready for work") : tr("%1 of %2 steps to the first cut").arg(done()).arg(steps.size()));
-  if (first.demo) offer_->setText(tr("Everything in it is invented. What you do here changes only the demo. Your own book is beside it, as you left it."));
-  else if (first.own) offer_->setText(tr("The demo is a shop with 900 bars and drops, their certificates and three cut lists, in a book of its own beside this one: it takes about a minute to make and changes nothing here.\nOr begin with your own metal: a spreadsheet of what lies there becomes the opening balance."));
+  if (first.demo)
+    offer_->setText(
+        tr("Everything in it is invented. What you do here changes only the demo. Your own book is beside it, as you left it."));
+  else if (first.own)
+    offer_->setText(tr(
+        "The demo is a shop with 900 bars and drops, their certificates and three cut lists, in a book of its own beside this one: it takes about a minute to make and changes nothing here.\nOr begin with your own metal: a spreadsheet of what lies there becomes the opening balance."));
   offer_->setVisible(first.own);
   demo_->setVisible(first.own);
   demo_->SetWords(first.demo ? tr("Back to your own book") : tr("Look around in the demo shop"));

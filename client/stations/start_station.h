@@ -1,5 +1,6 @@
-// What a new book needs before the first cut, step by step: what is there already, and how to get what is not. In a private book that is empty
-// it offers the demo shop in a book beside it, and takes in an opening balance from a spreadsheet. A shop that works looks here never again.
+// What a new book needs before the first cut, step by step: what is there already, and how to get what is not. In a private book that is
+// empty it offers the demo shop in a book beside it, and takes in an opening balance from a spreadsheet. A shop that works looks here never
+// again.
 #pragma once
 
 #include "client/models/start_work.h"

@@ -40,7 +40,8 @@ void StopFigure::Show(const QString& setting) {
 }
 
 int StopFigure::WidthIn(const QFont& font) const {
-  return QFontMetrics(font).horizontalAdvance(setting_.section(' ', 0, -2)) + kInside + QFontMetrics(UnitOf(font)).horizontalAdvance(setting_.section(' ', -1));
+  return QFontMetrics(font).horizontalAdvance(setting_.section(' ', 0, -2)) + kInside +
+      QFontMetrics(UnitOf(font)).horizontalAdvance(setting_.section(' ', -1));
 }
 
 QFont StopFigure::FontFor(int room_width, int room_height) const {

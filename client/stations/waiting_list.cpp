@@ -49,7 +49,8 @@ class EntryPainter : public QStyledItemDelegate {
     painter->setFont(title_font);
     painter->setPen(section ? quiet : text);
     const int room = box.right() - left - right_width;
-    painter->drawText(QRect(left, box.top(), room, title.height()), Qt::AlignLeft | Qt::AlignVCenter, title.elidedText(index.data().toString(), Qt::ElideRight, room));
+    painter->drawText(QRect(left, box.top(), room, title.height()), Qt::AlignLeft | Qt::AlignVCenter,
+                      title.elidedText(index.data().toString(), Qt::ElideRight, room));
     painter->setFont(FontOf(Size::Table));
     painter->setPen(quiet);
     const int whole = box.right() - left;
@@ -69,7 +70,9 @@ WaitingList::WaitingList(QWidget* parent) : QListWidget(parent) {
   setVerticalScrollMode(ScrollPerPixel);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setAccessibleName(tr("what waits"));
-  connect(this, &QListWidget::currentItemChanged, this, [this](const QListWidgetItem* now) { if (now && !signalsBlocked()) emit Chosen(now->data(kKey).toString()); });
+  connect(this, &QListWidget::currentItemChanged, this, [this](const QListWidgetItem* now) {
+    if (now && !signalsBlocked()) emit Chosen(now->data(kKey).toString());
+  });
 }
 
 void WaitingList::Show(const std::vector<WaitingEntry>& entries, const QString& empty_words) {
@@ -112,7 +115,8 @@ void WaitingList::paintEvent(QPaintEvent* event) {
   if (count() > 0) return;
   QPainter painter(viewport());
   painter.setPen(ColorOf(Use::Quiet));
-  painter.drawText(viewport()->rect().adjusted(kInside, kInside, -kInside, -kInside), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, empty_words_);
+  painter.drawText(viewport()->rect().adjusted(kInside, kInside, -kInside, -kInside), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                   empty_words_);
 }
 
 }  // namespace heatkeep

@@ -11,9 +11,9 @@
 namespace heatkeep {
 
 struct WaitingEntry {
-  QString key = {};      // names it, stays selected through a refresh
+  QString key = {};                // names it, stays selected through a refresh
   QString title = {}, below = {};  // two lines
-  QString right = {};    // due, count, mass
+  QString right = {};              // due, count, mass
   Sign sign = Sign::None;
   bool mono = false;     // the title is a tag or a heat
   bool section = false;  // a heading between entries; cannot be chosen

@@ -11,7 +11,11 @@ void YieldView::Show(const std::vector<UseMonth>& months) {
   months_.clear();
   for (const UseMonth& m : months)
     if (m.used.g > 0) months_.push_back(m);
-  setAccessibleName(months_.empty() ? tr("no yield yet") : tr("yield, last month %1 %").arg(100.0 * static_cast<double>(months_.back().good.g) / static_cast<double>(months_.back().used.g), 0, 'f', 1));
+  setAccessibleName(
+      months_.empty()
+          ? tr("no yield yet")
+          : tr("yield, last month %1 %")
+                .arg(100.0 * static_cast<double>(months_.back().good.g) / static_cast<double>(months_.back().used.g), 0, 'f', 1));
   update();
 }
 
@@ -21,7 +25,8 @@ void YieldView::paintEvent(QPaintEvent*) {
   if (months_.size() < 2) {
     painter.setPen(ColorOf(Use::Quiet));
     painter.setFont(FontOf(Size::Table));
-    painter.drawText(rect(), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, tr("Yield by month: shown from the second month of cutting on."));
+    painter.drawText(rect(), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                     tr("Yield by month: shown from the second month of cutting on."));
     return;
   }
   Chart chart;

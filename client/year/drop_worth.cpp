@@ -31,9 +31,7 @@ double WeightOfDays(const Past& past, const WorthRules& rules) {
   return sum;
 }
 
-bool Allows(const RackDrop& drop, const PastLine& line) {
-  return drop.papers >= line.papers && drop.owner == line.owner;
-}
+bool Allows(const RackDrop& drop, const PastLine& line) { return drop.papers >= line.papers && drop.owner == line.owner; }
 
 }  // namespace
 

@@ -11,7 +11,7 @@ using allocator::LeftKind;
 using allocator::PieceKind;
 
 constexpr std::int64_t kCent = 1'000'000;
-const allocator::FineMoney kPull{200 * kCent};   // 3 minutes at 40 an hour
+const allocator::FineMoney kPull{200 * kCent};  // 3 minutes at 40 an hour
 const allocator::FineMoney kSetup{50 * kCent};
 
 }  // namespace

@@ -15,8 +15,7 @@ bool Near(Length older, Length fresh) {
 
 }  // namespace
 
-Length KeepLength(const RackDrop& like, const Past& past, const WorthRules& rules, const KeepGrid& grid,
-                  std::optional<Length> older) {
+Length KeepLength(const RackDrop& like, const Past& past, const WorthRules& rules, const KeepGrid& grid, std::optional<Length> older) {
   if (grid.least.nm <= 0 || grid.step.nm <= 0 || grid.most < grid.least)
     throw std::invalid_argument("the lengths to try are in no order; expected 0 < least <= most and a step above 0");
   // Loss of a limit at the grid's start: all that do not pay are kept. Each step up scraps one length more.

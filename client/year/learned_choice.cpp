@@ -53,10 +53,9 @@ FineMoney LearnedChoice::MoneyOf(const allocator::Problem& problem, const alloca
   for (const Layout& layout : plan.layouts) {
     const auto& piece = problem.pieces[static_cast<std::size_t>(layout.piece)];
     std::int64_t one = piece.costs.per_pull.micro;
-    one += piece.kind == PieceKind::Bar ? allocator::Priced(group_.price_per_metre, piece.length).micro
-                                        : curve_.Racked(piece.length).micro;
-    one -= layout.left >= problem.rules.keep ? curve_.Left(layout.left).micro
-                                             : allocator::Priced(group_.scrap_per_metre, layout.left).micro;
+    one += piece.kind == PieceKind::Bar ? allocator::Priced(group_.price_per_metre, piece.length).micro : curve_.Racked(piece.length).micro;
+    one -=
+        layout.left >= problem.rules.keep ? curve_.Left(layout.left).micro : allocator::Priced(group_.scrap_per_metre, layout.left).micro;
     sum += one * layout.repeat;
   }
   return {sum};
@@ -69,7 +68,7 @@ allocator::Plan LearnedChoice::Plan(const allocator::Problem& problem, int itera
     allocator::Plan plan = PlanOf(way, asked, iterations);
     const FineMoney money = MoneyOf(problem, plan);
     const bool better = !best || plan.value.unmet_pieces < best->value.unmet_pieces ||
-                        (plan.value.unmet_pieces == best->value.unmet_pieces && money < least);
+        (plan.value.unmet_pieces == best->value.unmet_pieces && money < least);
     if (!better) return;
     best = std::move(plan);
     least = money;

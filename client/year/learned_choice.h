@@ -18,8 +18,7 @@ namespace heatkeep::year {
 class LearnedChoice {
  public:
   // Both must outlive it. `lines`: all of the group's, by day; of these only those before a review's day are looked at.
-  LearnedChoice(const Group& group, const std::vector<DayLine>& lines)
-      : group_(group), lines_(lines), keep_(group.rules.keep) {}
+  LearnedChoice(const Group& group, const std::vector<DayLine>& lines) : group_(group), lines_(lines), keep_(group.rules.keep) {}
 
   // Scraps the drops that, racked as they are, will not earn their place; learns the curve and the keep length.
   void Review(int today, GroupRack& rack);

@@ -20,9 +20,8 @@ class ByHand {
  public:
   explicit ByHand(const Problem& problem) : problem_(problem), order_(problem.lines.size()) {
     std::iota(order_.begin(), order_.end(), 0);
-    std::stable_sort(order_.begin(), order_.end(), [&](int a, int b) {
-      return problem.lines[At(a)].CutLength() > problem.lines[At(b)].CutLength();
-    });
+    std::stable_sort(order_.begin(), order_.end(),
+                     [&](int a, int b) { return problem.lines[At(a)].CutLength() > problem.lines[At(b)].CutLength(); });
     for (const Line& line : problem.lines) left_.push_back(line.quantity);
     for (const Piece& piece : problem.pieces) stock_.push_back(piece.count.value_or(1'000'000));
     given_up_.resize(problem.lines.size());
@@ -59,9 +58,7 @@ class ByHand {
     return std::nullopt;
   }
 
-  Room RoomOfPiece(int piece) const {
-    return RoomOf(problem_.pieces[At(piece)], RulesFor(problem_, problem_.pieces[At(piece)]));
-  }
+  Room RoomOfPiece(int piece) const { return RoomOf(problem_.pieces[At(piece)], RulesFor(problem_, problem_.pieces[At(piece)])); }
 
   bool Gives(int piece, int line) const {
     if (stock_[At(piece)] < 1) return false;
@@ -74,8 +71,7 @@ class ByHand {
     std::optional<int> best;
     for (int p = 0; p < static_cast<int>(problem_.pieces.size()); ++p) {
       const Piece& piece = problem_.pieces[At(p)];
-      if (piece.kind == PieceKind::Drop && Gives(p, line) && (!best || piece.length < problem_.pieces[At(*best)].length))
-        best = p;
+      if (piece.kind == PieceKind::Drop && Gives(p, line) && (!best || piece.length < problem_.pieces[At(*best)].length)) best = p;
     }
     return best;
   }
@@ -107,8 +103,7 @@ class ByHand {
     for (const int line : order_) {
       const Length cut = problem_.lines[At(line)].CutLength();
       int count = 0;
-      while (count < left_[At(line)] && !given_up_[At(line)] &&
-             Fits(room, taken + cut + room.kerf, std::max(longest, cut))) {
+      while (count < left_[At(line)] && !given_up_[At(line)] && Fits(room, taken + cut + room.kerf, std::max(longest, cut))) {
         taken += cut + room.kerf;
         longest = std::max(longest, cut);
         ++count;

@@ -16,17 +16,17 @@ struct GradeRow {
   int density, price, scrap;
 };
 constexpr std::array kGrades{
-    GradeRow{"S355J2", 7850, 110, 20},           GradeRow{"C45E", 7850, 120, 22},
-    GradeRow{"42CrMo4", 7850, 160, 25},          GradeRow{"16MnCr5", 7850, 150, 24},
-    GradeRow{"34CrNiMo6", 7850, 230, 32},        GradeRow{"11SMn30", 7850, 130, 20},
-    GradeRow{"X5CrNi18-10", 7900, 360, 90},      GradeRow{"X2CrNiMo17-12-2", 8000, 480, 120},
-    GradeRow{"S235JR", 7850, 100, 20},           GradeRow{"C60E", 7850, 130, 22},
-    GradeRow{"18CrNiMo7-6", 7850, 210, 30},      GradeRow{"EN AW-6082", 2700, 520, 130},
+    GradeRow{"S355J2", 7850, 110, 20},      GradeRow{"C45E", 7850, 120, 22},
+    GradeRow{"42CrMo4", 7850, 160, 25},     GradeRow{"16MnCr5", 7850, 150, 24},
+    GradeRow{"34CrNiMo6", 7850, 230, 32},   GradeRow{"11SMn30", 7850, 130, 20},
+    GradeRow{"X5CrNi18-10", 7900, 360, 90}, GradeRow{"X2CrNiMo17-12-2", 8000, 480, 120},
+    GradeRow{"S235JR", 7850, 100, 20},      GradeRow{"C60E", 7850, 130, 22},
+    GradeRow{"18CrNiMo7-6", 7850, 210, 30}, GradeRow{"EN AW-6082", 2700, 520, 130},
 };
 constexpr std::array kDiameters{40, 60, 50, 80, 30, 100, 70, 25, 90, 120, 35, 140, 45, 160, 20, 110, 65};
 constexpr int kPartsAGroup = 12;
-constexpr std::int64_t kTenth = 100'000;                        // nm
-constexpr std::int64_t kLongestLine = 36'000 * kNmPerMm;        // metal of one line: six long bars
+constexpr std::int64_t kTenth = 100'000;                  // nm
+constexpr std::int64_t kLongestLine = 36'000 * kNmPerMm;  // metal of one line: six long bars
 
 Group MakeGroup(int index) {
   const GradeRow& row = kGrades[static_cast<std::size_t>(index) % kGrades.size()];

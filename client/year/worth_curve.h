@@ -21,9 +21,9 @@ class WorthCurve {
   // metal beyond it.
   WorthCurve(const RackDrop& like, const Past& past, const WorthRules& rules, Length longest);
 
-  FineMoney Racked(Length drop) const;   // of one that is on the rack
-  FineMoney Left(Length rest) const;     // of what a cut leaves
-  bool Keep(Length rest) const;          // does putting it back pay?
+  FineMoney Racked(Length drop) const;  // of one that is on the rack
+  FineMoney Left(Length rest) const;    // of what a cut leaves
+  bool Keep(Length rest) const;         // does putting it back pay?
   // The shortest rest from which putting back pays on the whole (keep_length.h, the same division).
   Length KeepLength() const;
 

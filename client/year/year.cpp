@@ -56,8 +56,7 @@ void Forget(allocator::Problem& problem, const DayLine& when) {
 class GroupYear {
  public:
   GroupYear(const Group& group, const std::vector<DayLine>& lines, GroupRack rack, Policy policy, int iterations)
-      : group_(group), lines_(lines), rack_(std::move(rack)), policy_(policy), iterations_(iterations),
-        learned_(group, lines) {}
+      : group_(group), lines_(lines), rack_(std::move(rack)), policy_(policy), iterations_(iterations), learned_(group, lines) {}
 
   void Live(int first, int last, const std::function<void(int day, const GroupRack&)>& evening = {}) {
     auto at = std::find_if(lines_.begin(), lines_.end(), [&](const DayLine& l) { return l.day >= first; });
@@ -87,8 +86,8 @@ class GroupYear {
       rack_.Receive(need);
       allocator::Problem problem = rack_.ProblemFor(list, rules);
       if (policy_ == Policy::FromMemory) Forget(problem, list.front());
-      const allocator::Plan plan = policy_ == Policy::LeastMoney ? learned_.Plan(problem, iterations_)
-                                                                   : PlanOf(policy_, problem, iterations_);
+      const allocator::Plan plan =
+          policy_ == Policy::LeastMoney ? learned_.Plan(problem, iterations_) : PlanOf(policy_, problem, iterations_);
       by_clock_ += plan.ended_by == allocator::EndedBy::Clock ? 1 : 0;
       if (!plan.shorts.empty()) continue;  // one long bar more
       rack_.Apply(problem, plan);
@@ -115,17 +114,16 @@ void Add(DayFigures& to, const DayFigures& more) {
 }
 
 DayFigures FiguresOf(const Group& group, const GroupRack& rack) {
-  return {static_cast<int>(rack.drops().size()), rack.DropLength(), MassOf(group, rack.DropLength()),
-          MassOf(group, rack.account().opened)};
+  return {static_cast<int>(rack.drops().size()), rack.DropLength(), MassOf(group, rack.DropLength()), MassOf(group, rack.account().opened)};
 }
 
 void Add(YearResult& to, const Group& group, const GroupRack& rack) {
   const Account& a = rack.account();
   Account& t = to.total;
-  for (Length Account::* part : {&Account::received, &Account::opened, &Account::delivered, &Account::kerf, &Account::trim,
-                                 &Account::scrap, &Account::cleared})
+  for (Length Account::*part :
+       {&Account::received, &Account::opened, &Account::delivered, &Account::kerf, &Account::trim, &Account::scrap, &Account::cleared})
     t.*part += a.*part;
-  for (int Account::* part : {&Account::bars_opened, &Account::drops_used, &Account::drops_made, &Account::drops_cleared})
+  for (int Account::*part : {&Account::bars_opened, &Account::drops_used, &Account::drops_made, &Account::drops_cleared})
     t.*part += a.*part;
   to.received += MassOf(group, a.received);
   to.bought += MassOf(group, a.opened);
@@ -139,8 +137,7 @@ void Add(YearResult& to, const Group& group, const GroupRack& rack) {
 
 }  // namespace
 
-YearStart::YearStart(const Shop& shop, const YearSettings& settings)
-    : shop_(shop), settings_(settings), lines_(shop.groups.size()) {
+YearStart::YearStart(const Shop& shop, const YearSettings& settings) : shop_(shop), settings_(settings), lines_(shop.groups.size()) {
   for (const DayLine& line : shop.lines) lines_[static_cast<std::size_t>(line.group)].push_back(line);
   for (const Group& group : shop.groups) racks_.emplace_back(group);
   SideBySide(settings.threads, racks_.size(), [&](std::size_t g) {

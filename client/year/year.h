@@ -37,8 +37,8 @@ struct YearResult {
   Account total;  // lengths of all groups together
   Mass received, bought, delivered, kerf, trim, scrap, cleared;
   Mass bars_start, bars_end;
-  int lists = 0;       // plans made
-  int by_clock = 0;    // plans whose search the clock ended: must be 0 for the year to repeat
+  int lists = 0;     // plans made
+  int by_clock = 0;  // plans whose search the clock ended: must be 0 for the year to repeat
 };
 
 // The shop as it stands when the year begins.

@@ -71,9 +71,7 @@ std::string ReadIsoDate(std::string_view text) {
 
 std::string ReadIsoDateOrTime(std::string_view text) {
   std::string plain = PlainText(text);
-  if (!IsIsoDateOrTime(plain)) {
-    throw BadText(Quoted(plain) + " is not a date or time", "2026-03-04 or 2026-03-04T08:15");
-  }
+  if (!IsIsoDateOrTime(plain)) { throw BadText(Quoted(plain) + " is not a date or time", "2026-03-04 or 2026-03-04T08:15"); }
   return plain;
 }
 

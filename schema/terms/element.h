@@ -14,9 +14,8 @@ namespace heatkeep {
 
 // By atomic number, iron's companions, light metals and brass; yttrium last.
 inline constexpr std::array<std::string_view, 41> kElements{
-    "H",  "Be", "B",  "C",  "N",  "O",  "Mg", "Al", "Si", "P",  "S",  "Ca", "Ti", "V",
-    "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn", "Ga", "As", "Se", "Zr", "Nb", "Mo", "Pd",
-    "Ag", "Cd", "Sn", "Sb", "Te", "La", "Ce", "Hf", "Ta", "W",  "Pb", "Bi", "Y"};
+    "H",  "Be", "B",  "C",  "N",  "O",  "Mg", "Al", "Si", "P",  "S",  "Ca", "Ti", "V",  "Cr", "Mn", "Fe", "Co", "Ni", "Cu", "Zn",
+    "Ga", "As", "Se", "Zr", "Nb", "Mo", "Pd", "Ag", "Cd", "Sn", "Sb", "Te", "La", "Ce", "Hf", "Ta", "W",  "Pb", "Bi", "Y"};
 
 inline constexpr std::int64_t kHundredPercent = 100'000'000;
 

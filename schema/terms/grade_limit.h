@@ -34,9 +34,9 @@ struct SizeRange {
 };
 
 struct GradeLimit {
-  std::string grade;   // its designation
+  std::string grade;  // its designation
   SizeRange sizes;
-  std::string what;    // "C"; or what is reckoned from several: quantity.h of client/papers
+  std::string what;                  // "C"; or what is reckoned from several: quantity.h of client/papers
   std::optional<Bound> least, most;  // mass %
   std::string source, note, evidence;
 };
@@ -44,7 +44,7 @@ struct GradeLimit {
 struct MechanicalLimit {
   std::string grade, condition;  // condition in its normal form, empty: as delivered, whichever
   SizeRange sizes;
-  std::string property;          // "Rm", "Re" in MPa; "A" in %
+  std::string property;  // "Rm", "Re" in MPa; "A" in %
   std::optional<Bound> least, most;
   std::string source, note, evidence;
 };
@@ -54,8 +54,8 @@ struct ProductDeviation {
   std::string standard;  // as the limit's source names it: "ASTM A29/A29M Table 2"
   std::string grade;     // empty: every grade of the standard
   std::string element;
-  Bound over;                  // limits above this ...
-  std::optional<Bound> upto;   // ... up to and with this
+  Bound over;                         // limits above this ...
+  std::optional<Bound> upto;          // ... up to and with this
   std::optional<Bound> above, below;  // how far over the maximum, under the minimum; none: no deviation that way
   std::string source, note, evidence;
 };

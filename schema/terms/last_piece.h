@@ -18,11 +18,11 @@ namespace heatkeep {
 inline constexpr Length kThinSlice{3 * kNmPerMm};
 
 struct LastPiece {
-  Length last;          // the piece that is cut last, as set
-  Length kerf;          // what its cut takes: less than a full one where the blade runs off the end, 0 where it is uncut
-  Length left;          // >= 0
-  Length doubt;         // the whole may be this much shorter than written
-  Length longest;       // the longest that is still in the last piece's tolerance
+  Length last;                // the piece that is cut last, as set
+  Length kerf;                // what its cut takes: less than a full one where the blade runs off the end, 0 where it is uncut
+  Length left;                // >= 0
+  Length doubt;               // the whole may be this much shorter than written
+  Length longest;             // the longest that is still in the last piece's tolerance
   bool good_far_end = false;  // sawn, or taken as it is
 };
 

@@ -13,8 +13,14 @@ struct Length {
 
   constexpr auto operator<=>(const Length&) const = default;
   constexpr Length operator-() const { return {-nm}; }
-  constexpr Length& operator+=(Length o) { nm += o.nm; return *this; }
-  constexpr Length& operator-=(Length o) { nm -= o.nm; return *this; }
+  constexpr Length& operator+=(Length o) {
+    nm += o.nm;
+    return *this;
+  }
+  constexpr Length& operator-=(Length o) {
+    nm -= o.nm;
+    return *this;
+  }
   friend constexpr Length operator+(Length a, Length b) { return {a.nm + b.nm}; }
   friend constexpr Length operator-(Length a, Length b) { return {a.nm - b.nm}; }
   friend constexpr Length operator*(Length a, std::int64_t n) { return {a.nm * n}; }

@@ -20,11 +20,18 @@ struct Unit {
 };
 
 constexpr std::array<Unit, 12> kUnits{{
-    {"um", 1'000, LengthUnit::Mm}, {"mm", kNmPerMm, LengthUnit::Mm}, {"cm", 10 * kNmPerMm, LengthUnit::Mm},
-    {"m", 1000 * kNmPerMm, LengthUnit::Mm}, {"in", kNmPerInch, LengthUnit::Inch},
-    {"inch", kNmPerInch, LengthUnit::Inch}, {"inches", kNmPerInch, LengthUnit::Inch},
-    {"\"", kNmPerInch, LengthUnit::Inch}, {"ft", kNmPerFoot, LengthUnit::Inch}, {"foot", kNmPerFoot, LengthUnit::Inch},
-    {"feet", kNmPerFoot, LengthUnit::Inch}, {"'", kNmPerFoot, LengthUnit::Inch},
+    {"um", 1'000, LengthUnit::Mm},
+    {"mm", kNmPerMm, LengthUnit::Mm},
+    {"cm", 10 * kNmPerMm, LengthUnit::Mm},
+    {"m", 1000 * kNmPerMm, LengthUnit::Mm},
+    {"in", kNmPerInch, LengthUnit::Inch},
+    {"inch", kNmPerInch, LengthUnit::Inch},
+    {"inches", kNmPerInch, LengthUnit::Inch},
+    {"\"", kNmPerInch, LengthUnit::Inch},
+    {"ft", kNmPerFoot, LengthUnit::Inch},
+    {"foot", kNmPerFoot, LengthUnit::Inch},
+    {"feet", kNmPerFoot, LengthUnit::Inch},
+    {"'", kNmPerFoot, LengthUnit::Inch},
 }};
 
 struct Quantity {
@@ -108,9 +115,7 @@ const Unit* TakeUnit(std::string_view& rest, std::string_view text) {
 }
 
 Length Times(Quantity q, std::int64_t unit_nm, std::string_view text) {
-  if (q.over / q.under > kLongestLength.nm / unit_nm) {
-    throw BadText(Quoted(text) + " is too long", "at most 1 000 m");
-  }
+  if (q.over / q.under > kLongestLength.nm / unit_nm) { throw BadText(Quoted(text) + " is too long", "at most 1 000 m"); }
   const Wide nm = q.over * unit_nm;
   if (nm % q.under != 0) {
     throw BadText(Quoted(text) + " is not a whole number of nanometres",
@@ -128,9 +133,7 @@ Length TakeInches(std::string_view& rest, std::string_view text, char mark) {
   SkipBlanks(rest);
   const Quantity q = TakeQuantity(rest, text, mark);
   const Unit* unit = TakeUnit(rest, text);
-  if (unit != nullptr && unit->nm != kNmPerInch) {
-    throw BadText("only inches can follow feet in " + Quoted(text), kExpected);
-  }
+  if (unit != nullptr && unit->nm != kNmPerInch) { throw BadText("only inches can follow feet in " + Quoted(text), kExpected); }
   if (q.over >= 12 * q.under) throw BadText("12 inches or more behind the feet in " + Quoted(text), kExpected);
   return Times(q, kNmPerInch, text);
 }
@@ -172,16 +175,12 @@ WrittenLength ReadWrittenLength(std::string_view text, LengthReading how) {
   const std::string plain = LowerCase(PlainText(text));
   try {
     return Read(plain, how);
-  } catch (const TwoReadings& e) {
-    throw TwoReadings(plain, e.AsDecimal(), e.AsThousands(), UnitAtEnd(plain, how.bare));
-  }
+  } catch (const TwoReadings& e) { throw TwoReadings(plain, e.AsDecimal(), e.AsThousands(), UnitAtEnd(plain, how.bare)); }
 }
 
 Length ReadLength(std::string_view text, LengthReading how) { return ReadWrittenLength(text, how).length; }
 
-std::string WriteMm(Length length, Rounding rounding, bool grouped) {
-  return WriteScaled(Round(length.nm, 1000, rounding), 3, grouped);
-}
+std::string WriteMm(Length length, Rounding rounding, bool grouped) { return WriteScaled(Round(length.nm, 1000, rounding), 3, grouped); }
 
 std::string WriteMmExact(Length length) { return WriteScaled(length.nm, 6); }
 

@@ -10,7 +10,10 @@ struct Mass {
   std::int64_t g = 0;
 
   constexpr auto operator<=>(const Mass&) const = default;
-  constexpr Mass& operator+=(Mass o) { g += o.g; return *this; }
+  constexpr Mass& operator+=(Mass o) {
+    g += o.g;
+    return *this;
+  }
   friend constexpr Mass operator+(Mass a, Mass b) { return {a.g + b.g}; }
   friend constexpr Mass operator-(Mass a, Mass b) { return {a.g - b.g}; }
 };

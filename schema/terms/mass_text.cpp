@@ -47,8 +47,6 @@ Mass ReadMass(std::string_view text, char decimal_mark) {
 
 std::string WriteKg(Mass mass, int decimals, bool grouped) { return Write(mass.g, 1000, decimals, grouped); }
 
-std::string WriteLb(Mass mass, int decimals, bool grouped) {
-  return Write(Wide{mass.g} * 1'000'000, kUgPerPound, decimals, grouped);
-}
+std::string WriteLb(Mass mass, int decimals, bool grouped) { return Write(Wide{mass.g} * 1'000'000, kUgPerPound, decimals, grouped); }
 
 }  // namespace heatkeep

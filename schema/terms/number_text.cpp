@@ -53,8 +53,7 @@ std::string WithoutTrailingZeros(std::string_view digits) {
   if (behind == 3 && whole.size() <= 3 && !more) {
     const std::string fraction = WithoutTrailingZeros(rest.substr(1, 3));
     const std::string first = whole.empty() ? "0" : std::string(whole);
-    throw TwoReadings(text, fraction.empty() ? first : first + "." + fraction,
-                      Grouped(first + std::string(rest.substr(1, 3))));
+    throw TwoReadings(text, fraction.empty() ? first : first + "." + fraction, Grouped(first + std::string(rest.substr(1, 3))));
   }
   if (more) throw BadText("more than one mark in " + Quoted(text), "one decimal mark; thousands set apart by a blank");
   throw BadText(std::string("'") + other + "' inside the number " + Quoted(text),
@@ -63,13 +62,10 @@ std::string WithoutTrailingZeros(std::string_view digits) {
 
 }  // namespace
 
-TwoReadings::TwoReadings(std::string_view text, std::string as_decimal, std::string as_thousands,
-                         std::string_view unit)
-    : BadText(Quoted(text) + " can be read two ways, " + as_decimal + std::string(unit) + " or " + as_thousands +
-                  std::string(unit),
+TwoReadings::TwoReadings(std::string_view text, std::string as_decimal, std::string as_thousands, std::string_view unit)
+    : BadText(Quoted(text) + " can be read two ways, " + as_decimal + std::string(unit) + " or " + as_thousands + std::string(unit),
               "a number without that mark, or thousands set apart by a blank"),
-      as_decimal_(std::move(as_decimal)),
-      as_thousands_(std::move(as_thousands)) {}
+      as_decimal_(std::move(as_decimal)), as_thousands_(std::move(as_thousands)) {}
 
 Decimal TakeDecimal(std::string_view& rest, char mark) {
   const std::string_view text = rest;
@@ -112,8 +108,7 @@ Decimal ReadDecimal(std::string_view text, char mark) {
 std::int64_t ReadScaled(std::string_view text, int places, char mark) {
   const Decimal value = ReadDecimal(text, mark);
   if (value.places > places) {
-    throw BadText(Quoted(PlainText(text)) + " has " + std::to_string(value.places) +
-                      (value.places == 1 ? " decimal" : " decimals"),
+    throw BadText(Quoted(PlainText(text)) + " has " + std::to_string(value.places) + (value.places == 1 ? " decimal" : " decimals"),
                   places == 0 ? "a whole number" : "at most " + std::to_string(places) + " decimals");
   }
   Wide scaled = value.digits;
@@ -129,9 +124,7 @@ std::int64_t ReadWhole(std::string_view text, std::int64_t least, std::int64_t m
   std::int64_t value = 0;
   try {
     value = ReadScaled(plain, 0);
-  } catch (const TwoReadings&) {
-    throw;
-  } catch (const BadText& e) {
+  } catch (const TwoReadings&) { throw; } catch (const BadText& e) {
     throw BadText(e.Wrong(), expected);
   }
   if (value < least || value > most) throw BadText(Quoted(plain) + " is out of range", expected);

@@ -2,8 +2,6 @@
 
 namespace heatkeep {
 
-std::string DocumentName(const PackageDocument& document) {
-  return document.type + " no. " + document.number + " of " + document.issuer;
-}
+std::string DocumentName(const PackageDocument& document) { return document.type + " no. " + document.number + " of " + document.issuer; }
 
 }  // namespace heatkeep

@@ -12,10 +12,10 @@ namespace heatkeep {
 // Pieces of one line, heat, length and delivery note; order empty: whole pieces that were sold.
 struct PackageLine {
   std::string order, line, grade, section, condition, mill, heat, note;  // note empty: not delivered yet
-  std::vector<std::string> tags;  // cut from these pieces, or sold as these
-  Length length;                  // of one
-  Mass mass;                      // of all
-  int count = 0, ordered = 0;     // ordered of the whole line
+  std::vector<std::string> tags;                                         // cut from these pieces, or sold as these
+  Length length;                                                         // of one
+  Mass mass;                                                             // of all
+  int count = 0, ordered = 0;                                            // ordered of the whole line
   struct Paper {
     std::string issuer, number, type;
   };

@@ -50,7 +50,8 @@ std::vector<Validator> ReadValidators(std::string_view text) {
     if (one.empty()) continue;
     const std::vector<std::string> parts = Parts(one, ',');
     const bool known = parts.size() == 3 && std::find(kWhom.begin(), kWhom.end(), LowerCase(parts[2])) != kWhom.end();
-    if (!known || parts[0].empty() || parts[1].empty()) throw BadText(Quoted(one) + " does not say who validated it", "NAME, POSITION, manufacturer|independent|purchaser|official");
+    if (!known || parts[0].empty() || parts[1].empty())
+      throw BadText(Quoted(one) + " does not say who validated it", "NAME, POSITION, manufacturer|independent|purchaser|official");
     validators.push_back({parts[0], parts[1], LowerCase(parts[2])});
   }
   return validators;

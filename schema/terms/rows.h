@@ -24,16 +24,16 @@ struct StockRow {
 struct MeasuredRow {
   std::string at, who, measured_with, told_by;  // measured_with: the tape or readout, "not said"; told_by: the device it was entered on
   std::string tag, kind, mill, heat, section, grade, reason;
-  Length book, measured, difference;            // difference: measured less book
+  Length book, measured, difference;  // difference: measured less book
 };
 
 // One kind of cut in a layout: `count` equal pieces for one line of a cut list.
 struct SheetCut {
   std::string order, line, customer;
   int count = 0;
-  Length set;      // what the stop is set to: nominal + facing allowance + aim inside the tolerance
-  Length nominal;  // as ordered
-  Length face;     // facing allowance
+  Length set;                              // what the stop is set to: nominal + facing allowance + aim inside the tolerance
+  Length nominal;                          // as ordered
+  Length face;                             // facing allowance
   Length tolerance_minus, tolerance_plus;  // both >= 0; the tolerance field is nominal + face - minus .. + plus
   bool one_heat = false;                   // all pieces of this line come from one heat
   int max_heats = 0;                       // or from at most so many; 0: any number
@@ -54,13 +54,13 @@ struct SheetBlock {
   Length length, doubt;
   Mass mass;
   Length trim, kerf_each, kerf_all, grip;
-  Length stays;           // what stays behind the blade at every cut: the grip, or with none a trim for a rough far end
-  int bundle = 1;         // bars cut together with this one, itself included
-  int bundle_no = 0;      // which bundle of the sheet, from 1; 0: cut alone
-  bool made_up = false;   // the bundle has been made up at the saw
+  Length stays;                     // what stays behind the blade at every cut: the grip, or with none a trim for a rough far end
+  int bundle = 1;                   // bars cut together with this one, itself included
+  int bundle_no = 0;                // which bundle of the sheet, from 1; 0: cut alone
+  bool made_up = false;             // the bundle has been made up at the saw
   Area area;                        // of the section
   std::optional<CuttingRate> rate;  // nullopt: not known for its grade
-  std::vector<SheetCut> cuts;  // in cutting order
+  std::vector<SheetCut> cuts;       // in cutting order
   Length left;
   LeftFate fate = LeftFate::None;
   Mass left_mass;
@@ -76,15 +76,15 @@ struct SheetShort {
 
 // The pick list and saw sheet of one plan.
 struct Sheet {
-  std::string number;    // the plan's number
-  std::string saw;       // the saw's name, without the word saw
-  std::string due;       // earliest due date of its lines, ISO, or empty
+  std::string number;  // the plan's number
+  std::string saw;     // the saw's name, without the word saw
+  std::string due;     // earliest due date of its lines, ISO, or empty
   std::string made_at, made_by;
   std::string proof;     // "opens 3 full bars, 18.3 m; no plan opens less (proved)"
   std::string one_heat;  // what the head's box says, or empty
   bool bundled = false;
   Length kerf, trim, grip;
-  Mass lift_limit;       // above this a block says how to lift
+  Mass lift_limit;  // above this a block says how to lift
   std::vector<SheetBlock> blocks;
   std::vector<SheetShort> shorts;
 };
@@ -107,16 +107,16 @@ struct HeatBalance {
 // One line of a trace, in tree order: `depth` 0 is the root.
 struct TraceLine {
   int depth = 0;
-  std::string what;   // "receipt", "bar", "drop", "cut piece", "reject", "crop", "test slice", "scrap", "unexplained"
-  std::string name;   // tag, or "order/line"
-  std::string parent; // tag of the piece it came from, or empty
+  std::string what;    // "receipt", "bar", "drop", "cut piece", "reject", "crop", "test slice", "scrap", "unexplained"
+  std::string name;    // tag, or "order/line"
+  std::string parent;  // tag of the piece it came from, or empty
   int count = 1;
-  Length length;      // of one
-  Mass mass;          // of all
+  Length length;  // of one
+  Mass mass;      // of all
   std::string mill, heat, grade, section, condition;
-  std::string document;  // "3.1 no. 88-1203", or "papers awaited", or "none"
-  std::string receipt;   // delivery note and supplier of the first receipt
-  std::string where_now; // "place B3-2", "on site", "shipped to Pallant Hydraulics, note 118", ...
+  std::string document;   // "3.1 no. 88-1203", or "papers awaited", or "none"
+  std::string receipt;    // delivery note and supplier of the first receipt
+  std::string where_now;  // "place B3-2", "on site", "shipped to Pallant Hydraulics, note 118", ...
   std::string at, by;
   bool held = false;
   Length now;   // what is left of a piece
@@ -150,7 +150,7 @@ struct TraceRecord {
   std::string kind;     // "order", "heat", "piece"
   std::string subject;  // its name
   std::string asked_at, asked_by;
-  std::string digest;   // the book's digest at that moment, hex
+  std::string digest;           // the book's digest at that moment, hex
   std::int64_t happenings = 0;  // how many happenings the digest covers
   std::vector<TraceLine> lines;
   std::vector<HeatBalance> balances;

@@ -18,8 +18,18 @@ struct Written {
   std::string_view text;
   char control;
 };
-constexpr std::array<Written, 12> kWritten{{{"<GS>", kGs}, {"<RS>", kRs}, {"<EOT>", kEot}, {"{GS}", kGs}, {"{RS}", kRs}, {"{EOT}", kEot},
-                                            {"^]", kGs}, {"^^", kRs}, {"^D", kEot}, {"\xE2\x90\x9D", kGs}, {"\xE2\x90\x9E", kRs}, {"\xE2\x90\x84", kEot}}};
+constexpr std::array<Written, 12> kWritten{{{"<GS>", kGs},
+                                            {"<RS>", kRs},
+                                            {"<EOT>", kEot},
+                                            {"{GS}", kGs},
+                                            {"{RS}", kRs},
+                                            {"{EOT}", kEot},
+                                            {"^]", kGs},
+                                            {"^^", kRs},
+                                            {"^D", kEot},
+                                            {"\xE2\x90\x9D", kGs},
+                                            {"\xE2\x90\x9E", kRs},
+                                            {"\xE2\x90\x84", kEot}}};
 
 bool IsDigit(char c) { return c >= '0' && c <= '9'; }
 bool IsCapital(char c) { return c >= 'A' && c <= 'Z'; }

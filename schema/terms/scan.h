@@ -8,7 +8,8 @@
 // Read: that envelope; the same with RS, GS and EOT written out by the scanner (<GS>, {GS}, ^], the control pictures) or with
 // blanks at the ends or an AIM symbology identifier (]d1) in front; the same without any control character, as some scanners that
 // act as a keyboard send it: then the fields cannot be told apart, so only the tag is taken (it has a fixed form and a check
-// character) and nothing is guessed of the rest. Where only the end is lost, the last field is not taken. A bare tag, or one behind its identifier S, is a scan too.
+// character) and nothing is guessed of the rest. Where only the end is lost, the last field is not taken. A bare tag, or one behind its
+// identifier S, is a scan too.
 #pragma once
 
 #include <optional>
@@ -23,7 +24,7 @@ namespace heatkeep {
 
 struct Scan {
   std::vector<std::pair<std::string, std::string>> fields;  // identifier ("S", "1T") and data, in their order
-  bool whole = true;  // false: control characters were lost; there is more on the label than is here
+  bool whole = true;                                        // false: control characters were lost; there is more on the label than is here
 
   // The data behind an identifier; nothing where the scan has none.
   std::optional<std::string> Of(std::string_view identifier) const;

@@ -23,7 +23,7 @@ std::string DimensionText(Length length, LengthUnit unit) {
 std::string ThreeText(const Section& s) {
   const std::string between = s.first_unit == LengthUnit::Inch ? " x " : "x";
   return DimensionText(s.first, s.first_unit) + between + DimensionText(s.second, s.first_unit) + between +
-         DimensionText(s.third, s.first_unit);
+      DimensionText(s.third, s.first_unit);
 }
 
 std::string AngleText(const Section& s) {
@@ -68,9 +68,7 @@ std::string SectionText(const Section& s) {
   if (s.second.nm == 0) return text + DimensionText(s.first, s.first_unit);
   std::string first = DimensionText(s.first, s.first_unit);
   std::string second = DimensionText(s.second, s.second_unit);
-  if (first.ends_with("in") == second.ends_with("in")) {
-    return text + first + (first.ends_with("in") ? " x " : "x") + second;
-  }
+  if (first.ends_with("in") == second.ends_with("in")) { return text + first + (first.ends_with("in") ? " x " : "x") + second; }
   return text + first + (first.ends_with("in") ? "" : " mm") + " x " + second + (second.ends_with("in") ? "" : " mm");
 }
 
@@ -93,9 +91,7 @@ Length OuterRadiusOfColdBox(Length wall) {
   return {wall.nm <= 6 * kNmPerMm ? wall.nm * 2 : wall.nm <= 10 * kNmPerMm ? wall.nm * 5 / 2 : wall.nm * 3};
 }
 
-Length WidestOf(const Section& s) {
-  return s.shape == Shape::Tube || s.second < s.first ? s.first : s.second;
-}
+Length WidestOf(const Section& s) { return s.shape == Shape::Tube || s.second < s.first ? s.first : s.second; }
 
 Area AreaOf(const Section& s) {
   const Wide um2_in_nm2 = 1'000'000;
@@ -106,16 +102,15 @@ Area AreaOf(const Section& s) {
     case Shape::Round: return {RoundedUm2(pi * a * a / 4)};
     case Shape::Hex: return {RoundedUm2(std::numbers::sqrt3_v<long double> * a * a / 2)};
     case Shape::Tube: return {RoundedUm2(pi * b * (a - b))};
-    case Shape::Square:
-      return {static_cast<std::int64_t>(DivideHalfAway(Wide{s.first.nm} * s.first.nm, um2_in_nm2))};
-    case Shape::Flat:
-      return {static_cast<std::int64_t>(DivideHalfAway(Wide{s.first.nm} * s.second.nm, um2_in_nm2))};
+    case Shape::Square: return {static_cast<std::int64_t>(DivideHalfAway(Wide{s.first.nm} * s.first.nm, um2_in_nm2))};
+    case Shape::Flat: return {static_cast<std::int64_t>(DivideHalfAway(Wide{s.first.nm} * s.second.nm, um2_in_nm2))};
     case Shape::Angle: return {RoundedUm2(t * (a + b - t) + (1 - pi / 4) * (r1 * r1 - 2 * r2 * r2))};
     case Shape::Box: return {RoundedUm2(2 * t * (a + b - 2 * t) - (4 - pi) * (r1 * r1 - r2 * r2))};
     case Shape::Channel:
     case Shape::Beam:
       // 1 g/m over 7850 kg/m3 is 1e9 / 7850 um2
-      return {s.named == nullptr ? 0 : static_cast<std::int64_t>(DivideHalfAway(Wide{s.named->grams_per_metre} * 1'000'000'000, kSteel.kg_m3))};
+      return {s.named == nullptr ? 0
+                                 : static_cast<std::int64_t>(DivideHalfAway(Wide{s.named->grams_per_metre} * 1'000'000'000, kSteel.kg_m3))};
   }
   return {};
 }
@@ -128,8 +123,7 @@ MassPerMetre MassPerMetreOf(const Section& section, Density density) {
 Mass MassOf(const Section& section, Density density, Length length) {
   // ng/m x nm = 1e-18 g
   constexpr Wide kPerGram = Wide{1'000'000'000} * 1'000'000'000;
-  return {static_cast<std::int64_t>(
-      DivideHalfAway(Wide{MassPerMetreOf(section, density).ng} * length.nm, kPerGram))};
+  return {static_cast<std::int64_t>(DivideHalfAway(Wide{MassPerMetreOf(section, density).ng} * length.nm, kPerGram))};
 }
 
 }  // namespace heatkeep

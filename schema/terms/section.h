@@ -54,9 +54,9 @@ struct Section {
   Length first;   // diameter, side, width across flats, width, outside diameter, longer leg or side, height
   Length second;  // thickness or wall; shorter leg or side; width of a channel or beam; zero for round, square and hex
   LengthUnit first_unit = LengthUnit::Mm, second_unit = LengthUnit::Mm;  // as written, for showing only
-  Length third = {};                    // thickness of an angle, wall of a box
-  Length r1 = {}, r2 = {};              // angle: root and toe radius; box: outer and inner corner radius
-  const NamedSection* named = nullptr;  // channel and beam
+  Length third = {};                                                     // thickness of an angle, wall of a box
+  Length r1 = {}, r2 = {};                                               // angle: root and toe radius; box: outer and inner corner radius
+  const NamedSection* named = nullptr;                                   // channel and beam
 
   bool operator==(const Section& o) const { return Compare(o) == 0; }
   std::strong_ordering operator<=>(const Section& o) const { return Compare(o); }

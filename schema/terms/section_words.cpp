@@ -20,17 +20,17 @@ struct Word {
   Shape shape;
 };
 constexpr std::array<Word, 12> kWords{{{"round", Shape::Round},
-                                      {"square", Shape::Square},
-                                      {"hexagon", Shape::Hex},
-                                      {"hex", Shape::Hex},
-                                      {"flat", Shape::Flat},
-                                      {"tube", Shape::Tube},
-                                      {"angle", Shape::Angle},
-                                      {"box", Shape::Box},
-                                      {"channel", Shape::Channel},
-                                      {"beam", Shape::Beam},
-                                      {"\u00F8", Shape::Round},
-                                      {"\u2300", Shape::Round}}};
+                                       {"square", Shape::Square},
+                                       {"hexagon", Shape::Hex},
+                                       {"hex", Shape::Hex},
+                                       {"flat", Shape::Flat},
+                                       {"tube", Shape::Tube},
+                                       {"angle", Shape::Angle},
+                                       {"box", Shape::Box},
+                                       {"channel", Shape::Channel},
+                                       {"beam", Shape::Beam},
+                                       {"\u00F8", Shape::Round},
+                                       {"\u2300", Shape::Round}}};
 
 std::size_t DimensionsOf(Shape shape) {
   if (shape == Shape::Angle || shape == Shape::Box) return 3;
@@ -67,9 +67,7 @@ WrittenLength ReadDimension(const std::string& part, std::string_view text, Leng
   WrittenLength d;
   try {
     d = ReadWrittenLength(part, how);
-  } catch (const BadText& e) {
-    throw BadText("section " + Quoted(text) + ": " + e.Wrong(), kExpected);
-  }
+  } catch (const BadText& e) { throw BadText("section " + Quoted(text) + ": " + e.Wrong(), kExpected); }
   if (d.length.nm == 0) throw BadText("a dimension of zero in section " + Quoted(text), kExpected);
   if (d.length > kLargest) throw BadText("section " + Quoted(text) + " is larger than 2 m", kExpected);
   return d;
@@ -102,9 +100,7 @@ std::string TakeBehind(std::string_view& rest, std::string_view word) {
 Length Radius(const std::string& words, std::string_view text, LengthReading how) {
   try {
     return ReadLength(words, how);
-  } catch (const BadText& e) {
-    throw BadText("section " + Quoted(text) + ": " + e.Wrong(), kExpected);
-  }
+  } catch (const BadText& e) { throw BadText("section " + Quoted(text) + ": " + e.Wrong(), kExpected); }
 }
 
 // Legs or sides, the larger first, and the thickness behind them; all in one unit.
@@ -135,7 +131,8 @@ void TakeRadii(const std::string& root, const std::string& toe, std::string_view
 void TakeCorners(bool hot, std::string_view text, Section& s) {
   s.r1 = hot ? OuterRadiusOfHotBox(s.third) : OuterRadiusOfColdBox(s.third);
   s.r2 = hot ? s.third : s.r1 - s.third;
-  if (2 * s.r1 > s.second) throw BadText("the wall of " + Quoted(text) + " is too thick for its corners", "corner radii that fit its smaller side");
+  if (2 * s.r1 > s.second)
+    throw BadText("the wall of " + Quoted(text) + " is too thick for its corners", "corner radii that fit its smaller side");
 }
 
 Section NamedOne(Shape shape, std::string_view rest, std::string_view text) {
@@ -183,10 +180,8 @@ Section ReadSection(std::string_view words, LengthReading how) {
   const std::size_t wanted = DimensionsOf(s.shape);
   const std::size_t have = PlainText(rest).empty() ? 0 : parts.size();
   if (have != wanted) {
-    throw BadText("section " + Quoted(text) + " has " + std::to_string(have) +
-                      (have == 1 ? " dimension, " : " dimensions, ") + (s.shape == Shape::Angle ? "an " : "a ") +
-                      std::string(ShapeText(s.shape)) + " has " +
-                      std::to_string(wanted),
+    throw BadText("section " + Quoted(text) + " has " + std::to_string(have) + (have == 1 ? " dimension, " : " dimensions, ") +
+                      (s.shape == Shape::Angle ? "an " : "a ") + std::string(ShapeText(s.shape)) + " has " + std::to_string(wanted),
                   kExpected);
   }
   const std::vector<WrittenLength> d = ReadDimensions(parts, text, how);

@@ -47,9 +47,7 @@ std::string TagForm(std::string_view text) {
     if (c != ' ' && c != '-') form += c;
   }
   if (form.empty()) throw BadText("no tag is written", kExpected);
-  if (form.size() != 8) {
-    throw BadText(Quoted(text) + " has " + std::to_string(form.size()) + " characters", kExpected);
-  }
+  if (form.size() != 8) { throw BadText(Quoted(text) + " has " + std::to_string(form.size()) + " characters", kExpected); }
   bool shaped = form.front() >= 'A' && form.front() <= 'Z';
   for (std::size_t i = 1; i < 7; ++i) shaped = shaped && IsDigit(form[i]);
   if (!shaped || kCharacters.find(form.back()) == std::string_view::npos) {
@@ -71,16 +69,12 @@ bool IsValidTag(std::string_view text) {
   try {
     ReadTag(text);
     return true;
-  } catch (const BadText&) {
-    return false;
-  }
+  } catch (const BadText&) { return false; }
 }
 
 std::string MakeTag(char site, std::int64_t number) {
   if (site < 'A' || site > 'Z') throw BadText("site " + Quoted(std::string(1, site)), "one letter from A to Z");
-  if (number < 0 || number > 999'999) {
-    throw BadText("tag number " + WriteWhole(number) + " is out of range", "0 to 999 999");
-  }
+  if (number < 0 || number > 999'999) { throw BadText("tag number " + WriteWhole(number) + " is out of range", "0 to 999 999"); }
   const std::string digits = std::to_string(number);
   const std::string body = site + std::string(6 - digits.size(), '0') + digits;
   return body + CheckCharacter(body);

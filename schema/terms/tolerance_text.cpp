@@ -10,9 +10,7 @@ constexpr const char* kExpected = "a tolerance like -0/+1 or +-0.5";
 Length ReadPart(std::string_view part, std::string_view text, LengthReading how) {
   try {
     return ReadLength(part, how);
-  } catch (const BadText& e) {
-    throw BadText("tolerance " + Quoted(text) + ": " + e.Wrong(), kExpected);
-  }
+  } catch (const BadText& e) { throw BadText("tolerance " + Quoted(text) + ": " + e.Wrong(), kExpected); }
 }
 
 // Where the second signed part begins: behind "/" or a blank. 0: there is none.

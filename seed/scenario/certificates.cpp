@@ -14,8 +14,7 @@ namespace heatkeep::scenario {
 
 namespace {
 
-const std::vector<std::string> kElements{"C", "Si", "Mn", "P",  "S",  "Cr", "Mo", "Ni", "Cu",
-                                         "N", "Al", "Fe", "Mg", "Zn", "Ti", "Pb", "Sn"};
+const std::vector<std::string> kElements{"C", "Si", "Mn", "P", "S", "Cr", "Mo", "Ni", "Cu", "N", "Al", "Fe", "Mg", "Zn", "Ti", "Pb", "Sn"};
 
 // MPa, MPa, per cent.
 struct Strength {
@@ -37,8 +36,7 @@ Strength strength(const Group& g) {
     if (mm <= 160) return {910, 1060, 710, 13};
     return {810, 940, 610, 14};
   }
-  if (g.grade == "C45E")
-    return g.condition == "+C" ? Strength{660, 780, 480, 9} : Strength{590, 690, 310, 17};
+  if (g.grade == "C45E") return g.condition == "+C" ? Strength{660, 780, 480, 9} : Strength{590, 690, 310, 17};
   if (g.grade == "S355J2") return {490, 600, 350, 23};
   if (g.grade == "16MnCr5") return {500, 620, 310, 22};
   if (g.grade == "11SMnPb30") return {430, 620, 310, 9};
@@ -100,9 +98,8 @@ std::string certificates_file(const Stock& stock, const std::map<std::string, Gr
     ++number;
     if (lot.papers.empty() || !here.contains(static_cast<std::size_t>(&lot - stock.lots.data()))) continue;
     const std::string name = heat.mill == "Vandrek" ? "VZ" + std::to_string(61'000 + 17 * number)
-                             : heat.mill == "Mirrowby"
-                                 ? "M" + heat.made.substr(2, 2) + "/" + std::to_string(2200 + number)
-                                 : std::to_string(880'100 + 3 * number);
+        : heat.mill == "Mirrowby"                   ? "M" + heat.made.substr(2, 2) + "/" + std::to_string(2200 + number)
+                                                    : std::to_string(880'100 + 3 * number);
     Fields row{name, lot.papers, heat.mill, heat.made, heat.number, g.section, g.condition, g.grade};
     for (const std::string& e : kElements) {
       const auto& known = analysis[lot.heat];

@@ -50,8 +50,7 @@ Fields split(const std::string& line) {
 
 std::vector<Record> read_records(const std::filesystem::path& file) {
   std::ifstream in(file, std::ios::binary);
-  if (!in)
-    throw std::runtime_error(file.string() + ": cannot be read; a file with a header line is expected");
+  if (!in) throw std::runtime_error(file.string() + ": cannot be read; a file with a header line is expected");
   std::string line;
   std::getline(in, line);
   const Fields header = split(line);
@@ -59,9 +58,8 @@ std::vector<Record> read_records(const std::filesystem::path& file) {
   for (int number = 2; std::getline(in, line); ++number) {
     const Fields fields = split(line);
     if (fields.size() != header.size()) {
-      throw std::runtime_error(file.string() + ":" + std::to_string(number) + ": " +
-                               std::to_string(fields.size()) + " fields; " + std::to_string(header.size()) +
-                               " are expected");
+      throw std::runtime_error(file.string() + ":" + std::to_string(number) + ": " + std::to_string(fields.size()) + " fields; " +
+                               std::to_string(header.size()) + " are expected");
     }
     Record r;
     for (std::size_t i = 0; i < header.size(); ++i) r[header[i]] = fields[i];

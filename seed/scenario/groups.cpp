@@ -6,18 +6,16 @@ namespace {
 
 constexpr std::int64_t kInchUm = 25'400;
 
-void rounds(std::vector<Group>& all, const std::string& grade, const std::string& condition,
-            std::int64_t bar_mm, const std::vector<std::pair<std::int64_t, int>>& sizes) {
+void rounds(std::vector<Group>& all, const std::string& grade, const std::string& condition, std::int64_t bar_mm,
+            const std::vector<std::pair<std::int64_t, int>>& sizes) {
   for (const auto& [mm, demand] : sizes) {
-    all.push_back(
-        {grade, "round " + std::to_string(mm), condition, Shape::Round, mm * 1000, 0, bar_mm, demand});
+    all.push_back({grade, "round " + std::to_string(mm), condition, Shape::Round, mm * 1000, 0, bar_mm, demand});
   }
 }
 
 std::vector<Group> table() {
   std::vector<Group> all;
-  rounds(all, "42CrMo4", "+QT", 6000,
-         {{30, 4}, {40, 5}, {50, 5}, {60, 5}, {70, 3}, {80, 5}, {100, 4}, {120, 3}, {280, 1}});
+  rounds(all, "42CrMo4", "+QT", 6000, {{30, 4}, {40, 5}, {50, 5}, {60, 5}, {70, 3}, {80, 5}, {100, 4}, {120, 3}, {280, 1}});
   rounds(all, "C45E", "+N", 6000, {{25, 3}, {30, 4}, {40, 5}, {50, 4}, {60, 4}, {80, 3}, {100, 2}});
   all.push_back({"C45E", "hex 36", "+C", Shape::Hexagon, 36'000, 0, 3000, 2});
   rounds(all, "S355J2", "+AR", 6000, {{50, 4}, {80, 3}, {120, 2}});
@@ -53,14 +51,10 @@ std::int64_t area_um2(const Group& g) {
   constexpr std::int64_t kParts = 1'000'000'000;
   const std::int64_t w = g.width_um / 10;  // in 10 um, so that the products stay inside 64 bits
   switch (g.shape) {
-    case Shape::Round:
-      return w * w * kQuarterPi / kParts * 100;
-    case Shape::Hexagon:
-      return w * w * kHalfRoot3 / kParts * 100;
-    case Shape::Square:
-      return g.width_um * g.width_um;
-    case Shape::Flat:
-      return g.width_um * g.height_um;
+    case Shape::Round: return w * w * kQuarterPi / kParts * 100;
+    case Shape::Hexagon: return w * w * kHalfRoot3 / kParts * 100;
+    case Shape::Square: return g.width_um * g.width_um;
+    case Shape::Flat: return g.width_um * g.height_um;
   }
   return 0;
 }

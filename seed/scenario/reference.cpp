@@ -34,11 +34,9 @@ std::map<std::string, Grade> read_reference(const std::filesystem::path& folder)
     std::vector<Limit>& limits = grades.at(r.at("grade")).limits;
     const std::string& min = r.at("min_pct");
     const std::string& max = r.at("max_pct");
-    Limit l{r.at("element"), min.empty() ? 0 : ten_thousandths(min), 0,
-            std::clamp(std::max(decimals_of(min), decimals_of(max)), 2, 3)};
+    Limit l{r.at("element"), min.empty() ? 0 : ten_thousandths(min), 0, std::clamp(std::max(decimals_of(min), decimals_of(max)), 2, 3)};
     l.most = max.empty() ? l.least + l.least / 2 : ten_thousandths(max);
-    const auto known =
-        std::find_if(limits.begin(), limits.end(), [&](const Limit& k) { return k.element == l.element; });
+    const auto known = std::find_if(limits.begin(), limits.end(), [&](const Limit& k) { return k.element == l.element; });
     if (known == limits.end()) {
       limits.push_back(l);
     } else {

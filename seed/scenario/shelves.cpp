@@ -10,14 +10,11 @@ std::vector<Place> places() {
   for (int bay = 1; bay <= 8; ++bay) {
     for (int level = 1; level <= 5; ++level) {
       constexpr std::array<std::int64_t, 5> kCarries{4000, 3000, 2500, 2000, 1500};
-      all.push_back({"B" + std::to_string(bay) + "-" + std::to_string(level), "rack", bay, level,
-                     bay * 10 + level, bay <= 5 ? 6500 : 4000,
+      all.push_back({"B" + std::to_string(bay) + "-" + std::to_string(level), "rack", bay, level, bay * 10 + level, bay <= 5 ? 6500 : 4000,
                      bay <= 5 ? kCarries[static_cast<std::size_t>(level - 1)] : 2500});
     }
   }
-  for (int i = 1; i <= 4; ++i) {
-    all.push_back({"Y-" + std::to_string(i), "yard", 0, 0, 100 + i, 12'500, 20'000});
-  }
+  for (int i = 1; i <= 4; ++i) { all.push_back({"Y-" + std::to_string(i), "yard", 0, 0, 100 + i, 12'500, 20'000}); }
   all.push_back({"SAW-1", "saw", 0, 0, 1, 0, 0});
   all.push_back({"SAW-2", "saw", 0, 0, 2, 0, 0});
   all.push_back({"GATE", "gate", 0, 0, 120, 0, 0});
@@ -35,13 +32,11 @@ std::string Shelves::put(bool drop, std::size_t group, std::int64_t length_mm, s
   constexpr std::int64_t kByCraneOnly = 800'000;
   std::vector<std::size_t> candidates;
   for (std::size_t i = 0; i < places_.size(); ++i) {
-    if (places_[i].kind == "rack" && (places_[i].bay > 5) == drop && mass_g <= kByCraneOnly)
-      candidates.push_back(i);
+    if (places_[i].kind == "rack" && (places_[i].bay > 5) == drop && mass_g <= kByCraneOnly) candidates.push_back(i);
   }
   const std::size_t first = candidates.empty() ? 0 : group * 7 % candidates.size();
   std::vector<std::size_t> order;
-  for (std::size_t i = 0; i < candidates.size(); ++i)
-    order.push_back(candidates[(first + i) % candidates.size()]);
+  for (std::size_t i = 0; i < candidates.size(); ++i) order.push_back(candidates[(first + i) % candidates.size()]);
   for (std::size_t i = 0; i < places_.size(); ++i) {
     if (places_[i].kind == "yard") order.push_back(i);
   }

@@ -74,8 +74,7 @@ class Maker {
 
   std::string some_day(int first_month_2025, int last_month_2025) {
     const std::int64_t m = heat_draw_.from(first_month_2025, last_month_2025);
-    return std::to_string(2025 + (m - 1) / 12) + "-" + padded((m - 1) % 12 + 1, 2) + "-" +
-           padded(heat_draw_.from(1, 28), 2);
+    return std::to_string(2025 + (m - 1) / 12) + "-" + padded((m - 1) % 12 + 1, 2) + "-" + padded(heat_draw_.from(1, 28), 2);
   }
 
   // Two to four older lots a group; now and then the heat of another section of the same grade.
@@ -87,8 +86,8 @@ class Maker {
         std::size_t heat = kNoLot;
         if (heat_draw_.chance(20)) {
           for (std::size_t h = 0; h < stock_.heats.size(); ++h) {
-            const bool here = std::any_of(by_group_[g].begin(), by_group_[g].end(),
-                                          [&](std::size_t l) { return stock_.lots[l].heat == h; });
+            const bool here =
+                std::any_of(by_group_[g].begin(), by_group_[g].end(), [&](std::size_t l) { return stock_.lots[l].heat == h; });
             if (stock_.heats[h].grade == groups()[g].grade && !stock_.heats[h].carried_on && !here) heat = h;
           }
         }
@@ -105,8 +104,8 @@ class Maker {
 
   void add_drop(std::size_t group, std::size_t lot, std::int64_t mm, const std::string& owner) {
     const std::int64_t g = grams(groups()[group], grade_of(group), mm);
-    stock_.opening.push_back({"R-" + padded(++last_drop_, 4), true, group, lot, mm, 1,
-                              shelves_.put(true, group, mm, g), owner, drop_draw_.chance(22) ? 2 : 1});
+    stock_.opening.push_back(
+        {"R-" + padded(++last_drop_, 4), true, group, lot, mm, 1, shelves_.put(true, group, mm, g), owner, drop_draw_.chance(22) ? 2 : 1});
   }
 
   // The customer's own bars and what is left of others, of lots that are nobody else's.
@@ -141,11 +140,9 @@ class Maker {
   }
 
   void drops() {
-    int here = static_cast<int>(std::count_if(stock_.opening.begin(), stock_.opening.end(),
-                                              [](const OpeningLine& l) { return l.drop; }));
+    int here = static_cast<int>(std::count_if(stock_.opening.begin(), stock_.opening.end(), [](const OpeningLine& l) { return l.drop; }));
     for (; here < kDrops; ++here) {
-      const std::size_t g =
-          here % 5 == 0 ? static_cast<std::size_t>(here / 5) % groups().size() : busy_group(drop_draw_);
+      const std::size_t g = here % 5 == 0 ? static_cast<std::size_t>(here / 5) % groups().size() : busy_group(drop_draw_);
       const std::int64_t longest = groups()[g].bar_mm - 500;
       const std::size_t lot = drop_draw_.from(1, 1000) <= 20 ? kNoLot : drop_draw_.one_of(by_group_[g]);
       add_drop(g, lot, std::min(drop_length(), longest), "");
@@ -155,8 +152,7 @@ class Maker {
   void add_bars(std::size_t group, std::size_t lot, int count, const std::string& owner) {
     const std::int64_t mm = groups()[group].bar_mm + (groups()[group].inch() ? 0 : bar_draw_.from(0, 60));
     const std::int64_t g = grams(groups()[group], grade_of(group), mm) * count;
-    stock_.opening.push_back({"L-" + padded(++last_bars_, 3), false, group, lot, mm, count,
-                              shelves_.put(false, group, mm, g), owner, 0});
+    stock_.opening.push_back({"L-" + padded(++last_bars_, 3), false, group, lot, mm, count, shelves_.put(false, group, mm, g), owner, 0});
   }
 
   void bars() {
@@ -176,9 +172,9 @@ class Maker {
     std::size_t quiet = 0;  // each third line is of the next group in the table, so that none goes without
     for (int n = 0; n < kNotes; ++n) {
       const std::string& supplier = kMills[static_cast<std::size_t>(n) % kMills.size()];
-      const std::string note = supplier == "Vandrek"    ? "V " + std::to_string(20'418 + 37 * n)
-                               : supplier == "Mirrowby" ? "MB-" + std::to_string(7'731 + 11 * n)
-                                                        : std::to_string(1189 + 23 * n) + "/26";
+      const std::string note = supplier == "Vandrek" ? "V " + std::to_string(20'418 + 37 * n)
+          : supplier == "Mirrowby"                   ? "MB-" + std::to_string(7'731 + 11 * n)
+                                                     : std::to_string(1189 + 23 * n) + "/26";
       for (int line = 1; line <= kLinesANote; ++line) {
         const std::size_t g = line % 2 == 0 ? (quiet += 2) % groups().size() : busy_group(delivery_draw_);
         delivery_line(n, line, g, supplier, note, days[static_cast<std::size_t>(n)]);
@@ -186,8 +182,7 @@ class Maker {
     }
   }
 
-  void delivery_line(int n, int line, std::size_t g, const std::string& supplier, const std::string& note,
-                     const std::string& day) {
+  void delivery_line(int n, int line, std::size_t g, const std::string& supplier, const std::string& note, const std::string& day) {
     const Group& group = groups()[g];
     // Kestholm also sells what others rolled.
     const std::string mill = supplier == "Kestholm" && delivery_draw_.chance(40) ? "Vandrek" : supplier;
@@ -200,8 +195,7 @@ class Maker {
     d.group = g;
     d.lot = new_lot(new_heat(mill, group.grade, some_day(19, 21)), g);
     d.length_mm = group.bar_mm + (group.inch() ? 0 : delivery_draw_.from(0, 60));
-    d.length =
-        group.inch() ? (group.bar_mm == 6096 ? "20 ft" : "12 ft") : std::to_string(d.length_mm) + " mm";
+    d.length = group.inch() ? (group.bar_mm == 6096 ? "20 ft" : "12 ft") : std::to_string(d.length_mm) + " mm";
     if (group.inch() && group.bar_mm != 6096) d.length_mm = 3657;
     const std::int64_t each = grams(group, grade_of(g), d.length_mm);
     d.count = each > 600'000 ? 1 : static_cast<int>(delivery_draw_.from(2, 6));

@@ -20,19 +20,17 @@ std::string read_where(Draw& draw) { return draw.chance(75) ? "metal" : "tag"; }
 
 std::string opening_file(const Stock& stock) {
   Draw draw("opening file");
-  std::string text =
-      csv_line({"old_tag", "kind", "mill", "heat", "read_from", "grade", "section", "condition", "length",
-                "count", "place", "papers", "owner", "ends", "doubt", "price"});
+  std::string text = csv_line({"old_tag", "kind", "mill", "heat", "read_from", "grade", "section", "condition", "length", "count", "place",
+                               "papers", "owner", "ends", "doubt", "price"});
   for (const OpeningLine& l : stock.opening) {
     const Group& g = groups()[l.group];
     const bool known = l.lot != kNoLot;
     const Heat* heat = known ? &stock.heats[stock.lots[l.lot].heat] : nullptr;
     text += csv_line({l.old_tag, l.drop ? "drop" : "bar", known ? heat->mill : "", known ? heat->number : "",
                       known ? read_where(draw) : "none", g.grade, g.section, g.condition,
-                      g.inch() && !l.drop ? (l.length_mm == 6096 ? "20 ft" : "12 ft")
-                                          : std::to_string(l.length_mm) + " mm",
-                      std::to_string(l.count), l.place, known ? stock.lots[l.lot].papers : "", l.owner,
-                      std::to_string(l.ends), l.drop ? "1 mm" : "2 mm", paid(g.grade, l.owner)});
+                      g.inch() && !l.drop ? (l.length_mm == 6096 ? "20 ft" : "12 ft") : std::to_string(l.length_mm) + " mm",
+                      std::to_string(l.count), l.place, known ? stock.lots[l.lot].papers : "", l.owner, std::to_string(l.ends),
+                      l.drop ? "1 mm" : "2 mm", paid(g.grade, l.owner)});
   }
   return text;
 }
@@ -40,9 +38,8 @@ std::string opening_file(const Stock& stock) {
 std::string deliveries_file(const Stock& stock) {
   Draw draw("deliveries file");
   std::string text =
-      csv_line({"note",   "supplier", "order",     "received", "line",  "mill",       "heat",    "read_from",
-                "grade",  "section",  "condition", "length",   "count", "slip_count", "weighed", "place",
-                "papers", "price",    "owner",     "ends",     "mark",  "doubt"});
+      csv_line({"note",   "supplier", "order",      "received", "line",  "mill",   "heat",  "read_from", "grade", "section", "condition",
+                "length", "count",    "slip_count", "weighed",  "place", "papers", "price", "owner",     "ends",  "mark",    "doubt"});
   for (const DeliveryLine& l : stock.deliveries) {
     const Group& g = groups()[l.group];
     const Heat& heat = stock.heats[stock.lots[l.lot].heat];

@@ -17,8 +17,7 @@ constexpr int kMostPercent = 60;
 }  // namespace
 
 Rack::Rack(const Stock& stock) : whole_um_(groups().size(), 0), taken_um_(groups().size(), 0) {
-  const auto add = [&](std::size_t group, std::size_t lot, bool bar, const std::string& owner,
-                       std::int64_t mm, int count) {
+  const auto add = [&](std::size_t group, std::size_t lot, bool bar, const std::string& owner, std::int64_t mm, int count) {
     const std::string& papers = stock.lots[lot].papers;
     if (papers.empty()) return;
     for (int i = 0; i < count; ++i) {
@@ -45,8 +44,7 @@ bool Rack::place(const Want& want, std::size_t lot) {
     for (Source& s : tried) {
       if (!may_use(s, want) || (lot != kNoLot && s.lot != lot)) continue;
       if (s.left_um < want.length_um + kKerfUm + kGripUm) continue;
-      const bool sooner =
-          best == nullptr || s.bar < best->bar || (s.bar == best->bar && s.left_um < best->left_um);
+      const bool sooner = best == nullptr || s.bar < best->bar || (s.bar == best->bar && s.left_um < best->left_um);
       if (sooner) best = &s;
     }
     if (best == nullptr) return false;
@@ -58,8 +56,7 @@ bool Rack::place(const Want& want, std::size_t lot) {
 
 bool Rack::serve(const Want& want) {
   const std::int64_t asked = want.length_um * want.quantity;
-  if (want.owner.empty() && (taken_um_[want.group] + asked) * 100 > whole_um_[want.group] * kMostPercent)
-    return false;
+  if (want.owner.empty() && (taken_um_[want.group] + asked) * 100 > whole_um_[want.group] * kMostPercent) return false;
   bool served = false;
   if (want.one_heat) {
     std::set<std::size_t> lots;

@@ -194,17 +194,15 @@ TEST(Bins, TheDearestFillIsTheSameByTableAndByList) {
     for (std::int64_t size : few.size) price.push_back(size * dice.Between(90, 110));
     std::vector<Fill> by_table, by_list;
     const std::int64_t above = dice.Between(0, 100) * few.capacity;
-    ASSERT_EQ(DearestFill(few).Find(price, few.demand, above, 5, by_table),
-              DearestFill(many).Find(price, many.demand, above, 5, by_list)) << "seed " << seed;
+    ASSERT_EQ(DearestFill(few).Find(price, few.demand, above, 5, by_table), DearestFill(many).Find(price, many.demand, above, 5, by_list))
+        << "seed " << seed;
     const auto worth = [&](const Fill& fill) {
       std::int64_t sum = 0;
       for (const auto& [item, count] : fill) sum += price[static_cast<std::size_t>(item)] * count;
       return sum;
     };
     ASSERT_EQ(by_table.empty(), by_list.empty()) << "seed " << seed;
-    if (!by_table.empty()) {
-      ASSERT_EQ(worth(by_table.front()), worth(by_list.front())) << "seed " << seed;
-    }
+    if (!by_table.empty()) { ASSERT_EQ(worth(by_table.front()), worth(by_list.front())) << "seed " << seed; }
   }
 }
 

@@ -64,8 +64,8 @@ struct ExactEnd {
 
 TEST(CutArithmetic, FiveExactEndsOfAHandFedSaw) {
   // sawn ends, grip 0, kerf 2, two of 250 from 504, 502, 503, one from 250, and 501 that gives only one
-  for (const ExactEnd& e : {ExactEnd{504, 2, 2, 4, 0}, ExactEnd{502, 2, 2, 2, 0}, ExactEnd{503, 2, 2, 3, 0},
-                            ExactEnd{250, 1, 1, 0, 0}, ExactEnd{501, 2, 1, 2, 249}}) {
+  for (const ExactEnd& e : {ExactEnd{504, 2, 2, 4, 0}, ExactEnd{502, 2, 2, 2, 0}, ExactEnd{503, 2, 2, 3, 0}, ExactEnd{250, 1, 1, 0, 0},
+                            ExactEnd{501, 2, 1, 2, 249}}) {
     Problem problem;
     problem.rules = Rules(2, 10, 0, 150);
     problem.pieces = {Drop("D", e.drop)};

@@ -43,7 +43,7 @@ bool May(const Problem& problem, const Piece& p, const Line& l, long long* extra
         grade = true, *extra += r.extra_per_metre.micro;
   const bool heat = (l.one_heat.empty() && l.max_heats == 0) || !p.heat.empty();
   return section && grade && heat && p.held.empty() && p.owner == l.owner && p.papers >= l.papers &&
-         (l.condition.empty() || l.condition == p.condition);
+      (l.condition.empty() || l.condition == p.condition);
 }
 
 // Cuts one piece, step by step, the longest piece left for last when it can stay whole.
@@ -102,7 +102,7 @@ struct Enumeration {
   const Problem& problem;
   std::vector<int> cuts;  // the line of every single cut
   std::vector<Copy> copies;
-  std::vector<int> where;  // by cut: copy, or -1
+  std::vector<int> where;                                       // by cut: copy, or -1
   std::vector<std::map<unsigned, std::optional<Tally>>> known;  // by piece: cuts taken -> tally
   Score best;
 
@@ -126,10 +126,8 @@ struct Enumeration {
     std::vector<unsigned> taken(copies.size(), 0);
     std::vector<long long> unmet(10, 0);
     for (std::size_t i = 0; i < cuts.size(); ++i) {
-      if (where[i] < 0)
-        ++unmet[At(problem.lines[At(cuts[i])].priority)];
-      else
-        taken[At(where[i])] |= 1u << i;
+      if (where[i] < 0) ++unmet[At(problem.lines[At(cuts[i])].priority)];
+      else taken[At(where[i])] |= 1u << i;
     }
     Tally sum;
     std::set<std::string> setups;
@@ -166,8 +164,7 @@ struct Enumeration {
     for (const auto& [line, heats] : line_heats)
       if (heats.size() > At(problem.lines[At(line)].max_heats)) return {};
     sum.money += problem.per_setup.micro * static_cast<long long>(setups.size());
-    for (const auto& [order, heats] : order_heats)
-      sum.money += problem.per_extra_heat.micro * (static_cast<long long>(heats.size()) - 1);
+    for (const auto& [order, heats] : order_heats) sum.money += problem.per_extra_heat.micro * (static_cast<long long>(heats.size()) - 1);
     Score score = unmet;
     const long long layouts = static_cast<long long>(setups.size());
     switch (problem.aim) {
@@ -186,8 +183,7 @@ Enumeration Prepare(const Problem& problem) {
     for (int n = 0; n < problem.lines[i].quantity; ++n) e.cuts.push_back(static_cast<int>(i));
   for (std::size_t i = 0; i < problem.pieces.size(); ++i) {
     const int most = static_cast<int>(e.cuts.size());
-    for (int n = 0; n < std::min(most, problem.pieces[i].count.value_or(most)); ++n)
-      e.copies.push_back({static_cast<int>(i), n > 0});
+    for (int n = 0; n < std::min(most, problem.pieces[i].count.value_or(most)); ++n) e.copies.push_back({static_cast<int>(i), n > 0});
   }
   e.where.assign(e.cuts.size(), -1);
   e.known.resize(problem.pieces.size());

@@ -2,13 +2,13 @@
 // bar, nothing to do with patterns. The test fails where glpsol is missing.
 #include <gtest/gtest.h>
 
+#include <unistd.h>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <random>
 #include <sstream>
-#include <unistd.h>
 
 #include "tests/allocator/problem_maker.h"
 
@@ -17,8 +17,7 @@ namespace {
 
 // Least number of bars of `stock` for the cuts, each with its kerf, `most` bars being enough.
 int BarsByGlpsol(int stock, int kerf, const std::vector<std::pair<int, int>>& demand, int most) {
-  const std::filesystem::path folder =
-      std::filesystem::temp_directory_path() / ("heatkeep-glpsol-" + std::to_string(::getpid()));
+  const std::filesystem::path folder = std::filesystem::temp_directory_path() / ("heatkeep-glpsol-" + std::to_string(::getpid()));
   std::filesystem::create_directories(folder);
   const std::string model = (folder / "m.lp").string(), answer = (folder / "m.sol").string();
   {
@@ -33,8 +32,7 @@ int BarsByGlpsol(int stock, int kerf, const std::vector<std::pair<int, int>>& de
     }
     for (int b = 0; b < most; ++b) {  // the last kerf may run off the end
       lp << " c" << b << ":";
-      for (std::size_t i = 0; i < demand.size(); ++i)
-        lp << (i > 0 ? " + " : " ") << demand[i].first + kerf << " x" << i << "_" << b;
+      for (std::size_t i = 0; i < demand.size(); ++i) lp << (i > 0 ? " + " : " ") << demand[i].first + kerf << " x" << i << "_" << b;
       lp << " - " << stock + kerf << " y" << b << " <= 0\n";
       if (b > 0) lp << " s" << b << ": y" << b - 1 << " - y" << b << " >= 0\n";
     }

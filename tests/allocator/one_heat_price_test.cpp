@@ -47,7 +47,8 @@ TEST(PriceOfOneHeat, CountsWhatIsShortForItsSake) {
   const auto price = PriceOfOneHeat(problem, Allocate(problem));
   ASSERT_TRUE(price);
   EXPECT_EQ(price->difference.unmet_pieces, 2);
-  EXPECT_EQ(price->words, "one heat costs more than 2 heats: 2 more cuts short, metal as good as 0.27 m of full bar less used up, 1 fewer piece pulled");
+  EXPECT_EQ(price->words,
+            "one heat costs more than 2 heats: 2 more cuts short, metal as good as 0.27 m of full bar less used up, 1 fewer piece pulled");
 }
 
 }  // namespace

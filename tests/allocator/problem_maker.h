@@ -24,9 +24,7 @@ inline Piece MakePiece(const std::string& tag, PieceKind kind, double mm, std::o
   p.count = count;
   return p;
 }
-inline Piece Bar(const std::string& tag, double mm, std::optional<int> count = 1) {
-  return MakePiece(tag, PieceKind::Bar, mm, count);
-}
+inline Piece Bar(const std::string& tag, double mm, std::optional<int> count = 1) { return MakePiece(tag, PieceKind::Bar, mm, count); }
 inline Piece Drop(const std::string& tag, double mm) { return MakePiece(tag, PieceKind::Drop, mm, 1); }
 
 inline Line Cuts(const std::string& line, double mm, int quantity) {
@@ -40,17 +38,14 @@ inline Line Cuts(const std::string& line, double mm, int quantity) {
   return l;
 }
 
-inline GroupRules Rules(double kerf, double trim, double grip, double keep) {
-  return {Mm(kerf), Mm(trim), Mm(grip), Mm(keep)};
-}
+inline GroupRules Rules(double kerf, double trim, double grip, double keep) { return {Mm(kerf), Mm(trim), Mm(grip), Mm(keep)}; }
 
 // A textbook problem: one stock length without kerf, trim or grip, as many as wanted.
 inline Problem Textbook(double stock, const std::vector<std::pair<double, int>>& demand) {
   Problem problem;
   problem.aim = Aim::FewestBars;
   problem.pieces.push_back(Bar("S", stock, std::nullopt));
-  for (const auto& [mm, quantity] : demand)
-    problem.lines.push_back(Cuts(std::to_string(problem.lines.size() + 1), mm, quantity));
+  for (const auto& [mm, quantity] : demand) problem.lines.push_back(Cuts(std::to_string(problem.lines.size() + 1), mm, quantity));
   return problem;
 }
 

@@ -15,7 +15,9 @@ class Dice {
   int Between(int a, int b) { return a + Upto(b - a); }
   bool OneIn(int n) { return Upto(n - 1) == 0; }
   template <typename T>
-  T Of(std::initializer_list<T> list) { return *(list.begin() + Upto(static_cast<int>(list.size()) - 1)); }
+  T Of(std::initializer_list<T> list) {
+    return *(list.begin() + Upto(static_cast<int>(list.size()) - 1));
+  }
 
  private:
   std::mt19937_64 engine_;
@@ -23,8 +25,7 @@ class Dice {
 
 Piece RandomPiece(Dice& dice, int i) {
   const bool bar = dice.OneIn(3);
-  Piece p = bar ? Bar("B" + std::to_string(i), dice.Of({2000.0, 3000.0, 1524.0}))
-                : Drop("D" + std::to_string(i), dice.Between(150, 1600));
+  Piece p = bar ? Bar("B" + std::to_string(i), dice.Of({2000.0, 3000.0, 1524.0})) : Drop("D" + std::to_string(i), dice.Between(150, 1600));
   if (!bar && dice.OneIn(3)) p.length.nm += dice.Upto(999'999);
   if (bar) p.count = dice.OneIn(4) ? std::nullopt : std::optional<int>(dice.Between(1, 3));
   p.square_ends = dice.OneIn(3) ? dice.Upto(2) : p.square_ends;
@@ -35,7 +36,9 @@ Piece RandomPiece(Dice& dice, int i) {
   if (dice.OneIn(6)) p.doubt = Mm(dice.Between(1, 5));
   if (dice.OneIn(8)) p.grade = "C45E";
   if (dice.OneIn(8)) p.section = "R85";
-  p.costs = {{dice.Between(1, 5) * 1'000'000'000LL}, {dice.Upto(1) * 100'000'000LL}, {dice.Upto(40) * 1'000'000LL},
+  p.costs = {{dice.Between(1, 5) * 1'000'000'000LL},
+             {dice.Upto(1) * 100'000'000LL},
+             {dice.Upto(40) * 1'000'000LL},
              {dice.Upto(100) * 1'000'000LL}};
   return p;
 }
@@ -61,8 +64,7 @@ Problem RandomProblem(std::uint64_t seed, const Shape& shape) {
   Dice dice(seed);
   Problem problem;
   problem.aim = dice.Of({Aim::DropsFirst, Aim::LeastMoney, Aim::FewestBars, Aim::LeastMetres});
-  problem.rules = Rules(dice.Of({0.0, 1.6, 2.0}), dice.Of({0.0, 5.0, 10.0}), dice.Of({0.0, 60.0, 80.0}),
-                        dice.Of({0.0, 150.0, 300.0}));
+  problem.rules = Rules(dice.Of({0.0, 1.6, 2.0}), dice.Of({0.0, 5.0, 10.0}), dice.Of({0.0, 60.0, 80.0}), dice.Of({0.0, 150.0, 300.0}));
   if (dice.OneIn(6)) problem.exceptions.push_back({"R85", "", Rules(2.5, 10, 40, 100)});
   if (dice.OneIn(2)) problem.grades.push_back({"42CrMo4", "C45E", "", {dice.Upto(3) * 1'000'000'000LL}});
   if (dice.OneIn(3)) problem.sections.push_back({"R80", "R85", dice.Of({"", "O1"}), {dice.Upto(3) * 1'000'000'000LL}});

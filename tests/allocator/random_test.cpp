@@ -149,9 +149,7 @@ TEST(Allocate, RefusesNonsenseNamingIt) {
   try {
     Allocate(problem);
     ADD_FAILURE() << "a negative length passed";
-  } catch (const std::invalid_argument& e) {
-    EXPECT_NE(std::string(e.what()).find("O1/7"), std::string::npos);
-  }
+  } catch (const std::invalid_argument& e) { EXPECT_NE(std::string(e.what()).find("O1/7"), std::string::npos); }
 }
 
 TEST(Allocate, NothingAskedIsAnEmptyProvedPlan) {

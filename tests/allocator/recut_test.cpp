@@ -51,7 +51,8 @@ TEST(Recut, OffersOnlyPlansThatAreBetterAndUseNoMoreThanThereIs) {
           ++better;
           const auto to = static_cast<std::ptrdiff_t>(key) + 1;
           EXPECT_LT(std::vector<std::int64_t>(s.score.begin(), s.score.begin() + to),
-                    std::vector<std::int64_t>(start.score.begin(), start.score.begin() + to)) << seed;
+                    std::vector<std::int64_t>(start.score.begin(), start.score.begin() + to))
+              << seed;
           EXPECT_EQ(s.unmet, start.unmet) << seed;
           std::vector<std::int64_t> used(c.sources.size(), 0);
           for (auto [p, times] : s.patterns) {

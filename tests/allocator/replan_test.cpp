@@ -52,8 +52,9 @@ TEST(Replan, ShorterThanWrittenKeepsThreeAndTakesTheFourthFromTheSameHeat) {
     EXPECT_EQ(On(r.problem, r.plan, "D-0101")->left_kind, LeftKind::Drop);
     ASSERT_NE(On(r.problem, r.plan, "D-0107"), nullptr) << "D-0108 is shorter, but of another heat";
     EXPECT_EQ(On(r.problem, r.plan, "D-0107")->left, Mm(178));
-    EXPECT_EQ(r.words, (std::vector<std::string>{"D-0107 instead of D-0101 for 1 x 240 mm", "D-0101 leaves 292 mm, kept",
-                                                 "D-0107 leaves 178 mm, kept"}));
+    EXPECT_EQ(
+        r.words,
+        (std::vector<std::string>{"D-0107 instead of D-0101 for 1 x 240 mm", "D-0101 leaves 292 mm, kept", "D-0107 leaves 178 mm, kept"}));
     EXPECT_EQ(r.kept, 0);
     EXPECT_EQ(r.planned_anew, 2);
   }
@@ -158,7 +159,7 @@ TEST(Replan, EveryMendedPlanCanBeCutAndKeepsWhatIsAtTheSaw) {
     if (plan.layouts.front().piece == hit.piece) continue;
     const bool stays = std::any_of(r.plan.layouts.begin(), r.plan.layouts.end(), [&](const Layout& layout) {
       return layout.piece == plan.layouts.front().piece && layout.left == plan.layouts.front().left &&
-             layout.repeat >= plan.layouts.front().repeat;
+          layout.repeat >= plan.layouts.front().repeat;
     });
     EXPECT_TRUE(stays) << "seed " << seed;
   }

@@ -17,8 +17,20 @@ void ExpectBars(Problem problem, int bars) {
 
 // The 13-width master of 5600 in the public article on the cutting stock problem: optimum 73.
 TEST(WorkedExamples, ThirteenWidthsFrom5600Take73) {
-  ExpectBars(Textbook(5600, {{1380, 22}, {1520, 25}, {1560, 12}, {1710, 14}, {1820, 18}, {1880, 18}, {1930, 20},
-                             {2000, 10}, {2050, 12}, {2100, 14}, {2140, 16}, {2150, 18}, {2200, 20}}),
+  ExpectBars(Textbook(5600,
+                      {{1380, 22},
+                       {1520, 25},
+                       {1560, 12},
+                       {1710, 14},
+                       {1820, 18},
+                       {1880, 18},
+                       {1930, 20},
+                       {2000, 10},
+                       {2050, 12},
+                       {2100, 14},
+                       {2140, 16},
+                       {2150, 18},
+                       {2200, 20}}),
              73);
 }
 

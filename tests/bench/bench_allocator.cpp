@@ -72,9 +72,8 @@ void Run(const Class& c) {
   std::sort(wall.begin(), wall.end());
   double mean = 0;
   for (double s : wall) mean += s / c.count;
-  std::printf("| %-24s | %4d | %4d | %7.3f | %7.3f | %7.3f | %7.3f | %7.4f | %7.4f | %7.4f | %5.3f |", c.name.c_str(), c.count,
-              proved, mean, wall[wall.size() / 2], wall.back(), cpu / c.count, gap, worst, late,
-              *std::max_element(first.begin(), first.end()));
+  std::printf("| %-24s | %4d | %4d | %7.3f | %7.3f | %7.3f | %7.3f | %7.4f | %7.4f | %7.4f | %5.3f |", c.name.c_str(), c.count, proved,
+              mean, wall[wall.size() / 2], wall.back(), cpu / c.count, gap, worst, late, *std::max_element(first.begin(), first.end()));
   if (c.peer) std::printf(" %d proved, %d without a plan as good, mean %.2f s |", peer_proved, peer_worse, peer_seconds);
   std::printf("\n");
   std::fflush(stdout);
@@ -135,7 +134,8 @@ std::vector<Class> Classes() {
 int main(int argc, char** argv) {
   const std::string filter = argc > 1 ? argv[1] : "";
   const int seeds = argc > 2 ? std::atoi(argv[2]) : 0;
-  std::printf("| class | count | proved | mean s | median s | max s | CPU s | mean gap %% | max gap %% | lost worth gap %% | first plan s | CBC on the compact model |\n");
+  std::printf(
+      "| class | count | proved | mean s | median s | max s | CPU s | mean gap %% | max gap %% | lost worth gap %% | first plan s | CBC on the compact model |\n");
   std::printf("|---|---|---|---|---|---|---|---|---|---|---|---|\n");
   for (Class& c : Classes()) {
     if (c.name.find(filter) == std::string::npos) continue;

@@ -66,8 +66,9 @@ double Seconds(const Work& work) {
 
 int main(int argc, char** argv) {
   const int lines = argc > 1 ? std::atoi(argv[1]) : 50, drops = argc > 2 ? std::atoi(argv[2]) : 80;
-  std::printf("%d lines, %d drops\nseed  plan s  by hand s  fewer set-ups s (layouts)  why s  replan s: missing  shorter  rejected (kept of)  buy s\n",
-              lines, drops);
+  std::printf(
+      "%d lines, %d drops\nseed  plan s  by hand s  fewer set-ups s (layouts)  why s  replan s: missing  shorter  rejected (kept of)  buy s\n",
+      lines, drops);
   for (std::uint64_t seed = 1; seed <= 5; ++seed) {
     Problem problem = Stockroom(seed, lines, drops);
     problem.limits.seconds = 5;
@@ -103,7 +104,7 @@ int main(int argc, char** argv) {
     empty.pieces.clear();
     const Plan all_short = Allocate(empty);
     const double buying = Seconds([&] { WhatToBuy(empty, all_short, MillLengths()); });
-    std::printf("%4d  %6.2f  %9.4f  %6.3f (%d -> %d)  %12.4f  %8.3f  %8.3f  %8.3f (%d of %d)  %5.2f\n", static_cast<int>(seed), planning, by_hand,
-                fewer, before, plan.value.layouts, why, mending[0], mending[1], mending[2], kept, pieces, buying);
+    std::printf("%4d  %6.2f  %9.4f  %6.3f (%d -> %d)  %12.4f  %8.3f  %8.3f  %8.3f (%d of %d)  %5.2f\n", static_cast<int>(seed), planning,
+                by_hand, fewer, before, plan.value.layouts, why, mending[0], mending[1], mending[2], kept, pieces, buying);
   }
 }

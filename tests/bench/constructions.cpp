@@ -89,8 +89,7 @@ Problem FullBins(std::uint64_t seed, int bins, int capacity) {
 Problem CutGen1(std::int64_t seed, int kinds, int capacity, double v1, double v2, int average_demand) {
   Lehmer random(seed);
   std::vector<int> lengths;
-  for (int i = 0; i < kinds; ++i)
-    lengths.push_back(static_cast<int>((v1 + (v2 - v1) * random.Unit()) * capacity + random.Unit()));
+  for (int i = 0; i < kinds; ++i) lengths.push_back(static_cast<int>((v1 + (v2 - v1) * random.Unit()) * capacity + random.Unit()));
   std::vector<double> shares;
   double sum = 0;
   for (int i = 0; i < kinds; ++i) {

@@ -2,9 +2,9 @@
 //
 // From memory, since the papers are not at hand: the ranges of Falkenauer 1996 (uniform, triplets), of Scholl, Klein
 // and Juergens 1997 (sets 1 to 3, hard), of Martello and Toth 1990 (wide), of Schwerin and Waescher 1997 (narrow), of
-// Waescher and Gau 1996 (few thousand to 10,000), full bins after Delorme, Iori and Martello 2016, and the generator CUTGEN1 of Gau and Waescher 1995
-// (EJOR 84, 572-579): Lehmer's s' = 16807 s mod (2^31 - 1); lengths uniform in [v1 L, v2 L], demands from the shares
-// of m uniform numbers in m x dbar. The ranges are theirs as remembered; the instances are not the published ones.
+// Waescher and Gau 1996 (few thousand to 10,000), full bins after Delorme, Iori and Martello 2016, and the generator CUTGEN1 of Gau and
+// Waescher 1995 (EJOR 84, 572-579): Lehmer's s' = 16807 s mod (2^31 - 1); lengths uniform in [v1 L, v2 L], demands from the shares of m
+// uniform numbers in m x dbar. The ranges are theirs as remembered; the instances are not the published ones.
 #pragma once
 
 #include <cstdint>

@@ -21,7 +21,14 @@ struct BackupFile : testing::Test {
   }
   ~BackupFile() override { fs::remove_all(folder); }
   static BackupFacts Facts() {
-    return {.made_at = "2026-03-02T08:00:00Z", .program = "0.1.0", .schema = 21, .server = 150014, .happenings = 4711, .digest = std::string(64, 'a'), .dump_bytes = 0, .dump_sha256 = {},
+    return {.made_at = "2026-03-02T08:00:00Z",
+            .program = "0.1.0",
+            .schema = 21,
+            .server = 150014,
+            .happenings = 4711,
+            .digest = std::string(64, 'a'),
+            .dump_bytes = 0,
+            .dump_sha256 = {},
             .persons = {{"mara", {"clerk"}}, {"ines", {"quality", "owner"}}}};
   }
   std::string Bytes(const fs::path& file) {
@@ -42,8 +49,7 @@ struct BackupFile : testing::Test {
   std::string Refused(const fs::path& file) {
     try {
       BackupReader reader(file);
-      while (!reader.Next().empty()) {
-      }
+      while (!reader.Next().empty()) {}
     } catch (const BookError& error) {
       EXPECT_EQ(error.kind, BookError::Kind::BadInput);
       return error.what();
@@ -96,9 +102,7 @@ TEST_F(BackupFile, WithOneByteChangedAnywhereIsRefused) {
     std::string bent = whole;
     bent[at] = static_cast<char>(bent[at] ^ 1);
     const std::string wrong = Refused(With("bent", bent));
-    if (wrong.empty()) {
-      EXPECT_GT(at, manifest) << "byte " << at;
-    }
+    if (wrong.empty()) { EXPECT_GT(at, manifest) << "byte " << at; }
   }
 }
 

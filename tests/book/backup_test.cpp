@@ -109,7 +109,8 @@ TEST_F(Backup, WhilePeopleWorkIsOfOneMoment) {
   BackupReader backup(folder / "b.tar");
   const RestoreReport report = RestoreOnServer(keeper, backup, kQuiet);
   EXPECT_EQ(ReadBookDigest(keeper).digest, facts.digest);
-  for (const CheckRow& check : report.checks) EXPECT_TRUE(check.ok || check.check == "the server keeps what it says") << check.check << check.detail;
+  for (const CheckRow& check : report.checks)
+    EXPECT_TRUE(check.ok || check.check == "the server keeps what it says") << check.check << check.detail;
   Connection there = empty.As("clerk");
   EXPECT_EQ(Code([&] { Do(there, "put_away", {tags.at(0), "B1-1"}); }), "");
 }
@@ -139,7 +140,8 @@ TEST_F(Backup, ThatDoesNotFitOrIsNotWholeLeavesNothingBehind) {
     Connection keeper = empty.Admin();
     BackupReader wrong(WithFacts("digest", folder / "b.tar", other));
     EXPECT_THROW(RestoreOnServer(keeper, wrong, kQuiet), BookError);
-    EXPECT_EQ(keeper.Execute("select count(*) as n from pg_namespace where nspname in ('book', 'guard', 'api')").Only().Int("n"), 0) << "what came back was taken away again";
+    EXPECT_EQ(keeper.Execute("select count(*) as n from pg_namespace where nspname in ('book', 'guard', 'api')").Only().Int("n"), 0)
+        << "what came back was taken away again";
   }
   {
     BackupWriter writer(folder / "rubbish");

@@ -29,8 +29,7 @@ struct Commanded : testing::Test {
     }
     home = made + "/home";
     folder = made;
-    PrivateCluster({home, {}, {"fsync = off"}})
-        .Init();  // spares the disk; the deeds find it half made and go on
+    PrivateCluster({home, {}, {"fsync = off"}}).Init();  // spares the disk; the deeds find it half made and go on
   }
   static void TearDownTestSuite() {
     PrivateCluster({home, {}, {}}).Stop();
@@ -126,8 +125,8 @@ TEST_F(Commanded, WrongNamesRolesAndPasswordsAreBadInput) {
   ASSERT_EQ(Run(BookDeed::Init), 0) << err.str();
   BookCommand wrong;
   wrong.roles = {"clerk"};
-  for (const char* name : {"", "Anna", "-x", "a b", "a\"b", "a'b", "heatkeep_admin", "pg_x", "public", "äß",
-                           "a1234567890123456789012345678901234567890"}) {
+  for (const char* name :
+       {"", "Anna", "-x", "a b", "a\"b", "a'b", "heatkeep_admin", "pg_x", "public", "äß", "a1234567890123456789012345678901234567890"}) {
     wrong.name = name;
     EXPECT_EQ(Run(BookDeed::PersonAdd, wrong), 2) << name;
     EXPECT_NE(err.str().find("expected"), std::string::npos) << err.str();

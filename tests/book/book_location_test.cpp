@@ -8,21 +8,19 @@
 
 #include "client/book/book_error.h"
 #include "client/book/book_home.h"
-#include "client/gateway/conninfo.h"
 #include "client/book/idle_watcher.h"
+#include "client/gateway/conninfo.h"
 
 namespace heatkeep {
 namespace {
 
 struct Location : testing::Test {
   Location() {
-    for (const char* name : {"PGHOST", "PGHOSTADDR", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME",
-                             "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
+    for (const char* name : {"PGHOST", "PGHOSTADDR", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME", "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
       unsetenv(name);
   }
   ~Location() override {
-    for (const char* name :
-         {"PGHOST", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME", "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
+    for (const char* name : {"PGHOST", "PGSERVICE", "PGDATABASE", "HEATKEEP_HOME", "XDG_DATA_HOME", "HEATKEEP_IDLE_SECONDS"})
       unsetenv(name);
   }
 };
@@ -35,8 +33,7 @@ TEST_F(Location, NothingSaidIsABookOfOnesOwnUnderTheAccountsName) {
 }
 
 TEST_F(Location, HomeFollowsTheEnvironment) {
-  if (geteuid() == 0)
-    EXPECT_EQ(HomeFolder(), "/var/lib/heatkeep");
+  if (geteuid() == 0) EXPECT_EQ(HomeFolder(), "/var/lib/heatkeep");
   else {
     setenv("XDG_DATA_HOME", "/data", 1);
     EXPECT_EQ(HomeFolder(), "/data/heatkeep");
@@ -69,9 +66,7 @@ TEST_F(Location, AStringThatCannotBeReadIsRefusedWithoutRepeatingIt) {
   try {
     FindBook({"host=db password='geheim", "", ""});
     ADD_FAILURE() << "it was read";
-  } catch (const BookError& error) {
-    EXPECT_EQ(std::string(error.what()).find("geheim"), std::string::npos);
-  }
+  } catch (const BookError& error) { EXPECT_EQ(std::string(error.what()).find("geheim"), std::string::npos); }
 }
 
 TEST_F(Location, ValuesCannotBreakOutOfTheirPlace) {

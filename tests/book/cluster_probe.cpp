@@ -18,10 +18,8 @@ namespace {
 int Run(const std::string& word, const std::string& self) {
   using namespace heatkeep;
   const bool watched = std::getenv("HEATKEEP_IDLE_SECONDS") != nullptr;
-  const bool hasty =
-      std::getenv("PROBE_HASTY") != nullptr;  // spares the disk: a killed server loses nothing by it
-  PrivateCluster cluster({HomeFolder(),
-                          watched ? std::vector<std::string>{self, "watch"} : std::vector<std::string>{},
+  const bool hasty = std::getenv("PROBE_HASTY") != nullptr;  // spares the disk: a killed server loses nothing by it
+  PrivateCluster cluster({HomeFolder(), watched ? std::vector<std::string>{self, "watch"} : std::vector<std::string>{},
                           hasty ? std::vector<std::string>{"fsync = off"} : std::vector<std::string>{}});
   if (word == "init") {
     cluster.Init();
@@ -48,15 +46,13 @@ int Run(const std::string& word, const std::string& self) {
     AddPerson(admin, word.substr(6), {});
     cluster.Admit({word.substr(6)});
   } else if (word.starts_with("as=")) {
-    std::cout << cluster.Connect(word.substr(3)).Execute("select session_user::text as u").Only().Text("u")
-              << '\n';
+    std::cout << cluster.Connect(word.substr(3)).Execute("select session_user::text as u").Only().Text("u") << '\n';
   } else if (word == "settings") {
     const auto show = [&](const char* name) {
       std::cout << cluster.Admin().Execute("select current_setting($1) as s", {name}).Only().Text("s") << ' ';
     };
     for (const char* name : {"data_checksums", "fsync", "full_page_writes", "server_encoding"}) show(name);
-    std::cout << "tcp='" << cluster.Admin().Execute("show listen_addresses").Only().Text("listen_addresses")
-              << "'\n";
+    std::cout << "tcp='" << cluster.Admin().Execute("show listen_addresses").Only().Text("listen_addresses") << "'\n";
   } else if (word == "stop") {
     std::cout << (cluster.Stop() ? "stopped\n" : "was not running\n");
   } else if (word == "status") {

@@ -71,8 +71,7 @@ TEST_P(Cluster, HasChecksumsAndDurabilityOnAndNoTcpPort) {
   EXPECT_EQ(real.Run("settings").text, "on on on UTF8 tcp=''\n");
   const std::set<std::string> own = SocketsOf(real.Postmaster()), tcp = TcpSockets();
   EXPECT_FALSE(own.empty());
-  for (const std::string& inode : own)
-    EXPECT_FALSE(tcp.contains(inode)) << "the server listens on TCP, inode " << inode;
+  for (const std::string& inode : own) EXPECT_FALSE(tcp.contains(inode)) << "the server listens on TCP, inode " << inode;
 }
 
 TEST_P(Cluster, FilesAreClosedToOthersAndTheServerIsNeverRoot) {
@@ -115,14 +114,11 @@ TEST_P(Cluster, SocketIsInTheRuntimeFolderOnlyWhereThatIsShortAndTheAccountsOwn)
   const fs::path deep = folder / std::string(80, 'd');
   for (const fs::path& made : {good, open_to_all, odd, deep}) {
     fs::create_directory(made);
-    if (geteuid() == 0) {
-      ASSERT_EQ(chown(made.c_str(), probe.ServerUid(), static_cast<gid_t>(-1)), 0) << made;
-    }
+    if (geteuid() == 0) { ASSERT_EQ(chown(made.c_str(), probe.ServerUid(), static_cast<gid_t>(-1)), 0) << made; }
     fs::permissions(made, static_cast<fs::perms>(made == open_to_all ? 0777 : 0700));
   }
   EXPECT_EQ(starts_under(good), good);
-  for (const fs::path& wrong :
-       {open_to_all, odd, deep, fs::path("/root"), folder / "missing", fs::path("relative")})
+  for (const fs::path& wrong : {open_to_all, odd, deep, fs::path("/root"), folder / "missing", fs::path("relative")})
     EXPECT_EQ(starts_under(wrong), "/tmp") << wrong;
 }
 
@@ -141,9 +137,8 @@ TEST_P(Cluster, EightProgramsInitAtOnce) {
   EXPECT_EQ(probe.Run("count").text, "0\n");
 }
 
-INSTANTIATE_TEST_SUITE_P(Accounts, Cluster, testing::ValuesIn(AccountsToTry()), [](const auto& account) {
-  return account.param.empty() ? std::string("own") : account.param;
-});
+INSTANTIATE_TEST_SUITE_P(Accounts, Cluster, testing::ValuesIn(AccountsToTry()),
+                         [](const auto& account) { return account.param.empty() ? std::string("own") : account.param; });
 
 TEST_P(Cluster, ServerThatDoesNotStartSaysWhy) {
   ASSERT_EQ(probe.Run("init").status, 0);
@@ -152,8 +147,7 @@ TEST_P(Cluster, ServerThatDoesNotStartSaysWhy) {
   const Said said = probe.Run("ensure");
   EXPECT_EQ(said.status, 1);
   EXPECT_NE(said.text.find("does not start"), std::string::npos) << said.text;
-  EXPECT_NE(said.text.find("invalid value for parameter \"max_connections\""), std::string::npos)
-      << said.text;
+  EXPECT_NE(said.text.find("invalid value for parameter \"max_connections\""), std::string::npos) << said.text;
 }
 
 // A home of one account, tried by another: needs root, who can be both.
@@ -163,10 +157,8 @@ struct TwoAccounts : testing::Test {
   }
   static Said RunAs(const std::string& prefix, const Probe& book, const std::string& word) {
     const std::string program = (book.home().parent_path() / "probe").string();
-    return Probe::End(popen((prefix + " env -i PATH=/usr/bin:/bin HEATKEEP_HOME=" + book.home().string() +
-                             " " + program + " " + word + " 2>&1")
-                                .c_str(),
-                            "r"));
+    return Probe::End(popen(
+        (prefix + " env -i PATH=/usr/bin:/bin HEATKEEP_HOME=" + book.home().string() + " " + program + " " + word + " 2>&1").c_str(), "r"));
   }
   const std::string as_nobody = "setpriv --reuid=nobody --regid=nogroup --clear-groups";
 };

@@ -15,9 +15,7 @@ namespace {
 DbError ErrorOf(const auto& deed) {
   try {
     deed();
-  } catch (const DbError& error) {
-    return error;
-  }
+  } catch (const DbError& error) { return error; }
   ADD_FAILURE() << "nothing was thrown";
   return {DbError::Kind::Bug, "", "nothing was thrown"};
 }
@@ -67,26 +65,24 @@ TEST_F(Connected, KindsFollowTheSqlstate) {
     });
   };
   const std::vector<std::pair<std::string, DbError::Kind>> expected{
-      {"HK001", DbError::Kind::Refused},     {"HK043", DbError::Kind::Refused},
-      {"HK409", DbError::Kind::Stale},       {"HK400", DbError::Kind::Stale},
-      {"42501", DbError::Kind::Forbidden},   {"23514", DbError::Kind::Refused},
-      {"23505", DbError::Kind::Refused},     {"40001", DbError::Kind::Stale},
-      {"08006", DbError::Kind::Unreachable}, {"53100", DbError::Kind::Unreachable},
-      {"57P03", DbError::Kind::Unreachable}, {"22003", DbError::Kind::Bug},
+      {"HK001", DbError::Kind::Refused},     {"HK043", DbError::Kind::Refused},     {"HK409", DbError::Kind::Stale},
+      {"HK400", DbError::Kind::Stale},       {"42501", DbError::Kind::Forbidden},   {"23514", DbError::Kind::Refused},
+      {"23505", DbError::Kind::Refused},     {"40001", DbError::Kind::Stale},       {"08006", DbError::Kind::Unreachable},
+      {"53100", DbError::Kind::Unreachable}, {"57P03", DbError::Kind::Unreachable}, {"22003", DbError::Kind::Bug},
       {"57014", DbError::Kind::Bug}};
   for (const auto& [code, kind] : expected) {
     const DbError error = raise(code);
     EXPECT_EQ(error.kind, kind) << code << " is " << NameOf(error.kind);
     EXPECT_EQ(error.sqlstate, code);
-    EXPECT_EQ(error.message, code == "53100" ? "the disk of the book is full, and nothing of this was booked: make room there and do it again (m)" : "m");
+    EXPECT_EQ(error.message,
+              code == "53100" ? "the disk of the book is full, and nothing of this was booked: make room there and do it again (m)" : "m");
     EXPECT_EQ(error.detail + error.hint + error.constraint, "dhc");
   }
 }
 
 TEST_F(Connected, NoServerIsUnreachable) {
   EXPECT_EQ(ErrorOf([] { Connection::Open("host=/nowhere dbname=x"); }).kind, DbError::Kind::Unreachable);
-  EXPECT_EQ(ErrorOf([] { Connection::Open(book->Conninfo("admin") + " dbname=missing"); }).kind,
-            DbError::Kind::Unreachable);
+  EXPECT_EQ(ErrorOf([] { Connection::Open(book->Conninfo("admin") + " dbname=missing"); }).kind, DbError::Kind::Unreachable);
 }
 
 TEST_F(Connected, CutOffSessionIsUnreachableAndKnowsIt) {
@@ -127,8 +123,7 @@ TEST_F(Connected, TransactionsDoNotNest) {
 TEST_F(Connected, CopyTakesRowsIn) {
   db.ExecuteScript("create temp table c (i bigint, t text)");
   CopyIn copy(db, "copy c (i, t) from stdin");
-  for (int i = 0; i < 20'000; ++i)
-    copy.Add({i, i % 2 ? Param("tab\tline\nback\\slash \\N") : Param(std::nullopt)});
+  for (int i = 0; i < 20'000; ++i) copy.Add({i, i % 2 ? Param("tab\tline\nback\\slash \\N") : Param(std::nullopt)});
   EXPECT_EQ(copy.Finish(), 20'000);
   const Row row = db.Execute(
                         "select count(*) filter (where t is null) as nulls, count(*) filter (where t = $1) "
@@ -162,8 +157,7 @@ TEST_F(Connected, RowOutlivesTheResultItCameFrom) {
 
 TEST_F(Connected, QuotedNamesAndTextsStayOne) {
   const std::string name = "a\"; drop table x; --";
-  db.ExecuteScript("create temp table q (" + db.QuoteName(name) + " text default " +
-                   db.QuoteText("it's \\ $$") + ")");
+  db.ExecuteScript("create temp table q (" + db.QuoteName(name) + " text default " + db.QuoteText("it's \\ $$") + ")");
   db.ExecuteScript("insert into q default values");
   EXPECT_EQ(db.Execute("select * from q").Only().Text(name), "it's \\ $$");
 }

@@ -18,8 +18,8 @@ namespace {
 using std::chrono::milliseconds;
 
 bool Within(milliseconds patience, const auto& holds) {
-  for (const auto until = std::chrono::steady_clock::now() + patience;
-       std::chrono::steady_clock::now() < until; std::this_thread::sleep_for(milliseconds(50)))
+  for (const auto until = std::chrono::steady_clock::now() + patience; std::chrono::steady_clock::now() < until;
+       std::this_thread::sleep_for(milliseconds(50)))
     if (holds()) return true;
   return false;
 }
@@ -49,13 +49,10 @@ TEST_P(Crash, PidFileThatNamesAStrangersProcessIsNotBelieved) {
   ASSERT_EQ(kill(killed, SIGKILL), 0);
   // A stranger under the server's own account: the case the server itself takes for a running one.
   const bool switch_account = geteuid() == 0;
-  FILE* stranger =
-      popen(("exec " +
-             (switch_account ? "setpriv --reuid=" + probe.ServerAccountName() + " --clear-groups "
-                             : std::string()) +
-             "sh -c 'echo $$; exec sleep 60'")
-                .c_str(),
-            "r");
+  FILE* stranger = popen(("exec " + (switch_account ? "setpriv --reuid=" + probe.ServerAccountName() + " --clear-groups " : std::string()) +
+                          "sh -c 'echo $$; exec sleep 60'")
+                             .c_str(),
+                         "r");
   pid_t pid = 0;
   ASSERT_EQ(fscanf(stranger, "%d", &pid), 1);
   std::ostringstream rest;
@@ -102,8 +99,7 @@ TEST_P(Crash, IdleServerStopsAndAUsedOneDoesNot) {
     EXPECT_EQ(probe.Run("status").text, "running\n") << "stopped while in use by " << use;
   }
   // Looked for in the files: asking the server would be use.
-  EXPECT_TRUE(
-      Within(milliseconds(6000), [&] { return !std::filesystem::exists(probe.data() / "postmaster.pid"); }));
+  EXPECT_TRUE(Within(milliseconds(6000), [&] { return !std::filesystem::exists(probe.data() / "postmaster.pid"); }));
   EXPECT_TRUE(Within(milliseconds(2000), [&] {
     // The watcher ends with the server, and gives its lock up.
     const std::string taken = "flock -n " + (probe.home() / "watch.lock").string() + " true";
@@ -125,9 +121,8 @@ TEST_P(Crash, CommittedRowsAreThereHowOftenTheServerIsStoppedUnderThem) {
   EXPECT_GE(std::stoi(count.text), acknowledged);
 }
 
-INSTANTIATE_TEST_SUITE_P(Accounts, Crash, testing::ValuesIn(AccountsToTry()), [](const auto& account) {
-  return account.param.empty() ? std::string("own") : account.param;
-});
+INSTANTIATE_TEST_SUITE_P(Accounts, Crash, testing::ValuesIn(AccountsToTry()),
+                         [](const auto& account) { return account.param.empty() ? std::string("own") : account.param; });
 
 }  // namespace
 }  // namespace heatkeep

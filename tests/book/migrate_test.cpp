@@ -25,13 +25,11 @@ struct Migrating : testing::Test {
     if (!mkdtemp(made.data())) throw std::runtime_error("no folder");
     folder = made;
     for (const char* room : {"migrations", "guard", "api"}) fs::create_directory(folder / room);
-    Write("files",
-          "roles roles.sql   # who\nguard guard/fits.sql\n\napi api/things.sql\ngrants grants.sql\n");
+    Write("files", "roles roles.sql   # who\nguard guard/fits.sql\n\napi api/things.sql\ngrants grants.sql\n");
     Write("roles.sql",
           "do $$ begin if not exists (select from pg_roles where rolname = 'heatkeep_book') then"
           " create role heatkeep_book nologin; end if; end $$;");
-    Write("guard/fits.sql",
-          "create function guard.fits(bigint) returns boolean language sql immutable return $1 > 0;");
+    Write("guard/fits.sql", "create function guard.fits(bigint) returns boolean language sql immutable return $1 > 0;");
     Write("api/things.sql", "create view api.things as select thing_id from book.thing;");
     Write("grants.sql", "grant usage on schema api to public;");
     Write("migrations/0001_thing.sql",
@@ -44,9 +42,7 @@ struct Migrating : testing::Test {
   void Write(const std::string& file, const std::string& text) { std::ofstream(folder / file) << text; }
   MigrateReport Run() { return Migrate(db, ReadSchemaFiles(folder)); }
   MigrateReport Check() { return CheckMigrations(db, ReadSchemaFiles(folder)); }
-  bool There(const std::string& relation) {
-    return db.Execute("select to_regclass($1) is not null as t", {relation}).Only().Bool("t");
-  }
+  bool There(const std::string& relation) { return db.Execute("select to_regclass($1) is not null as t", {relation}).Only().Bool("t"); }
   // Which refusal `Run` gives, and its words in `said`.
   MigrateError::Kind Refusal() {
     try {
@@ -77,9 +73,7 @@ TEST_F(Migrating, EmptyBookComesToTheNewestVersion) {
   EXPECT_EQ(row.Text("name"), "thing");
   EXPECT_EQ(row.Text("sha256").size(), 64U);
   EXPECT_EQ(row.Text("applied_by"), "heatkeep_admin");
-  EXPECT_EQ(db.Execute("select tableowner from pg_tables where schemaname = 'book' and tablename = 'thing'")
-                .Only()
-                .Text("tableowner"),
+  EXPECT_EQ(db.Execute("select tableowner from pg_tables where schemaname = 'book' and tablename = 'thing'").Only().Text("tableowner"),
             "heatkeep_book");
   EXPECT_TRUE(There("api.things"));
 }
@@ -89,23 +83,18 @@ TEST_F(Migrating, ChecksumIsThatOfTheFilesBytes) {
   Run();
   // The database's own sha256() is the outside check.
   EXPECT_TRUE(
-      db.Execute(
-            "select sha256 = encode(sha256('-- abc'), 'hex') as same from book.migration where version = 2")
-          .Only()
-          .Bool("same"));
+      db.Execute("select sha256 = encode(sha256('-- abc'), 'hex') as same from book.migration where version = 2").Only().Bool("same"));
 }
 
 TEST_F(Migrating, AgainIsNothingNewAndKeepsTheRows) {
   Run();
   db.ExecuteScript("insert into book.thing default values");
-  const std::string ledger =
-      db.Execute("select string_agg(m::text, '|') as all from book.migration m").Only().Text("all");
+  const std::string ledger = db.Execute("select string_agg(m::text, '|') as all from book.migration m").Only().Text("all");
   const MigrateReport report = Run();
   EXPECT_EQ(report.before, 1);
   EXPECT_EQ(report.after, 1);
   EXPECT_TRUE(report.migrations.empty());
-  EXPECT_EQ(db.Execute("select string_agg(m::text, '|') as all from book.migration m").Only().Text("all"),
-            ledger);
+  EXPECT_EQ(db.Execute("select string_agg(m::text, '|') as all from book.migration m").Only().Text("all"), ledger);
   EXPECT_EQ(db.Execute("select count(*) as n from api.things").Only().Int("n"), 1);
 }
 
@@ -163,8 +152,7 @@ TEST_F(Migrating, NumberBeforeOneThatHasRunIsRefused) {
 }
 
 TEST_F(Migrating, FailingMigrationLeavesNothingAndNamesFileAndLine) {
-  Write("migrations/0002_bad.sql",
-        "create table book.other (i int);\n-- äöü\nalter table book.nowhere add column x int;\n");
+  Write("migrations/0002_bad.sql", "create table book.other (i int);\n-- äöü\nalter table book.nowhere add column x int;\n");
   EXPECT_EQ(Refusal(), Kind::Failed);
   EXPECT_NE(said.find("0002_bad.sql"), std::string::npos) << said;
   EXPECT_FALSE(There("book.thing"));
@@ -201,27 +189,23 @@ TEST_F(Migrating, ConstraintHungOnGuardIsRefusedBothWays) {
   EXPECT_EQ(Refusal(), Kind::Hanging);
   EXPECT_NE(said.find("+ constraint thing.thing_fits"), std::string::npos) << said;
 
-  Write("guard/fits.sql",
-        "create function guard.fits(bigint) returns boolean language sql immutable return $1 >= 0;");
+  Write("guard/fits.sql", "create function guard.fits(bigint) returns boolean language sql immutable return $1 >= 0;");
   Run();
   db.ExecuteScript("alter table book.thing add constraint thing_fits check (guard.fits(length_nm))");
   EXPECT_EQ(Refusal(), Kind::Hanging);
   EXPECT_NE(said.find("- constraint thing.thing_fits"), std::string::npos) << said;
-  EXPECT_EQ(
-      db.Execute("select count(*) as n from pg_constraint where conname = 'thing_fits'").Only().Int("n"), 1);
+  EXPECT_EQ(db.Execute("select count(*) as n from pg_constraint where conname = 'thing_fits'").Only().Int("n"), 1);
 }
 
 TEST_F(Migrating, DefaultAndIndexHungOnGuardAreRefused) {
   Run();
   for (const auto& [hang, line] :
-       {std::pair{"alter table book.thing alter length_nm set default (guard.fits(1))::int",
-                  "- default thing.length_nm"},
+       {std::pair{"alter table book.thing alter length_nm set default (guard.fits(1))::int", "- default thing.length_nm"},
         std::pair{"create index thing_odd on book.thing (guard.fits(length_nm))", "- index thing"}}) {
     db.ExecuteScript(hang);
     EXPECT_EQ(Refusal(), Kind::Hanging) << hang;
     EXPECT_NE(said.find(line), std::string::npos) << said;
-    db.ExecuteScript(
-        "alter table book.thing alter length_nm set default 0; drop index if exists book.thing_odd");
+    db.ExecuteScript("alter table book.thing alter length_nm set default 0; drop index if exists book.thing_odd");
   }
 }
 
@@ -232,8 +216,7 @@ TEST_F(Migrating, TriggersOfGuardAreNoConstraintAndComeBack) {
         "each row execute function guard.look();");
   Run();
   Run();
-  EXPECT_EQ(db.Execute("select count(*) as n from pg_trigger where tgname = 'thing_look'").Only().Int("n"),
-            1);
+  EXPECT_EQ(db.Execute("select count(*) as n from pg_trigger where tgname = 'thing_look'").Only().Int("n"), 1);
 }
 
 TEST_F(Migrating, BadListsAreRefusedWithFileAndLine) {
@@ -282,9 +265,7 @@ TEST_F(Migrating, OnAServerTheOwnerOfTheDatabaseMayWithCreateroleAndAnotherMayNo
   TestCluster::Get().cluster().Admit({"shop_keeper", "shop_guest"});
   admin.ExecuteScript("create database shop_book owner shop_keeper");
   {
-    const auto as = [&](const char* who) {
-      return Connection::Open(TestCluster::Get().cluster().Conninfo(who, "shop_book"));
-    };
+    const auto as = [&](const char* who) { return Connection::Open(TestCluster::Get().cluster().Conninfo(who, "shop_book")); };
     Connection guest = as("shop_guest");
     try {
       Migrate(guest, ReadSchemaFiles(folder));

@@ -15,15 +15,10 @@ TEST(TestBook, LogsInForRealWithOneRoleEach) {
     Connection person = book.As(role);
     EXPECT_EQ(person.Execute("select session_user::text as u").Only().Text("u"), "test_" + role);
     for (const std::string& other : RoleNames())
-      EXPECT_EQ(
-          person.Execute("select pg_has_role('heatkeep_' || $1, 'member') as m", {other}).Only().Bool("m"),
-          role == other);
+      EXPECT_EQ(person.Execute("select pg_has_role('heatkeep_' || $1, 'member') as m", {other}).Only().Bool("m"), role == other);
   }
   for (const std::string& role : RoleNames())
-    EXPECT_TRUE(book.As("all")
-                    .Execute("select pg_has_role('heatkeep_' || $1, 'member') as m", {role})
-                    .Only()
-                    .Bool("m"));
+    EXPECT_TRUE(book.As("all").Execute("select pg_has_role('heatkeep_' || $1, 'member') as m", {role}).Only().Bool("m"));
 }
 
 TEST(TestBook, RightsOnTheDatabaseAreThoseOfTheTemplate) {

@@ -56,9 +56,10 @@ TEST_F(Allocate, LeavesTheRestShortWhenPapersAreTooWeakAndSaysWhatToBuy) {
 
 // The customer's 3 000 gives 5 x 502 = 2 510, 490 left: kept though the house keeps from 600. Ours: 4 000 - 12 - 402 = 3 586.
 TEST_F(Allocate, GivesACustomersMetalToItsOwnerOnlyAndKeepsTheirRests) {
-  TakeIn("X1,bar,Vandrek,R5512,X2CrNiMo17-12-2,round 50,3000,2,none,Ister,\n"
-         "X2,bar,Vandrek,R5512,X2CrNiMo17-12-2,round 50,3000,2,none,Ister,\n"
-         "Y,bar,Vandrek,R5513,X2CrNiMo17-12-2,round 50,4000,0,none,,\n");
+  TakeIn(
+      "X1,bar,Vandrek,R5512,X2CrNiMo17-12-2,round 50,3000,2,none,Ister,\n"
+      "X2,bar,Vandrek,R5512,X2CrNiMo17-12-2,round 50,3000,2,none,Ister,\n"
+      "Y,bar,Vandrek,R5513,X2CrNiMo17-12-2,round 50,4000,0,none,,\n");
   Want("A", "O1,10,Ister,round 50,X2CrNiMo17-12-2,500,5,,,Ister,\nO2,10,Pallant,round 50,X2CrNiMo17-12-2,400,1,,,,\n");
   const Json sheet = Sheet(Plan("A"));
   ASSERT_EQ(sheet["blocks"].size(), 2U);

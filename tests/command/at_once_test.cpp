@@ -1,8 +1,8 @@
 // Several at once on one rack: nothing is promised twice, and who came second is told.
 #include <future>
 
-#include "client/gateway/plan_door.h"
 #include "client/allocator/allocate.h"
+#include "client/gateway/plan_door.h"
 #include "tests/command/works.h"
 
 namespace heatkeep::command {
@@ -15,7 +15,8 @@ struct AtOnce : Works {
     TakeIn(rows);
   }
   void TearDown() override {
-    EXPECT_EQ(Number("select count(*) as n from (select piece_id from book.promise where state = 'live' group by 1 having count(*) > 1) x"), 0);
+    EXPECT_EQ(Number("select count(*) as n from (select piece_id from book.promise where state = 'live' group by 1 having count(*) > 1) x"),
+              0);
     EXPECT_EQ(Number("select count(*) as n from api.cut_lines where cut + planned > quantity"), 0);
     EXPECT_EQ(Broken(), "");
   }
@@ -44,7 +45,9 @@ TEST_F(AtOnce, TwoPlannersOnDifferentListsShareTheRack) {
     for (const std::string half : {"a", "b"}) {
       const std::string list = "L" + std::to_string(round) + half;
       Want(list, "O" + std::to_string(round) + half + ",10,Pallant,round 80,42CrMo4,900,4,,,,\n");
-      planners.push_back(std::async(std::launch::async, [&, list] { return As("planner", {"allocate", list, "--seconds", "1", "--threads", "1"}); }));
+      planners.push_back(std::async(std::launch::async, [&, list] {
+        return As("planner", {"allocate", list, "--seconds", "1", "--threads", "1"});
+      }));
     }
     for (std::future<Ran>& planner : planners) {
       const Ran ran = planner.get();
@@ -113,7 +116,8 @@ TEST_F(AtOnce, TwoSawsBookingOnePlanBookItOnce) {
 }
 
 TEST_F(AtOnce, TheSameFileTakenInByTwoClerksAtOnceIsTakenInOnce) {
-  const std::string file = File("d.csv", "note,supplier,mill,heat,read_from,grade,section,length,count\nN1,Vandrek,Vandrek,K1,metal,42CrMo4,round 80,6000,5\n");
+  const std::string file =
+      File("d.csv", "note,supplier,mill,heat,read_from,grade,section,length,count\nN1,Vandrek,Vandrek,K1,metal,42CrMo4,round 80,6000,5\n");
   const auto receive = [&] { return As("clerk", {"receive", file}); };
   std::future<Ran> other = std::async(std::launch::async, receive);
   const Ran one = receive(), two = other.get();

@@ -30,8 +30,8 @@ class BadFiles : public PlanCommand {
 };
 
 TEST_F(BadFiles, LengthsThatAreNoneAreNamedByLine) {
-  for (const char* length : {"0", "-5", "nan", "NaN", "inf", "-inf", "1e309", "0x10", "1e5", "10 furlongs", "6000 kg", "6 m m", "--6", "6..0",
-                             "99999999999999999999", "9223372036854775808", "2km", "1000001mm", ""}) {
+  for (const char* length : {"0", "-5", "nan", "NaN", "inf", "-inf", "1e309", "0x10", "1e5", "10 furlongs", "6000 kg", "6 m m", "--6",
+                             "6..0", "99999999999999999999", "9223372036854775808", "2km", "1000001mm", ""}) {
     Refuses(Bar(length), kCuts, {"stock.csv:2: length"});
     Refuses(kStock, Cut(length), {"cuts.csv:2: length"});
   }
@@ -65,7 +65,8 @@ TEST_F(BadFiles, WhatStandsTwiceOrContradictsIsNamed) {
 }
 
 TEST_F(BadFiles, ColumnsAreKnownOrRefused) {
-  Refuses("tag,kind,section,grade,heat,length,count,ends,colour\nB1,bar,round 80,C45,K1,600,1,,red\n", kCuts, {"stock.csv:1: unknown column \"colour\""});
+  Refuses("tag,kind,section,grade,heat,length,count,ends,colour\nB1,bar,round 80,C45,K1,600,1,,red\n", kCuts,
+          {"stock.csv:1: unknown column \"colour\""});
   Refuses("tag,kind,section,grade,heat,length,length,count,ends\n", kCuts, {"stock.csv:1: column \"length\" stands twice"});
   Refuses(kStock, "order,line,section,grade,length\nA1,1,round 80,C45,1\n", {"cuts.csv:1: column \"quantity\" is missing"});
   Refuses(kStock, kCuts + "A1,2,round 80\n", {"cuts.csv:3: 3 cells"});

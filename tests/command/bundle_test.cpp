@@ -66,7 +66,9 @@ TEST_F(Bundle, OneBarOfABundleMayDifferAndOneMayBeCutByItself) {
   ASSERT_EQ(Plan("A", {"--bundled"}), 1);
   EXPECT_EQ(As("saw", {"cut", "record", "--plan", "1", "--bundle", "2"}).code, 2);
   ASSERT_EQ(As("saw", {"cut", "record", "--plan", "1", "--tag", TagOf("A0"), "--place", "B1-1"}).code, 0);
-  const Ran rest = As("saw", {"cut", "record", "--plan", "1", "--bundle", "1", "--tag", TagOf("A2"), "--rest", "248", "--reason", "as measured", "--place", "B1-1"});
+  const Ran rest = As("saw",
+                      {"cut", "record", "--plan", "1", "--bundle", "1", "--tag", TagOf("A2"), "--rest", "248", "--reason", "as measured",
+                       "--place", "B1-1"});
   ASSERT_EQ(rest.code, 0) << rest;
   EXPECT_TRUE(Has(rest.out, "bundle 1: 2 bars in 20 strokes")) << rest;
   EXPECT_EQ(Balance("C30", "on hand"), (250 + 250 + 248) * kMm);
@@ -85,7 +87,8 @@ TEST_F(Bundle, IsMadeUpAndCutByWordsAndOffTheNetwork) {
   EXPECT_EQ(no.code, 1);
   EXPECT_TRUE(Has(no.err, "refused: saw 1 takes 2 bars at a time, not 3")) << no;
   ASSERT_EQ(As("saw", {"saw", "make-up", a, b, "--saw", "1", "--heat-of", a + "=C30"}).code, 0);
-  const Words words{"--saw", "1", "--kerf", "2", "--stroke", "trim 10", "--stroke", "good 19x300 O1/10", "--left", "drop", "--place", "B1-1"};
+  const Words words{"--saw",  "1",    "--kerf",  "2",   "--stroke", "trim 10", "--stroke", "good 19x300 O1/10",
+                    "--left", "drop", "--place", "B1-1"};
   const auto cut = [&](Words bars, const Words& more) {
     bars.insert(bars.begin(), {"saw", "cut-bundle"});
     bars.insert(bars.end(), words.begin(), words.end());
@@ -94,7 +97,10 @@ TEST_F(Bundle, IsMadeUpAndCutByWordsAndOffTheNetwork) {
   };
   EXPECT_EQ(As("saw", cut({a, b}, {"--bar", c + ": rest 248"})).code, 2) << "not among the bars";
   EXPECT_EQ(As("saw", cut({a, b}, {"--bar", "rest 248"})).code, 2);
-  const Json answer = Asked("saw", cut({a, b}, {"--bar", b + ": trim 10", "--bar", b + ": good 18x300 O1/10", "--bar", b + ": reject 298 O1/10: short", "--bar", b + ": rest 252"}));
+  const Json answer = Asked("saw",
+                            cut({a, b},
+                                {"--bar", b + ": trim 10", "--bar", b + ": good 18x300 O1/10", "--bar", b + ": reject 298 O1/10: short",
+                                 "--bar", b + ": rest 252"}));
   EXPECT_EQ(answer["strokes"], 20);
   EXPECT_EQ(answer["good"], 37);
 

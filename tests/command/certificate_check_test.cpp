@@ -1,4 +1,5 @@
-// `heatkeep certificate show|check` on a book, and limits put right; the first analysis is case H08 of tests/reference/heat_analysis_cases.csv (constructed).
+// `heatkeep certificate show|check` on a book, and limits put right; the first analysis is case H08 of
+// tests/reference/heat_analysis_cases.csv (constructed).
 #include "tests/command/works.h"
 
 namespace heatkeep::command {
@@ -8,7 +9,9 @@ using CertificateCheck = Works;
 
 TEST_F(CertificateCheck, EveryLotIsHeldAgainstItsGradeInTheBook) {
   TakeIn("A1,bar,Vandrek,R5512,316L,round 50,4000,2,3.1,,\n");
-  const std::string file = File("c.csv", "number,type,issuer,issued,heat,section,grade,C,Mn,P,S,Si,Cr,Ni,Mo,N\nC1,3.1,Vandrek,2026-01-05,R5512,round 50,316L,0.019,1.42,0.031,0.024,0.41,16.62,9.98,1.98,0.051\n");
+  const std::string file = File(
+      "c.csv",
+      "number,type,issuer,issued,heat,section,grade,C,Mn,P,S,Si,Cr,Ni,Mo,N\nC1,3.1,Vandrek,2026-01-05,R5512,round 50,316L,0.019,1.42,0.031,0.024,0.41,16.62,9.98,1.98,0.051\n");
   EXPECT_EQ(As("quality", {"certificate", "add", file}).code, 0);  // no limits are in the book yet
   EXPECT_EQ(As("quality", {"certificate", "check", "C1"}).code, 1);
   EXPECT_TRUE(Has(As("owner", {"grades", "limits"}).out, "limits added"));
@@ -33,7 +36,8 @@ TEST_F(CertificateCheck, TestsAreHeldAgainstTheLimitsOfTheirConditionAndSize) {
   ASSERT_EQ(As("owner", {"grades", "limits"}).code, 0);
   EXPECT_EQ(As("owner", {"grades", "limits"}).out, "0 limits added\n");
   TakeIn("A1,bar,Vandrek,K1,42CrMo4,round 80,4000,2,3.1,,\n");
-  const std::string head = "number,type,issuer,issued,heat,section,condition,grade,Rm,Re,A\nC1,3.1,Vandrek,2026-01-05,K1,round 80,,42CrMo4,";
+  const std::string head =
+      "number,type,issuer,issued,heat,section,condition,grade,Rm,Re,A\nC1,3.1,Vandrek,2026-01-05,K1,round 80,,42CrMo4,";
   ASSERT_EQ(As("clerk", {"certificate", "file", File("c.csv", head + "880,700,13\n")}).code, 0);
   const Ran unknown = As("quality", {"certificate", "check", "C1"});  // no condition: no limit of it is known
   EXPECT_EQ(unknown.code, 1);
@@ -46,7 +50,8 @@ TEST_F(CertificateCheck, TestsAreHeldAgainstTheLimitsOfTheirConditionAndSize) {
 
 TEST_F(CertificateCheck, ATestBelowItsMinimumIsSaidWithLimitAndSourceAndRefusesAcceptance) {
   ASSERT_EQ(As("owner", {"grades", "limits"}).code, 0);
-  const std::string delivery = "note,supplier,line,mill,heat,grade,section,condition,length,count,place,papers,read_from\nN1,Vandrek,1,Vandrek,K1,42CrMo4,round 80,+QT,6000,1,B1-1,awaited,metal\n";
+  const std::string delivery =
+      "note,supplier,line,mill,heat,grade,section,condition,length,count,place,papers,read_from\nN1,Vandrek,1,Vandrek,K1,42CrMo4,round 80,+QT,6000,1,B1-1,awaited,metal\n";
   const Ran received = As("clerk", {"receive", File("n.csv", delivery)});
   ASSERT_EQ(received.code, 0) << received;
   const std::string head = "A03,A02,A01,Z02,B07,B09,B04,B02,C12,C11,C13\nC1,3.1,Vandrek,2026-01-05,K1,round 80,+QT,42CrMo4,";
@@ -79,11 +84,14 @@ TEST_F(CertificateCheck, AProductAnalysisIsEnteredBesideThatOfTheHeatAndMayLieOu
   ASSERT_EQ(As("owner", {"grades", "limits"}).code, 0);
   TakeIn("A1,bar,Vandrek,K1,42CrMo4,round 80,4000,2,3.1,,\n");
   const std::string head = "A03,A02,A01,Z02,B07,B09,B02,analysis,C71 C,C72 Si,C73 Mn,C74 P,C75 S,C76 Cr,C77 Mo\n";
-  const auto row = [](const std::string& kind, const std::string& c) { return "C1,3.1,Vandrek,2026-01-05,K1,round 80,42CrMo4," + kind + "," + c + ",0.25,0.75,0.012,0.020,1.05,0.20\n"; };
+  const auto row = [](const std::string& kind, const std::string& c) {
+    return "C1,3.1,Vandrek,2026-01-05,K1,round 80,42CrMo4," + kind + "," + c + ",0.25,0.75,0.012,0.020,1.05,0.20\n";
+  };
   EXPECT_EQ(As("quality", {"certificate", "add", File("c.csv", head + row("heat", "0.46"))}).code, 1);
   const Ran over = As("quality", {"certificate", "add", File("c.csv", head + row("heat", "0.44") + row("product", "0.48"))});
   EXPECT_EQ(over.code, 1);
-  EXPECT_TRUE(Has(over.err, "product analysis C 0.48 %, 42CrMo4 allows at most 0.45 and 0.02 more for a product analysis (EN 10083-3")) << over;
+  EXPECT_TRUE(Has(over.err, "product analysis C 0.48 %, 42CrMo4 allows at most 0.45 and 0.02 more for a product analysis (EN 10083-3"))
+      << over;
   const Ran filed = As("quality", {"certificate", "add", File("c.csv", head + row("heat", "0.44") + row("product", "0.47"))});
   ASSERT_EQ(filed.code, 0) << filed;
   EXPECT_TRUE(Has(filed.out, "1 documents filed for 1 lots")) << filed;
@@ -94,9 +102,7 @@ TEST_F(CertificateCheck, AProductAnalysisIsEnteredBesideThatOfTheHeatAndMayLieOu
   EXPECT_EQ(lot.at("overall"), "conforms") << lot;
   for (const Json& line : lot.at("product").at("elements")) {
     EXPECT_EQ(line.at("verdict"), "ok");
-    if (line.at("element") == "C") {
-      EXPECT_EQ(line.at("deviation_above"), 0.02);
-    }
+    if (line.at("element") == "C") { EXPECT_EQ(line.at("deviation_above"), 0.02); }
   }
   EXPECT_TRUE(Has(As("quality", {"certificate", "check", "C1"}).out, "product analysis\n"));
 }
@@ -105,8 +111,13 @@ TEST_F(CertificateCheck, ALimitStoredWronglyIsCorrectedFromATableAndItsDocuments
   const auto table = [&](const std::string& rows) { return File("limits.csv", kLimitsHead + rows); };
   ASSERT_EQ(As("quality", {"grades", "limits", table("42CrMo4,,,100,Rm,800,,MPa,our order,,typed\n")}).out, "1 limits added\n");
   TakeIn("A1,bar,Vandrek,K1,42CrMo4,round 80,4000,2,3.1,,\n");
-  ASSERT_EQ(As("quality", {"certificate", "add", File("c.csv", "number,type,issuer,issued,heat,section,grade,Rm\nC1,3.1,Vandrek,2026-01-05,K1,round 80,42CrMo4,880\n")}).code, 0);
-  EXPECT_EQ(As("quality", {"grades", "correct", table("42CrMo4,,,,Rm,900,,MPa,our order,,\n"), "--reason", "x"}).code, 2);  // how it is known is missing
+  ASSERT_EQ(As("quality",
+               {"certificate", "add",
+                File("c.csv", "number,type,issuer,issued,heat,section,grade,Rm\nC1,3.1,Vandrek,2026-01-05,K1,round 80,42CrMo4,880\n")})
+                .code,
+            0);
+  EXPECT_EQ(As("quality", {"grades", "correct", table("42CrMo4,,,,Rm,900,,MPa,our order,,\n"), "--reason", "x"}).code,
+            2);  // how it is known is missing
   EXPECT_EQ(As("planner", {"grades", "correct", table("42CrMo4,,,100,Rm,900,,MPa,our order,,typed\n"), "--reason", "x"}).code, 1);
   const Words correct{"grades", "correct", table("42CrMo4,,,100,Rm,900,,MPa,our order,,typed\n"), "--reason", "the order says 900"};
   const Ran corrected = As("quality", correct);
@@ -123,7 +134,8 @@ TEST_F(CertificateCheck, ALimitStoredWronglyIsCorrectedFromATableAndItsDocuments
   EXPECT_EQ(again.at(0).at("wrong"), "heat K1: Rm 880 MPa, 42CrMo4 allows at least 900 (our order)");
   EXPECT_EQ(As("quality", {"certificate", "check", "C1"}).code, 1);
   EXPECT_EQ(Asked("saw", {"grades", "test-limits", "42CrMo4"}).size(), 1u);
-  const Ran withdrawn = As("quality", {"grades", "withdraw", "42CrMo4", "--property", "Rm", "--upto", "100 mm", "--reason", "of another order"});
+  const Ran withdrawn =
+      As("quality", {"grades", "withdraw", "42CrMo4", "--property", "Rm", "--upto", "100 mm", "--reason", "of another order"});
   EXPECT_EQ(withdrawn.out, "1 limits are withdrawn; 0 documents were accepted under them\n") << withdrawn;
   EXPECT_EQ(As("quality", {"grades", "withdraw", "42CrMo4", "--reason", "x"}).code, 2);
   EXPECT_EQ(Asked("quality", {"grades", "changed"}).size(), 2u);

@@ -68,7 +68,8 @@ TEST_F(Completion, OfWordsWithAFixedSet) {
   EXPECT_EQ(After({"look", "note.csv", "--as", "c"}), (Words{"certificates", "cuts"}));
   EXPECT_EQ(After({"recall", "he"}), Words{"heat"}) << "by its place";
   EXPECT_EQ(After({"saw", "cut", "A000012K", "--left", "s"}), (Words{"same\\ piece", "scrap"}));
-  EXPECT_EQ(After({"allocate", "monday", "--aim", "=", "le"}), (Words{"least-metres", "least-money"})) << "bash takes --aim=le for three words";
+  EXPECT_EQ(After({"allocate", "monday", "--aim", "=", "le"}), (Words{"least-metres", "least-money"}))
+      << "bash takes --aim=le for three words";
 }
 
 TEST_F(Completion, OfFilesByTheirEndings) {
@@ -82,7 +83,9 @@ TEST_F(Completion, OfFilesByTheirEndings) {
 TEST_F(Completion, OfZshNamesEveryCommand) {
   const std::string zsh = ZshCompletion(AllCommands());
   EXPECT_TRUE(zsh.starts_with("#compdef heatkeep\n"));
-  for (const char* part : {"_heatkeep_book_person_add()", "--role[", "(clerk planner saw quality owner)", "_files -g \"(#i)*.(csv|xlsx|ods)\""}) EXPECT_TRUE(Has(zsh, part)) << part;
+  for (const char* part :
+       {"_heatkeep_book_person_add()", "--role[", "(clerk planner saw quality owner)", "_files -g \"(#i)*.(csv|xlsx|ods)\""})
+    EXPECT_TRUE(Has(zsh, part)) << part;
 }
 
 }  // namespace

@@ -52,7 +52,8 @@ TEST_F(Cut, AsPlannedBooksEveryNanometreAndGivesTheDropATag) {
 TEST_F(Cut, WhatDiffersIsBookedAsItWas) {
   OneBar();
   // measured 5 995: 5 missing. 12 good: 5 995 - 12 - 12 x 292 = 2 479 by arithmetic, 2 478 by the tape.
-  const Ran ran = Record({"--tag", tag, "--done", "O1/10=12", "--measured", "5995", "--rest", "2478", "--place", "B1-2", "--reason", "bent end"});
+  const Ran ran =
+      Record({"--tag", tag, "--done", "O1/10=12", "--measured", "5995", "--rest", "2478", "--place", "B1-2", "--reason", "bent end"});
   EXPECT_EQ(ran.code, 0) << ran;
   EXPECT_TRUE(Has(ran.out, tag + ": 12 pieces, drop ")) << ran;
   EXPECT_TRUE(Has(ran.out, "(2478 mm) to B1-2")) << ran;
@@ -107,16 +108,16 @@ TEST_F(Cut, BooksOnePieceAndTheRestLater) {
 TEST_F(Cut, RefusesWordsThatFitNothingAndBooksNothing) {
   OneBar();
   const std::string before = Digest();
-  for (const auto& [words, wrong] : std::vector<std::pair<Words, std::string>>{
-           {{"--tag", "A999999X"}, "has no piece A999999X"},
-           {{"--done", "O1/10=12"}, "expected --tag"},
-           {{"--measured", "5995"}, "expected --tag"},
-           {{"--tag", tag, "--done", "O1/11=12"}, "O1/11"},
-           {{"--tag", tag, "--done", "O1/10"}, "ORDER/LINE=COUNT"},
-           {{"--tag", tag, "--done", "O1=2"}, "ORDER/LINE=COUNT"},
-           {{"--tag", tag, "--done", "O1/10=-1"}, "-1"},
-           {{"--tag", tag, "--done", "O1/10=3", "--done", "O1/10=4"}, "twice"},
-           {{"--tag", tag, "--measured", "long"}, "long"}}) {
+  for (const auto& [words, wrong] :
+       std::vector<std::pair<Words, std::string>>{{{"--tag", "A999999X"}, "has no piece A999999X"},
+                                                  {{"--done", "O1/10=12"}, "expected --tag"},
+                                                  {{"--measured", "5995"}, "expected --tag"},
+                                                  {{"--tag", tag, "--done", "O1/11=12"}, "O1/11"},
+                                                  {{"--tag", tag, "--done", "O1/10"}, "ORDER/LINE=COUNT"},
+                                                  {{"--tag", tag, "--done", "O1=2"}, "ORDER/LINE=COUNT"},
+                                                  {{"--tag", tag, "--done", "O1/10=-1"}, "-1"},
+                                                  {{"--tag", tag, "--done", "O1/10=3", "--done", "O1/10=4"}, "twice"},
+                                                  {{"--tag", tag, "--measured", "long"}, "long"}}) {
     const Ran ran = Record(words);
     EXPECT_EQ(ran.code, 2) << ran;
     EXPECT_TRUE(Has(ran.err, wrong)) << wrong << '\n' << ran;
@@ -128,13 +129,13 @@ TEST_F(Cut, RefusesWordsThatFitNothingAndBooksNothing) {
 
 TEST_F(Cut, WhatTheBookRefusesBooksNothingOfThatPiece) {
   OneBar();
-  for (const auto& [words, wrong] : std::vector<std::pair<Words, std::string>>{
-           {{"--tag", tag, "--measured", "3000"}, "holds 3000"},
-           {{"--tag", tag, "--done", "O1/10=40"}, "holds 6000"},
-           {{"--tag", tag, "--measured", "6001"}, "cannot measure 6001"},
-           {{"--tag", tag, "--rest", "1910"}, "cannot measure 1910"},
-           {{"--tag", tag, "--rest", "1800"}, "say why"},
-           {{"--tag", tag, "--place", "Z9"}, "no place is called"}}) {
+  for (const auto& [words, wrong] :
+       std::vector<std::pair<Words, std::string>>{{{"--tag", tag, "--measured", "3000"}, "holds 3000"},
+                                                  {{"--tag", tag, "--done", "O1/10=40"}, "holds 6000"},
+                                                  {{"--tag", tag, "--measured", "6001"}, "cannot measure 6001"},
+                                                  {{"--tag", tag, "--rest", "1910"}, "cannot measure 1910"},
+                                                  {{"--tag", tag, "--rest", "1800"}, "say why"},
+                                                  {{"--tag", tag, "--place", "Z9"}, "no place is called"}}) {
     const Ran ran = Record(words);
     EXPECT_EQ(ran.code, 1) << ran;
     EXPECT_TRUE(Has(ran.err, wrong)) << wrong << '\n' << ran;
@@ -147,7 +148,9 @@ TEST_F(Cut, WhatTheBookRefusesBooksNothingOfThatPiece) {
 TEST_F(Cut, PullRefusesWithTheReasonAndRemembers) {
   OneBar();
   TakeIn("T9,bar,Vandrek,K9,42CrMo4,round 80,6000,0,none,,\n");
-  const auto pull = [&](const std::string& which, const std::string& plan = "1") { return As("saw", {"pull", which, "--saw", "1", "--plan", plan}); };
+  const auto pull = [&](const std::string& which, const std::string& plan = "1") {
+    return As("saw", {"pull", which, "--saw", "1", "--plan", plan});
+  };
   EXPECT_TRUE(Has(pull(TagOf("T9")).err, "refused: " + TagOf("T9") + " is not promised to any plan"));
   EXPECT_TRUE(Has(pull(tag, "7").err, "is promised to plan 1, not to plan 7"));
   EXPECT_TRUE(Has(pull("A999999X").err, "refused: no piece has the tag"));

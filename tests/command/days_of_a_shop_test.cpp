@@ -47,7 +47,8 @@ TEST_F(DaysOfAShop, AHeatHeldDuringACutStopsTheSawAfterThatCutAndEverythingOfItI
   TakeIn("B2,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\n");
   Want("C", "I,10,Ister,round 80,42CrMo4,300,15,3.1,,,\n");
   ASSERT_EQ(Plan("C", {"--saw", "2"}), 3);
-  TakeIn("B3,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\nB4,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\nB5,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\n");
+  TakeIn(
+      "B3,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\nB4,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\nB5,bar,Vandrek,M2208,42CrMo4,round 80,6000,0,3.1,,\n");
   const std::string bar2 = TagOf("B2");
   Done("saw", {"pull", bar2, "--saw", "2", "--plan", "3"});
   Done("saw", {"saw", "cut", bar2, "--saw", "2", "--kerf", "2", "--stroke", "trim 10", "--stroke", "good 9x300 I/10"});
@@ -103,12 +104,15 @@ TEST_F(DaysOfAShop, AHeatHeldDuringACutStopsTheSawAfterThatCutAndEverythingOfItI
   EXPECT_EQ(Asked("planner", {"shipment", "against", "P"})[0]["shipped"], true);
 }
 
-// 6 x round 50 x 4 000, heat R5512, no certificate; cut at risk: 10 x 250 leave 4 000 - 12 - 2 520 = 1 468. 17 items wait: 10 + 1 + 5 and the
-// open order line. (C of 1.4404 at most 0.030 %: EN 10088-3, from memory.)
+// 6 x round 50 x 4 000, heat R5512, no certificate; cut at risk: 10 x 250 leave 4 000 - 12 - 2 520 = 1 468. 17 items wait: 10 + 1 + 5 and
+// the open order line. (C of 1.4404 at most 0.030 %: EN 10088-3, from memory.)
 TEST_F(DaysOfAShop, PapersAfterCuttingReleaseEverythingInOneActOrNothing) {
   Done("owner", {"grades", "limits"});
-  Done("clerk", {"receive", File("d.csv", "note,supplier,mill,heat,read_from,grade,section,length,count,place,papers\n"
-                                          "V1,Vandrek,Vandrek,R5512,metal,X2CrNiMo17-12-2,round 50,4000,6,B1-1,awaited\n")});
+  Done("clerk",
+       {"receive",
+        File("d.csv",
+             "note,supplier,mill,heat,read_from,grade,section,length,count,place,papers\n"
+             "V1,Vandrek,Vandrek,R5512,metal,X2CrNiMo17-12-2,round 50,4000,6,B1-1,awaited\n")});
   Want("A", "O1,10,Pallant,round 50,X2CrNiMo17-12-2,250,10,none,,,\n");
   EXPECT_EQ(Plan("A"), 0) << "nothing is promised while papers are awaited";
   Done("quality", {"papers", "at-risk", "Vandrek", "R5512", "--reason", "cut at risk, do not ship"});
@@ -123,8 +127,11 @@ TEST_F(DaysOfAShop, PapersAfterCuttingReleaseEverythingInOneActOrNothing) {
   EXPECT_EQ(Waiting("R5512"), 17);
 
   const auto certificate = [&](const std::string& heat, const std::string& carbon) {
-    return As("quality", {"certificate", "add", File("c.csv", "number,type,issuer,heat,section,grade,issued,C\nC1,3.1,Vandrek," + heat +
-                                                                  ",round 50,X2CrNiMo17-12-2,2026-01-05," + carbon + "\n")});
+    return As("quality",
+              {"certificate", "add",
+               File("c.csv",
+                    "number,type,issuer,heat,section,grade,issued,C\nC1,3.1,Vandrek," + heat + ",round 50,X2CrNiMo17-12-2,2026-01-05," +
+                        carbon + "\n")});
   };
   EXPECT_NE(certificate("R5521", "0.020").code, 0);
   EXPECT_EQ(Waiting("R5512"), 17) << "another heat's paper";
@@ -158,7 +165,8 @@ TEST_F(DaysOfAShop, ADropThatIsShorterThanWrittenIsMendedAndItsMissingLengthStan
   Done("saw", {"replan", "1", "--measured", tag + "=1018mm", "--measured-with", "tape 7"});
   Done("saw", {"cut", "record", "--plan", "1", "--place", "B1-1"});
   EXPECT_EQ(Number("select count(*) as n from book.stroke where class = 'good'"), 4);
-  EXPECT_EQ(Word("select string_agg((length_nm / 1000000)::text, ' ' order by length_nm) as w from book.piece where length_nm > 0"), "178 292");
+  EXPECT_EQ(Word("select string_agg((length_nm / 1000000)::text, ' ' order by length_nm) as w from book.piece where length_nm > 0"),
+            "178 292");
   EXPECT_EQ(Balance("K3317", "unexplained"), 82 * kMm);
 
   const Ran asked = As("owner", {"report", "measured"});
@@ -173,7 +181,8 @@ TEST_F(DaysOfAShop, ADropThatIsShorterThanWrittenIsMendedAndItsMissingLengthStan
   EXPECT_EQ(rows[0]["measured_nm"], 1018 * kMm);
   EXPECT_EQ(rows[0]["difference_nm"], -82 * kMm);
   EXPECT_EQ(rows[0]["why"], "measured at the saw");
-  Done("owner", {"report", "measured", "--to", PathOf("m.pdf"), "--to", PathOf("m.xlsx"), "--to", PathOf("m.csv"), "--to", PathOf("m.json")});
+  Done("owner",
+       {"report", "measured", "--to", PathOf("m.pdf"), "--to", PathOf("m.xlsx"), "--to", PathOf("m.csv"), "--to", PathOf("m.json")});
   EXPECT_TRUE(Has(Bytes("m.csv"), "1100.000,1018.000,-82.000,measured at the saw")) << Bytes("m.csv");
   EXPECT_TRUE(Bytes("m.pdf").starts_with("%PDF-"));
   EXPECT_TRUE(Bytes("m.xlsx").starts_with("PK"));

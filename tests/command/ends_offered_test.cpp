@@ -14,9 +14,10 @@ struct EndsOffered : PlanCommand {
   Json Exact(const std::string& drop, int quantity, int code = 0, const std::string& tolerance = "-0/+1") {
     PlanOptions options;
     options.kerf = "2mm", options.trim = "10mm", options.grip = "0mm", options.keep = "150mm";
-    EXPECT_EQ(Plan(std::string(kStockHeader) + "D,drop,round 80,42CrMo4,K3317," + drop + ",1,2\n",
-                   std::string(kToleranceHeader) + "A1,1,round 80,42CrMo4,250," + std::to_string(quantity) + "," + tolerance + "\n", options),
-              code)
+    EXPECT_EQ(
+        Plan(std::string(kStockHeader) + "D,drop,round 80,42CrMo4,K3317," + drop + ",1,2\n",
+             std::string(kToleranceHeader) + "A1,1,round 80,42CrMo4,250," + std::to_string(quantity) + "," + tolerance + "\n", options),
+        code)
         << err_;
     const Json plan = Read();
     EXPECT_EQ(plan["layouts"].size(), 1U);
@@ -45,8 +46,10 @@ TEST_F(EndsOffered, ATenthPieceThatWouldFitIsOfferedAndNotTaken) {
     EXPECT_EQ(layout["cuts"][0]["count"], 9) << "not taken";
     EXPECT_EQ(layout["cuts"][0]["length_nm"], 352'425'000);
     EXPECT_EQ(layout["left_nm"], 457'073'000);
-    EXPECT_EQ(layout["further"], Json::parse(R"([{"order": "A1", "line": "1", "count": 1, "length_nm": 352425000, "left_nm": 103047800}])"));
-    EXPECT_TRUE(Says("B: offered, not taken: what is left would give 1 more of order A1 line 1 at 352.425 mm, and leave 103.0478 mm")) << out_;
+    EXPECT_EQ(layout["further"],
+              Json::parse(R"([{"order": "A1", "line": "1", "count": 1, "length_nm": 352425000, "left_nm": 103047800}])"));
+    EXPECT_TRUE(Says("B: offered, not taken: what is left would give 1 more of order A1 line 1 at 352.425 mm, and leave 103.0478 mm"))
+        << out_;
     if (of_inches.is_null()) of_inches = layout;
     EXPECT_EQ(layout, of_inches);
   }
@@ -61,7 +64,9 @@ TEST_F(EndsOffered, ATenthPieceThatWouldFitIsOfferedAndNotTaken) {
 TEST_F(EndsOffered, WhatTheViceCouldNotHoldIsNotOffered) {
   PlanOptions options;
   options.kerf = "0.063in", options.trim = "0.5in", options.grip = "5in", options.keep = "6in";
-  ASSERT_EQ(Plan(std::string(kStockHeader) + "B,bar,round 2in,S31603,R1,12ft,1,\n", std::string(kCutsHeader) + "A1,1,round 2in,S31603,13 7/8 in,9\n", options), 0);
+  ASSERT_EQ(Plan(std::string(kStockHeader) + "B,bar,round 2in,S31603,R1,12ft,1,\n",
+                 std::string(kCutsHeader) + "A1,1,round 2in,S31603,13 7/8 in,9\n", options),
+            0);
   EXPECT_EQ(Read()["layouts"][0]["left_nm"], 457'073'000);
   EXPECT_FALSE(Read()["layouts"][0].contains("further"));
   EXPECT_FALSE(Says("not taken")) << out_;
@@ -123,10 +128,12 @@ TEST_F(EndsOffered, E501GivesOneKeeps249AndIsOneShort) {
 TEST_F(EndsOffered, WhatCanBeDoneAboutAShortageIsSaid) {
   PlanOptions options;
   options.kerf = "2mm", options.trim = "10mm", options.grip = "60mm", options.keep = "150mm";
-  ASSERT_EQ(Plan("tag,kind,section,grade,heat,length,count,ends,papers,owner,doubt\nP,bar,round 100,S355J2,T901,6000,1,0,3.1,,1\nQ,bar,round 100,S355J2,T902,6000,1,0,2.2,,1\n"
-                 "R,bar,round 100,S355J2,T903,6000,1,0,2.2,Ister,1\n",
-                 "order,line,section,grade,length,quantity,papers\nO1,10,round 100,S355J2,280,25,3.1\n", options),
-            3)
+  ASSERT_EQ(
+      Plan(
+          "tag,kind,section,grade,heat,length,count,ends,papers,owner,doubt\nP,bar,round 100,S355J2,T901,6000,1,0,3.1,,1\nQ,bar,round 100,S355J2,T902,6000,1,0,2.2,,1\n"
+          "R,bar,round 100,S355J2,T903,6000,1,0,2.2,Ister,1\n",
+          "order,line,section,grade,length,quantity,papers\nO1,10,round 100,S355J2,280,25,3.1\n", options),
+      3)
       << err_;
   EXPECT_TRUE(Says("the shortest bar to buy for 4 is 1201 mm")) << out_;
   EXPECT_TRUE(Says("way out, part ship: 21 of 25 can be cut and shipped now")) << out_;
@@ -155,7 +162,8 @@ TEST_F(EndsOffered, UnderLeastMoneyABarIsNotOpenedForOnePieceOnceFetchingItHasAP
   options.rules = Put("rules.json", prices + "}}");
   ASSERT_EQ(Plan(stock, cuts, options), 0) << err_;
   EXPECT_EQ(Read()["layouts"][0]["tag"], "B");
-  EXPECT_TRUE(Says("full bar B although drop D, 2000 mm, would do: the drop leaves a drop of 1698.4 mm, 1.33 dearer; what the bar leaves keeps nearly its worth"))
+  EXPECT_TRUE(Says(
+      "full bar B although drop D, 2000 mm, would do: the drop leaves a drop of 1698.4 mm, 1.33 dearer; what the bar leaves keeps nearly its worth"))
       << out_;
   EXPECT_EQ(Read()["bars_although_drops"].size(), 1U);
   options.rules = Put("rules.json", prices + R"(, "pull_bar": 4.00}})");

@@ -66,11 +66,15 @@ TEST_F(ExactEnds, C503AsOfferedLeavesTheSecondAt251AndOnlyTwoToChips) {
   EXPECT_EQ(Number("select open as n from api.cut_lines"), 0);
 }
 
-// A bar of 12 ft gives 9 x 13 7/8 in (352.425 mm) with kerf 0.063, trim 0.5 and grip 2 in: 457.073 mm are left, and would give a tenth; it is
-// offered on the sheet and not taken.
+// A bar of 12 ft gives 9 x 13 7/8 in (352.425 mm) with kerf 0.063, trim 0.5 and grip 2 in: 457.073 mm are left, and would give a tenth; it
+// is offered on the sheet and not taken.
 TEST_F(ExactEnds, ATenthPieceIsOfferedOnTheSheetAndTheRestIsBookedToTheNanometre) {
-  ASSERT_EQ(As("owner", {"shop", "set", File("inch.json", R"({"places": [{"place": "SAW-4", "site": "main", "kind": "saw"}], "saws": [{"saw": "4", "place": "SAW-4",
-      "max_section": "260 mm", "band": "27 x 0.9", "kerf": "0.063 in", "trim": "0.5 in", "grip": "2 in", "grip_bundle": "2 in"}]})")}).code, 0);
+  ASSERT_EQ(As("owner",
+               {"shop", "set",
+                File("inch.json", R"({"places": [{"place": "SAW-4", "site": "main", "kind": "saw"}], "saws": [{"saw": "4", "place": "SAW-4",
+      "max_section": "260 mm", "band": "27 x 0.9", "kerf": "0.063 in", "trim": "0.5 in", "grip": "2 in", "grip_bundle": "2 in"}]})")})
+                .code,
+            0);
   TakeIn("D,bar,Vandrek,K1,42CrMo4,round 2 in,12 ft,0,none,,0\n");
   Want("A", "O1,10,Pallant,round 2 in,42CrMo4,13 7/8 in,9,,,,\n");
   ASSERT_EQ(Plan("A", {"--saw", "4"}), 1);

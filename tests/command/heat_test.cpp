@@ -26,7 +26,8 @@ TEST(HeatCheck, SaysValueLimitsAndVerdictOfEveryElement) {
 }
 
 TEST(HeatCheck, TheRoundingMethodShowsWhatItCompared) {
-  const Ran ran = Check({"--grade", "G41400", "--method", "rounding", "--analysis", "C=0.434 Mn=0.86 P=0.011 S=0.022 Si=0.26 Cr=0.98 Mo=0.19", "--json"});
+  const Ran ran = Check(
+      {"--grade", "G41400", "--method", "rounding", "--analysis", "C=0.434 Mn=0.86 P=0.011 S=0.022 Si=0.26 Cr=0.98 Mo=0.19", "--json"});
   EXPECT_EQ(ran.code, 0) << ran;
   const Json j = Json::parse(ran.out);
   EXPECT_EQ(j.at("elements").at(0).at("rounded"), 0.43);
@@ -41,11 +42,20 @@ TEST(HeatCheck, SpeaksInWords) {
 }
 
 TEST(HeatCheck, RefusesWhatCannotBeMeant) {
-  const Words cases[]{{"--grade", "4140", "--analysis", "Xx=1"},  {"--grade", "4140", "--analysis", "C=0.4 C=0.4"}, {"--grade", "4140", "--analysis", "C=0,41"},
-                      {"--grade", "4140", "--analysis", "C=101"}, {"--grade", "4140", "--analysis", "C=-0.1"},      {"--grade", "4140", "--analysis", "C=nan"},
-                      {"--grade", "4140", "--analysis", ""},      {"--grade", "414O", "--analysis", "C=0.4"},        {"--grade", "25CrMo4", "--analysis", "C=0.4"},
-                      {"--grade", "4140", "--analysis", "C=0.4", "--method", "kind"}, {"--grade", "4140", "--analysis", "C=0.4", "--rm", "1,0"},
-                      {"--grade", "4140", "--analysis", "C=0.4", "--size", "0"}, {"--grade", "4140", "--analysis", "C=0.4", "--analysis", "C=0.4"}, {"--grade", "4140"}};
+  const Words cases[]{{"--grade", "4140", "--analysis", "Xx=1"},
+                      {"--grade", "4140", "--analysis", "C=0.4 C=0.4"},
+                      {"--grade", "4140", "--analysis", "C=0,41"},
+                      {"--grade", "4140", "--analysis", "C=101"},
+                      {"--grade", "4140", "--analysis", "C=-0.1"},
+                      {"--grade", "4140", "--analysis", "C=nan"},
+                      {"--grade", "4140", "--analysis", ""},
+                      {"--grade", "414O", "--analysis", "C=0.4"},
+                      {"--grade", "25CrMo4", "--analysis", "C=0.4"},
+                      {"--grade", "4140", "--analysis", "C=0.4", "--method", "kind"},
+                      {"--grade", "4140", "--analysis", "C=0.4", "--rm", "1,0"},
+                      {"--grade", "4140", "--analysis", "C=0.4", "--size", "0"},
+                      {"--grade", "4140", "--analysis", "C=0.4", "--analysis", "C=0.4"},
+                      {"--grade", "4140"}};
   for (const Words& words : cases) {
     const Ran ran = Check(words);
     EXPECT_EQ(ran.code, 2) << words.back();

@@ -19,9 +19,12 @@ struct HostileDocuments : Works {
 TEST_F(HostileDocuments, APdfThatIsNoneIsRefusedAndNothingIsFiled) {
   TakeInOne();
   const std::string whole = InventedPdf({"INVENTED"});
-  const std::vector<std::pair<std::string, std::string>> files{
-      {"words.pdf", "this is no PDF"}, {"page.pdf", "<html><script>alert(1)</script></html>"}, {"program.pdf", std::string("MZ\x90\0\x03", 5) + std::string(2000, '\0')},
-      {"archive.pdf", "PK\x03\x04" + whole}, {"late.pdf", std::string(1100, '\0') + whole}, {"cut.pdf", whole.substr(0, whole.size() / 2)}};
+  const std::vector<std::pair<std::string, std::string>> files{{"words.pdf", "this is no PDF"},
+                                                               {"page.pdf", "<html><script>alert(1)</script></html>"},
+                                                               {"program.pdf", std::string("MZ\x90\0\x03", 5) + std::string(2000, '\0')},
+                                                               {"archive.pdf", "PK\x03\x04" + whole},
+                                                               {"late.pdf", std::string(1100, '\0') + whole},
+                                                               {"cut.pdf", whole.substr(0, whole.size() / 2)}};
   for (const auto& [name, bytes] : files) {
     const Ran ran = As("quality", {"certificate", "add", Table(), "--scan", File(name, bytes)});
     EXPECT_EQ(ran.code, 1) << name << ran;
@@ -60,7 +63,12 @@ TEST_F(HostileDocuments, BrokenEncodingIsRefusedWithItsLineOrReadAsWhatItIs) {
   TakeInOne();
   const std::string head = "number,type,issuer,heat,section,grade,issued\n", row = ",3.1,Vandrek,K1,round 80,42CrMo4,2026-01-05\n";
   const auto add = [&](const std::string& bytes) { return As("quality", {"certificate", "add", File("b.csv", bytes)}); };
-  for (const std::string& bytes : {"\xEF\xBB\xBF" + head + "C\xFF\xFE" + row, head + "C\x81" + row, "\xFF\xFE" + head + "x", head + std::string("C\0" "1", 3) + row}) {
+  for (const std::string& bytes : {"\xEF\xBB\xBF" + head + "C\xFF\xFE" + row, head + "C\x81" + row, "\xFF\xFE" + head + "x",
+                                   head +
+                                       std::string("C\0"
+                                                   "1",
+                                                   3) +
+                                       row}) {
     const Ran ran = add(bytes);
     EXPECT_EQ(ran.code, 2) << ran;
     EXPECT_TRUE(Has(ran.err, "b.csv")) << ran;
@@ -74,15 +82,19 @@ TEST_F(HostileDocuments, BrokenEncodingIsRefusedWithItsLineOrReadAsWhatItIs) {
 
 // Texts that a spreadsheet would compute, and every quote there is: kept letter by letter, found again by them, and no query falls apart.
 TEST_F(HostileDocuments, FormulasAndQuotesAreTextAndStayIt) {
-  const std::string formula = "=HYPERLINK(\"http://x\";1)", quotes = "O'Neil \"Q\" `$$` \\' \xE2\x80\x99\xE2\x80\x9C; drop table book.lot; --";
+  const std::string formula = "=HYPERLINK(\"http://x\";1)",
+                    quotes = "O'Neil \"Q\" `$$` \\' \xE2\x80\x99\xE2\x80\x9C; drop table book.lot; --";
   const auto cell = [](const std::string& text) {
     std::string all = "\"";
     for (const char c : text) all += c == '"' ? std::string("\"\"") : std::string(1, c);
     return all + "\"";
   };
-  TakeIn("A,drop,Vandrek," + cell(formula) + ",42CrMo4,round 80,900,1,3.1,,\nB,drop,Vandrek," + cell(quotes) + ",42CrMo4,round 80,800,1,3.1,,\n");
+  TakeIn("A,drop,Vandrek," + cell(formula) + ",42CrMo4,round 80,900,1,3.1,,\nB,drop,Vandrek," + cell(quotes) +
+         ",42CrMo4,round 80,800,1,3.1,,\n");
   const std::string head = "number,type,issuer,heat,section,grade,issued,validated_by\n";
-  const auto row = [&](const std::string& text) { return cell(text) + ",3.1,Vandrek," + cell(text) + ",round 80,42CrMo4,2026-01-05," + cell("A. O'Lund, @SUM(A1), independent") + "\n"; };
+  const auto row = [&](const std::string& text) {
+    return cell(text) + ",3.1,Vandrek," + cell(text) + ",round 80,42CrMo4,2026-01-05," + cell("A. O'Lund, @SUM(A1), independent") + "\n";
+  };
   const Ran filed = As("quality", {"certificate", "add", File("q.csv", head + row(formula) + row(quotes))});
   ASSERT_EQ(filed.code, 0) << filed;
   for (const std::string& text : {formula, quotes}) {
@@ -110,7 +122,8 @@ TEST_F(HostileDocuments, NumbersThatNobodyMeasuredAreRefusedWithTheirCells) {
   TakeInOne();
   const std::string head = "number,type,issuer,heat,section,grade,issued,C,Rm\n";
   for (const char* values : {"=1+1,900", "0.4,=900", "1e9,900", "nan,900", "-0.1,900", "0.4,99999999999999999999", "0.4,1'000"}) {
-    const Ran ran = As("quality", {"certificate", "add", File("n.csv", head + "C1,3.1,Vandrek,K1,round 80,42CrMo4,2026-01-05," + values + "\n")});
+    const Ran ran =
+        As("quality", {"certificate", "add", File("n.csv", head + "C1,3.1,Vandrek,K1,round 80,42CrMo4,2026-01-05," + values + "\n")});
     EXPECT_EQ(ran.code, 2) << values << ran;
     EXPECT_TRUE(Has(ran.err, "n.csv:2: ")) << ran;
   }

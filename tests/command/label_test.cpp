@@ -18,7 +18,9 @@ struct Label : Works {
 TEST_F(Label, ThatWaitAreWrittenAndStayInTheQueueUntilTheyAreConfirmed) {
   const std::string before = Digest();
   const Ran ran = As("clerk", {"label", "print", "--to", pdf});
-  EXPECT_EQ(ran.out, "wrote " + pdf + ": 2 labels on 2 pages of 100x50\nwhen they are out and legible: heatkeep label printed 1 2 --printer NAME\n") << ran;
+  EXPECT_EQ(ran.out,
+            "wrote " + pdf + ": 2 labels on 2 pages of 100x50\nwhen they are out and legible: heatkeep label printed 1 2 --printer NAME\n")
+      << ran;
   EXPECT_EQ(Digest(), before) << "printing says nothing about what came out";
   const Json said = Asked("clerk", {"label", "print", "--to", pdf, "--paper", "a4", "--start", "10"});
   EXPECT_EQ(said["pages"], 2);
@@ -45,7 +47,9 @@ TEST_F(Label, OfOnePieceIsPrintedAgainOnlyWhereItWasAskedForAtThePiece) {
 }
 
 TEST_F(Label, OfPlacesAndOfCutPiecesArePrintedToo) {
-  EXPECT_EQ(Asked("clerk", {"label", "print", "--to", pdf, "--place", "B1-1,GATE"})["labels"], Json({{{"place", "GATE"}}, {{"place", "B1-1"}}})) << "in walking order";
+  EXPECT_EQ(Asked("clerk", {"label", "print", "--to", pdf, "--place", "B1-1,GATE"})["labels"],
+            Json({{{"place", "GATE"}}, {{"place", "B1-1"}}}))
+      << "in walking order";
   EXPECT_EQ(As("clerk", {"label", "print", "--to", pdf, "--place", "B9-9"}).code, 2);
   EXPECT_EQ(As("clerk", {"label", "print", "--to", pdf, "--order", "O1"}).code, 2);
   Want("A", "O1,10,Pallant,round 80,42CrMo4,290,14,3.1,,,\n");
@@ -58,7 +62,9 @@ TEST_F(Label, OfPlacesAndOfCutPiecesArePrintedToo) {
 }
 
 TEST_F(Label, TakesItsPaperFromTheShopsSettings) {
-  const auto set = [&](const std::string& value) { return As("owner", {"shop", "set", File("s.json", "{\"settings\": {\"label_paper\": \"" + value + "\", \"label_code\": \"qr\"}}")}); };
+  const auto set = [&](const std::string& value) {
+    return As("owner", {"shop", "set", File("s.json", "{\"settings\": {\"label_paper\": \"" + value + "\", \"label_code\": \"qr\"}}")});
+  };
   EXPECT_EQ(set("62x29").code, 0);
   EXPECT_EQ(Asked("clerk", {"label", "print", "--to", pdf})["paper"], "62x29");
   const Ran wrong = set("63x29");
@@ -89,7 +95,10 @@ TEST(LabelScan, IsSaidFieldByField) {
   EXPECT_EQ(json["tag"], "A000001D");
   EXPECT_FALSE(json["whole"].get<bool>());
   EXPECT_EQ(json["scan"], Json({{"tag", "A000001D"}}));
-  for (const char* hostile : {"[)>05", "[)>06SA000001E", "[)>\x1E" "06\x1D\xFF\x1E\x04"}) EXPECT_EQ(Heatkeep({"tag", "check", hostile}).code, 2) << hostile;
+  for (const char* hostile : {"[)>05", "[)>06SA000001E",
+                              "[)>\x1E"
+                              "06\x1D\xFF\x1E\x04"})
+    EXPECT_EQ(Heatkeep({"tag", "check", hostile}).code, 2) << hostile;
 }
 
 }  // namespace

@@ -14,7 +14,8 @@ struct Lists : Works {
   void SevenOf240() {
     TakeIn("D1,drop,Vandrek,M2208,42CrMo4,round 80,1900,2,3.1,,\n");
     Certify("C1,3.1,Vandrek,M2208,round 80,42CrMo4\n");
-    Done("owner", {"shop", "set", File("p.json", R"({"currency":"EUR","prices":[{"grade":"42CrMo4","per_kg":"1.60","scrap_per_kg":"0.25"}]})")});
+    Done("owner",
+         {"shop", "set", File("p.json", R"({"currency":"EUR","prices":[{"grade":"42CrMo4","per_kg":"1.60","scrap_per_kg":"0.25"}]})")});
     Want("A", "O1,10,Pallant,round 80,42CrMo4,240,7,3.1,,,\n");
     ASSERT_EQ(Plan("A"), 1);
     Done("saw", {"cut", "record", "--plan", "1", "--place", "B1-1"});
@@ -46,16 +47,20 @@ TEST_F(Lists, TheYieldOfAMonthIsGoodPiecesOfAllThatWasUsedUp) {
   EXPECT_EQ(month["good_g"], 66290);
   EXPECT_EQ(month["kerf_g"], 552);
   EXPECT_EQ(month["used_g"], 66290 + 552);
-  EXPECT_EQ(month["trim_g"].get<std::int64_t>() + month["spoilt_g"].get<std::int64_t>() + month["scrap_g"].get<std::int64_t>() + month["unexplained_g"].get<std::int64_t>(), 0);
+  EXPECT_EQ(month["trim_g"].get<std::int64_t>() + month["spoilt_g"].get<std::int64_t>() + month["scrap_g"].get<std::int64_t>() +
+                month["unexplained_g"].get<std::int64_t>(),
+            0);
   EXPECT_EQ(month["yield_tenths"], 992);
   EXPECT_EQ(List("planner", {"yield", "--by-section"})["rows"][0]["section"], "round 80");
   EXPECT_EQ(List("planner", {"yield", "--from", "2999-01"})["rows"].size(), 0U);
 }
 
 TEST_F(Lists, TheStockIsSummedByWhatItIsAndWhoseNotByHowItIsWritten) {
-  TakeIn("T1,bar,Vandrek,K1,42CrMo4,round 50.8,3000,0,3.1,,\nT2,bar,Vandrek,K1,42CrMo4,round 2 in,3000,0,3.1,,\n"
-         "T3,drop,Vandrek,K1,42CrMo4,round 2 in,500,2,3.1,,\nT4,bar,Vandrek,K1,42CrMo4,round 50.8,1000,0,3.1,Drewe,\nT5,bar,Vandrek,K1,42CrMo4,round 100,1000,0,3.1,,\n");
-  Done("owner", {"shop", "set", File("p.json", R"({"currency":"EUR","prices":[{"grade":"42CrMo4","per_kg":"1.60","scrap_per_kg":"0.25"}]})")});
+  TakeIn(
+      "T1,bar,Vandrek,K1,42CrMo4,round 50.8,3000,0,3.1,,\nT2,bar,Vandrek,K1,42CrMo4,round 2 in,3000,0,3.1,,\n"
+      "T3,drop,Vandrek,K1,42CrMo4,round 2 in,500,2,3.1,,\nT4,bar,Vandrek,K1,42CrMo4,round 50.8,1000,0,3.1,Drewe,\nT5,bar,Vandrek,K1,42CrMo4,round 100,1000,0,3.1,,\n");
+  Done("owner",
+       {"shop", "set", File("p.json", R"({"currency":"EUR","prices":[{"grade":"42CrMo4","per_kg":"1.60","scrap_per_kg":"0.25"}]})")});
   const Json list = List("owner", {"stock"}), rows = list["rows"];
   ASSERT_EQ(rows.size(), 4U) << list;
   EXPECT_EQ(rows[0]["kind"], "bar");
@@ -82,7 +87,16 @@ TEST_F(Lists, EveryReportIsWrittenInEveryForm) {
   TakeIn("T1,drop,Vandrek,K1,42CrMo4,round 80,643,2,3.1,,\n");
   Done("clerk", {"putaway", TagOf("T1"), "B1-1"});
   Want("B", "O2,10,Pallant,round 80,42CrMo4,240,7,3.1,,,\n");
-  for (const Words& report : std::vector<Words>{{"stock"}, {"stock", "--pieces"}, {"drops"}, {"yield"}, {"yield", "--by-section"}, {"unused", "--days", "1"}, {"count", "B1-1"}, {"buy"}, {"scrap"}, {"balance", "M2208"}}) {
+  for (const Words& report : std::vector<Words>{{"stock"},
+                                                {"stock", "--pieces"},
+                                                {"drops"},
+                                                {"yield"},
+                                                {"yield", "--by-section"},
+                                                {"unused", "--days", "1"},
+                                                {"count", "B1-1"},
+                                                {"buy"},
+                                                {"scrap"},
+                                                {"balance", "M2208"}}) {
     const std::string who = report[0] == "balance" ? "quality" : "planner";
     for (const char* form : {"pdf", "xlsx", "csv", "json"}) {
       const std::string file = PathOf(report[0] + "." + form);
@@ -90,7 +104,9 @@ TEST_F(Lists, EveryReportIsWrittenInEveryForm) {
       words.insert(words.end(), report.begin(), report.end());
       words.insert(words.end(), {"--to", file, "--letter"});
       Done(who, words);
-      const std::string text = form == std::string("pdf") ? TextOf(file) : form == std::string("xlsx") ? OutputOf("unzip -p '" + file + "' xl/worksheets/sheet1.xml") : WholeFile(file);
+      const std::string text = form == std::string("pdf") ? TextOf(file)
+          : form == std::string("xlsx")                   ? OutputOf("unzip -p '" + file + "' xl/worksheets/sheet1.xml")
+                                                          : WholeFile(file);
       EXPECT_GT(text.size(), 20U) << file;
       if (form == std::string("pdf")) EXPECT_EQ(CrowdingOf(file, 215.9, 279.4), "") << file;
       if (form == std::string("xlsx")) EXPECT_TRUE(Has(text, "state=\"frozen\"")) << file;
@@ -123,7 +139,10 @@ TEST_F(Lists, RowsComeOneAfterTheOtherAndTheSessionGoesOnAfterAStop) {
   EXPECT_EQ(tags, (std::vector<std::string>{TagOf("T2"), TagOf("T1")}));
   EXPECT_GE(AboutHowMany(admin, "stock_worth"), 1);
   EXPECT_THROW(EachRowOf(admin, "stock_worth", "tag", {}, [](Json&&) { throw Stopped(); }), Stopped);
-  EXPECT_THROW(admin.EachRow("select pg_sleep(600)", {}, [](const Row&) {}, [] { throw Stopped(); }), Stopped) << "also while the server is still at it";
+  EXPECT_THROW(admin.EachRow(
+                   "select pg_sleep(600)", {}, [](const Row&) {}, [] { throw Stopped(); }),
+               Stopped)
+      << "also while the server is still at it";
   EXPECT_THROW(admin.EachRow("select 1 / (3 - g) from generate_series(1, 5) g", {}, [](const Row&) {}), DbError);
   EXPECT_EQ(Number("select 7 as n"), 7);
 }
@@ -147,7 +166,7 @@ TEST_F(Lists, ADropIsWorthThreeThingsSideBySideAndSaysWhereOneIsNotKnown) {
   ASSERT_EQ(list["rows"].size(), 1U) << list;
   const Json drop = list["rows"][0];
   EXPECT_EQ(drop["length_nm"], 206 * kMm);
-  EXPECT_EQ(drop["mass_g"], 8128);  // 0.206 m
+  EXPECT_EQ(drop["mass_g"], 8128);             // 0.206 m
   EXPECT_EQ(drop["scrap_cents"], 203);         // 8.128 kg x 0.25
   EXPECT_EQ(drop["replacement_cents"], 1300);  // x 1.60
   EXPECT_TRUE(drop["expected_cents"].is_null()) << "no past of 90 days";

@@ -6,8 +6,8 @@
 
 #include "schema/terms/sha256.h"
 #include "tests/command/works.h"
-#include "tests/reports/read_back.h"
 #include "tests/reports/invented_pdf.h"
+#include "tests/reports/read_back.h"
 
 namespace heatkeep::command {
 namespace {
@@ -36,7 +36,9 @@ struct Packages : Works {
     const Ran ran = As("quality", {"certificate", "attach", number, "--scan", File(number + ".scan", bytes)});
     ASSERT_EQ(ran.code, 0) << ran;
   }
-  Ran Ship(int count, const std::string& note = "D13") { return As("planner", {"ship", "O13/10=" + std::to_string(count), "--note", note, "--customer", "Pallant"}); }
+  Ran Ship(int count, const std::string& note = "D13") {
+    return As("planner", {"ship", "O13/10=" + std::to_string(count), "--note", note, "--customer", "Pallant"});
+  }
   Ran Make(const Words& more, const std::string& who = "quality") {
     Words words{"certificate", "package", "--to", PathOf("package.pdf")};
     words.insert(words.end(), more.begin(), more.end());
@@ -65,10 +67,12 @@ TEST_F(Packages, For21Of25HoldsTheUnchangedDocumentAndSaysThePart) {
   EXPECT_TRUE(Has(ran.out, "4 pages, 1 documents, SHA-256 ")) << ran;
   EXPECT_TRUE(Has(ran.out, "kept as package 1")) << ran;
   const std::string cover = Text("-f 1 -l 1"), delivery = Text("-f 2 -l 2");
-  for (const char* part : {"Certificate package", "order O13", "for Pallant", "from Ostrel Shaftworks", "O13/10", "21 of 25", "280 mm", "T901", "3.1 no. 88-901", "3 (D1-1)", "no inspection document"})
+  for (const char* part : {"Certificate package", "order O13", "for Pallant", "from Ostrel Shaftworks", "O13/10", "21 of 25", "280 mm",
+                           "T901", "3.1 no. 88-901", "3 (D1-1)", "no inspection document"})
     EXPECT_TRUE(Has(cover, part)) << part << "\n" << cover;
   EXPECT_FALSE(Has(cover, "T902")) << cover;  // nothing of the other heat went into the order
-  for (const char* part : {"Delivery note D13", "T901", "21 of 25", "EN 10204:2004 clause 6", "21 of 25 pieces of 280 mm"}) EXPECT_TRUE(Has(delivery, part)) << part << "\n" << delivery;
+  for (const char* part : {"Delivery note D13", "T901", "21 of 25", "EN 10204:2004 clause 6", "21 of 25 pieces of 280 mm"})
+    EXPECT_TRUE(Has(delivery, part)) << part << "\n" << delivery;
   // pages 3 and 4 are the mill's own, of their own size, their content as it was
   EXPECT_TRUE(Has(Text("-f 3 -l 3"), "INVENTED 88-901 heat T901 first page"));
   EXPECT_TRUE(Has(OutputOf("pdfinfo -f 3 -l 4 '" + PathOf("package.pdf") + "'"), "420 x 298"));
@@ -81,7 +85,8 @@ TEST_F(Packages, For21Of25HoldsTheUnchangedDocumentAndSaysThePart) {
   std::string unbroken = cover;
   std::erase(unbroken, ' ');
   EXPECT_TRUE(Has(unbroken, sha256)) << cover;
-  EXPECT_EQ(OutputOf("qpdf --check '" + PathOf("package.pdf") + "' 2>&1 | tail -n 2 | head -n 1"), "No syntax or stream encoding errors found; the file may still contain\n");
+  EXPECT_EQ(OutputOf("qpdf --check '" + PathOf("package.pdf") + "' 2>&1 | tail -n 2 | head -n 1"),
+            "No syntax or stream encoding errors found; the file may still contain\n");
   EXPECT_EQ(Asked("quality", {"certificate", "packages"})[0]["sha256"], Sha256Hex(bytes));
   EXPECT_TRUE(Has(Word("select words as w from api.documents_passed"), "21 of 25"));
 }
@@ -117,7 +122,9 @@ TEST_F(Packages, ByIso10474HaveTheAdditionalDocumentAsAPage) {
   const Ran ran = Make({"--note", "D13", "--rule", "ISO 10474", "--additional", "OS-77"});
   ASSERT_EQ(ran.code, 0) << ran;
   const std::string page = Text("-f 3 -l 3");
-  for (const char* part : {"Additional document (ISO 10474:2013 clause 6)", "OS-77", "T901", "21 of 25", "280 mm", "It is no inspection document"}) EXPECT_TRUE(Has(page, part)) << part << "\n" << page;
+  for (const char* part :
+       {"Additional document (ISO 10474:2013 clause 6)", "OS-77", "T901", "21 of 25", "280 mm", "It is no inspection document"})
+    EXPECT_TRUE(Has(page, part)) << part << "\n" << page;
   EXPECT_TRUE(Has(Text("-f 4 -l 4"), "INVENTED 88-901"));
 }
 
@@ -134,8 +141,13 @@ TEST_F(Packages, AreRefusedWithEveryReasonAndNothingIsWritten) {
   EXPECT_TRUE(Has(ran.err, "of document 88-901 of Vandrek only typed values are here")) << ran;
   EXPECT_TRUE(Has(ran.err, "of document 88-903 of Vandrek only typed values are here")) << ran;
   // replaced by the issuer with a weaker one: the papers no longer reach
-  const std::string weaker = File("w.csv", "number,type,issuer,heat,section,grade,issued\n88-903,2.2,Vandrek,T903,round 100,S355J2,2026-02-05\n");
-  ASSERT_EQ(As("quality", {"certificate", "replace", weaker, "--reason", "typed 3.1 by mistake", "--scan", File("w.pdf", InventedPdf({"INVENTED 2.2"}))}).code, 0);
+  const std::string weaker =
+      File("w.csv", "number,type,issuer,heat,section,grade,issued\n88-903,2.2,Vandrek,T903,round 100,S355J2,2026-02-05\n");
+  ASSERT_EQ(
+      As("quality",
+         {"certificate", "replace", weaker, "--reason", "typed 3.1 by mistake", "--scan", File("w.pdf", InventedPdf({"INVENTED 2.2"}))})
+          .code,
+      0);
   const Ran weak = Make({"--order", "O13"});
   EXPECT_TRUE(Has(weak.err, "its papers are weaker than asked for (2.2, not 3.1)")) << weak;
   EXPECT_FALSE(Made());
@@ -163,8 +175,11 @@ TEST_F(Packages, ARepairedEncryptedOrScriptedPdfIsNamedAndRefused) {
   ASSERT_EQ(OutputOf("qpdf --encrypt '' secret 256 -- '" + plain + "' '" + locked + "'"), "");
   const std::string scripted = InventedPdf({"INVENTED"}, 420, 298, "/OpenAction << /S /JavaScript /JS (app.alert\\(1\\)) >>");
   std::int64_t version = 1;
-  for (const auto& [bytes, words] : std::vector<std::pair<std::string, std::string>>{{broken, "it is damaged"}, {BytesOf(locked), "it is encrypted"}, {scripted, "it has a script in it"}}) {
-    const std::string table = File("r.csv", "number,type,issuer,heat,section,grade,issued\n88-901,3.1,Vandrek,T901,round 100,S355J2,2026-02-0" + std::to_string(++version) + "\n");
+  for (const auto& [bytes, words] : std::vector<std::pair<std::string, std::string>>{
+           {broken, "it is damaged"}, {BytesOf(locked), "it is encrypted"}, {scripted, "it has a script in it"}}) {
+    const std::string table = File("r.csv",
+                                   "number,type,issuer,heat,section,grade,issued\n88-901,3.1,Vandrek,T901,round 100,S355J2,2026-02-0" +
+                                       std::to_string(++version) + "\n");
     const Ran filed = As("quality", {"certificate", "replace", table, "--reason", "scanned again", "--scan", File("r.pdf", bytes)});
     ASSERT_EQ(filed.code, 0) << filed;
     const Ran ran = Make({"--note", "D13"});
@@ -199,7 +214,9 @@ TEST_F(Packages, AFileThatIsTooLargeIsRefusedBeforeItIsRead) {
   const Ran ran = As("quality", {"certificate", "attach", "88-901", "--scan", giant});
   EXPECT_NE(ran.code, 0);
   EXPECT_TRUE(Has(ran.err, "giant.pdf: more than 20 MiB; expected a smaller file")) << ran;
-  for (const auto& [bytes, words] : std::vector<std::pair<std::string, std::string>>{{"MZ not a PDF", "none that a document can be"}, {mill_document.substr(0, 200), "cut off"}, {"", "bad.pdf: the file is empty"}}) {
+  for (const auto& [bytes, words] : std::vector<std::pair<std::string, std::string>>{{"MZ not a PDF", "none that a document can be"},
+                                                                                     {mill_document.substr(0, 200), "cut off"},
+                                                                                     {"", "bad.pdf: the file is empty"}}) {
     const Ran small = As("quality", {"certificate", "attach", "88-901", "--scan", File("bad.pdf", bytes)});
     EXPECT_NE(small.code, 0) << small;
     EXPECT_TRUE(Has(small.err, words)) << small;
@@ -210,7 +227,9 @@ TEST_F(Packages, AFileThatIsTooLargeIsRefusedBeforeItIsRead) {
 TEST_F(Packages, NamesOfAnyKindStayNames) {
   const std::string heat = "=1+1'\"`\\", number = "=cmd|'/C calc'!A0 \"`$(x)\\(\u20AC";
   TakeIn("P,bar,Vandrek,\"=1+1'\"\"`\\\",S355J2,round 100,6000,0,3.1,,\n");
-  const std::string table = File("c.csv", "number,type,issuer,heat,section,grade,issued\n\"=cmd|'/C calc'!A0 \"\"`$(x)\\(\u20AC\",3.1,Vandrek,\"=1+1'\"\"`\\\",round 100,S355J2,2026-01-05\n");
+  const std::string table = File(
+      "c.csv",
+      "number,type,issuer,heat,section,grade,issued\n\"=cmd|'/C calc'!A0 \"\"`$(x)\\(\u20AC\",3.1,Vandrek,\"=1+1'\"\"`\\\",round 100,S355J2,2026-01-05\n");
   const Ran filed = As("quality", {"certificate", "add", table, "--scan", File("m.pdf", mill_document)});
   ASSERT_EQ(filed.code, 0) << filed;
   Want("A", "O13,10,Pallant,round 100,S355J2,280,25,3.1,,,\n");

@@ -35,7 +35,8 @@ TEST(Pages, EveryCommandHasOneWithAllItsParts) {
   for (const CommandPage& page : pages) {
     const std::string text = ManPage(page, root, {"0.1.0", "2026-11-26"});
     std::size_t at = 0;
-    for (const char* part : {".TH ", ".SH NAME\n", ".SH SYNOPSIS\n", ".SH DESCRIPTION\n", ".SH OPTIONS\n", ".SH EXAMPLES\n", ".SH EXIT STATUS\n", ".SH SEE ALSO\n"}) {
+    for (const char* part : {".TH ", ".SH NAME\n", ".SH SYNOPSIS\n", ".SH DESCRIPTION\n", ".SH OPTIONS\n", ".SH EXAMPLES\n",
+                             ".SH EXIT STATUS\n", ".SH SEE ALSO\n"}) {
       const std::size_t found = text.find(part, at);
       EXPECT_NE(found, std::string::npos) << page.Typed() << ": no " << part;
       at = std::min(found, text.size());
@@ -52,7 +53,8 @@ TEST(Pages, NameEveryOptionThatTheHelpNames) {
     Words asked = page.words;
     asked.push_back("--help");
     const std::string help = Heatkeep(asked).out, text = ManPage(page, root, {"0.1.0", "2026-11-26"});
-    for (std::size_t at = help.find("\n  --"); at != std::string::npos && at < help.find("\n\n", help.find("\nOptions:")); at = help.find("\n  --", at + 1)) {
+    for (std::size_t at = help.find("\n  --"); at != std::string::npos && at < help.find("\n\n", help.find("\nOptions:"));
+         at = help.find("\n  --", at + 1)) {
       const std::string name = help.substr(at + 3, help.find_first_of(" ,\n", at + 3) - at - 3);
       EXPECT_NE(text.find(Roff(name)), std::string::npos) << page.Typed() << ' ' << name;
     }
@@ -69,7 +71,8 @@ TEST(Pages, AreSaidToBeGoodByGroff) {
     std::ofstream(name) << ManPage(page, root, {"0.1.0", "2026-11-26"});
     files += " " + name;
   }
-  std::ofstream(folder / "desk.1") << DeskManPage({{"--book", {}, "CONNINFO", {}, "", "a shop's book", false, false, false}}, {"0.1.0", "2026-11-26"});
+  std::ofstream(folder / "desk.1") << DeskManPage({{"--book", {}, "CONNINFO", {}, "", "a shop's book", false, false, false}},
+                                                  {"0.1.0", "2026-11-26"});
   EXPECT_EQ(SaidBy("groff -man -Tutf8 -ww -z" + files + " " + (folder / "desk.1").string()), "");
   const std::string read = SaidBy("groff -man -Tascii -P-cbou " + (folder / "heatkeep-stock.1").string());
   EXPECT_TRUE(Has(read, "\nNAME\n       heatkeep-stock - what is in the shop\n")) << read;

@@ -27,9 +27,9 @@ TEST_F(PlanCommand, DropIsTakenBeforeABarAndAllFieldsAreThere) {
   EXPECT_EQ(layout["repeat"], 1);
   EXPECT_EQ(layout["length_nm"], 1'900'000'000);
   EXPECT_EQ(layout["trim_nm"], 0);
-  EXPECT_EQ(layout["kerf_nm"], 11'200'000);  // 7 x 1.6
+  EXPECT_EQ(layout["kerf_nm"], 11'200'000);   // 7 x 1.6
   EXPECT_EQ(layout["left_nm"], 208'800'000);  // 1900 - 1680 - 11.2
-  EXPECT_EQ(layout["left"], "scrap");  // below 300
+  EXPECT_EQ(layout["left"], "scrap");         // below 300
   ASSERT_EQ(layout["cuts"].size(), 1u);
   EXPECT_EQ(layout["cuts"][0]["order"], "A1");
   EXPECT_EQ(layout["cuts"][0]["line"], "1");
@@ -143,8 +143,10 @@ TEST_F(PlanCommand, GroupsOfTheRulesFileAndSubstitutesHold) {
 TEST_F(PlanCommand, TheNextBoxUpStandsInWhereTheRulesSaySo) {
   PlanOptions options;
   options.grip = options.trim = "0";
-  options.rules = Put("rules.json", R"({"section_substitutes": [{"asked": "box 100x60x5 cold", "given": "box 60x100x6 cold", "extra_per_metre": 1}]})");
-  const std::string stock = std::string(kStockHeader) + "D1,drop,box 100x60x6 cold,S355J2,H1,502,1,2\nD2,drop,box 100x60x6 hot,S355J2,H1,502,1,2\n";
+  options.rules =
+      Put("rules.json", R"({"section_substitutes": [{"asked": "box 100x60x5 cold", "given": "box 60x100x6 cold", "extra_per_metre": 1}]})");
+  const std::string stock =
+      std::string(kStockHeader) + "D1,drop,box 100x60x6 cold,S355J2,H1,502,1,2\nD2,drop,box 100x60x6 hot,S355J2,H1,502,1,2\n";
   EXPECT_EQ(Plan(stock, std::string(kCutsHeader) + "A1,1,box 60x100x5 cold,S355J2,250,2\n", options), 0) << err_;
   EXPECT_EQ(Read()["layouts"][0]["tag"], "D1") << Read().dump(1);
   EXPECT_EQ(Plan(stock, std::string(kCutsHeader) + "A1,1,angle 100x75x8,S355J2,250,2\n", options), 3);
@@ -153,9 +155,7 @@ TEST_F(PlanCommand, TheNextBoxUpStandsInWhereTheRulesSaySo) {
 std::string RulesRefusal(const std::string& text) {
   try {
     ReadRulesFile(text, "rules.json", {});
-  } catch (const BadText& e) {
-    return e.what();
-  }
+  } catch (const BadText& e) { return e.what(); }
   return "accepted";
 }
 
@@ -178,9 +178,16 @@ TEST(RulesFile, PricesByMassUseTheSectionsOwnMass) {
 
 // C 160 leaves 160 - 95 - 1.6 = 63.4 scrap; B 172 leaves 75.4; A, a drop, is the dearest in worth.
 TEST_F(PlanCommand, SaysWhyAPieceIsTakenAndNotAnother) {
-  ASSERT_EQ(Plan(std::string(kStockHeader) + "A,drop,round 60,C45E,K1,2600,1,\nB,drop,round 60,C45E,K1,172,1,\nC,drop,round 60,C45E,K1,160,1,\n",
-                 std::string(kCutsHeader) + "O1,1,round 60,C45E,95,1\n", [] { PlanOptions o; o.grip = "60mm"; o.keep = "150mm"; return o; }()),
-            0)
+  ASSERT_EQ(
+      Plan(std::string(kStockHeader) + "A,drop,round 60,C45E,K1,2600,1,\nB,drop,round 60,C45E,K1,172,1,\nC,drop,round 60,C45E,K1,160,1,\n",
+           std::string(kCutsHeader) + "O1,1,round 60,C45E,95,1\n",
+           [] {
+             PlanOptions o;
+             o.grip = "60mm";
+             o.keep = "150mm";
+             return o;
+           }()),
+      0)
       << err_;
   const Json plan = Read();
   ASSERT_EQ(plan["layouts"].size(), 1u);
@@ -229,7 +236,8 @@ TEST_F(PlanCommand, SaysWhatOneHeatCosts) {
   PlanOptions options;
   options.price_of_one_heat = true;
   options.grip = "60mm";
-  ASSERT_EQ(Plan(std::string(kStockHeader) + "D1,drop,round 80,42CrMo4,K1,600,1,\nD2,drop,round 80,42CrMo4,M2,600,1,\nB,bar,round 80,42CrMo4,K1,1800,1,\n",
+  ASSERT_EQ(Plan(std::string(kStockHeader) +
+                     "D1,drop,round 80,42CrMo4,K1,600,1,\nD2,drop,round 80,42CrMo4,M2,600,1,\nB,bar,round 80,42CrMo4,K1,1800,1,\n",
                  "order,line,section,grade,length,quantity,one_heat\nA1,1,round 80,42CrMo4,240,4,H\n", options),
             0)
       << err_;

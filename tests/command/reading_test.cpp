@@ -12,10 +12,36 @@ namespace heatkeep::command {
 namespace {
 
 const std::set<std::string>& OtherDeeds() {
-  static const std::set<std::string> deeds{
-      "book init", "book start", "book stop", "book backup", "book restore", "book seal", "book person add", "receive", "opening", "grades add", "grades limits", "grades correct", "shop set",
-      "shop sign", "cutlist add", "conflict close", "allocate", "plan cancel", "replan", "pull", "cut record", "ship", "saw block", "saw send", "certificate add",
-      "certificate file", "certificate replace", "certificate attach", "certificate pass", "certificate package"};
+  static const std::set<std::string> deeds{"book init",
+                                           "book start",
+                                           "book stop",
+                                           "book backup",
+                                           "book restore",
+                                           "book seal",
+                                           "book person add",
+                                           "receive",
+                                           "opening",
+                                           "grades add",
+                                           "grades limits",
+                                           "grades correct",
+                                           "shop set",
+                                           "shop sign",
+                                           "cutlist add",
+                                           "conflict close",
+                                           "allocate",
+                                           "plan cancel",
+                                           "replan",
+                                           "pull",
+                                           "cut record",
+                                           "ship",
+                                           "saw block",
+                                           "saw send",
+                                           "certificate add",
+                                           "certificate file",
+                                           "certificate replace",
+                                           "certificate attach",
+                                           "certificate pass",
+                                           "certificate package"};
   return deeds;
 }
 
@@ -39,7 +65,7 @@ bool IsDeed(const CommandPage& page) {
   const std::string name = Joined(page.words);
   const auto& saws = AllSawDeeds();
   return Takes(page, "--true-at") || OtherDeeds().contains(name) ||
-         std::any_of(saws.begin(), saws.end(), [&](const SawDeedWords& deed) { return name == std::string("saw ") + deed.name; });
+      std::any_of(saws.begin(), saws.end(), [&](const SawDeedWords& deed) { return name == std::string("saw ") + deed.name; });
 }
 
 // Every command that does something by itself.
@@ -107,7 +133,8 @@ TEST_F(Readings, AllTakeJsonSayJsonAndChangeNothing) {
     const Words more = asked[name];
     words.insert(words.end(), more.begin(), more.end());
     if (std::find(more.begin(), more.end(), "--json") == more.end()) words.push_back("--json");
-    const Ran ran = name == "book migrate" ? Heatkeep({"--book", book.Conninfo("admin"), "book", "migrate", "--check", "--json"}) : As("all", words);
+    const Ran ran =
+        name == "book migrate" ? Heatkeep({"--book", book.Conninfo("admin"), "book", "migrate", "--check", "--json"}) : As("all", words);
     EXPECT_TRUE(ran.code == 0 || (SayNo().contains(name) && ran.code == 1)) << Joined(words) << '\n' << ran;
     std::string said = ran.out;
     if (name == "plan") {

@@ -23,11 +23,16 @@ struct RecallCommand : Works {
 
 TEST_F(RecallCommand, TheListSaysWhereEverythingIsAndEachCustomerReadsOnlyOfTheirOwn) {
   ShipToTwo();
-  const std::string pdf = PathOf("r.pdf"), csv = PathOf("r.csv"), xlsx = PathOf("r.xlsx"), json = PathOf("r.json"), letters = PathOf("letters");
-  const Ran ran = As("quality", {"recall", "heat", "K1", "--to", pdf, "--to", csv, "--to", xlsx, "--to", json, "--letters", letters, "--from", "Ostrel Shaftworks"});
+  const std::string pdf = PathOf("r.pdf"), csv = PathOf("r.csv"), xlsx = PathOf("r.xlsx"), json = PathOf("r.json"),
+                    letters = PathOf("letters");
+  const Ran ran = As(
+      "quality",
+      {"recall", "heat", "K1", "--to", pdf, "--to", csv, "--to", xlsx, "--to", json, "--letters", letters, "--from", "Ostrel Shaftworks"});
   ASSERT_EQ(ran.code, 0) << ran;
   const std::string list = TextOf(pdf);
-  for (const char* word : {"Places to visit, saws first, then in walking order", "D-118", "D-119", "With Pallant", "With Drewe", "NOT ALL OF IT IS HELD"}) EXPECT_TRUE(Has(list, word)) << word << list;
+  for (const char* word :
+       {"Places to visit, saws first, then in walking order", "D-118", "D-119", "With Pallant", "With Drewe", "NOT ALL OF IT IS HELD"})
+    EXPECT_TRUE(Has(list, word)) << word << list;
   const std::string pallant = TextOf(letters + "/letter_2_pallant.pdf"), drewe = TextOf(letters + "/letter_1_drewe.pdf");
   EXPECT_TRUE(Has(pallant, "D-118") && Has(pallant, "Pallant") && Has(pallant, "Ostrel Shaftworks")) << pallant;
   EXPECT_FALSE(Has(pallant, "Drewe") || Has(pallant, "D-119") || Has(pallant, "O2")) << pallant;
@@ -88,15 +93,18 @@ TEST_F(RecallCommand, APrintedRecordIsAskedAboutByFileTextOrDigest) {
   const Ran ran = As("planner", {"book", "verify", "--record", File("altered.json", altered.dump())});
   EXPECT_EQ(ran.code, 1) << ran;
   EXPECT_TRUE(Has(ran.out, "ALTERED")) << ran;
-  for (const auto& [what, wrong] : std::vector<std::pair<std::string, std::string>>{
-           {"9f2c", "neither a file nor a digest"}, {File("x.json", "{\"a\":1}"), "it has no proof"}, {File("y.json", "{\"a\":"), "this is not JSON"}, {File("z.txt", "hello"), "no digest"}}) {
+  for (const auto& [what, wrong] : std::vector<std::pair<std::string, std::string>>{{"9f2c", "neither a file nor a digest"},
+                                                                                    {File("x.json", "{\"a\":1}"), "it has no proof"},
+                                                                                    {File("y.json", "{\"a\":"), "this is not JSON"},
+                                                                                    {File("z.txt", "hello"), "no digest"}}) {
     const Ran bad = As("planner", {"book", "verify", "--record", what});
     EXPECT_EQ(bad.code, 2) << bad;
     EXPECT_TRUE(Has(bad.err, wrong)) << bad;
   }
   EXPECT_EQ(As("planner", {"book", "verify", "--record", std::string(64, '0')}).code, 1);
   // behind the book's back
-  admin.ExecuteScript("set session_replication_role = replica; update book.happening set who = 'nobody' where happening_id = (select max(happening_id) from book.happening where tbl = 'stroke')");
+  admin.ExecuteScript(
+      "set session_replication_role = replica; update book.happening set who = 'nobody' where happening_id = (select max(happening_id) from book.happening where tbl = 'stroke')");
   EXPECT_EQ(As("planner", {"book", "verify", "--record", json}).code, 1);
 }
 

@@ -85,10 +85,11 @@ TEST_F(Receive, NamesEveryWordTheBookDoesNotKnowByItsLine) {
   const Ran ran = Take(kHead + Bars() + "N1,Vandrek,Vandrek,K1,metal,42CrMo5,round 80,6000,1,,,,,none\n" +
                        "N1,Nobody,Vandreck,K1,metal,42CrMo4,round 80,6000,1,,,Z9,,none\n");
   EXPECT_EQ(ran.code, 2) << ran;
-  EXPECT_EQ(ran.err, path + ":3: grade \"42CrMo5\" is not in the book; expected a designation or number of the grade list\n" + path +
-                         ":4: supplier \"Nobody\" is not in the book; expected a name that the owner has entered\n" + path +
-                         ":4: mill \"Vandreck\" is not in the book; expected a name that the owner has entered\n" + path +
-                         ":4: place \"Z9\" is not in the book; expected a place of the shop\nnothing was changed\n");
+  EXPECT_EQ(ran.err,
+            path + ":3: grade \"42CrMo5\" is not in the book; expected a designation or number of the grade list\n" + path +
+                ":4: supplier \"Nobody\" is not in the book; expected a name that the owner has entered\n" + path +
+                ":4: mill \"Vandreck\" is not in the book; expected a name that the owner has entered\n" + path +
+                ":4: place \"Z9\" is not in the book; expected a place of the shop\nnothing was changed\n");
   EXPECT_EQ(Pieces(), 0);
 }
 
@@ -130,8 +131,11 @@ TEST_F(Receive, ReadsWhatAEuropeanSpreadsheetSaves) {
   EXPECT_EQ(ran.code, 0) << ran;
   EXPECT_EQ(Number("select length_nm as n from book.piece"), 1'523'500'000);
   EXPECT_EQ(Word("select dim1_nm::text as w from book.section"), "80000000");
-  const Ran marked = Take("\xEF\xBB\xBF" "note;supplier;mill;heat;read_from;grade;section;length;count\n"
-                          "N2;Vandrek;Vandrek;K1;metal;42CrMo4;\xC3\x98 80;1000,25;1\n", "clerk", "marked.csv");
+  const Ran marked = Take(
+      "\xEF\xBB\xBF"
+      "note;supplier;mill;heat;read_from;grade;section;length;count\n"
+      "N2;Vandrek;Vandrek;K1;metal;42CrMo4;\xC3\x98 80;1000,25;1\n",
+      "clerk", "marked.csv");
   EXPECT_EQ(marked.code, 0) << marked;
   EXPECT_EQ(Number("select min(length_nm) as n from book.piece"), 1'000'250'000);
   EXPECT_EQ(Number("select count(*) as n from book.section"), 1) << "the same section";
@@ -170,20 +174,27 @@ TEST_F(Receive, AShortDeliveryWithOneBarOfAnotherHeatIsTakenInClaimedAndCertifie
             "note S-77, line 2: counted 10, the slip says 12\n"
             "note S-77, line 3: the heats disagree: metal K3371, slip K3317 - QUARANTINED\n"
             "11 pieces taken in, 2 604 kg by theory, 1 of them quarantined\n");
-  const Ran papers = As("quality", {"certificate", "add", File("c.csv", "number,type,issuer,heat,section,grade,condition,issued\n"
-                                                                       "C/1,3.1,Vandrek,K3317,round 80,42CrMo4,+QT,2026-01-05\n")});
+  const Ran papers = As("quality",
+                        {"certificate", "add",
+                         File("c.csv",
+                              "number,type,issuer,heat,section,grade,condition,issued\n"
+                              "C/1,3.1,Vandrek,K3317,round 80,42CrMo4,+QT,2026-01-05\n")});
   EXPECT_EQ(papers.code, 0) << papers;
   EXPECT_EQ(Number("select sum(length_nm)::bigint as n from api.candidates"), 60000 * kMm);
   EXPECT_EQ(Number("select sum(theoretical_mass_g)::bigint as n from book.receipt_line where stopped is null"), 2'367'504);
   EXPECT_EQ(Number("select sum(mass_g)::bigint as n from api.stock_on_hand where blocked like 'quarantine%'"), 236'750);
-  EXPECT_EQ(As("clerk", {"receipt", "claims", "S-77"}).out,
-            "Vandrek  S-77  1  short 1: the slip says 12 bars round 80 42CrMo4 of 6000 mm, 11 came (236.75 kg by theory)\n"
-            "Vandrek  S-77  3  1 bars round 80 42CrMo4 of 6000 mm not as ordered: the heats disagree: metal K3371, slip K3317 (236.75 kg by theory)\n");
+  EXPECT_EQ(
+      As("clerk", {"receipt", "claims", "S-77"}).out,
+      "Vandrek  S-77  1  short 1: the slip says 12 bars round 80 42CrMo4 of 6000 mm, 11 came (236.75 kg by theory)\n"
+      "Vandrek  S-77  3  1 bars round 80 42CrMo4 of 6000 mm not as ordered: the heats disagree: metal K3371, slip K3317 (236.75 kg by theory)\n");
 }
 
 TEST_F(Receive, TheDeviceTellsTheDoubtAndAStrapIsABundle) {
   ASSERT_EQ(As("quality", {"device", "add", "tape 7", "--kind", "tape", "--site", "main"}).code, 0);
-  ASSERT_EQ(As("quality", {"device", "calibrate", "tape 7", "--on", "2026-01-02", "--due", "2099-01-01", "--doubt", "2 mm", "--certificate", "K 7"}).code, 0);
+  ASSERT_EQ(As("quality",
+               {"device", "calibrate", "tape 7", "--on", "2026-01-02", "--due", "2099-01-01", "--doubt", "2 mm", "--certificate", "K 7"})
+                .code,
+            0);
   const Ran ran = Take(
       "note,supplier,mill,heat,read_from,grade,section,length,count,place,bundle,measured_with,owner,owner_ref,rests\n"
       "S-78,Ister,Vandrek,K1,tag,42CrMo4,round 80,6000,3,B1-1,S-12,tape 7,Ister,IS-9,return\n");

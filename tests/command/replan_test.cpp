@@ -14,8 +14,9 @@ class Replan : public Works {
     Want("A", "O1,10,Pallant,round 80,42CrMo4,240,4,3.1,H1,,\n");
     ASSERT_EQ(Plan("A"), 1);
     ASSERT_EQ(Sheet(1)["blocks"].size(), 1U);
-    TakeIn("D-0107,drop,Vandrek,K3317,42CrMo4,round 80,420,2,3.1,,\n"
-           "D-0108,drop,Vandrek,M2208,42CrMo4,round 80,400,2,3.1,,\n");
+    TakeIn(
+        "D-0107,drop,Vandrek,K3317,42CrMo4,round 80,420,2,3.1,,\n"
+        "D-0108,drop,Vandrek,M2208,42CrMo4,round 80,400,2,3.1,,\n");
     Certify("C2,3.1,Vandrek,M2208,round 80,42CrMo4\n");
   }
   Json BlockOf(const std::string& old_tag) {
@@ -26,7 +27,8 @@ class Replan : public Works {
     return Json();
   }
   std::string Promised() {
-    return Word("select string_agg(old_tag, ' ' order by old_tag) as w from book.promise join book.piece using (piece_id) where promise.state = 'live'");
+    return Word(
+        "select string_agg(old_tag, ' ' order by old_tag) as w from book.promise join book.piece using (piece_id) where promise.state = 'live'");
   }
 };
 
@@ -59,8 +61,9 @@ TEST_F(Replan, ShorterThanWrittenAtTheSawTakesTheFourthFromTheSameHeat) {
 }
 
 TEST_F(Replan, APieceThatIsNotThereIsMissingAndAnotherIsPromised) {
-  TakeIn("D-1,drop,Vandrek,K3317,42CrMo4,round 80,600,2,none,,\nD-2,drop,Vandrek,K3317,42CrMo4,round 80,700,2,none,,\n"
-         "D-3,drop,Vandrek,M2208,42CrMo4,round 80,900,2,none,,\n");
+  TakeIn(
+      "D-1,drop,Vandrek,K3317,42CrMo4,round 80,600,2,none,,\nD-2,drop,Vandrek,K3317,42CrMo4,round 80,700,2,none,,\n"
+      "D-3,drop,Vandrek,M2208,42CrMo4,round 80,900,2,none,,\n");
   Want("A", "O1,10,Pallant,round 80,42CrMo4,250,2,,,,\n");
   ASSERT_EQ(Plan("A"), 1);
   ASSERT_EQ(Promised(), "D-1");
@@ -93,19 +96,25 @@ TEST_F(Replan, BadAndUnreadableMetalGoesToQuarantineAlsoFromTheSaw) {
 TEST_F(Replan, WhatWasRejectedIsPlannedAgainFromTheHeatThatWasCut) {
   FourFromOneDrop();
   const std::string tag = TagOf("D-0101");
-  const Ran cut = As("saw", {"cut", "record", "--plan", "1", "--tag", tag, "--done", "O1/10=3", "--reason", "one was out of square", "--rest", "374mm", "--place", "B1-1"});
+  const Ran cut = As("saw",
+                     {"cut", "record", "--plan", "1", "--tag", tag, "--done", "O1/10=3", "--reason", "one was out of square", "--rest",
+                      "374mm", "--place", "B1-1"});
   ASSERT_EQ(cut.code, 0) << cut;
   ASSERT_EQ(Word("select state::text as w from book.plan"), "done");
   const Ran ran = As("planner", {"replan", "1"});
   ASSERT_EQ(ran.code, 0) << ran;
   EXPECT_EQ(Word("select state::text as w from book.plan"), "live");
-  EXPECT_EQ(Word("select heat as w from book.promise join book.piece using (piece_id) join book.lot using (lot_id) where promise.state = 'live'"), "K3317");
+  EXPECT_EQ(
+      Word("select heat as w from book.promise join book.piece using (piece_id) join book.lot using (lot_id) where promise.state = 'live'"),
+      "K3317");
   EXPECT_EQ(Broken(), "");
 }
 
 TEST_F(Replan, ASecondPlanOfALineKeepsToTheHeatOfTheFirst) {
   FourFromOneDrop();
-  const Ran cut = As("saw", {"cut", "record", "--plan", "1", "--done", "O1/10=3", "--reason", "one was out of square", "--tag", TagOf("D-0101"), "--scrap"});
+  const Ran cut =
+      As("saw",
+         {"cut", "record", "--plan", "1", "--done", "O1/10=3", "--reason", "one was out of square", "--tag", TagOf("D-0101"), "--scrap"});
   ASSERT_EQ(cut.code, 0) << cut;
   ASSERT_EQ(As("quality", {"quarantine", TagOf("D-0107"), "--reason", "bent"}).code, 0);
   const Ran ran = As("planner", {"allocate", "A"});
@@ -114,15 +123,18 @@ TEST_F(Replan, ASecondPlanOfALineKeepsToTheHeatOfTheFirst) {
 }
 
 TEST_F(Replan, WhatStillFitsStays) {
-  TakeIn("D-1,drop,Vandrek,K3317,42CrMo4,round 80,600,2,none,,\nD-2,drop,Vandrek,K3317,C45E,round 60,700,2,none,,\n"
-         "D-3,drop,Vandrek,M2208,42CrMo4,round 80,900,2,none,,\n");
+  TakeIn(
+      "D-1,drop,Vandrek,K3317,42CrMo4,round 80,600,2,none,,\nD-2,drop,Vandrek,K3317,C45E,round 60,700,2,none,,\n"
+      "D-3,drop,Vandrek,M2208,42CrMo4,round 80,900,2,none,,\n");
   Want("A", "O1,10,Pallant,round 80,42CrMo4,250,2,,,,\nO1,20,Pallant,round 60,C45E,300,2,,,,\n");
   ASSERT_EQ(Plan("A"), 1);
   const std::int64_t kept = Number("select layout_id as n from book.layout join book.piece using (piece_id) where old_tag = 'D-2'");
   const Json told = Asked("saw", {"replan", "1", "--missing", TagOf("D-1")});
   EXPECT_EQ(told["kept"], 1);
   EXPECT_EQ(Promised(), "D-2 D-3");
-  EXPECT_EQ(Number("select layout_id as n from book.layout join book.piece using (piece_id) where old_tag = 'D-2' and layout.state = 'promised'"), kept);
+  EXPECT_EQ(
+      Number("select layout_id as n from book.layout join book.piece using (piece_id) where old_tag = 'D-2' and layout.state = 'promised'"),
+      kept);
   EXPECT_EQ(Asked("saw", {"replan", "1"})["changed"], Json::array()) << "nothing has changed since";
 }
 

@@ -20,7 +20,8 @@ struct Report : Works {
 
 TEST_F(Report, TraceNamesHeatPaperPieceAndDropWhicheverWayItIsAsked) {
   Cut();
-  for (const auto& [kind, name] : std::vector<std::pair<std::string, std::string>>{{"order", "O1"}, {"heat", "K1"}, {"piece", drop}, {"piece", "T1"}}) {
+  for (const auto& [kind, name] :
+       std::vector<std::pair<std::string, std::string>>{{"order", "O1"}, {"heat", "K1"}, {"piece", drop}, {"piece", "T1"}}) {
     const Ran ran = As("quality", {"report", "trace", kind, name});
     EXPECT_EQ(ran.code, 0) << ran;
     const Json record = Json::parse(ran.out);
@@ -83,16 +84,16 @@ TEST_F(Report, BalanceIsOfOneLotAndAsksWhichOne) {
 
 TEST_F(Report, RefusesWhatItCannotDo) {
   Cut();
-  for (const auto& [words, wrong] : std::vector<std::pair<Words, std::string>>{
-           {{"report", "trace", "order", "O9"}, "the book knows no order \"O9\""},
-           {{"report", "trace", "heat", "K9"}, "the book knows no heat"},
-           {{"report", "trace", "colour", "red"}, "colour"},
-           {{"report", "balance", "K9"}, "the book knows no heat"},
-           {{"report", "balance", "K1", "--section", "round 70"}, "0 lots"},
-           {{"report", "sheet", "9"}, "there is no plan 9"},
-           {{"report", "sheet", "1", "--to", PathOf("x.doc")}, "expected .pdf, .xlsx or .json"},
-           {{"report", "sheet", "1", "--to", PathOf("none") + "/x.json"}, "not written"},
-           {{"report", "sheet", "1", "--to", PathOf("none") + "/x.pdf"}, "not written"}}) {
+  for (const auto& [words, wrong] :
+       std::vector<std::pair<Words, std::string>>{{{"report", "trace", "order", "O9"}, "the book knows no order \"O9\""},
+                                                  {{"report", "trace", "heat", "K9"}, "the book knows no heat"},
+                                                  {{"report", "trace", "colour", "red"}, "colour"},
+                                                  {{"report", "balance", "K9"}, "the book knows no heat"},
+                                                  {{"report", "balance", "K1", "--section", "round 70"}, "0 lots"},
+                                                  {{"report", "sheet", "9"}, "there is no plan 9"},
+                                                  {{"report", "sheet", "1", "--to", PathOf("x.doc")}, "expected .pdf, .xlsx or .json"},
+                                                  {{"report", "sheet", "1", "--to", PathOf("none") + "/x.json"}, "not written"},
+                                                  {{"report", "sheet", "1", "--to", PathOf("none") + "/x.pdf"}, "not written"}}) {
     const Ran ran = As("quality", words);
     EXPECT_EQ(ran.code, 2) << ran;
     EXPECT_TRUE(Has(ran.err, wrong)) << wrong << '\n' << ran;

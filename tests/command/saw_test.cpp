@@ -24,8 +24,8 @@ struct Saw : Works {
 
 // 100 mm round at 40 cm2/min: 1.963 min; kerf 2.5: 0.15413 kg a cut (worked by hand; the rate is constructed).
 TEST(SawEstimate, OfOneSectionWithoutABook) {
-  const Ran ran = Heatkeep({"saw", "estimate", "round 100", "--rate", "40", "--kerf", "2.5", "--cuts", "10", "--per-hour", "45.00", "--length", "1600",
-                            "--stop", "500", "--json"});
+  const Ran ran = Heatkeep({"saw", "estimate", "round 100", "--rate", "40", "--kerf", "2.5", "--cuts", "10", "--per-hour", "45.00",
+                            "--length", "1600", "--stop", "500", "--json"});
   ASSERT_EQ(ran.code, 0) << ran;
   const Json j = Json::parse(ran.out);
   EXPECT_EQ(j["milliseconds"], 1'178'097);  // 78 539.8 / 4 000 min
@@ -52,8 +52,17 @@ TEST_F(Saw, APieceIsReservedFetchedCutAndItsBandCounts) {
   EXPECT_EQ(wrong.code, 1);
   EXPECT_TRUE(Has(wrong.err, "refused: the metal does not read as the heat")) << wrong;
   ASSERT_EQ(Saws({"pull", tag, "--saw", "1"}).code, 0);
-  const Ran cut = Saws({"cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "trim 10", "--stroke", "good 13x290 O1/10", "--stroke", "reject 285 O1/10: out of square",
-                        "--left", "drop", "--rest", "1905", "--place", "B1-2", "--heat", "K1", "--json"});
+  const Ran cut = Saws({"cut",      tag,
+                        "--saw",    "1",
+                        "--kerf",   "2",
+                        "--stroke", "trim 10",
+                        "--stroke", "good 13x290 O1/10",
+                        "--stroke", "reject 285 O1/10: out of square",
+                        "--left",   "drop",
+                        "--rest",   "1905",
+                        "--place",  "B1-2",
+                        "--heat",   "K1",
+                        "--json"});
   ASSERT_EQ(cut.code, 0) << cut;
   const Json answer = Json::parse(cut.out);
   EXPECT_EQ(answer["good"], 13);
@@ -94,7 +103,7 @@ TEST_F(Saw, WordsThatCannotBeAreNamedByTheirOption) {
 TEST_F(Saw, ThePlansTimeSaysWhereItsRateIsFrom) {
   ASSERT_EQ(Plan("L"), 1);
   const Json time = Asked("planner", {"saw", "time", "1"});
-  EXPECT_EQ(time["cuts"], 15);  // 14 and a trim
+  EXPECT_EQ(time["cuts"], 15);          // 14 and a trim
   EXPECT_EQ(time["area_mm2"], 75'398);  // 15 x 5 026.548
   const Json typed = Asked("planner", {"saw", "time", "1", "--rate", "50"});
   EXPECT_EQ(typed["milliseconds"], 904'779);  // 14 cuts 844 460 and one 60 319, at 5 000 mm2/min
@@ -122,7 +131,8 @@ TEST_F(Saw, OffTheNetworkDeedsWaitInOrderAndAreSentOnce) {
   ASSERT_EQ(Saws({"block", "--device", "saw-1", "--site", "main", "--size", "5", "--queue", file}).code, 0);
   ASSERT_EQ(Plan("L"), 1);
   ASSERT_EQ(queued({"pull", tag, "--saw", "1", "--plan", "1"}).code, 0);
-  const Ran cut = queued({"cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "trim 10", "--stroke", "good 14x290 O1/10", "--left", "drop", "--rest", "1900", "--place", "B1-2"});
+  const Ran cut = queued({"cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "trim 10", "--stroke", "good 14x290 O1/10", "--left", "drop",
+                          "--rest", "1900", "--place", "B1-2"});
   ASSERT_EQ(cut.code, 0) << cut;
   EXPECT_TRUE(cut.out.starts_with("kept as number 2 of saw-1, new tag Q000001")) << cut;
   EXPECT_EQ(Number("select count(*) as n from book.stroke"), 0);
@@ -135,7 +145,8 @@ TEST_F(Saw, OffTheNetworkDeedsWaitInOrderAndAreSentOnce) {
   EXPECT_EQ(Saws({"send", file}).out, "nothing waits to be sent\n");
   EXPECT_EQ(Balance("K1", "on site"), 14 * 290 * kMm);
   EXPECT_EQ(Balance("K1", "on hand"), 1900 * kMm);
-  const Ran again = queued({"cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 290 O1/10", "--left", "drop", "--rest", "10", "--place", "B1-2"});
+  const Ran again =
+      queued({"cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 290 O1/10", "--left", "drop", "--rest", "10", "--place", "B1-2"});
   ASSERT_EQ(again.code, 0) << again;
   const Ran conflict = Saws({"send", file});
   EXPECT_EQ(conflict.code, 1) << conflict;

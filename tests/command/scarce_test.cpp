@@ -11,9 +11,15 @@ TEST_F(Scarce, AGradeStandsInOnlyWhereItIsSignedAndOnlyOneWay) {
   Want("A", "O1,10,Pallant,round 80,C45,240,2,,,,\n");
   const Ran without = As("planner", {"allocate", "A", "--dry"});
   EXPECT_EQ(without.code, 3) << without;
-  ASSERT_EQ(As("quality", {"shop", "sign", File("s.json", R"({"standins": [{"asked": "C45", "offered": "C45E", "reason": "cleaner"}]})")}).code, 0);
-  ASSERT_EQ(As("owner", {"shop", "set", File("p.json", R"({"prices": [{"grade": "C45E", "per_kg": "1.60", "scrap_per_kg": "0.25", "from": "2020-01-01"},
-      {"grade": "C45", "per_kg": "1.40", "scrap_per_kg": "0.25", "from": "2020-01-01"}]})")}).code, 0);
+  ASSERT_EQ(
+      As("quality", {"shop", "sign", File("s.json", R"({"standins": [{"asked": "C45", "offered": "C45E", "reason": "cleaner"}]})")}).code,
+      0);
+  ASSERT_EQ(
+      As("owner",
+         {"shop", "set", File("p.json", R"({"prices": [{"grade": "C45E", "per_kg": "1.60", "scrap_per_kg": "0.25", "from": "2020-01-01"},
+      {"grade": "C45", "per_kg": "1.40", "scrap_per_kg": "0.25", "from": "2020-01-01"}]})")})
+          .code,
+      0);
   TakeIn("U,drop,Vandrek,K2,C45,round 80,300,2,none,,\n");  // too short: 242 + 60 = 302
   const Json told = Asked("planner", {"allocate", "A", "--dry"});
   ASSERT_EQ(told[0]["layouts"].size(), 1U) << told;
@@ -23,7 +29,9 @@ TEST_F(Scarce, AGradeStandsInOnlyWhereItIsSignedAndOnlyOneWay) {
   // 2 x 0.24 m x 39.458 kg/m x 0.20 = 3.79; the mass of round 80 in steel (trade tables, from memory)
   EXPECT_NEAR(in["money"].get<double>(), 3.79, 0.011);
   EXPECT_EQ(in["words"], "C45E for C45, order O1 line 10: 2 x 240 mm, 3.79 dearer");
-  EXPECT_TRUE(Has(As("planner", {"allocate", "A", "--dry"}).out, "stands in: C45E for C45, order O1 line 10: 2 x 240 mm, 3.79 dearer (" + TagOf("T") + ")")) << "in words too";
+  EXPECT_TRUE(Has(As("planner", {"allocate", "A", "--dry"}).out,
+                  "stands in: C45E for C45, order O1 line 10: 2 x 240 mm, 3.79 dearer (" + TagOf("T") + ")"))
+      << "in words too";
   Want("B", "O2,10,Pallant,round 80,C45E,600,2,,,,\n");
   EXPECT_EQ(As("planner", {"allocate", "B", "--dry"}).code, 3) << "not the other way";
 }
@@ -33,7 +41,10 @@ TEST_F(Scarce, ALargerSectionStandsInOnlyWhereItIsSigned) {
   Want("A", "O1,10,Pallant,round 80,C45E,240,2,,,,\n");
   EXPECT_EQ(As("planner", {"allocate", "A", "--dry"}).code, 3);
   const auto sign = [&](const std::string& asked, const std::string& offered) {
-    return As("quality", {"shop", "sign", File("s.json", R"({"section_standins": [{"asked": ")" + asked + R"(", "offered": ")" + offered + R"(", "reason": "turned down"}]})")});
+    return As("quality",
+              {"shop", "sign",
+               File("s.json",
+                    R"({"section_standins": [{"asked": ")" + asked + R"(", "offered": ")" + offered + R"(", "reason": "turned down"}]})")});
   };
   EXPECT_EQ(sign("round 85", "round 80").code, 1) << "a smaller one never";
   EXPECT_EQ(sign("round 80", "square 85").code, 1) << "nor another shape";
@@ -48,8 +59,14 @@ TEST_F(Scarce, ALargerSectionStandsInOnlyWhereItIsSigned) {
 // (800 - 60) / 242 = 3 of 240: first the line of priority 1, then the one that is due first.
 TEST_F(Scarce, PriorityThenDueDateSayWhoGetsTheMetal) {
   TakeIn("T,drop,Vandrek,K1,C45E,round 80,800,2,none,,\n");
-  ASSERT_EQ(As("planner", {"cutlist", "add", File("A.csv", "order,line,section,grade,length,quantity,due,priority\n"
-      "O1,10,round 80,C45E,240,2,2027-03-01,5\nO2,10,round 80,C45E,240,1,2027-04-01,1\nO3,10,round 80,C45E,240,2,2027-02-01,5\n")}).code, 0);
+  ASSERT_EQ(
+      As("planner",
+         {"cutlist", "add",
+          File("A.csv",
+               "order,line,section,grade,length,quantity,due,priority\n"
+               "O1,10,round 80,C45E,240,2,2027-03-01,5\nO2,10,round 80,C45E,240,1,2027-04-01,1\nO3,10,round 80,C45E,240,2,2027-02-01,5\n")})
+          .code,
+      0);
   const Ran ran = As("planner", {"allocate", "A"});
   EXPECT_EQ(ran.code, 3) << ran;
   const Json sheet = Sheet(1);

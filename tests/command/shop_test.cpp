@@ -14,12 +14,17 @@ TEST_F(Shop, NamesAWrongValueByItsPathAndChangesNothing) {
     EXPECT_EQ(ran.code, 2) << text << '\n' << ran;
     EXPECT_TRUE(Has(ran.err, file + ": " + words)) << text << '\n' << ran;
   };
-  const std::string place = R"({"sites":[{"site":"north","letter":"N","offline_letter":"M"}],"places":[{"place":"P1","site":"north","kind":"rack"}],)";
-  refused(place + R"("saws":[{"saw":"3","place":"SAW-1","max_section":"200","band":"b","kerf":"2 furlongs","trim":"5","grip":"60"}]})", "saws[0].kerf: ");
+  const std::string place =
+      R"({"sites":[{"site":"north","letter":"N","offline_letter":"M"}],"places":[{"place":"P1","site":"north","kind":"rack"}],)";
+  refused(place + R"("saws":[{"saw":"3","place":"SAW-1","max_section":"200","band":"b","kerf":"2 furlongs","trim":"5","grip":"60"}]})",
+          "saws[0].kerf: ");
   refused(place + R"("saws":[{"saw":"3","place":"SAW-1"}]})", "saws[0].max_section is missing");
-  refused(place + R"("prices":[{"grade":"42CrMo4","per_kg":"1.60","scrap_per_kg":"0.2"},{"grade":"42CrMo4","per_kg":"dear","scrap_per_kg":"0.2"}]})",
-          "prices[1].per_kg: ");
-  refused(place + R"("prices":[{"grade":"42CrMo5","per_kg":"1.60","scrap_per_kg":"0.2"}]})", "prices[0].grade: \"42CrMo5\" is not in the book");
+  refused(
+      place +
+          R"("prices":[{"grade":"42CrMo4","per_kg":"1.60","scrap_per_kg":"0.2"},{"grade":"42CrMo4","per_kg":"dear","scrap_per_kg":"0.2"}]})",
+      "prices[1].per_kg: ");
+  refused(place + R"("prices":[{"grade":"42CrMo5","per_kg":"1.60","scrap_per_kg":"0.2"}]})",
+          "prices[0].grade: \"42CrMo5\" is not in the book");
   refused(place + R"("keep":[{"keep":"150 mm","from":"soon"}]})", "keep[0].from: ");
   refused(place + R"("keep":[{"section":"blob 5","keep":"150 mm"}]})", "keep[0].section: ");
   refused(place + R"("rates":[{"family":"alloy steel","cm2_per_min":"fast"}]})", "rates[0].cm2_per_min: ");

@@ -47,7 +47,8 @@ TEST_F(Spreadsheets, NameTheCellOrTheRowOfWhatIsWrong) {
 }
 
 TEST_F(Spreadsheets, LookShowsWhatWasUnderstoodAndDoesNothing) {
-  const std::string file = File("cuts.csv", "Order;Line;Section;Grade;Length;Quantity\n4711;1;round 2in;C45E;352,4;14\n4711;1;round 50;C45E;100;2\n");
+  const std::string file =
+      File("cuts.csv", "Order;Line;Section;Grade;Length;Quantity\n4711;1;round 2in;C45E;352,4;14\n4711;1;round 50;C45E;100;2\n");
   const std::string before = Digest();
   const Ran ran = Heatkeep({"look", file, "--as", "cuts"});
   EXPECT_EQ(ran.code, 2);
@@ -70,7 +71,8 @@ TEST_F(Spreadsheets, LookShowsWhatWasUnderstoodAndDoesNothing) {
 }
 
 TEST_F(Spreadsheets, LookNamesTheSheetAndItsCells) {
-  const std::string file = Sheet("old.xlsx", {{"old_tag", "kind", "grade", "section", "length", "heat"}, {"1", "bar", "C45E", "round 50", "#6000", "#7715"}});
+  const std::string file =
+      Sheet("old.xlsx", {{"old_tag", "kind", "grade", "section", "length", "heat"}, {"1", "bar", "C45E", "round 50", "#6000", "#7715"}});
   const Json json = Json::parse(Heatkeep({"look", file, "--as", "opening", "--json"}).out);
   EXPECT_EQ(json["format"], "XLSX");
   EXPECT_EQ(json["sheet"], "Rack");

@@ -23,13 +23,15 @@ struct StockSide : Works {
 TEST_F(StockSide, APlaceIsCountedAndWhatIsMissingComesBackAsWhatItIs) {
   const std::string one = TagOf("T1"), two = TagOf("T2");
   EXPECT_EQ(Said("planner", {"count", "freeze", "B1-1"}), "B1-1 is frozen: nothing is taken from or put in it\n");
-  EXPECT_EQ(Said("clerk", {"count", "seen", "B1-1", two + "=599 mm", "--unmarked", "round 80=638 mm=...3317", "--done"}), "2 pieces counted in B1-1\n");
+  EXPECT_EQ(Said("clerk", {"count", "seen", "B1-1", two + "=599 mm", "--unmarked", "round 80=638 mm=...3317", "--done"}),
+            "2 pieces counted in B1-1\n");
   const Json differences = Asked("planner", {"count", "differences"});
   ASSERT_EQ(differences.size(), 3u);
   EXPECT_EQ(As("clerk", {"count", "approve", "B1-1", "--words", "looked"}).code, 1);
   EXPECT_TRUE(Has(Said("planner", {"count", "approve", "B1-1", "--words", "looked"}), "B1-1: missing " + one + "; found without a tag "));
   const std::string found = Word("select tag as w from api.stock_on_hand where heat is null");
-  EXPECT_EQ(Said("quality", {"piece", "identity", found, "--method", "mark", "--result", "half a stencil", "--as-tag", one}), found + " is " + one + " now, by test_quality\n");
+  EXPECT_EQ(Said("quality", {"piece", "identity", found, "--method", "mark", "--result", "half a stencil", "--as-tag", one}),
+            found + " is " + one + " now, by test_quality\n");
   EXPECT_EQ(Balance("K3317", "unexplained"), 3 * kMm);  // 2 of one, 1 of the other
   EXPECT_TRUE(Has(Said("clerk", {"piece", "history", one}), "reestablish_identity"));
   EXPECT_EQ(Broken(), "");
@@ -37,7 +39,8 @@ TEST_F(StockSide, APlaceIsCountedAndWhatIsMissingComesBackAsWhatItIs) {
 
 TEST_F(StockSide, ADeedEnteredLateSaysSoInTheHistory) {
   const std::string one = TagOf("T1");
-  Said("saw", {"piece", "damage", one, "--kind", "bent", "--words", "3 mm", "--usable", "--true-at", "2026-01-02T03:04", "--device", "scanner 4"});
+  Said("saw",
+       {"piece", "damage", one, "--kind", "bent", "--words", "3 mm", "--usable", "--true-at", "2026-01-02T03:04", "--device", "scanner 4"});
   const Json history = Asked("clerk", {"piece", "history", one});
   EXPECT_TRUE(Has(history.back()["entered"], "days later by test_saw")) << history.back();
   EXPECT_EQ(history.back()["device"], "scanner 4");
@@ -71,23 +74,36 @@ TEST_F(StockSide, WordsThatCannotBeReadAreRefusedBeforeTheBookIsAsked) {
 
 TEST_F(StockSide, AReleaseLimitsTheUseAndAQuarantineHasItsPlaceEachWithItsTimeAndDevice) {
   const std::string one = TagOf("T1");
-  EXPECT_EQ(Said("saw", {"quarantine", one, "--reason", "a seam", "--place", "QUAR", "--true-at", "2026-01-02T03:04", "--device", "scanner 4"}), one + " is in quarantine, in QUAR\n");
-  EXPECT_TRUE(Has(Said("quality", {"release", one, "--evidence", "seam ground out", "--not-for", "3.1", "--device", "desk 1"}), one + " is released, not above 2.2: seam ground out"));
+  EXPECT_EQ(
+      Said("saw", {"quarantine", one, "--reason", "a seam", "--place", "QUAR", "--true-at", "2026-01-02T03:04", "--device", "scanner 4"}),
+      one + " is in quarantine, in QUAR\n");
+  EXPECT_TRUE(Has(Said("quality", {"release", one, "--evidence", "seam ground out", "--not-for", "3.1", "--device", "desk 1"}),
+                  one + " is released, not above 2.2: seam ground out"));
   Said("clerk", {"putaway", one, "B1-2", "--device", "scanner 4"});
   EXPECT_EQ(Word("select papers as w from api.stock_on_hand where tag = $1", {one}), "2.2");
-  EXPECT_EQ(Word("select string_agg(distinct deed || ' on ' || device, ', ') as w from api.piece_history where tag = $1 and device is not null", {one}),
-            "put_away on scanner 4, quarantine on scanner 4, release on desk 1");
+  EXPECT_EQ(
+      Word("select string_agg(distinct deed || ' on ' || device, ', ') as w from api.piece_history where tag = $1 and device is not null",
+           {one}),
+      "put_away on scanner 4, quarantine on scanner 4, release on desk 1");
   EXPECT_TRUE(Has(Said("quality", {"hold", "heat", "K3317", "--reason", "letter", "--device", "desk 1"}), "hold 1: 2 pieces stopped\n"));
   EXPECT_EQ(Said("quality", {"hold", "lift", "1", "--evidence", "second letter", "--true-at", "2026-01-02T03:04"}), "hold 1 is lifted\n");
 }
 
 TEST_F(StockSide, LengthAndReceiptArePutRightByCommand) {
   const std::string one = TagOf("T1"), two = TagOf("T2");
-  EXPECT_TRUE(Has(Said("clerk", {"correct", "length", one, "--length", "638 mm", "--cause", "measured again"}), one + ": difference -2 mm"));
-  EXPECT_EQ(As("clerk", {"correct", "receipt", two, "--mill", "Vandrek", "--heat", "K3371", "--read-from", "metal", "--grade", "42CrMo4", "--section", "round 80", "--reason", "misread"}).code, 1);
-  EXPECT_EQ(Said("quality", {"correct", "receipt", two, "--mill", "Vandrek", "--heat", "K3371", "--read-from", "metal", "--grade", "42CrMo4", "--section", "round 80", "--reason", "misread"}),
+  EXPECT_TRUE(
+      Has(Said("clerk", {"correct", "length", one, "--length", "638 mm", "--cause", "measured again"}), one + ": difference -2 mm"));
+  EXPECT_EQ(As("clerk",
+               {"correct", "receipt", two, "--mill", "Vandrek", "--heat", "K3371", "--read-from", "metal", "--grade", "42CrMo4",
+                "--section", "round 80", "--reason", "misread"})
+                .code,
+            1);
+  EXPECT_EQ(Said("quality",
+                 {"correct", "receipt", two, "--mill", "Vandrek", "--heat", "K3371", "--read-from", "metal", "--grade", "42CrMo4",
+                  "--section", "round 80", "--reason", "misread"}),
             two + " is put right; 0 pieces follow\n");
-  EXPECT_EQ(Said("quality", {"papers", "at-risk", "Vandrek", "K3371", "--reason", "promised for Friday"}), "1 lots may be cut at risk; nothing of them ships\n");
+  EXPECT_EQ(Said("quality", {"papers", "at-risk", "Vandrek", "K3371", "--reason", "promised for Friday"}),
+            "1 lots may be cut at risk; nothing of them ships\n");
   const std::string head = "number,type,issuer,heat,section,grade,issued\n";
   EXPECT_EQ(Said("clerk", {"certificate", "file", File("f.csv", head + "C2,3.1,Vandrek,K3371,round 80,42CrMo4,2026-01-05\n")}),
             "1 documents filed for 1 lots; they wait until quality accepts them\n");
@@ -100,33 +116,33 @@ TEST_F(StockSide, LengthAndReceiptArePutRightByCommand) {
 
 TEST_F(StockSide, EveryHelpHasAnExample) {
   int seen = 0;
-  for (const auto& [noun, verbs] : std::vector<std::pair<std::string, Words>>{
-           {"expected", {"add", "promise", "list"}},
-           {"receipt", {"reverse", "decide-over", "sign-opening", "list", "claims"}},
-           {"papers", {"at-risk", "chase", "accept", "limit", "awaited", "waiting", "list"}},
-           {"bundle", {"make", "open", "move", "list"}},
-           {"transfer", {"send", "receive", "list"}},
-           {"count", {"freeze", "give-up", "seen", "approve", "list", "differences"}},
-           {"device", {"add", "calibrate", "list"}},
-           {"label", {"print", "printed", "failed", "list"}},
-           {"piece", {"damage", "found", "found-again", "identity", "downgrade", "photo", "relabel", "write-off", "sell", "buy-over", "history", "photos", "notes"}},
-           {"return", {"supplier", "owner", "customer", "list"}},
-           {"outside", {"send", "back", "list"}},
-           {"hold", {"heat", "lot", "piece", "certificate", "receipt", "lift", "condemn", "list"}},
-           {"correct", {"length", "receipt"}},
-           {"rules", {"list"}},
-           {"heats", {"look-alikes"}},
-           {"value", {"list"}},
-           {"property", {"list"}}}) {
+  for (const auto& [noun, verbs] :
+       std::vector<std::pair<std::string, Words>>{{"expected", {"add", "promise", "list"}},
+                                                  {"receipt", {"reverse", "decide-over", "sign-opening", "list", "claims"}},
+                                                  {"papers", {"at-risk", "chase", "accept", "limit", "awaited", "waiting", "list"}},
+                                                  {"bundle", {"make", "open", "move", "list"}},
+                                                  {"transfer", {"send", "receive", "list"}},
+                                                  {"count", {"freeze", "give-up", "seen", "approve", "list", "differences"}},
+                                                  {"device", {"add", "calibrate", "list"}},
+                                                  {"label", {"print", "printed", "failed", "list"}},
+                                                  {"piece",
+                                                   {"damage", "found", "found-again", "identity", "downgrade", "photo", "relabel",
+                                                    "write-off", "sell", "buy-over", "history", "photos", "notes"}},
+                                                  {"return", {"supplier", "owner", "customer", "list"}},
+                                                  {"outside", {"send", "back", "list"}},
+                                                  {"hold", {"heat", "lot", "piece", "certificate", "receipt", "lift", "condemn", "list"}},
+                                                  {"correct", {"length", "receipt"}},
+                                                  {"rules", {"list"}},
+                                                  {"heats", {"look-alikes"}},
+                                                  {"value", {"list"}},
+                                                  {"property", {"list"}}}) {
     for (const std::string& verb : verbs) {
       const Ran help = Heatkeep({noun, verb, "--help"});
       EXPECT_EQ(help.code, 0) << help;
       EXPECT_TRUE(Has(help.out, "example: heatkeep " + noun + " " + verb)) << help;
       EXPECT_TRUE(Has(help.out, "--json")) << help;
       static const std::set<std::string> lists{"list", "claims", "awaited", "waiting", "photos", "notes", "look-alikes"};
-      if (lists.contains(verb)) {
-        EXPECT_TRUE(Asked("owner", {noun, verb}).is_array()) << noun << ' ' << verb;
-      }
+      if (lists.contains(verb)) { EXPECT_TRUE(Asked("owner", {noun, verb}).is_array()) << noun << ' ' << verb; }
       ++seen;
     }
   }

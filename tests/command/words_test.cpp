@@ -63,21 +63,32 @@ TEST(CommandWords, WhatIsWrongIsSaidSoThatTheNextTryIsRight) {
   EXPECT_EQ(said({"stokc"}), "heatkeep: \"stokc\" is no command; perhaps stock is meant\n  `heatkeep --help` says what there is\n");
   EXPECT_EQ(said({"fly"}), "heatkeep: \"fly\" is no command\n  `heatkeep --help` says what there is\n");
   EXPECT_EQ(said({}), "heatkeep: a command is missing\n  `heatkeep --help` says what there is\n");
-  EXPECT_EQ(said({"--home", "stock"}), "heatkeep: a command is missing\n  `heatkeep --help` says what there is\n") << "stock is the folder there";
-  EXPECT_EQ(said({"book", "person"}), "heatkeep book person: a command is missing; expected add or list\n  `heatkeep book person --help` says what there is\n");
-  EXPECT_EQ(said({"book", "statsu"}),
-            "heatkeep book: \"statsu\" is no command of it; expected init, start, stop, status, verify, migrate, backup, restore, seal or person; perhaps status is meant\n"
-            "  `heatkeep book --help` says what there is\n");
-  EXPECT_TRUE(said({"plan", "shwo", "1"}).starts_with("heatkeep plan: \"shwo\" is no command of it; expected show, cancel or list; perhaps show is meant\n"));
-  EXPECT_EQ(said({"stock", "--grad", "x"}),
-            "heatkeep stock: \"--grad\" is no option of it; perhaps --grade is meant\n  example: heatkeep stock --grade 42CrMo4 --section \"round 80\"\n"
-            "  `heatkeep stock --help` says what it takes\n");
-  EXPECT_EQ(said({"receive"}), "heatkeep receive: file is missing\n  example: heatkeep receive note-20418.xlsx --sheet Monday\n  `heatkeep receive --help` says what it takes\n");
-  EXPECT_TRUE(said({"section", "round", "50"}).starts_with("heatkeep section: \"50\" is one word too many; expected words and options (a text with blanks goes in quotes)\n"));
+  EXPECT_EQ(said({"--home", "stock"}), "heatkeep: a command is missing\n  `heatkeep --help` says what there is\n")
+      << "stock is the folder there";
+  EXPECT_EQ(said({"book", "person"}),
+            "heatkeep book person: a command is missing; expected add or list\n  `heatkeep book person --help` says what there is\n");
+  EXPECT_EQ(
+      said({"book", "statsu"}),
+      "heatkeep book: \"statsu\" is no command of it; expected init, start, stop, status, verify, migrate, backup, restore, seal or person; perhaps status is meant\n"
+      "  `heatkeep book --help` says what there is\n");
+  EXPECT_TRUE(said({"plan", "shwo", "1"})
+                  .starts_with("heatkeep plan: \"shwo\" is no command of it; expected show, cancel or list; perhaps show is meant\n"));
+  EXPECT_EQ(
+      said({"stock", "--grad", "x"}),
+      "heatkeep stock: \"--grad\" is no option of it; perhaps --grade is meant\n  example: heatkeep stock --grade 42CrMo4 --section \"round 80\"\n"
+      "  `heatkeep stock --help` says what it takes\n");
+  EXPECT_EQ(
+      said({"receive"}),
+      "heatkeep receive: file is missing\n  example: heatkeep receive note-20418.xlsx --sheet Monday\n  `heatkeep receive --help` says what it takes\n");
+  EXPECT_TRUE(
+      said({"section", "round", "50"})
+          .starts_with("heatkeep section: \"50\" is one word too many; expected words and options (a text with blanks goes in quotes)\n"));
   EXPECT_TRUE(said({"plan", "show", "one"}).starts_with("heatkeep plan show: plan: \"one\" is not a number\n"));
   EXPECT_TRUE(said({"stock", "--grade"}).starts_with("heatkeep stock: --grade needs a value behind it\n")) << said({"stock", "--grade"});
-  EXPECT_TRUE(said({"look", "x.csv", "--as", "cutz"}).starts_with(
-      "heatkeep look: --as: \"cutz\" is not known; expected stock, cuts, delivery, opening, certificates or grades; perhaps cuts is meant\n"));
+  EXPECT_TRUE(
+      said({"look", "x.csv", "--as", "cutz"})
+          .starts_with(
+              "heatkeep look: --as: \"cutz\" is not known; expected stock, cuts, delivery, opening, certificates or grades; perhaps cuts is meant\n"));
 }
 
 TEST(CommandWords, EveryHelpHasAnExample) {
@@ -109,18 +120,23 @@ using OnABook = Works;
 
 TEST_F(OnABook, WhatOneMayNotDoNamesTheRolesThatMay) {
   const Ran ran = As("clerk", {"saw", "ticket", "--bin", "B", "--dealer", "D", "--ticket", "T", "--mass", "480", "--per-kg", "0.25"});
-  EXPECT_EQ(ran.err, "heatkeep: you may not do this: scrap_ticket\n"
-                     "  it is the work of planner or quality; whoever keeps the book gives roles with `heatkeep book person add`\n");
+  EXPECT_EQ(ran.err,
+            "heatkeep: you may not do this: scrap_ticket\n"
+            "  it is the work of planner or quality; whoever keeps the book gives roles with `heatkeep book person add`\n");
   EXPECT_TRUE(Has(As("clerk", {"plan", "cancel", "1", "--reason", "x"}).err, "it is the work of planner;"));
 }
 
 TEST_F(OnABook, NobodyButTheRoleDoesItsWork) {
   const std::string before = Digest();
   const std::string cuts = File("A.csv", "order,line,section,grade,length,quantity\nO1,10,round 80,42CrMo4,1,1\n");
-  for (const auto& [who, words] : std::vector<std::pair<std::string, Words>>{
-           {"planner", {"shop", "set", PathOf("shop.json")}}, {"clerk", {"cutlist", "add", cuts}}, {"clerk", {"book", "verify"}},
-           {"quality", {"pull", "A000001D", "--saw", "1", "--plan", "1"}}, {"owner", {"plan", "cancel", "1", "--reason", "x"}},
-           {"planner", {"quarantine", "A000001D", "--reason", "x"}}, {"owner", {"ship", "O1/10=1", "--note", "D1", "--customer", "Pallant"}}}) {
+  for (const auto& [who, words] :
+       std::vector<std::pair<std::string, Words>>{{"planner", {"shop", "set", PathOf("shop.json")}},
+                                                  {"clerk", {"cutlist", "add", cuts}},
+                                                  {"clerk", {"book", "verify"}},
+                                                  {"quality", {"pull", "A000001D", "--saw", "1", "--plan", "1"}},
+                                                  {"owner", {"plan", "cancel", "1", "--reason", "x"}},
+                                                  {"planner", {"quarantine", "A000001D", "--reason", "x"}},
+                                                  {"owner", {"ship", "O1/10=1", "--note", "D1", "--customer", "Pallant"}}}) {
     const Ran ran = As(who, words);
     EXPECT_EQ(ran.code, 1) << who << ' ' << words[0] << '\n' << ran;
     EXPECT_TRUE(words[0] == "quarantine" || Has(ran.err, "you may not do this")) << ran;

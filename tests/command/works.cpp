@@ -109,12 +109,8 @@ std::int64_t Works::Plan(const std::string& list, const Words& more) {
   return after > before ? after : 0;
 }
 
-std::string Works::TagOf(const std::string& old_tag) {
-  return Word("select tag as w from book.piece where old_tag = $1", {old_tag});
-}
-std::int64_t Works::Number(const std::string& sql, const std::vector<Param>& params) {
-  return admin.Execute(sql, params).Only().Int("n");
-}
+std::string Works::TagOf(const std::string& old_tag) { return Word("select tag as w from book.piece where old_tag = $1", {old_tag}); }
+std::int64_t Works::Number(const std::string& sql, const std::vector<Param>& params) { return admin.Execute(sql, params).Only().Int("n"); }
 std::string Works::Word(const std::string& sql, const std::vector<Param>& params) {
   return admin.Execute(sql, params).Only().OptionalText("w").value_or("");
 }
@@ -130,8 +126,9 @@ std::int64_t Works::Balance(const std::string& heat, const std::string& name) co
 }
 
 std::string Works::Broken() {
-  return Word("select string_agg(\"check\" || ': ' || detail, '; ') as w from api.verify_book() where not ok"
-              " and \"check\" <> 'the server keeps what it says'");
+  return Word(
+      "select string_agg(\"check\" || ': ' || detail, '; ') as w from api.verify_book() where not ok"
+      " and \"check\" <> 'the server keeps what it says'");
 }
 
 }  // namespace heatkeep::command

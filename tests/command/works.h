@@ -2,8 +2,8 @@
 // work it is, really logged in.
 //
 //   saws 1 (kerf 2, trim 10, grip 60, bundled 120, to 260) and 2 (the same, to 500); rests are kept from 150, those of
-//   X2CrNiMo17-12-2 from 600; heats are not read back at the saw; places B1-1, B1-2, GATE, SAW-1, SAW-2, QUAR; mills and suppliers Vandrek, Kestholm;
-//   customers Pallant, Drewe, Ister; the grades that come with the program
+//   X2CrNiMo17-12-2 from 600; heats are not read back at the saw; places B1-1, B1-2, GATE, SAW-1, SAW-2, QUAR; mills and suppliers Vandrek,
+//   Kestholm; customers Pallant, Drewe, Ister; the grades that come with the program
 #pragma once
 
 #include <gtest/gtest.h>

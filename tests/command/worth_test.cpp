@@ -8,7 +8,11 @@ class Worth : public Works {
  protected:
   // One of 300 from a drop of 500 or of 800; the metal has a price.
   void TwoDrops() {
-    ASSERT_EQ(As("owner", {"shop", "set", File("p.json", R"({"prices": [{"grade": "42CrMo4", "per_kg": "1.60", "scrap_per_kg": "0.25", "from": "2020-01-01"}]})")}).code, 0);
+    ASSERT_EQ(As("owner",
+                 {"shop", "set",
+                  File("p.json", R"({"prices": [{"grade": "42CrMo4", "per_kg": "1.60", "scrap_per_kg": "0.25", "from": "2020-01-01"}]})")})
+                  .code,
+              0);
     TakeIn("A,drop,Vandrek,K1,42CrMo4,round 80,500,2,none,,\nB,drop,Vandrek,K2,42CrMo4,round 80,800,2,none,,\n");
     Want("now", "O1,10,Pallant,round 80,42CrMo4,300,1,,,,\n");
   }
@@ -17,7 +21,7 @@ class Worth : public Works {
     std::string rows = "order,line,section,grade,length,quantity,due\n";
     for (int i = 0; i < count; ++i)
       rows += "P" + std::to_string(i) + ",1,round 80,42CrMo4,400,1," +
-              Word("select to_char(current_date - $1::integer, 'YYYY-MM-DD') as w", {1 + 4 * i}) + "\n";
+          Word("select to_char(current_date - $1::integer, 'YYYY-MM-DD') as w", {1 + 4 * i}) + "\n";
     ASSERT_EQ(As("planner", {"cutlist", "add", File("past.csv", rows)}).code, 0);
   }
   std::string Taken(const std::string& aim) {

@@ -1,6 +1,6 @@
-// Loaded into a server before everything else: no file of it grows while the file `full` lies in the folder HEATKEEP_BAD_GROUND (holding "data":
-// its log of writes still may), and its clock is off by the seconds in the file `clock`. What is there already can be written over, as on
-// a disk that is really full. Works for whoever runs the tests.
+// Loaded into a server before everything else: no file of it grows while the file `full` lies in the folder HEATKEEP_BAD_GROUND (holding
+// "data": its log of writes still may), and its clock is off by the seconds in the file `clock`. What is there already can be written over,
+// as on a disk that is really full. Works for whoever runs the tests.
 #include <dlfcn.h>
 #include <fcntl.h>
 #include <sys/stat.h>

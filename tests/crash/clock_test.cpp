@@ -1,5 +1,5 @@
-// The clock of the server jumps: the order of what happened is that of its chain, never that of the clock, and what a promise or a true time
-// says is judged by the clock as it stands then.
+// The clock of the server jumps: the order of what happened is that of its chain, never that of the clock, and what a promise or a true
+// time says is judged by the clock as it stands then.
 #include "tests/crash/ground.h"
 
 namespace heatkeep {
@@ -7,7 +7,8 @@ namespace {
 
 struct Clock : OnBadGround {
   std::int64_t Backwards() {
-    return Number("select count(*) as n from book.happening a join book.happening b on (b.chain, b.chain_id) = (a.chain, a.chain_id) and b.seq = a.seq + 1 where b.at < a.at");
+    return Number(
+        "select count(*) as n from book.happening a join book.happening b on (b.chain, b.chain_id) = (a.chain, a.chain_id) and b.seq = a.seq + 1 where b.at < a.at");
   }
 };
 
@@ -34,14 +35,20 @@ TEST_F(Clock, JumpsBackAndTheChainsAndPromisesStandAsTheyWere) {
   ExpectWhole();
 }
 
-// A saw off the network whose own clock is right, told to a server whose clock went back: refused, kept, and booked when the clock is right.
+// A saw off the network whose own clock is right, told to a server whose clock went back: refused, kept, and booked when the clock is
+// right.
 TEST_F(Clock, OfTheServerBehindTheSawsKeepsTheDeedsInTheQueue) {
   const std::string file = (folder / "saw-1.queue").string();
   Run({"saw", "block", "--device", "saw-1", "--site", "main", "--size", "100", "--queue", file});
   Refill(1);
-  const std::string tag = cluster.Admin().Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan}).Only().Text("tag");
+  const std::string tag =
+      cluster.Admin()
+          .Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan})
+          .Only()
+          .Text("tag");
   Run({"saw", "pull", tag, "--saw", "1", "--plan", plan, "--queue", file});
-  Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1", "--queue", file});
+  Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1",
+       "--queue", file});
   ClockOff(-7200);
   HeatkeepProcess refused(Words({"saw", "send", file}));
   EXPECT_EQ(refused.Finish(), 1) << refused.text();

@@ -85,7 +85,10 @@ void CuttingProxy::Pass(int client) {
     }
     if (open && ends[1].revents != 0) {
       const ssize_t n = recv(server, block.data(), block.size(), 0);
-      const std::size_t part = n <= 0 ? 0 : cut == Cut::Never ? static_cast<std::size_t>(n) : cut == Cut::InTheAnswer ? static_cast<std::size_t>(n) / 2 : 0;
+      const std::size_t part = n <= 0 ? 0
+          : cut == Cut::Never         ? static_cast<std::size_t>(n)
+          : cut == Cut::InTheAnswer   ? static_cast<std::size_t>(n) / 2
+                                      : 0;
       open = n > 0 && SendAll(client, block.data(), part) && cut == Cut::Never;
     }
   }

@@ -21,7 +21,8 @@ OnBadGround::OnBadGround() : ground_(folder / "ground") {
   const std::filesystem::path sockets = MakeSocketFolder(server);
   ReplaceFile(std::filesystem::path(home) / "socket", sockets.string() + '\n', 0644, OwnAccount());
   ServerChild child({"/usr/bin/env", "LD_PRELOAD=" + library.string(), "HEATKEEP_BAD_GROUND=" + ground_.string(), "LC_ALL=C.UTF-8",
-                     (FindServerBinaries({}).folder / "postgres").string(), "-D", cluster.data().string(), "-c", "unix_socket_directories=" + sockets.string()},
+                     (FindServerBinaries({}).folder / "postgres").string(), "-D", cluster.data().string(), "-c",
+                     "unix_socket_directories=" + sockets.string()},
                     server, cluster.log());
   for (int tries = 0; !cluster.Running(); ++tries) {
     if (tries > 400 || child.Ended()) throw std::runtime_error("the server on bad ground does not start");

@@ -67,8 +67,7 @@ void HeatkeepProcess::Kill() { kill(pid_, SIGKILL); }
 int HeatkeepProcess::Finish() {
   int raw = 0;
   while (waitpid(pid_, &raw, WNOHANG) == 0) ReadSome(20);
-  while (ReadSome(0)) {
-  }
+  while (ReadSome(0)) {}
   status_ = WIFEXITED(raw) ? WEXITSTATUS(raw) : 128 + WTERMSIG(raw);
   return status_;
 }

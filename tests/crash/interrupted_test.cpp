@@ -80,7 +80,10 @@ TEST_F(Interrupted, AMigrationThatWasKilledHasDoneNothingOrAll) {
     killed += RunAndKill({"book", "migrate"}, other, 500'000, round % 2 == 1);
     {
       Connection admin = book.Admin();
-      const std::int64_t run = admin.Execute("select count(*) as n from book.migration where version = $1", {std::stoi(newest.filename().string())}).Only().Int("n");
+      const std::int64_t run =
+          admin.Execute("select count(*) as n from book.migration where version = $1", {std::stoi(newest.filename().string())})
+              .Only()
+              .Int("n");
       undone += run == 0;
       EXPECT_EQ(admin.Execute("select count(*) as n from pg_namespace where nspname in ('api', 'guard')").Only().Int("n"), 2);
     }

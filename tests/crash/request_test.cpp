@@ -21,17 +21,23 @@ struct Request : SawingWorks {
 
   // A bar of the plan, at the saw.
   std::string Pulled(Connection& session) {
-    const std::string tag = session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan})
-                                .Only().Text("tag");
+    const std::string tag =
+        session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 1", {plan})
+            .Only()
+            .Text("tag");
     EXPECT_EQ(Deeds(session).Pull(NewRequest(), tag, "1", std::stoll(plan), "").value("tag", ""), tag);
     return tag;
   }
 
   Json CutOf(const std::string& tag) const {
-    return {{"tag", tag}, {"saw", "1"}, {"finish", true},
-            {"strokes", Json::array({{{"class", "good"}, {"order", Order()}, {"line", "10"}, {"count", 2}, {"length_nm", 400'000'000},
-                                      {"kerf_nm", 2'000'000}}})},
-            {"left", {{"fate", "drop"}, {"place", "B1-1"}}}};
+    return {
+        {"tag", tag},
+        {"saw", "1"},
+        {"finish", true},
+        {"strokes",
+         Json::array(
+             {{{"class", "good"}, {"order", Order()}, {"line", "10"}, {"count", 2}, {"length_nm", 400'000'000}, {"kerf_nm", 2'000'000}}})},
+        {"left", {{"fate", "drop"}, {"place", "B1-1"}}}};
   }
 
   std::int64_t StrokesOf(const std::string& tag) {
@@ -51,9 +57,7 @@ struct Request : SawingWorks {
         const auto server = static_cast<pid_t>(session.Execute("select pg_backend_pid() as pid").Only().Int("pid"));
         if (write(ready[1], &server, sizeof server) != sizeof server) _exit(1);
         Deeds(session).RecordCut(request, body);
-      } catch (const std::exception&) {
-        _exit(1);
-      }
+      } catch (const std::exception&) { _exit(1); }
       _exit(0);
     }
     pid_t server = 0;
@@ -115,7 +119,8 @@ TEST_F(Request, WhoseAnswerTheNetworkLostBooksOnceWhenItIsRepeated) {
   std::string sockets;
   std::getline(in, sockets);
   CuttingProxy proxy(sockets + "/.s.PGSQL.5432");
-  const std::string wire = "host=127.0.0.1 port=" + std::to_string(proxy.port()) + " dbname=heatkeep sslmode=disable gssencmode=disable user=" + OwnAccount().name;
+  const std::string wire = "host=127.0.0.1 port=" + std::to_string(proxy.port()) +
+      " dbname=heatkeep sslmode=disable gssencmode=disable user=" + OwnAccount().name;
   for (int round = 0; round < Rounds(9) && !HasFailure(); ++round) {
     Refill(2);
     Connection session = Connection::Open(wire);
@@ -127,9 +132,7 @@ TEST_F(Request, WhoseAnswerTheNetworkLostBooksOnceWhenItIsRepeated) {
     try {
       Deeds(session).RecordCut(request, body);
       ADD_FAILURE() << "the wire was not cut";
-    } catch (const DbError& error) {
-      EXPECT_EQ(error.kind, DbError::Kind::Unreachable) << error.message;
-    }
+    } catch (const DbError& error) { EXPECT_EQ(error.kind, DbError::Kind::Unreachable) << error.message; }
     Connection again = Connection::Open(wire);
     const Json answer = Deeds(again).RecordCut(request, body);
     EXPECT_EQ(answer.contains("again"), how != CuttingProxy::Cut::BeforeTheRequest) << round;

@@ -1,5 +1,5 @@
-// The server is killed and started anew under a desk that is open: its link hears of it, opens its sessions again by itself, hears the deeds of
-// others again, and a deed whose answer was lost is asked again and done once.
+// The server is killed and started anew under a desk that is open: its link hears of it, opens its sessions again by itself, hears the
+// deeds of others again, and a deed whose answer was lost is asked again and done once.
 #include <signal.h>
 
 #include <QCoreApplication>
@@ -25,7 +25,9 @@ struct Restart : SawingWorks {
   }
   // A deed that any number of times under one number is done once.
   SureDeed::Work Measured(const std::string& tag, Length length) {
-    return [request = NewRequest(), tag, length](Connection& book) { return Deeds(book).CorrectLength(request, tag, length, std::nullopt, "measured again"); };
+    return [request = NewRequest(), tag, length](Connection& book) {
+      return Deeds(book).CorrectLength(request, tag, length, std::nullopt, "measured again");
+    };
   }
 
   int words = 0;
@@ -50,7 +52,12 @@ TEST_F(Restart, UnderAnOpenDeskIsHeardOfAndTheDeskGoesOnByItself) {
     if (round % 2 == 0) Run({"book", "stop"});  // the keeper restarts it
     else KillTheServer();
     // at once, before the link has heard of it: the answer is missing
-    const bool asked = deed.Do(Measured(tag, {1'000'000'000 - round * 1'000}), [&](const nlohmann::json&) { ++answers; }, [&](const DbError& error) { ++refusals; ADD_FAILURE() << error.message; });
+    const bool asked = deed.Do(
+        Measured(tag, {1'000'000'000 - round * 1'000}), [&](const nlohmann::json&) { ++answers; },
+        [&](const DbError& error) {
+          ++refusals;
+          ADD_FAILURE() << error.message;
+        });
     ASSERT_TRUE(asked);
     ASSERT_TRUE(WaitFor([&] { return answers == round && link.ready(); })) << "round " << round;
     EXPECT_EQ(Number("select length_nm as n from book.piece where tag = $1", {tag}), 1'000'000'000 - round * 1'000);

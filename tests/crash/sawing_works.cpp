@@ -91,17 +91,24 @@ std::string SawingWorks::RunFile(const std::string& name, const std::string& tex
 }
 
 int SawingWorks::ToCut() {
-  return plan.empty() ? 0 : static_cast<int>(Number("select count(*) as n from book.layout where plan_id = $1::bigint and state in ('promised', 'at saw')", {plan}));
+  return plan.empty()
+      ? 0
+      : static_cast<int>(
+            Number("select count(*) as n from book.layout where plan_id = $1::bigint and state in ('promised', 'at saw')", {plan}));
 }
 
 void SawingWorks::Refill(int least) {
   if (ToCut() >= least) return;
   if (ToCut() > 0) Run({"cut", "record", "--plan", plan});
   const std::string n = std::to_string(++lorries_), bars = std::to_string(kBars);
-  Run({"receive", RunFile("delivery" + n + ".csv", "note,supplier,mill,heat,read_from,grade,section,length,count,ends,papers,place\nN" + n +
-                                                       ",Vandrek,Vandrek,K" + n + ",metal,42CrMo4,round 80,1000," + bars + ",2,none,B1-1\n")});
-  Run({"cutlist", "add", RunFile("L" + n + ".csv", "order,line,customer,section,grade,length,quantity\nO" + n +
-                                                       ",10,Pallant,round 80,42CrMo4,400," + std::to_string(2 * kBars) + "\n")});
+  Run({"receive",
+       RunFile("delivery" + n + ".csv",
+               "note,supplier,mill,heat,read_from,grade,section,length,count,ends,papers,place\nN" + n + ",Vandrek,Vandrek,K" + n +
+                   ",metal,42CrMo4,round 80,1000," + bars + ",2,none,B1-1\n")});
+  Run({"cutlist", "add",
+       RunFile("L" + n + ".csv",
+               "order,line,customer,section,grade,length,quantity\nO" + n + ",10,Pallant,round 80,42CrMo4,400," +
+                   std::to_string(2 * kBars) + "\n")});
   Run({"allocate", "L" + n, "--seconds", "3"});
   plan = std::to_string(Number("select max(plan_id) as n from book.plan"));  // a server killed before leaves gaps
   ASSERT_EQ(ToCut(), kBars);
@@ -131,7 +138,9 @@ void SawingWorks::ExpectWhole() {
   EXPECT_EQ(Number(kHalfCut), 0);
   for (const auto& [bar, drop] : said)
     EXPECT_EQ(Number("select count(*) as n from book.piece d join book.piece p on p.piece_id = d.parent_id"
-                     " where p.tag = $1 and d.tag = $2 and p.length_nm = 0", {bar, drop}), 1)
+                     " where p.tag = $1 and d.tag = $2 and p.length_nm = 0",
+                     {bar, drop}),
+              1)
         << bar << " was said to be cut";
   HeatkeepProcess balance(Words({"report", "balance", "K" + std::to_string(lorries_)})), verify(Words({"book", "verify"}));
   ASSERT_EQ(balance.Finish(), 0) << balance.text();

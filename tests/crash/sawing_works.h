@@ -47,7 +47,7 @@ class SawingWorks : public testing::Test {
   std::filesystem::path folder;
   std::string home;
   PrivateCluster cluster;
-  std::string plan;  // the number of the plan being cut
+  std::string plan;                                    // the number of the plan being cut
   std::set<std::pair<std::string, std::string>> said;  // bar and drop
   std::mt19937 random;
 

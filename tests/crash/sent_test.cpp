@@ -12,11 +12,13 @@ struct Sent : SawingWorks {
   std::vector<std::string> Queue(int bars) {
     Connection session = cluster.Connect(OwnAccount().name);
     std::vector<std::string> tags;
-    for (const Row row : session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit $2::int", {plan, bars}))
+    for (const Row row : session.Execute(
+             "select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit $2::int", {plan, bars}))
       tags.push_back(row.Text("tag"));
     for (const std::string& tag : tags) {
       Run({"saw", "pull", tag, "--saw", "1", "--plan", plan, "--queue", file});
-      Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1", "--queue", file});
+      Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1",
+           "--queue", file});
     }
     return tags;
   }
@@ -43,7 +45,8 @@ TEST_F(Sent, AKilledSenderBooksEveryDeedOnceWhenItSendsAgain) {
     WaitUntilQuiet();
     for (const std::string& tag : tags) {
       EXPECT_EQ(Number("select count(*) as n from book.stroke join book.piece using (piece_id) where tag = $1", {tag}), 2) << tag;
-      EXPECT_EQ(Number("select count(*) as n from book.piece d join book.piece p on p.piece_id = d.parent_id where p.tag = $1", {tag}), 1) << tag;
+      EXPECT_EQ(Number("select count(*) as n from book.piece d join book.piece p on p.piece_id = d.parent_id where p.tag = $1", {tag}), 1)
+          << tag;
     }
     EXPECT_EQ(Number("select count(*) as n from book.offline_deed where outcome = 'done'"), deeds);
     EXPECT_EQ(Number("select coalesce(max(seq), 0) as n from book.offline_deed"), deeds);

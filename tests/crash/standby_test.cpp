@@ -1,5 +1,5 @@
-// A standby of the book takes the place of a server that is lost. Told to wait for it (synchronous_standby_names), everything acknowledged is
-// there; not told so, what had not arrived yet is missing, and what a saw's queue holds of it is sent again.
+// A standby of the book takes the place of a server that is lost. Told to wait for it (synchronous_standby_names), everything acknowledged
+// is there; not told so, what had not arrived yet is missing, and what a saw's queue holds of it is sent again.
 #include <signal.h>
 
 #include <fstream>
@@ -31,13 +31,16 @@ struct Standby : SawingWorks {
         if (chown(path.c_str(), path == second ? 0 : server.uid, server.gid) != 0) throw std::runtime_error("chown");
     fs::permissions(second, fs::perms::owner_all | fs::perms::group_all | fs::perms::others_read | fs::perms::others_exec);
     for (int tries = 0;; ++tries) {  // the new lines are read in their own time
-      const ChildEnd end = RunChild({(FindServerBinaries({}).folder / "pg_basebackup").string(), "-h", sockets, "-U", kAdminLogin, "-D", standby.data().string(), "-c", "fast", "-X", "stream"}, server);
+      const ChildEnd end = RunChild({(FindServerBinaries({}).folder / "pg_basebackup").string(), "-h", sockets, "-U", kAdminLogin, "-D",
+                                     standby.data().string(), "-c", "fast", "-X", "stream"},
+                                    server);
       if (end.status == 0) break;
       if (tries == 20) throw std::runtime_error("no base backup: " + end.output);
       Sleep(100'000);
     }
     const std::string conf = ReadFileAs(standby.data() / "postgresql.auto.conf", server);
-    ReplaceFile(standby.data() / "postgresql.auto.conf", conf + "primary_conninfo = 'host=" + sockets + " user=" + kAdminLogin + " application_name=standby'\n", 0600, server);
+    ReplaceFile(standby.data() / "postgresql.auto.conf",
+                conf + "primary_conninfo = 'host=" + sockets + " user=" + kAdminLogin + " application_name=standby'\n", 0600, server);
     ReplaceFile(standby.data() / "standby.signal", "", 0600, server);
     fs::copy_file(fs::path(home) / "ready", second / "ready");
     standby.EnsureRunning();
@@ -100,10 +103,13 @@ TEST_F(Standby, ThatIsNotWaitedForLacksTheLastAndTheQueueSendsThatAgain) {
   Refill(6);
   Connection session = cluster.Connect(OwnAccount().name);
   std::vector<std::string> tags;
-  for (const Row row : session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 6", {plan})) tags.push_back(row.Text("tag"));
+  for (const Row row :
+       session.Execute("select tag from api.plan_layouts where plan_id = $1::bigint and state = 'promised' order by tag limit 6", {plan}))
+    tags.push_back(row.Text("tag"));
   const auto keep = [&](const std::string& tag) {
     Run({"saw", "pull", tag, "--saw", "1", "--plan", plan, "--queue", file});
-    Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1", "--queue", file});
+    Run({"saw", "cut", tag, "--saw", "1", "--kerf", "2", "--stroke", "good 2x400 " + Order() + "/10", "--left", "drop", "--place", "B1-1",
+         "--queue", file});
   };
   keep(tags[0]);
   keep(tags[1]);

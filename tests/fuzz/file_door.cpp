@@ -60,9 +60,7 @@ void ScanDoor(std::string_view bytes) {
     Require(!scan.fields.empty(), "a scan that was read says something");
     for (const auto& [identifier, data] : scan.fields) Require(!identifier.empty() && !data.empty(), "a field has an identifier and data");
     Require(ReadScan(WriteEnvelope(scan.fields)).fields == scan.fields, "a scan is written and read again as the same");
-  } catch (const BadText& e) {
-    Require(!e.Wrong().empty() && !e.Expected().empty(), "a refusal says what is wrong and what is expected");
-  }
+  } catch (const BadText& e) { Require(!e.Wrong().empty() && !e.Expected().empty(), "a refusal says what is wrong and what is expected"); }
 }
 
 void PlanDoor(std::string_view bytes) {
@@ -85,8 +83,7 @@ void PlanDoor(std::string_view bytes) {
     Require(allocator::CheckPlan(*problem, plan).empty(), "a plan passes the check");
     Require(allocator::CheckPlan(*problem, allocator::PlanByHand(*problem)).empty(), "a plan by hand passes the check");
   } catch (const BadText&) {
-  } catch (const std::invalid_argument&) {
-  }
+  } catch (const std::invalid_argument&) {}
 }
 
 }  // namespace heatkeep::fuzz

@@ -45,7 +45,8 @@ void RequireWritten(Length length) {
 }  // namespace
 
 void LengthsDoor(std::string_view bytes) {
-  for (const LengthReading how : {LengthReading{LengthUnit::Mm, '.'}, {LengthUnit::Mm, ','}, {LengthUnit::Inch, '.'}, {LengthUnit::Inch, ','}}) {
+  for (const LengthReading how :
+       {LengthReading{LengthUnit::Mm, '.'}, {LengthUnit::Mm, ','}, {LengthUnit::Inch, '.'}, {LengthUnit::Inch, ','}}) {
     if (const auto length = Read1([&] { return ReadWrittenLength(bytes, how); })) {
       Require(ReadLength(bytes, how) == length->length, "both readings of a length are one");
       RequireWritten(length->length);
@@ -60,12 +61,13 @@ void LengthsDoor(std::string_view bytes) {
       Require(number->digits >= 0 && number->places >= 0, "a number has no sign");
     Read1([&] { return ReadScaled(bytes, 6, how.decimal_mark); });
   }
-  if (const auto whole = Read1([&] { return ReadWhole(bytes, 0, 1'000'000); })) Require(*whole >= 0 && *whole <= 1'000'000, "a count is in range");
+  if (const auto whole = Read1([&] { return ReadWhole(bytes, 0, 1'000'000); }))
+    Require(*whole >= 0 && *whole <= 1'000'000, "a count is in range");
   if (const auto day = Read1([&] { return ReadIsoDateOrTime(bytes); })) Require(IsIsoDateOrTime(*day), "a day that was read is one");
   const std::string plain = PlainText(bytes);
   Require(PlainText(plain) == plain, "plain text is plain");
   Require(NormalCondition(NormalCondition(bytes)) == NormalCondition(bytes), "a condition has one normal form");
-  Require(LookAlike(bytes, std::string(bytes) + "-") , "a hyphen at the end is overlooked");
+  Require(LookAlike(bytes, std::string(bytes) + "-"), "a hyphen at the end is overlooked");
 }
 
 void SectionsDoor(std::string_view bytes) {

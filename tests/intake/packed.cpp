@@ -42,20 +42,25 @@ std::string Packed(const Parts& parts, const std::string& password) {
 }
 
 Parts XlsxParts(const std::string& rows, const std::string& strings) {
-  return {{"[Content_Types].xml", kHead + "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>"},
-          {"_rels/.rels", kHead + "<Relationships xmlns=\"" + kPackage + "\">" + Relation("r1", "officeDocument", "xl/workbook.xml") + "</Relationships>"},
-          {"xl/workbook.xml", kHead + "<workbook xmlns=\"" + kMain + "\" xmlns:r=\"" + kRel + "\"><sheets><sheet name=\"Rack\" sheetId=\"1\" r:id=\"a\"/></sheets></workbook>"},
-          {"xl/_rels/workbook.xml.rels", kHead + "<Relationships xmlns=\"" + kPackage + "\">" + Relation("a", "worksheet", "worksheets/odd.xml") +
-                                             Relation("b", "sharedStrings", "/xl/words.xml") + Relation("c", "styles", "styles.xml") + "</Relationships>"},
-          {"xl/worksheets/odd.xml", kHead + "<worksheet xmlns=\"" + kMain + "\"><sheetData>" + rows + "</sheetData></worksheet>"},
-          {"xl/words.xml", kHead + "<sst xmlns=\"" + kMain + "\">" + strings + "</sst>"},
-          {"xl/styles.xml",
-           kHead + "<styleSheet xmlns=\"" + kMain +
-               "\"><numFmts><numFmt numFmtId=\"164\" formatCode=\"0.00E+00\"/><numFmt numFmtId=\"165\" formatCode=\"0000\"/>"
-               "<numFmt numFmtId=\"166\" formatCode=\"dd/mm/yyyy\"/><numFmt numFmtId=\"167\" formatCode=\"0.0&quot; in&quot;\"/></numFmts>"
-               "<cellStyleXfs><xf numFmtId=\"14\"/></cellStyleXfs><cellXfs><xf numFmtId=\"0\"/><xf numFmtId=\"164\"/><xf numFmtId=\"165\"/>"
-               "<xf numFmtId=\"10\"/><xf numFmtId=\"166\"/><xf numFmtId=\"14\"/><xf numFmtId=\"167\"/><xf numFmtId=\"20\"/><xf numFmtId=\"22\"/>"
-               "<xf numFmtId=\"4\"/></cellXfs></styleSheet>"}};
+  return {
+      {"[Content_Types].xml", kHead + "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>"},
+      {"_rels/.rels",
+       kHead + "<Relationships xmlns=\"" + kPackage + "\">" + Relation("r1", "officeDocument", "xl/workbook.xml") + "</Relationships>"},
+      {"xl/workbook.xml",
+       kHead + "<workbook xmlns=\"" + kMain + "\" xmlns:r=\"" + kRel +
+           "\"><sheets><sheet name=\"Rack\" sheetId=\"1\" r:id=\"a\"/></sheets></workbook>"},
+      {"xl/_rels/workbook.xml.rels",
+       kHead + "<Relationships xmlns=\"" + kPackage + "\">" + Relation("a", "worksheet", "worksheets/odd.xml") +
+           Relation("b", "sharedStrings", "/xl/words.xml") + Relation("c", "styles", "styles.xml") + "</Relationships>"},
+      {"xl/worksheets/odd.xml", kHead + "<worksheet xmlns=\"" + kMain + "\"><sheetData>" + rows + "</sheetData></worksheet>"},
+      {"xl/words.xml", kHead + "<sst xmlns=\"" + kMain + "\">" + strings + "</sst>"},
+      {"xl/styles.xml",
+       kHead + "<styleSheet xmlns=\"" + kMain +
+           "\"><numFmts><numFmt numFmtId=\"164\" formatCode=\"0.00E+00\"/><numFmt numFmtId=\"165\" formatCode=\"0000\"/>"
+           "<numFmt numFmtId=\"166\" formatCode=\"dd/mm/yyyy\"/><numFmt numFmtId=\"167\" formatCode=\"0.0&quot; in&quot;\"/></numFmts>"
+           "<cellStyleXfs><xf numFmtId=\"14\"/></cellStyleXfs><cellXfs><xf numFmtId=\"0\"/><xf numFmtId=\"164\"/><xf numFmtId=\"165\"/>"
+           "<xf numFmtId=\"10\"/><xf numFmtId=\"166\"/><xf numFmtId=\"14\"/><xf numFmtId=\"167\"/><xf numFmtId=\"20\"/><xf numFmtId=\"22\"/>"
+           "<xf numFmtId=\"4\"/></cellXfs></styleSheet>"}};
 }
 
 std::string Xlsx(const std::string& rows, const std::string& strings) { return Packed(XlsxParts(rows, strings)); }
@@ -63,13 +68,14 @@ std::string Xlsx(const std::string& rows, const std::string& strings) { return P
 Parts OdsParts(const std::string& rows) {
   return {{"mimetype", "application/vnd.oasis.opendocument.spreadsheet"},
           {"META-INF/manifest.xml", kHead + "<manifest/>"},
-          {"content.xml", kHead +
-                              "<office:document-content xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\" "
-                              "xmlns:table=\"urn:oasis:names:tc:opendocument:xmlns:table:1.0\" "
-                              "xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\" "
-                              "xmlns:calcext=\"urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0\">"
-                              "<office:body><office:spreadsheet><table:table table:name=\"Rack\">" +
-                              rows + "</table:table></office:spreadsheet></office:body></office:document-content>"}};
+          {"content.xml",
+           kHead +
+               "<office:document-content xmlns:office=\"urn:oasis:names:tc:opendocument:xmlns:office:1.0\" "
+               "xmlns:table=\"urn:oasis:names:tc:opendocument:xmlns:table:1.0\" "
+               "xmlns:text=\"urn:oasis:names:tc:opendocument:xmlns:text:1.0\" "
+               "xmlns:calcext=\"urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0\">"
+               "<office:body><office:spreadsheet><table:table table:name=\"Rack\">" +
+               rows + "</table:table></office:spreadsheet></office:body></office:document-content>"}};
 }
 
 std::string Ods(const std::string& rows) { return Packed(OdsParts(rows)); }

@@ -15,7 +15,8 @@ inline std::string ShownTable(const Table& table) {
     text += std::to_string(row.line);
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
       text += "|" + row.cells[i];
-      if (!row.kinds.empty() && row.kinds[i] != CellKind::Text) text += std::string(" #0@?!").substr(static_cast<std::size_t>(row.kinds[i]), 1);
+      if (!row.kinds.empty() && row.kinds[i] != CellKind::Text)
+        text += std::string(" #0@?!").substr(static_cast<std::size_t>(row.kinds[i]), 1);
     }
     text += "\n";
   }

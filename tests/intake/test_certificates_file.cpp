@@ -45,8 +45,7 @@ TEST(CertificatesFile, ReadsDecimalCommasAndAnyElement) {
   const auto file = ReadCertificatesFile(
       "number;type;issuer;heat;section;grade;c;SI;nb;Fe\n1;3.1;Vandrek;K1;round 80;X;0,42;0,25;0,001;99,329\n", "certs.csv");
   ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
-  EXPECT_EQ(file.rows.at(0).chemistry,
-            (std::vector<ElementContent>{{"C", 420'000}, {"Si", 250'000}, {"Fe", 99'329'000}, {"Nb", 1'000}}));
+  EXPECT_EQ(file.rows.at(0).chemistry, (std::vector<ElementContent>{{"C", 420'000}, {"Si", 250'000}, {"Fe", 99'329'000}, {"Nb", 1'000}}));
 }
 
 TEST(CertificatesFile, SaysWhatIsWrong) {
@@ -79,26 +78,34 @@ TEST(CertificatesFile, TakesAnAnalysisOfTheProductBesideThatOfTheHeat) {
   EXPECT_FALSE(file.rows.at(0).product);
   EXPECT_TRUE(file.rows.at(1).product);
   EXPECT_EQ(file.rows.at(1).chemistry, (std::vector<ElementContent>{{"C", 440'000}}));
-  const auto wrong = [&](const std::string& second) { return ProblemsText(read("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,heat,0.42,950\n" + second).problems); };
-  EXPECT_EQ(wrong("1,3.1,Vandrek,K1,round 80,+N,42CrMo4,product,0.44,\n"),
-            "c.csv:3: another grade, condition, type, date or validator than line 2 has of this document and heat; expected the same in both rows\n");
-  EXPECT_EQ(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,piece,0.44,\n"), "c.csv:3: analysis: \"piece\" is not known; expected heat or product\n");
-  EXPECT_EQ(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,product,,\n"), "c.csv:3: a product analysis without values; expected mass % of an element at least\n");
-  EXPECT_NE(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,heat,0.44,\n"), "");     // the heat twice
+  const auto wrong = [&](const std::string& second) {
+    return ProblemsText(read("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,heat,0.42,950\n" + second).problems);
+  };
+  EXPECT_EQ(
+      wrong("1,3.1,Vandrek,K1,round 80,+N,42CrMo4,product,0.44,\n"),
+      "c.csv:3: another grade, condition, type, date or validator than line 2 has of this document and heat; expected the same in both rows\n");
+  EXPECT_EQ(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,piece,0.44,\n"),
+            "c.csv:3: analysis: \"piece\" is not known; expected heat or product\n");
+  EXPECT_EQ(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,product,,\n"),
+            "c.csv:3: a product analysis without values; expected mass % of an element at least\n");
+  EXPECT_NE(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,heat,0.44,\n"), "");        // the heat twice
   EXPECT_NE(wrong("1,3.1,Vandrek,K1,round 80,+QT,42CrMo4,product,0.44,950\n"), "");  // its tests twice
 }
 
 // Field codes of EN 10168:2004 (tests/reference/en10168_fields.csv, seen).
 TEST(CertificatesFile, MayBeHeadedByTheFieldsOfEn10168) {
-  const auto file = ReadCertificatesFile("A03,A02,A01,B07,B09,B02,B04,C71 C,C72_Mn,C11,C12,C13,Z02\nC1,3.1,Vandrek,M2208,round 80,42CrMo4,+QT,0.42,0.70,700,950,14,2026-03-04\n", "c.csv");
+  const auto file = ReadCertificatesFile(
+      "A03,A02,A01,B07,B09,B02,B04,C71 C,C72_Mn,C11,C12,C13,Z02\nC1,3.1,Vandrek,M2208,round 80,42CrMo4,+QT,0.42,0.70,700,950,14,2026-03-04\n",
+      "c.csv");
   ASSERT_TRUE(file.Good()) << file.problems.front().Text();
   const CertificatesFileRow& row = file.rows.at(0);
-  EXPECT_EQ(row.number + " " + row.issuer + " " + row.heat + " " + row.grade + " " + row.condition + " " + row.issued, "C1 Vandrek M2208 42CrMo4 +QT 2026-03-04");
+  EXPECT_EQ(row.number + " " + row.issuer + " " + row.heat + " " + row.grade + " " + row.condition + " " + row.issued,
+            "C1 Vandrek M2208 42CrMo4 +QT 2026-03-04");
   EXPECT_EQ(row.chemistry, (std::vector<ElementContent>{{"C", 420'000}, {"Mn", 700'000}}));
   EXPECT_EQ(row.re_kpa, 700'000);
   EXPECT_EQ(row.rm_kpa, 950'000);
   EXPECT_EQ(row.a_millipercent, 14'000);
-  EXPECT_FALSE(ReadCertificatesFile("A03,A02,A01,B07,B09,B02,C71\n", "c.csv").Good());  // C71 of what?
+  EXPECT_FALSE(ReadCertificatesFile("A03,A02,A01,B07,B09,B02,C71\n", "c.csv").Good());     // C71 of what?
   EXPECT_FALSE(ReadCertificatesFile("A03,number,A02,A01,B07,B09,B02\n", "c.csv").Good());  // the number twice
 }
 

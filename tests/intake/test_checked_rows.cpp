@@ -10,8 +10,7 @@ namespace {
 
 FileRows<Length> Lengths(std::string_view bytes, ReadingOptions how = {}) {
   return ReadCheckedRows<Length>(bytes, "f.csv", {{"slip_count"}, {"length", true, true}}, how, [](CheckedRows& file) {
-    return file.NeededValue<Length>("length", "a length",
-                                    [&file](const std::string& cell) { return ReadLength(cell, file.Lengths()); });
+    return file.NeededValue<Length>("length", "a length", [&file](const std::string& cell) { return ReadLength(cell, file.Lengths()); });
   });
 }
 
@@ -87,8 +86,7 @@ TEST(DecimalMark, IsWhatTheCallerSays) {
 }
 
 TEST(BareLengths, AreInTheUnitTheCallerSays) {
-  EXPECT_EQ(Micrometres(Lengths("length\n1\n", {BadLines::RefuseFile, 0, LengthUnit::Inch})),
-            (std::vector<std::int64_t>{25'400}));
+  EXPECT_EQ(Micrometres(Lengths("length\n1\n", {BadLines::RefuseFile, 0, LengthUnit::Inch})), (std::vector<std::int64_t>{25'400}));
 }
 
 }  // namespace

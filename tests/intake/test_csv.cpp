@@ -49,11 +49,20 @@ TEST(ReadCsv, TakesEveryLineEndAndLeavesEmptyLinesOut) {
 }
 
 TEST(ReadCsv, ReadsWhatSpreadsheetsSave) {
-  EXPECT_EQ(Shown("\xEF\xBB\xBF" "a,\xC3\xA4\n1,2\n"), "1|a|\xC3\xA4\n2|1|2\n");
-  EXPECT_EQ(Shown("a,\xE4\x80\x9F\n1,2\n"), "1|a|\xE4\x80\x9F\n2|1|2\n");      // UTF-8 of another script
+  EXPECT_EQ(Shown("\xEF\xBB\xBF"
+                  "a,\xC3\xA4\n1,2\n"),
+            "1|a|\xC3\xA4\n2|1|2\n");
+  EXPECT_EQ(Shown("a,\xE4\x80\x9F\n1,2\n"), "1|a|\xE4\x80\x9F\n2|1|2\n");                // UTF-8 of another script
   EXPECT_EQ(Shown("a,\xE4\x80\n1,\xD8\n"), "1|a|\xC3\xA4\xE2\x82\xAC\n2|1|\xC3\x98\n");  // Windows-1252
-  EXPECT_EQ(Shown("\xFF\xFE" "a\0;\0\xE4\0\n\0" "1\0;\0" "2\0"s), "1|a|\xC3\xA4\n2|1|2\n");
-  EXPECT_EQ(Shown("\xFE\xFF\0a\0,\xD8\x3D\xDE\x00\0\n\0" "1\0,\0" "2"s), "1|a|\xF0\x9F\x98\x80\n2|1|2\n");
+  EXPECT_EQ(Shown("\xFF\xFE"
+                  "a\0;\0\xE4\0\n\0"
+                  "1\0;\0"
+                  "2\0"s),
+            "1|a|\xC3\xA4\n2|1|2\n");
+  EXPECT_EQ(Shown("\xFE\xFF\0a\0,\xD8\x3D\xDE\x00\0\n\0"
+                  "1\0,\0"
+                  "2"s),
+            "1|a|\xF0\x9F\x98\x80\n2|1|2\n");
   EXPECT_EQ(ReadCsv("a,\xE4\n", "f").facts.encoding, "Windows-1252");
 }
 
@@ -65,12 +74,17 @@ TEST(ReadCsv, SaysWhatIsWrong) {
             "f.csv:2: text behind a closing quote; expected the delimiter there, or \"\" for a quote inside a quoted cell\n");
   EXPECT_EQ(Shown("PK\x03\x04..."), "f.csv: this is a spreadsheet or zip file; expected text: save it as CSV\n");
   EXPECT_EQ(Shown("a,b\n1,\0"s), "f.csv:2: a zero byte; expected a text file\n");
-  EXPECT_EQ(Shown("\xEF\xBB\xBF" "a,b\n\xE4,2\n"),
+  EXPECT_EQ(Shown("\xEF\xBB\xBF"
+                  "a,b\n\xE4,2\n"),
             "f.csv:2: bytes that are not UTF-8 though the file says it is; expected a file saved as UTF-8\n");
   EXPECT_EQ(Shown("a,\x81\n"),
             "f.csv:1: a byte that is a character neither in UTF-8 nor in Windows-1252; expected a file saved as UTF-8\n");
-  EXPECT_EQ(Shown("\xFF\xFE" "a"s), "f.csv: half a UTF-16 character at the end; expected a whole text file\n");
-  EXPECT_EQ(Shown("\xFF\xFE\0\xD8" "a\0"s), "f.csv:1: half a UTF-16 character; expected a whole text file\n");
+  EXPECT_EQ(Shown("\xFF\xFE"
+                  "a"s),
+            "f.csv: half a UTF-16 character at the end; expected a whole text file\n");
+  EXPECT_EQ(Shown("\xFF\xFE\0\xD8"
+                  "a\0"s),
+            "f.csv:1: half a UTF-16 character; expected a whole text file\n");
 }
 
 TEST(ReadCsv, RefusesWhatIsTooLarge) {
@@ -100,9 +114,7 @@ TEST(FileBytes, SaysWhyItCannotRead) {
   const auto refusal = [](const std::string& path) -> std::string {
     try {
       FileBytes(path);
-    } catch (const std::runtime_error& e) {
-      return e.what();
-    }
+    } catch (const std::runtime_error& e) { return e.what(); }
     return "";
   };
   EXPECT_EQ(refusal("no/such/file.csv"), "no/such/file.csv: there is no such file; expected the path of a file");

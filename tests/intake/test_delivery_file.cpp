@@ -14,8 +14,9 @@ std::string Problems(std::string_view rows) {
 }
 
 TEST(DeliveryFile, ReadsTheShortHeader) {
-  const auto file = ReadDeliveryFile(std::string(kShort) + "L-88,Mirrowby,Vandrek,K3317,metal,42CrMo4,round 80,6000,10\n"
-                                                           "L-88,Mirrowby,Vandrek,,none,42CrMo4,round 80,6000,1\n",
+  const auto file = ReadDeliveryFile(std::string(kShort) +
+                                         "L-88,Mirrowby,Vandrek,K3317,metal,42CrMo4,round 80,6000,10\n"
+                                         "L-88,Mirrowby,Vandrek,,none,42CrMo4,round 80,6000,1\n",
                                      "slip.csv");
   ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
   ASSERT_EQ(file.rows.size(), 2U);
@@ -61,8 +62,10 @@ TEST(DeliveryFile, ReadsWhatTheSlipTheTagAndTheDocumentSayBesideTheMetal) {
       "slip.csv");
   ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
   const DeliveryFileRow& row = file.rows.at(0);
-  EXPECT_EQ(row.order_line + '|' + row.slip_line + '|' + row.tag_heat + '|' + row.slip_heat + '|' + row.certificate_heat, "7|1|K 3371|K3317|K3317");
-  EXPECT_EQ(row.owner_ref + '|' + row.rests + '|' + row.chips + '|' + row.bundle + '|' + row.measured_with, "OS-9|return|scrap|S-12|tape 7");
+  EXPECT_EQ(row.order_line + '|' + row.slip_line + '|' + row.tag_heat + '|' + row.slip_heat + '|' + row.certificate_heat,
+            "7|1|K 3371|K3317|K3317");
+  EXPECT_EQ(row.owner_ref + '|' + row.rests + '|' + row.chips + '|' + row.bundle + '|' + row.measured_with,
+            "OS-9|return|scrap|S-12|tape 7");
   EXPECT_EQ(row.doubt, std::nullopt) << "the tape tells";
 }
 

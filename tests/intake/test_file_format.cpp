@@ -37,7 +37,9 @@ TEST(FileFormat, IsRecognisedByContentAndOthersAreRefusedInWords) {
     if (name == "_rels/.rels") content.replace(content.find("workbook.xml"), 12, "workbook.bin");
   }
   refused(Packed(binary), "a binary spreadsheet (.xlsb)");
-  Parts document = With(XlsxParts(""), "[Content_Types].xml", "<Types><Override ContentType=\"application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml\"/></Types>");
+  Parts document =
+      With(XlsxParts(""), "[Content_Types].xml",
+           "<Types><Override ContentType=\"application/vnd.openxmlformats-officedocument.wordprocessingml.document.main+xml\"/></Types>");
   for (auto& [name, content] : document) {
     if (name == "_rels/.rels") content.replace(content.find("xl/workbook.xml"), 15, "word/document.xml");
   }

@@ -12,7 +12,8 @@ const std::string kOneCell = "<row><c><v>1</v></c></row>";
 bool Has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 // Sets the 4 bytes at `offset` of every directory entry (signature `sign`) of the part called `name` to n.
-std::string Patched(std::string zip, const std::string& sign, std::size_t name_at, const std::string& name, std::size_t offset, std::uint32_t n) {
+std::string Patched(std::string zip, const std::string& sign, std::size_t name_at, const std::string& name, std::size_t offset,
+                    std::uint32_t n) {
   for (auto at = zip.find(sign); at != std::string::npos; at = zip.find(sign, at + 4)) {
     if (zip.compare(at + name_at, name.size(), name) != 0) continue;
     for (std::size_t i = 0; i < 4; ++i) zip[at + offset + i] = static_cast<char>(static_cast<unsigned char>(n >> (8 * i)));
@@ -36,12 +37,15 @@ TEST(Hostile, ABombIsRefusedByItsSize) {
 TEST(Hostile, ABombThatSaysItIsSmallIsRefusedWhileItUnpacks) {
   const std::string bomb = Packed(With(XlsxParts(kOneCell), kSheet, std::string(std::size_t{200} * 1024 * 1024, ' ')));
   const std::string answer = ShownTable(Lying(bomb, kSheet, 1000));
-  EXPECT_TRUE(Has(answer, "f: part \"xl/worksheets/odd.xml\" is damaged or is not as large as it says") || Has(answer, "unpacks to more than 128 MiB")) << answer;
+  EXPECT_TRUE(Has(answer, "f: part \"xl/worksheets/odd.xml\" is damaged or is not as large as it says") ||
+              Has(answer, "unpacks to more than 128 MiB"))
+      << answer;
 }
 
 TEST(Hostile, ManyPartsBelowTheLimitAreStillBounded) {
   const std::string big(std::size_t{120} * 1024 * 1024, ' ');
-  Parts parts = With(With(With(XlsxParts(kOneCell), kSheet, big), "xl/words.xml", "<sst>" + big + "</sst>"), "xl/styles.xml", "<s>" + big + "</s>");
+  Parts parts =
+      With(With(With(XlsxParts(kOneCell), kSheet, big), "xl/words.xml", "<sst>" + big + "</sst>"), "xl/styles.xml", "<s>" + big + "</s>");
   EXPECT_TRUE(Has(ShownTable(Packed(parts)), "unpacks to more than")) << "the sum is bounded too";
 }
 
@@ -70,10 +74,13 @@ TEST(Hostile, ASpreadsheetInASpreadsheetIsNotUnpacked) {
 }
 
 TEST(Hostile, DocumentTypesAndWithThemEntitiesAreRefused) {
-  const std::string laughs = "<?xml version=\"1.0\"?><!DOCTYPE l [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;\">]><worksheet><sheetData>" + kOneCell + "</sheetData></worksheet>";
-  EXPECT_EQ(ShownTable(Packed(With(XlsxParts(kOneCell), kSheet, laughs))),
-            "f: part \"xl/worksheets/odd.xml\" has a document type, which no spreadsheet needs; expected a whole spreadsheet, saved again\n");
-  const std::string outside = "<?xml version=\"1.0\"?><!DOCTYPE l [<!ENTITY x SYSTEM \"file:///etc/passwd\">]><sst><si><t>&x;</t></si></sst>";
+  const std::string laughs = "<?xml version=\"1.0\"?><!DOCTYPE l [<!ENTITY a \"ha\"><!ENTITY b \"&a;&a;&a;&a;\">]><worksheet><sheetData>" +
+      kOneCell + "</sheetData></worksheet>";
+  EXPECT_EQ(
+      ShownTable(Packed(With(XlsxParts(kOneCell), kSheet, laughs))),
+      "f: part \"xl/worksheets/odd.xml\" has a document type, which no spreadsheet needs; expected a whole spreadsheet, saved again\n");
+  const std::string outside =
+      "<?xml version=\"1.0\"?><!DOCTYPE l [<!ENTITY x SYSTEM \"file:///etc/passwd\">]><sst><si><t>&x;</t></si></sst>";
   EXPECT_TRUE(Has(ShownTable(Packed(With(XlsxParts(kOneCell), "xl/words.xml", outside))), "has a document type"));
   Parts ods = OdsParts("");
   EXPECT_TRUE(Has(ShownTable(Packed(With(ods, "content.xml", outside))), "has a document type"));
@@ -91,8 +98,10 @@ TEST(Hostile, DeepAndBrokenXmlIsRefused) {
 TEST(Hostile, PathsThatClimbOutAreRefused) {
   const std::string rels = "<Relationships><Relationship Id=\"a\" Type=\"x/worksheet\" Target=\"../../../etc/passwd\"/></Relationships>";
   EXPECT_TRUE(Has(ShownTable(Packed(With(XlsxParts(kOneCell), "xl/_rels/workbook.xml.rels", rels))), "points outside of itself"));
-  const std::string outside = "<Relationships><Relationship Id=\"a\" Type=\"x/worksheet\" TargetMode=\"External\" Target=\"http://127.0.0.1/s.xml\"/></Relationships>";
-  EXPECT_TRUE(Has(ShownTable(Packed(With(XlsxParts(kOneCell), "xl/_rels/workbook.xml.rels", outside))), "sheet \"Rack\" has no part in the file"));
+  const std::string outside =
+      "<Relationships><Relationship Id=\"a\" Type=\"x/worksheet\" TargetMode=\"External\" Target=\"http://127.0.0.1/s.xml\"/></Relationships>";
+  EXPECT_TRUE(
+      Has(ShownTable(Packed(With(XlsxParts(kOneCell), "xl/_rels/workbook.xml.rels", outside))), "sheet \"Rack\" has no part in the file"));
   EXPECT_EQ(ShownTable(Packed(With(XlsxParts(kOneCell), "../../evil", "x"))), "1|1#\n") << "a part that nobody asks for is never unpacked";
 }
 
@@ -128,12 +137,18 @@ TEST(Hostile, CellsWhereNoneCanBeAreRefused) {
 }
 
 TEST(Hostile, RepetitionsAreBounded) {
-  const std::string cell = "<table:table-cell office:value-type=\"string\" table:number-columns-repeated=\"200\"><text:p>x</text:p></table:table-cell>";
-  EXPECT_TRUE(Has(ShownTable(Ods("<table:table-row table:number-rows-repeated=\"1000000\">" + cell + "</table:table-row>")), "more than 4 000 000 cells"));
-  EXPECT_TRUE(Has(ShownTable(Ods("<table:table-row table:number-rows-repeated=\"99999999999\">" + cell + "</table:table-row>")), "repetitions of a row or cell"));
-  EXPECT_TRUE(Has(ShownTable(Ods("<table:table-row><table:table-cell office:value-type=\"string\" table:number-columns-repeated=\"16384\"><text:p>x</text:p></table:table-cell></table:table-row>")),
-                  "at most 256 columns"));
-  const std::string blanks = "<table:table-row><table:table-cell office:value-type=\"string\"><text:p>x<text:s text:c=\"1000000\"/>x</text:p></table:table-cell></table:table-row>";
+  const std::string cell =
+      "<table:table-cell office:value-type=\"string\" table:number-columns-repeated=\"200\"><text:p>x</text:p></table:table-cell>";
+  EXPECT_TRUE(Has(ShownTable(Ods("<table:table-row table:number-rows-repeated=\"1000000\">" + cell + "</table:table-row>")),
+                  "more than 4 000 000 cells"));
+  EXPECT_TRUE(Has(ShownTable(Ods("<table:table-row table:number-rows-repeated=\"99999999999\">" + cell + "</table:table-row>")),
+                  "repetitions of a row or cell"));
+  EXPECT_TRUE(Has(
+      ShownTable(Ods(
+          "<table:table-row><table:table-cell office:value-type=\"string\" table:number-columns-repeated=\"16384\"><text:p>x</text:p></table:table-cell></table:table-row>")),
+      "at most 256 columns"));
+  const std::string blanks =
+      "<table:table-row><table:table-cell office:value-type=\"string\"><text:p>x<text:s text:c=\"1000000\"/>x</text:p></table:table-cell></table:table-row>";
   std::string many;
   for (int i = 0; i < 70; ++i) many += blanks;
   EXPECT_TRUE(Has(ShownTable(Ods(many)), "more than 64 MiB of text"));

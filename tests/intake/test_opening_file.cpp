@@ -53,8 +53,7 @@ TEST(OpeningFile, WarnsOfLookAlikesInTheSameFileOnce) {
       "old_tag,kind,grade,section,length,heat\n1,bar,C45E,round 60,600,S12\n2,bar,C45E,round 60,600,512\n3,bar,C45E,round 60,600,512\n",
       "old.csv");
   EXPECT_EQ(file.rows.size(), 3U);
-  EXPECT_EQ(ProblemsText(file.warnings),
-            "old.csv:3: heat \"512\" looks like \"S12\"; they are kept apart until somebody has looked\n");
+  EXPECT_EQ(ProblemsText(file.warnings), "old.csv:3: heat \"512\" looks like \"S12\"; they are kept apart until somebody has looked\n");
 }
 
 TEST(OpeningFile, ReadsEveryColumn) {

@@ -8,8 +8,7 @@ namespace {
 using namespace literals;
 
 constexpr std::string_view kHeader = "tag,kind,section,grade,heat,length,count,ends\n";
-constexpr std::string_view kFullHeader =
-    "tag,kind,section,grade,heat,length,count,ends,papers,owner,condition,held,price,place,doubt\n";
+constexpr std::string_view kFullHeader = "tag,kind,section,grade,heat,length,count,ends,papers,owner,condition,held,price,place,doubt\n";
 
 FileRows<StockFileRow> Read(std::string_view header, std::string_view rows) {
   return ReadStockFile(std::string(header) + std::string(rows), "stock.csv");
@@ -58,20 +57,21 @@ TEST(StockFile, ReadsEveryOptionalColumn) {
 }
 
 TEST(StockFile, SaysWhatIsWrongInEveryLine) {
-  EXPECT_EQ(Problems("B1,bar,round 50,42CrMo4,K1,6000,1,\n"
-                     "B1,bar,round 50,42CrMo4,K1,6000,1,\n"
-                     ",rod,octagon 5,,1.23E+05,0,0,3\n"),
-            "stock.csv:3: tag \"B1\" stands in line 2 already; expected each tag once\n"
-            "stock.csv:4: tag is empty; expected a name for the piece\n"
-            "stock.csv:4: kind: \"rod\" is not known; expected bar or drop\n"
-            "stock.csv:4: section: unknown shape \"octagon\" in section \"octagon 5\"; expected one of: round 50, square 50, "
-            "hex 50, flat 100x20, tube 60.3x4, angle 100x75x8, box 100x60x5 cold, channel UPN 100, beam IPE 100 (or in inches: round 3 1/8 in)\n"
-            "stock.csv:4: grade is empty; expected a grade like 42CrMo4\n"
-            "stock.csv:4: heat: \"1.23E+05\" is a number a spreadsheet made of a heat like 123E3; expected the heat as marked "
-            "on the metal, in a column formatted as text\n"
-            "stock.csv:4: length: \"0\" is no length; expected a length over zero\n"
-            "stock.csv:4: count: \"0\" is out of range; expected a whole number from 1 to 1000000\n"
-            "stock.csv:4: ends: \"3\" is out of range; expected a whole number from 0 to 2\n");
+  EXPECT_EQ(
+      Problems("B1,bar,round 50,42CrMo4,K1,6000,1,\n"
+               "B1,bar,round 50,42CrMo4,K1,6000,1,\n"
+               ",rod,octagon 5,,1.23E+05,0,0,3\n"),
+      "stock.csv:3: tag \"B1\" stands in line 2 already; expected each tag once\n"
+      "stock.csv:4: tag is empty; expected a name for the piece\n"
+      "stock.csv:4: kind: \"rod\" is not known; expected bar or drop\n"
+      "stock.csv:4: section: unknown shape \"octagon\" in section \"octagon 5\"; expected one of: round 50, square 50, "
+      "hex 50, flat 100x20, tube 60.3x4, angle 100x75x8, box 100x60x5 cold, channel UPN 100, beam IPE 100 (or in inches: round 3 1/8 in)\n"
+      "stock.csv:4: grade is empty; expected a grade like 42CrMo4\n"
+      "stock.csv:4: heat: \"1.23E+05\" is a number a spreadsheet made of a heat like 123E3; expected the heat as marked "
+      "on the metal, in a column formatted as text\n"
+      "stock.csv:4: length: \"0\" is no length; expected a length over zero\n"
+      "stock.csv:4: count: \"0\" is out of range; expected a whole number from 1 to 1000000\n"
+      "stock.csv:4: ends: \"3\" is out of range; expected a whole number from 0 to 2\n");
 }
 
 TEST(StockFile, RefusesOptionalCellsThatMakeNoSense) {
@@ -95,8 +95,8 @@ TEST(StockFile, NamesMissingColumns) {
 }
 
 TEST(StockFile, ReadsASemicolonFileWithDecimalCommas) {
-  const auto file = ReadStockFile(
-      "Tag;Kind;Section;Grade;Heat;Length;Count;Price\r\nR1;bar;tube 60,3x4;S355J2;T901;6000,5;2;1,60\r\n", "stock.csv");
+  const auto file =
+      ReadStockFile("Tag;Kind;Section;Grade;Heat;Length;Count;Price\r\nR1;bar;tube 60,3x4;S355J2;T901;6000,5;2;1,60\r\n", "stock.csv");
   ASSERT_TRUE(file.Good()) << ProblemsText(file.problems);
   EXPECT_EQ(file.rows.at(0).section, ReadSection("tube 60.3x4"));
   EXPECT_EQ(file.rows.at(0).length, 6'000'500_um);

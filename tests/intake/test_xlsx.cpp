@@ -20,8 +20,9 @@ TEST(Xlsx, FindsTheSheetThroughItsRelationsAndReadsEveryKindOfText) {
 }
 
 TEST(Xlsx, PlacesCellsByTheirNamesOrInOrder) {
-  EXPECT_EQ(ShownTable(Xlsx("<row><c><v>1</v></c><c/><c><v>3</v></c></row><row><c r=\"C2\"><v>5</v></c></row><row/><row><c><v>7</v></c></row>")),
-            "1|1#||3#\n2|||5#\n4|7#||\n");
+  EXPECT_EQ(
+      ShownTable(Xlsx("<row><c><v>1</v></c><c/><c><v>3</v></c></row><row><c r=\"C2\"><v>5</v></c></row><row/><row><c><v>7</v></c></row>")),
+      "1|1#||3#\n2|||5#\n4|7#||\n");
 }
 
 TEST(Xlsx, ShowsNumbersAsTheSheetDoes) {
@@ -69,7 +70,8 @@ TEST(Xlsx, KnowsBooleansAndErrors) {
 }
 
 TEST(Xlsx, TakesAFormulasLastValueAndSaysSo) {
-  EXPECT_EQ(ShownTable(Xlsx("<row><c><f>1+1</f><v>2</v></c><c t=\"str\"><f>A1&amp;\"\"</f><v>x</v></c><c t=\"e\"><f>1/0</f><v>#DIV/0!</v></c></row>")),
+  EXPECT_EQ(ShownTable(Xlsx(
+                "<row><c><f>1+1</f><v>2</v></c><c t=\"str\"><f>A1&amp;\"\"</f><v>x</v></c><c t=\"e\"><f>1/0</f><v>#DIV/0!</v></c></row>")),
             "1|2#|x|#DIV/0!!\nf:Rack: 2 formulas (A1, B1): the values computed when the file was last saved are taken\n");
   EXPECT_EQ(ShownTable(Xlsx("<row><c><f>1+1</f></c></row>")), "1|a formula that was never computed!\n");
 }
@@ -137,7 +139,8 @@ TEST(Xlsx, TakesTheFirstShownSheetOrTheNamedOne) {
 TEST(Xlsx, ReadsTheStrictForm) {
   Parts parts = XlsxParts("<row><c><v>1</v></c></row>");
   for (auto& [name, content] : parts) {
-    const std::string loose = "http://schemas.openxmlformats.org/officeDocument/2006/relationships", strict = "http://purl.oclc.org/ooxml/officeDocument/relationships";
+    const std::string loose = "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
+                      strict = "http://purl.oclc.org/ooxml/officeDocument/relationships";
     for (auto at = content.find(loose); at != std::string::npos; at = content.find(loose)) content.replace(at, loose.size(), strict);
   }
   EXPECT_EQ(ShownTable(Packed(parts)), "1|1#\n");

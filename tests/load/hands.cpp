@@ -23,7 +23,8 @@ Json Hands::Ask(const std::string& deed, const RequestNumber& request, const std
   return Json::parse(session_.Execute("select api." + deed + "(" + marks + ")::text as answer", all).Only().Text("answer"));
 }
 
-Json Hands::Do(const std::string& deed, const std::vector<Param>& params, const std::function<std::map<std::string, std::int64_t>(const Json&)>& rows) {
+Json Hands::Do(const std::string& deed, const std::vector<Param>& params,
+               const std::function<std::map<std::string, std::int64_t>(const Json&)>& rows) {
   const RequestNumber request = NewRequest();
   const auto start = std::chrono::steady_clock::now();
   try {
@@ -34,7 +35,8 @@ Json Hands::Do(const std::string& deed, const std::vector<Param>& params, const 
     if (refused) ++journal.refused[answer.value("refused", "HK409") + " answered"];
     if (Dice(1, 30) == 1) {
       ++journal.repeated;
-      if (const Json again = Ask(deed, request, params); WithoutAgain(again) != answer) journal.wrong.push_back(deed + " asked again answered " + again.dump() + ", not " + answer.dump());
+      if (const Json again = Ask(deed, request, params); WithoutAgain(again) != answer)
+        journal.wrong.push_back(deed + " asked again answered " + again.dump() + ", not " + answer.dump());
     }
     return refused ? Json() : answer;
   } catch (const DbError& error) {

@@ -17,7 +17,8 @@ class Hands {
 
   // One deed: a fresh request number and these arguments after it. Now and then it is asked again under the same number, as after a lost
   // answer; that must answer the same. Null when it was refused.
-  Json Do(const std::string& deed, const std::vector<Param>& params, const std::function<std::map<std::string, std::int64_t>(const Json&)>& rows = {});
+  Json Do(const std::string& deed, const std::vector<Param>& params,
+          const std::function<std::map<std::string, std::int64_t>(const Json&)>& rows = {});
   Json DoBody(const std::string& deed, const Json& body, const std::function<std::map<std::string, std::int64_t>(const Json&)>& rows = {}) {
     return Do(deed, {body.dump()}, rows);
   }

@@ -31,11 +31,12 @@ std::vector<std::string> NotInTheBook(Connection& admin, const std::vector<Journ
 }
 
 std::vector<std::string> PromisedTwice(Connection& admin) {
-  std::map<std::int64_t, std::int64_t> piece_of;         // promise -> piece
-  std::map<std::int64_t, std::set<std::int64_t>> live;   // piece -> its live promises
+  std::map<std::int64_t, std::int64_t> piece_of;        // promise -> piece
+  std::map<std::int64_t, std::set<std::int64_t>> live;  // piece -> its live promises
   std::vector<std::string> twice;
-  for (const Row row : admin.Execute(
-           "select row_id, (sets ->> 'piece_id')::bigint as piece, sets ->> 'state' as state from book.happening where tbl = 'promise' order by chain_id, seq")) {
+  for (
+      const Row row : admin.Execute(
+          "select row_id, (sets ->> 'piece_id')::bigint as piece, sets ->> 'state' as state from book.happening where tbl = 'promise' order by chain_id, seq")) {
     const std::int64_t promise = row.Int("row_id");
     if (const auto piece = row.OptionalInt("piece")) piece_of[promise] = *piece;
     const auto state = row.OptionalText("state");
@@ -43,7 +44,8 @@ std::vector<std::string> PromisedTwice(Connection& admin) {
     std::set<std::int64_t>& now = live[piece_of.at(promise)];
     if (*state == "live") now.insert(promise);
     else now.erase(promise);
-    if (now.size() > 1) twice.push_back("piece " + std::to_string(piece_of.at(promise)) + " was promised " + std::to_string(now.size()) + " times at once");
+    if (now.size() > 1)
+      twice.push_back("piece " + std::to_string(piece_of.at(promise)) + " was promised " + std::to_string(now.size()) + " times at once");
   }
   return twice;
 }

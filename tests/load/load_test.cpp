@@ -1,5 +1,5 @@
-// Many at once on the same few drops, without a pause: nothing is promised twice, nothing that was acknowledged is lost, no deadlock reaches
-// a person, every balance is exact. HEATKEEP_LOAD_CONNECTIONS and HEATKEEP_LOAD_SECONDS make it longer (`ninja load_long`).
+// Many at once on the same few drops, without a pause: nothing is promised twice, nothing that was acknowledged is lost, no deadlock
+// reaches a person, every balance is exact. HEATKEEP_LOAD_CONNECTIONS and HEATKEEP_LOAD_SECONDS make it longer (`ninja load_long`).
 #include <algorithm>
 #include <array>
 #include <atomic>
@@ -24,12 +24,26 @@ struct Role {
   void (*work)(Hands&);
 };
 // Dealt out in turn: of eight connections three plan, two cut, and one each receives, holds and ships; one in sixteen counts.
-constexpr std::array<Role, 16> kRoles{{{"planner", WorkAtThePlan}, {"saw", WorkAtTheSaw}, {"clerk", WorkAtTheDoor}, {"quality", WorkOfQuality}, {"planner", WorkAtThePlan},
-                                       {"saw", WorkAtTheSaw}, {"planner", WorkAtTheRamp}, {"all", WorkAtTheCount}, {"planner", WorkAtThePlan}, {"saw", WorkAtTheSaw},
-                                       {"planner", WorkAtThePlan}, {"saw", WorkAtTheSaw}, {"planner", WorkAtThePlan}, {"clerk", WorkAtTheDoor}, {"quality", WorkOfQuality},
+constexpr std::array<Role, 16> kRoles{{{"planner", WorkAtThePlan},
+                                       {"saw", WorkAtTheSaw},
+                                       {"clerk", WorkAtTheDoor},
+                                       {"quality", WorkOfQuality},
+                                       {"planner", WorkAtThePlan},
+                                       {"saw", WorkAtTheSaw},
+                                       {"planner", WorkAtTheRamp},
+                                       {"all", WorkAtTheCount},
+                                       {"planner", WorkAtThePlan},
+                                       {"saw", WorkAtTheSaw},
+                                       {"planner", WorkAtThePlan},
+                                       {"saw", WorkAtTheSaw},
+                                       {"planner", WorkAtThePlan},
+                                       {"clerk", WorkAtTheDoor},
+                                       {"quality", WorkOfQuality},
                                        {"saw", WorkAtTheSaw}}};
 
-double Part(std::vector<double>& sorted, double part) { return sorted.empty() ? 0 : sorted[static_cast<std::size_t>(part * static_cast<double>(sorted.size() - 1))]; }
+double Part(std::vector<double>& sorted, double part) {
+  return sorted.empty() ? 0 : sorted[static_cast<std::size_t>(part * static_cast<double>(sorted.size() - 1))];
+}
 
 void Report(std::vector<Journal>& journals, int seconds) {
   std::map<std::string, int> done;
@@ -44,9 +58,10 @@ void Report(std::vector<Journal>& journals, int seconds) {
     repeated += journal.repeated;
   }
   std::sort(times.begin(), times.end());
-  std::cout << journals.size() << " connections, " << seconds << " s: " << times.size() << " deeds asked (" << static_cast<std::int64_t>(times.size()) / seconds << " a second), " << total
-            << " acknowledged, " << repeated << " asked again under their number; a deed took " << Part(times, 0.5) << " ms in the middle, " << Part(times, 0.99) << " at 99 of 100, "
-            << Part(times, 1) << " at most\n  acknowledged:";
+  std::cout << journals.size() << " connections, " << seconds << " s: " << times.size() << " deeds asked ("
+            << static_cast<std::int64_t>(times.size()) / seconds << " a second), " << total << " acknowledged, " << repeated
+            << " asked again under their number; a deed took " << Part(times, 0.5) << " ms in the middle, " << Part(times, 0.99)
+            << " at 99 of 100, " << Part(times, 1) << " at most\n  acknowledged:";
   for (const auto& [deed, n] : done) std::cout << ' ' << deed << ' ' << n;
   std::cout << "\n  refused:";
   for (const auto& [code, n] : refused) std::cout << ' ' << code << ' ' << n;
@@ -69,9 +84,7 @@ TEST(Load, NothingIsPromisedTwiceOrLostAndNobodyWaitsForGood) {
       Hands hands(shop.book, role.who, n);
       try {
         while (std::chrono::steady_clock::now() < until && hands.journal.wrong.size() < 5) role.work(hands);
-      } catch (const std::exception& error) {
-        hands.journal.wrong.push_back(std::string(role.who) + " looking: " + error.what());
-      }
+      } catch (const std::exception& error) { hands.journal.wrong.push_back(std::string(role.who) + " looking: " + error.what()); }
       journals[static_cast<std::size_t>(n)] = std::move(hands.journal);
     });
   for (std::thread& thread : threads) thread.join();
@@ -83,7 +96,8 @@ TEST(Load, NothingIsPromisedTwiceOrLostAndNobodyWaitsForGood) {
   EXPECT_EQ(PromisedTwice(shop.admin), std::vector<std::string>());
   const Wholeness whole = LookWhetherWhole(shop);
   EXPECT_EQ(whole.broken, std::vector<std::string>());
-  std::cout << shop.Number("select count(*) as n from book.happening") << " happenings verified in " << whole.verify_ms << " ms; " << whole.heats << " heats add up\n";
+  std::cout << shop.Number("select count(*) as n from book.happening") << " happenings verified in " << whole.verify_ms << " ms; "
+            << whole.heats << " heats add up\n";
   // it was work on the same pieces, not side by side
   std::map<std::string, int> done;
   std::int64_t collided = 0;
@@ -92,7 +106,8 @@ TEST(Load, NothingIsPromisedTwiceOrLostAndNobodyWaitsForGood) {
     for (const auto& [code, n] : journal.refused) collided += n;
   }
   EXPECT_GT(collided, 0);
-  for (const char* deed : {"receive_delivery", "commit_plan", "pull", "record_cut", "place_hold", "ship", "freeze_place"}) EXPECT_GT(done[deed], 0) << deed;
+  for (const char* deed : {"receive_delivery", "commit_plan", "pull", "record_cut", "place_hold", "ship", "freeze_place"})
+    EXPECT_GT(done[deed], 0) << deed;
 }
 
 }  // namespace

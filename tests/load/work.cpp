@@ -5,7 +5,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr int kFew = 12;      // pieces that are free; fewer: another lorry comes
+constexpr int kFew = 12;  // pieces that are free; fewer: another lorry comes
 constexpr std::int64_t kTrim = Mm(10), kKerf = Mm(2), kGrip = Mm(60), kKeep = Mm(150), kPiece = Mm(290);
 
 using Rows = std::map<std::string, std::int64_t>;
@@ -20,7 +20,12 @@ Json LayoutOf(Hands& hands, const Row& piece) {
   const std::int64_t length = piece.Int("length_nm"), trim = piece.Int("ends") == 0 ? kTrim : 0;
   const std::int64_t count = hands.Dice(1, 3), kerf = count * kKerf + (trim > 0 ? kKerf : 0), left = length - trim - kerf - count * kPiece;
   if (left < kGrip) return nullptr;
-  return {{"tag", piece.Text("tag")}, {"version", piece.Int("version")}, {"length_nm", length}, {"trim_nm", trim}, {"kerf_nm", kerf}, {"left_nm", left},
+  return {{"tag", piece.Text("tag")},
+          {"version", piece.Int("version")},
+          {"length_nm", length},
+          {"trim_nm", trim},
+          {"kerf_nm", kerf},
+          {"left_nm", left},
           {"left", left >= kKeep ? "drop" : "scrap"},
           {"cuts", {{{"order", "O1"}, {"line", std::to_string(hands.Dice(1, 6) * 10)}, {"count", count}, {"length_nm", kPiece}}}}};
 }
@@ -28,10 +33,13 @@ Json LayoutOf(Hands& hands, const Row& piece) {
 }  // namespace
 
 void WorkAtTheDoor(Hands& hands) {
-  if (hands.See("select count(*) as n from (select from api.stock_on_hand where state = 'on rack' and length_nm > 700000000 limit 40) x").Only().Int("n") < kFew) {
+  if (hands.See("select count(*) as n from (select from api.stock_on_hand where state = 'on rack' and length_nm > 700000000 limit 40) x")
+          .Only()
+          .Int("n") < kFew) {
     Json body{{"note", hands.Word("N")}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
     for (int line = 1; line <= 3; ++line)
-      body["lines"].push_back(LineJson({.heat = "L" + std::to_string(hands.Dice(1, 9)), .length = 3000, .count = 2, .papers_state = "none"}, std::to_string(line)));
+      body["lines"].push_back(LineJson({.heat = "L" + std::to_string(hands.Dice(1, 9)), .length = 3000, .count = 2, .papers_state = "none"},
+                                       std::to_string(line)));
     hands.DoBody("receive_delivery", body, [](const Json&) { return Rows{{"receipt_line", 3}, {"piece", 6}, {"receipt", 1}}; });
     return;
   }
@@ -50,12 +58,21 @@ void WorkAtThePlan(Hands& hands) {
   } else if (what == 3) {
     const std::string tag = AnyTag(hands, "api.candidates");
     if (!tag.empty())
-      hands.DoBody("reserve", {{"tag", tag}, {"order", "O1"}, {"line", "10"}, {"count", 1}}, [](const Json&) { return Rows{{"promise", 1}}; });
+      hands.DoBody("reserve", {{"tag", tag}, {"order", "O1"}, {"line", "10"}, {"count", 1}}, [](const Json&) {
+        return Rows{{"promise", 1}};
+      });
   } else {
-    Json plan{{"aim", "drops-first"}, {"saw", "1"}, {"bundled", false}, {"kerf_nm", kKerf}, {"trim_nm", kTrim}, {"grip_nm", kGrip}, {"status", "proved"}, {"ended_by", "proof"},
-              {"proof", "by hand"}, {"value", Json::object()}, {"bound", Json::object()}, {"layouts", Json::array()}, {"shorts", Json::array()}};
+    Json plan{{"aim", "drops-first"},    {"saw", "1"},
+              {"bundled", false},        {"kerf_nm", kKerf},
+              {"trim_nm", kTrim},        {"grip_nm", kGrip},
+              {"status", "proved"},      {"ended_by", "proof"},
+              {"proof", "by hand"},      {"value", Json::object()},
+              {"bound", Json::object()}, {"layouts", Json::array()},
+              {"shorts", Json::array()}};
     // the shortest are everybody's choice; in any order
-    for (const Row row : hands.See("select * from (select tag, version, length_nm, ends from api.candidates order by length_nm limit 6) x order by random() limit 3"))
+    for (
+        const Row row : hands.See(
+            "select * from (select tag, version, length_nm, ends from api.candidates order by length_nm limit 6) x order by random() limit 3"))
       if (Json layout = LayoutOf(hands, row); !layout.is_null()) plan["layouts"].push_back(std::move(layout));
     const auto layouts = static_cast<std::int64_t>(plan["layouts"].size());
     if (layouts > 0)
@@ -81,20 +98,35 @@ void WorkAtTheSaw(Hands& hands) {
   Json strokes = Json::array();
   if (row.Int("ends") == 0) strokes.push_back(Trim());
   if (how == 1) {
-    hands.DoBody("record_cut", {{"tag", tag}, {"saw", "1"}, {"strokes", Json::array()}, {"finish", true}, {"reason", "put back"}, {"left", SamePiece("B1-1")}});
+    hands.DoBody(
+        "record_cut",
+        {{"tag", tag}, {"saw", "1"}, {"strokes", Json::array()}, {"finish", true}, {"reason", "put back"}, {"left", SamePiece("B1-1")}});
     return;
   }
   if (how <= 3) {
     --count;
     rejects = 1;
-    strokes.push_back({{"class", "reject"}, {"order", "O1"}, {"line", row.Text("line_no")}, {"count", 1}, {"length_nm", kPiece}, {"kerf_nm", kKerf}, {"fault", "out of square"}});
+    strokes.push_back({{"class", "reject"},
+                       {"order", "O1"},
+                       {"line", row.Text("line_no")},
+                       {"count", 1},
+                       {"length_nm", kPiece},
+                       {"kerf_nm", kKerf},
+                       {"fault", "out of square"}});
   }
   if (count > 0) strokes.push_back(Good(static_cast<int>(count), 290, row.Text("line_no"), "O1"));
   const std::int64_t left = row.Int("left_nm");
   const std::int64_t made = count + rejects + (row.Int("ends") == 0 ? 1 : 0), drops = left >= kKeep ? 1 : 0;
-  hands.DoBody("record_cut", {{"tag", tag}, {"saw", "1"}, {"strokes", strokes}, {"finish", true}, {"reason", "as it came"},
-                              {"left", drops ? Json{{"fate", "drop"}, {"place", "B1-1"}} : Json{{"fate", "scrap"}}}},
-               [made, drops](const Json&) { return Rows{{"stroke", made}, {"piece", drops}, {"cut", 1}}; });
+  hands.DoBody("record_cut",
+               {{"tag", tag},
+                {"saw", "1"},
+                {"strokes", strokes},
+                {"finish", true},
+                {"reason", "as it came"},
+                {"left", drops ? Json{{"fate", "drop"}, {"place", "B1-1"}} : Json{{"fate", "scrap"}}}},
+               [made, drops](const Json&) {
+                 return Rows{{"stroke", made}, {"piece", drops}, {"cut", 1}};
+               });
 }
 
 void WorkOfQuality(Hands& hands) {
@@ -111,8 +143,14 @@ void WorkOfQuality(Hands& hands) {
     }
     default: {
       const bool of_heat = hands.Dice(1, 3) == 1;
-      const Json held = hands.Do("place_hold", {of_heat ? "heat" : hands.Dice(0, 1) ? "piece" : "lot", of_heat ? "L" + std::to_string(hands.Dice(1, 9)) : tag, std::nullopt, "letter of the mill"},
-                                 [](const Json&) { return Rows{{"hold", 1}}; });
+      const Json held = hands.Do("place_hold",
+                                 {of_heat                ? "heat"
+                                      : hands.Dice(0, 1) ? "piece"
+                                                         : "lot",
+                                  of_heat ? "L" + std::to_string(hands.Dice(1, 9)) : tag, std::nullopt, "letter of the mill"},
+                                 [](const Json&) {
+                                   return Rows{{"hold", 1}};
+                                 });
       if (!held.is_null()) hands.Do("lift_hold", {held["hold_id"].get<std::int64_t>(), "nothing found"});
     }
   }
@@ -122,7 +160,11 @@ void WorkAtTheCount(Hands& hands) {
   if (hands.DoBody("freeze_place", {{"place", "GATE"}}).is_null()) {
     const Result lost = hands.See("select tag, length_nm from api.stock_on_hand where state = 'missing' order by random() limit 1");
     if (!lost.empty())
-      hands.DoBody("found_again", {{"tag", lost.Only().Text("tag")}, {"read", lost.Only().Text("tag")}, {"place", "B1-1"}, {"length_nm", lost.Only().Int("length_nm")}});
+      hands.DoBody("found_again",
+                   {{"tag", lost.Only().Text("tag")},
+                    {"read", lost.Only().Text("tag")},
+                    {"place", "B1-1"},
+                    {"length_nm", lost.Only().Int("length_nm")}});
     return;
   }
   Json seen = Json::array();
@@ -136,7 +178,9 @@ void WorkAtTheRamp(Hands& hands) {
   if (what == 1) {
     const std::string tag = AnyTag(hands, "api.candidates");
     if (!tag.empty())
-      hands.DoBody("sell", {{"tags", {tag}}, {"order", "S1"}, {"customer", "Pallant"}, {"note", hands.Word("V")}}, [](const Json&) { return Rows{{"metal_out", 1}, {"shipment", 1}}; });
+      hands.DoBody("sell", {{"tags", {tag}}, {"order", "S1"}, {"customer", "Pallant"}, {"note", hands.Word("V")}}, [](const Json&) {
+        return Rows{{"metal_out", 1}, {"shipment", 1}};
+      });
     return;
   }
   Json lines = Json::array();
@@ -145,7 +189,9 @@ void WorkAtTheRamp(Hands& hands) {
     for (int n = 1; n <= 9; ++n) heats.push_back("L" + std::to_string(n));
     lines.push_back({{"order", "O1"}, {"line", std::to_string(line * 10)}, {"count", hands.Dice(1, 2)}, {"heats", heats}});
   }
-  hands.DoBody("ship", {{"note", hands.Word("S")}, {"customer", "Pallant"}, {"lines", lines}}, [](const Json&) { return Rows{{"shipment", 1}, {"shipment_line", 2}}; });
+  hands.DoBody("ship", {{"note", hands.Word("S")}, {"customer", "Pallant"}, {"lines", lines}}, [](const Json&) {
+    return Rows{{"shipment", 1}, {"shipment_line", 2}};
+  });
 }
 
 }  // namespace heatkeep

@@ -11,7 +11,9 @@ namespace {
 
 // Another value of the column `c` of this type.
 std::string Other(const std::string& c, const std::string& type, const std::string& kind) {
-  if (kind == "e") return "(select e.enumlabel::" + type + " from pg_enum e where e.enumtypid = '" + type + "'::regtype and e.enumlabel is distinct from " + c + "::text limit 1)";
+  if (kind == "e")
+    return "(select e.enumlabel::" + type + " from pg_enum e where e.enumtypid = '" + type +
+        "'::regtype and e.enumlabel is distinct from " + c + "::text limit 1)";
   if (type.ends_with("[]")) return "coalesce(" + c + " || " + c + ", '{}')";
   if (type == "bigint" || type == "integer" || type == "smallint" || type == "numeric") return "coalesce(" + c + " + 1, 1)";
   if (type == "boolean") return "not coalesce(" + c + ", false)";
@@ -45,10 +47,13 @@ struct EveryEdit : testing::Test {
   };
   std::vector<Column> Columns(const std::string& where) {
     std::vector<Column> columns;
-    for (const Row row : shop.admin.Execute("select c.relname::text as t, a.attname::text as n, format_type(a.atttypid, null) as y, y.typtype::text as k from pg_attribute a"
-                                            " join pg_class c on c.oid = a.attrelid join pg_type y on y.oid = a.atttypid"
-                                            " where c.relnamespace = 'book'::regnamespace and c.relkind in ('r', 'p') and not c.relispartition and a.attnum > 0 and not a.attisdropped and a.attgenerated = ''"
-                                            " and " + where + " order by 1, a.attnum"))
+    for (
+        const Row row : shop.admin.Execute(
+            "select c.relname::text as t, a.attname::text as n, format_type(a.atttypid, null) as y, y.typtype::text as k from pg_attribute a"
+            " join pg_class c on c.oid = a.attrelid join pg_type y on y.oid = a.atttypid"
+            " where c.relnamespace = 'book'::regnamespace and c.relkind in ('r', 'p') and not c.relispartition and a.attnum > 0 and not a.attisdropped and a.attgenerated = ''"
+            " and " +
+            where + " order by 1, a.attnum"))
       columns.push_back({row.Text("t"), row.Text("n"), row.Text("y"), row.Text("k")});
     return columns;
   }
@@ -59,7 +64,8 @@ struct EveryEdit : testing::Test {
     std::int64_t number = -1;
     const std::string code = Code([&] {
       if (!before.empty()) shop.admin.ExecuteScript(before);
-      number = shop.admin.Execute("with edited as (" + edit + " returning 1) select count(*) as n from edited").Only().Int("n") > 0 ? 0 : -1;
+      number =
+          shop.admin.Execute("with edited as (" + edit + " returning 1) select count(*) as n from edited").Only().Int("n") > 0 ? 0 : -1;
     });
     if (!code.empty()) number = -2;
     EXPECT_TRUE(code.empty() || code.starts_with("23") || code == "428C9" || code == "22P02" || code == "22003") << code << " " << edit;
@@ -70,7 +76,8 @@ struct EveryEdit : testing::Test {
   std::string First(const std::string& table) { return "ctid = (select ctid from book." + table + " order by ctid limit 1)"; }
   static inline std::unique_ptr<SmallShop> made;
   SmallShop& shop = *made;
-  static constexpr const char* kVerify = "select count(*) as n from api.verify_book() where not ok and \"check\" <> 'the server keeps what it says'";
+  static constexpr const char* kVerify =
+      "select count(*) as n from api.verify_book() where not ok and \"check\" <> 'the server keeps what it says'";
 };
 
 TEST_F(EveryEdit, OfAnyColumnOfAnyKeptTableIsFoundByTheReplay) {
@@ -82,12 +89,14 @@ TEST_F(EveryEdit, OfAnyColumnOfAnyKeptTableIsFoundByTheReplay) {
     const std::string key = shop.Word("select key_column as w from guard.chronicled() where tbl = $1", {c.table});
     // the shop's own party 0 is there from the beginning and has no happening
     const std::string row = c.table == "party" ? "party_id = (select max(party_id) from book.party)" : First(c.table);
-    const std::int64_t found = After("update book." + c.table + " t set " + c.name + " = " + other + " where " + row, "select guard.replay_differs('" + c.table + "', '" + key + "') as n");
+    const std::int64_t found = After("update book." + c.table + " t set " + c.name + " = " + other + " where " + row,
+                                     "select guard.replay_differs('" + c.table + "', '" + key + "') as n");
     (found == -1 ? empty : found == -2 ? refused : edited) += 1;
     if (found == -1) without.insert(c.table);
     EXPECT_NE(found, 0) << c.table << "." << c.name << " was edited and nobody noticed";
   }
-  std::cout << edited << " columns edited and found, " << refused << " the table's own checks refused, " << empty << " of tables without a row here:";
+  std::cout << edited << " columns edited and found, " << refused << " the table's own checks refused, " << empty
+            << " of tables without a row here:";
   for (const std::string& table : without) std::cout << ' ' << table;
   std::cout << '\n';
   EXPECT_GT(edited, 300);
@@ -106,12 +115,11 @@ TEST_F(EveryEdit, ARowTakenOutOrPutInIsFoundInEveryKeptTable) {
     if (shop.Number("select count(*) as n from book." + table) == 0) continue;
     shop.admin.Execute("begin");
     const std::string code = Code([&] {
-      shop.admin.ExecuteScript("create temp table twin on commit drop as select * from book." + table + " where " + row + "; update twin set " + key + " = " + key +
-                               " + 1000000; insert into book." + table + " overriding system value select * from twin");
+      shop.admin.ExecuteScript("create temp table twin on commit drop as select * from book." + table + " where " + row +
+                               "; update twin set " + key + " = " + key + " + 1000000; insert into book." + table +
+                               " overriding system value select * from twin");
     });
-    if (code.empty()) {
-      EXPECT_GT(shop.Number(differs), 0) << table;
-    }
+    if (code.empty()) { EXPECT_GT(shop.Number(differs), 0) << table; }
     shop.admin.Execute("rollback");
   }
   EXPECT_GT(tried, 40);
@@ -124,9 +132,14 @@ TEST_F(EveryEdit, OfAnyColumnOfTheLedgerItselfIsFound) {
   for (const Column& c : Columns("c.relname in ('happening', 'chain_end', 'seal')")) {
     const std::string other = Other("t." + c.name, c.type, c.kind);
     ASSERT_FALSE(other.empty()) << c.table << "." << c.name << " " << c.type;
-    const std::int64_t found = After("update book." + c.table + " t set " + c.name + " = " + other + " where " + (c.table == "happening" ? last : First(c.table)), kVerify);
+    const std::int64_t found =
+        After("update book." + c.table + " t set " + c.name + " = " + other + " where " + (c.table == "happening" ? last : First(c.table)),
+              kVerify);
     // who took a seal and when is written beside its digest for people to read; what it says is the digest
-    if (c.table == "seal" && (c.name == "taken_at" || c.name == "taken_by" || c.name == "at" || c.name == "who" || c.name == "seal_id" || c.name == "request_id")) continue;
+    if (c.table == "seal" &&
+        (c.name == "taken_at" || c.name == "taken_by" || c.name == "at" || c.name == "who" || c.name == "seal_id" ||
+         c.name == "request_id"))
+      continue;
     EXPECT_NE(found, 0) << c.table << "." << c.name << " was edited and nobody noticed";
     if (found > 0) ++edited;
   }
@@ -136,40 +149,60 @@ TEST_F(EveryEdit, OfAnyColumnOfTheLedgerItselfIsFound) {
 TEST_F(EveryEdit, OfTheOrderOrTheTailOfTheLedgerIsFound) {
   const std::string two = "(select chain, chain_id, max(seq) as s from book.happening group by 1, 2 having max(seq) > 2 limit 1) x";
   EXPECT_GT(After("update book.happening set seq = seq - 1000000 where seq > 1000000", kVerify,
-                  "update book.happening h set seq = 1000000 + 2 * x.s - 1 - h.seq from " + two + " where h.chain = x.chain and h.chain_id = x.chain_id and h.seq >= x.s - 1"), 0)
+                  "update book.happening h set seq = 1000000 + 2 * x.s - 1 - h.seq from " + two +
+                      " where h.chain = x.chain and h.chain_id = x.chain_id and h.seq >= x.s - 1"),
+            0)
       << "two change places";
-  EXPECT_GT(After("update book.happening h set happening_id = happening_id + 1000000 where happening_id = (select min(happening_id) from book.happening where tbl = 'piece' group by row_id order by count(*) desc limit 1)", kVerify,
-                  "alter table book.happening alter happening_id drop identity"), 0)
+  EXPECT_GT(
+      After(
+          "update book.happening h set happening_id = happening_id + 1000000 where happening_id = (select min(happening_id) from book.happening where tbl = 'piece' group by row_id order by count(*) desc limit 1)",
+          kVerify, "alter table book.happening alter happening_id drop identity"),
+      0)
       << "the first of a piece that changed much comes last";
-  EXPECT_GT(After("delete from book.happening where happening_id > (select max(happening_id) - 10 from book.happening)", kVerify), 0) << "the tail is gone";
+  EXPECT_GT(After("delete from book.happening where happening_id > (select max(happening_id) - 10 from book.happening)", kVerify), 0)
+      << "the tail is gone";
   EXPECT_GT(After("delete from book.happening", kVerify), 0);
   EXPECT_GT(After("delete from book.chain_end", kVerify), 0);
-  EXPECT_GT(After("insert into book.happening overriding system value select (jsonb_populate_record(h, jsonb_build_object('happening_id', 1e7, 'seq', h.seq + 1))).* from book.happening h"
-                  " where happening_id = (select max(happening_id) from book.happening)", kVerify), 0) << "one more at the end";
+  EXPECT_GT(
+      After(
+          "insert into book.happening overriding system value select (jsonb_populate_record(h, jsonb_build_object('happening_id', 1e7, 'seq', h.seq + 1))).* from book.happening h"
+          " where happening_id = (select max(happening_id) from book.happening)",
+          kVerify),
+      0)
+      << "one more at the end";
 }
 
 TEST_F(EveryEdit, OneByteOfAFileThatWasFiledIsFound) {
   int files = 0;
   for (const Column& c : Columns("y.typname = 'bytea' and c.relname not in ('happening', 'chain_end')")) {
     if (shop.Number("select count(*) as n from book." + c.table + " where length(" + c.name + ") > 4") == 0) continue;
-    const std::int64_t found = After("update book." + c.table + " set " + c.name + " = set_byte(" + c.name + ", 4, (get_byte(" + c.name + ", 4) + 1) % 256) where ctid = (select ctid from book." + c.table +
-                                         " where length(" + c.name + ") > 4 limit 1)", kVerify, "alter table book." + c.table + " drop constraint if exists document_file_unaltered");
+    const std::int64_t found =
+        After("update book." + c.table + " set " + c.name + " = set_byte(" + c.name + ", 4, (get_byte(" + c.name +
+                  ", 4) + 1) % 256) where ctid = (select ctid from book." + c.table + " where length(" + c.name + ") > 4 limit 1)",
+              kVerify, "alter table book." + c.table + " drop constraint if exists document_file_unaltered");
     EXPECT_GT(found, 0) << c.table << "." << c.name;
     ++files;
   }
   EXPECT_EQ(files, 1);
-  EXPECT_GT(After("delete from book.document_file where ctid = (select f.ctid from book.document_file f join book.photo p using (sha256) limit 1)", kVerify), 0) << "a file is gone";
+  EXPECT_GT(
+      After(
+          "delete from book.document_file where ctid = (select f.ctid from book.document_file f join book.photo p using (sha256) limit 1)",
+          kVerify),
+      0)
+      << "a file is gone";
 }
 
 // What verify does not look at. Each is here because nothing of the book rests on it.
 TEST_F(EveryEdit, WhatIsNotKeptInTheLedgerIsNamedHere) {
   std::string others;
-  for (const Row row : shop.admin.Execute("select relname::text as n from pg_class where relnamespace = 'book'::regnamespace and relkind in ('r', 'p') and not relispartition"
-                                          " and relname not in (select tbl from guard.chronicled()) order by relname collate \"C\""))
+  for (
+      const Row row : shop.admin.Execute(
+          "select relname::text as n from pg_class where relnamespace = 'book'::regnamespace and relkind in ('r', 'p') and not relispartition"
+          " and relname not in (select tbl from guard.chronicled()) order by relname collate \"C\""))
     others += row.Text("n") + " ";
-  // chain_end, happening, seal: the ledger, above. migration: what the program's files must be (client/book/migrate.h). printed_record: each has
-  // its own digest over the ledger (api/records.sql). refusal: what was refused, for people to read. request: answers given before.
-  // document_file: the file test, above.
+  // chain_end, happening, seal: the ledger, above. migration: what the program's files must be (client/book/migrate.h). printed_record:
+  // each has its own digest over the ledger (api/records.sql). refusal: what was refused, for people to read. request: answers given
+  // before. document_file: the file test, above.
   EXPECT_EQ(others, "chain_end document_file happening migration printed_record refusal request seal ");
 }
 

@@ -20,8 +20,10 @@ struct EveryParameter : ShopTest {
     DoEveryStockDeed(shop);
     shop.ReceiveCertified({.heat = "W1", .count = 4});
     shop.AddLine({.order = "W"});
-    for (const Row row : shop.admin.Execute("select p.proname::text as name, array_to_json(array(select t::regtype::text from unnest(proargtypes) with ordinality a (t, n) order by n))::text as types"
-                                            " from pg_proc p where pronamespace = 'api'::regnamespace order by proname"))
+    for (
+        const Row row : shop.admin.Execute(
+            "select p.proname::text as name, array_to_json(array(select t::regtype::text from unnest(proargtypes) with ordinality a (t, n) order by n))::text as types"
+            " from pg_proc p where pronamespace = 'api'::regnamespace order by proname"))
       functions.push_back({row.Text("name"), Json::parse(row.Text("types")).get<std::vector<std::string>>()});
   }
 
@@ -60,7 +62,8 @@ TEST_F(EveryParameter, OfEveryFunctionAloneIsAnsweredOrRefusedCleanly) {
           if (f.types[other] == "text") arguments[other] = "A000001D";
         arguments[i] = value;
         const std::string code = Call(f, arguments);
-        EXPECT_TRUE(IsClean(code)) << f.name << " argument " << i + 1 << " " << value.value_or("null").substr(0, 60) << ": " << code << " " << words;
+        EXPECT_TRUE(IsClean(code)) << f.name << " argument " << i + 1 << " " << value.value_or("null").substr(0, 60) << ": " << code << " "
+                                   << words;
       }
     }
   }
@@ -75,8 +78,10 @@ TEST_F(EveryParameter, InsideEveryBodyIsAnsweredOrRefusedCleanlyAndWhatCannotBeR
   shop.admin.ExecuteScript(LookSql());
   shop.admin.Execute("select setseed(0.5)");
   int bodies = 0;
-  const bool every_long = std::getenv("HEATKEEP_MALICE_LONG") != nullptr;  // the million characters in every place, not once a body; every kind of junk
-  const auto attempt = [&](const Function& f, std::vector<std::optional<std::string>> arguments, const std::string& what, bool must_be_refused) {
+  const bool every_long =
+      std::getenv("HEATKEEP_MALICE_LONG") != nullptr;  // the million characters in every place, not once a body; every kind of junk
+  const auto attempt = [&](const Function& f, std::vector<std::optional<std::string>> arguments, const std::string& what,
+                           bool must_be_refused) {
     if (f.types[0] == "uuid") arguments[0] = NewRequest().text;
     all.Execute("begin");
     std::string code = Call(f, arguments);
@@ -114,7 +119,8 @@ TEST_F(EveryParameter, InsideEveryBodyIsAnsweredOrRefusedCleanlyAndWhatCannotBeR
           ++leaves;
           for (const WildText& wild : WildTexts())
             if (wild.text.size() < 10'000 || leaves == 1 || every_long) with(wild.text, wild.name, !wild.seen && !file);
-          static const std::vector<Json> junk{nullptr, -1, 9'223'372'036'854'775'807, Json::array(), 0, 1.5e300, Json::object({{"a", 1}}), true, ""};
+          static const std::vector<Json> junk{nullptr, -1, 9'223'372'036'854'775'807, Json::array(), 0, 1.5e300, Json::object({{"a", 1}}),
+                                              true,    ""};
           for (std::size_t k = 0; k < (every_long ? junk.size() : 4); ++k) with(junk[k], junk[k].dump(), false);
         });
       }
@@ -125,8 +131,14 @@ TEST_F(EveryParameter, InsideEveryBodyIsAnsweredOrRefusedCleanlyAndWhatCannotBeR
 }
 
 TEST_F(EveryParameter, AZeroCharacterInsideABodyIsRefusedByTheTypeItself_22P05) {
-  EXPECT_EQ(Code([&] { shop.clerk.Execute("select api.record_damage($1::uuid, $2::jsonb)", {NewRequest().text, R"({"tag": "A\u0000"})"}); }), "22P05");
-  EXPECT_EQ(Code([&] { shop.clerk.Execute("select api.record_damage($1::uuid, $2::jsonb)", {NewRequest().text, R"({"tag": "\ud800"})"}); }), "22P02");
+  EXPECT_EQ(Code([&] {
+              shop.clerk.Execute("select api.record_damage($1::uuid, $2::jsonb)", {NewRequest().text, R"({"tag": "A\u0000"})"});
+            }),
+            "22P05");
+  EXPECT_EQ(Code([&] {
+              shop.clerk.Execute("select api.record_damage($1::uuid, $2::jsonb)", {NewRequest().text, R"({"tag": "\ud800"})"});
+            }),
+            "22P02");
   EXPECT_EQ(Code([&] { shop.clerk.Execute("select api.look_up($1)", {std::string("A\xff\xfe")}); }), "22021") << "bytes that are no UTF-8";
 }
 

@@ -21,7 +21,8 @@ struct Settings : ShopTest {
     EXPECT_EQ(code("record_damage", {{"tag", tag}, {"kind", "bent"}, {"usable", true}, {"words", " Infinity "}}), "HK026") << setting;
     EXPECT_EQ(code("record_damage", {{"tag", tag}, {"kind", "bent"}, {"usable", true}, {"words", "A\u202e73"}}), "HK026") << setting;
     EXPECT_EQ(code("set_rules", {{"settings", {{"lift_limit_g", "1x5"}}}}), "HK026") << setting;
-    EXPECT_EQ(code("define_limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C\\+Mn"}, {"most", 1}, {"source", "s"}}})), "HK026") << setting;
+    EXPECT_EQ(code("define_limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C\\+Mn"}, {"most", 1}, {"source", "s"}}})), "HK026")
+        << setting;
     EXPECT_EQ(code("add_photo", {{"tag", tag}, {"kind", "mark"}, {"file_base64", "R0lGODlh"}}), "HK026") << setting;
     EXPECT_EQ(code("add_photo", {{"tag", tag}, {"kind", "mark"}, {"file_base64", SmallPng()}}), "") << setting;
     EXPECT_EQ(Code([&] { Do(all, "put_away", {tag, "B1-1"}); }), "") << setting;
@@ -46,11 +47,14 @@ TEST_F(Settings, AllTurnedAtOnceEveryStockDeedIsDoneAndTheBookIsWhole) {
   for (Connection* person : {&shop.clerk, &shop.planner, &shop.saw, &shop.quality, &shop.owner}) {
     for (const Row row : shop.admin.Execute(kOthers)) {
       const std::string name = row.Text("name");
-      if (name == "bytea_output" || name == "standard_conforming_strings" || name == "debug_deadlocks" || name.starts_with("enable_")) continue;
+      if (name == "bytea_output" || name == "standard_conforming_strings" || name == "debug_deadlocks" || name.starts_with("enable_"))
+        continue;
       person->Execute("select set_config($1, $2, false)", {name, row.Text("value")});
     }
-    person->ExecuteScript("set datestyle = 'SQL, DMY'; set timezone = 'Pacific/Kiritimati'; set intervalstyle = 'sql_standard'; set extra_float_digits = -15; set bytea_output = 'escape'");
-    person->ExecuteScript("set enable_seqscan = off; set enable_indexscan = off; set enable_bitmapscan = off; set enable_sort = off; set enable_hashjoin = off");
+    person->ExecuteScript(
+        "set datestyle = 'SQL, DMY'; set timezone = 'Pacific/Kiritimati'; set intervalstyle = 'sql_standard'; set extra_float_digits = -15; set bytea_output = 'escape'");
+    person->ExecuteScript(
+        "set enable_seqscan = off; set enable_indexscan = off; set enable_bitmapscan = off; set enable_sort = off; set enable_hashjoin = off");
     person->ExecuteScript("set standard_conforming_strings = off");
   }
   DoEveryStockDeed(shop);
@@ -74,8 +78,10 @@ TEST_F(Settings, OurOwnSetByAPersonSayNothing) {
 // plan stays. So there is none.
 TEST_F(Settings, NoTextThatIsReadWhenItRunsHoldsABackslash) {
   std::string found;
-  for (const Row row : shop.admin.Execute("select oid::regprocedure::text as f from pg_proc where pronamespace in ('api'::regnamespace, 'guard'::regnamespace) and prosqlbody is null"
-                                          " and regexp_replace(prosrc, '--[^\\n]*', '', 'g') like '%' || chr(92) || chr(92) || '%'"))
+  for (
+      const Row row : shop.admin.Execute(
+          "select oid::regprocedure::text as f from pg_proc where pronamespace in ('api'::regnamespace, 'guard'::regnamespace) and prosqlbody is null"
+          " and regexp_replace(prosrc, '--[^\\n]*', '', 'g') like '%' || chr(92) || chr(92) || '%'"))
     found += row.Text("f") + " ";
   EXPECT_EQ(found, "");
 }

@@ -53,7 +53,9 @@ struct Namesakes : ShopTest {
     shop.admin.ExecuteScript("create schema evil; grant temp on database " + shop.admin.QuoteName(shop.book.database()) + " to public");
     shop.admin.ExecuteScript(kTraps);
     std::string temporary;
-    for (const Row row : shop.admin.Execute("select format('create temp table %I (nothing text);', relname) as s from pg_class where relnamespace = 'book'::regnamespace and relkind in ('r', 'p')"))
+    for (
+        const Row row : shop.admin.Execute(
+            "select format('create temp table %I (nothing text);', relname) as s from pg_class where relnamespace = 'book'::regnamespace and relkind in ('r', 'p')"))
       temporary += row.Text("s");
     for (Connection* person : {&shop.clerk, &shop.planner, &shop.saw, &shop.quality, &shop.owner}) {
       person->ExecuteScript(temporary);
@@ -73,12 +75,14 @@ TEST_F(Namesakes, OfEveryFunctionOperatorAndTableAreNotUsed) {
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());
   // nor by any view or anything that is only read
   int read = 0;
-  for (const Row row : shop.admin.Execute("select relname::text as n from pg_class where relnamespace = 'api'::regnamespace and relkind = 'v'")) {
+  for (const Row row :
+       shop.admin.Execute("select relname::text as n from pg_class where relnamespace = 'api'::regnamespace and relkind = 'v'")) {
     EXPECT_EQ(Code([&] { shop.owner.Execute("select * from api." + row.Text("n")); }), "") << row.Text("n");
     ++read;
   }
-  for (const char* sql : {"select * from api.verify_book()", "select * from api.book_digest()", "select * from api.my_actions()", "select * from api.look_up('S3')",
-                          "select * from api.recall_list('heat', 'S3', 'Vandrek')", "select api.preview_hold('heat', 'S3', 'Vandrek')", "select * from api.labels_to_print(null)"})
+  for (const char* sql : {"select * from api.verify_book()", "select * from api.book_digest()", "select * from api.my_actions()",
+                          "select * from api.look_up('S3')", "select * from api.recall_list('heat', 'S3', 'Vandrek')",
+                          "select api.preview_hold('heat', 'S3', 'Vandrek')", "select * from api.labels_to_print(null)"})
     EXPECT_EQ(Code([&] { shop.owner.Execute(sql); }), "") << sql;
   EXPECT_GT(read, 60);
 }

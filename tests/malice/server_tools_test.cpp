@@ -87,8 +87,9 @@ constexpr const char* kTools[] = {
 
 // 42501 is "you may not"; the rest is that there is no such thing to be had here.
 bool Refused(const std::string& code) {
-  return code == "42501" || code == "42704" || code == "42883" || code == "0A000" || code == "58P01" || code == "42P01" || code == "42809" || code == "55000" || code == "42601" ||
-         code == "25001" || code == "22023" || code == "55006" || code == "42P07" || code == "55P02" || code == "2BP01";
+  return code == "42501" || code == "42704" || code == "42883" || code == "0A000" || code == "58P01" || code == "42P01" ||
+      code == "42809" || code == "55000" || code == "42601" || code == "25001" || code == "22023" || code == "55006" || code == "42P07" ||
+      code == "55P02" || code == "2BP01";
 }
 
 TEST(ServerTools, AreRefusedToEveryRole) {
@@ -110,7 +111,10 @@ TEST(ServerTools, AreRefusedToEveryRole) {
 // Locks that anybody may take by number would stop deeds that took such a lock: none does.
 TEST(ServerTools, NoDeedWaitsForALockThatAPersonCanTake) {
   SmallShop shop;
-  EXPECT_EQ(shop.Number("select count(*) as n from pg_proc where pronamespace in ('api'::regnamespace, 'guard'::regnamespace) and prosrc like '%pg_advisory%'"), 0);
+  EXPECT_EQ(
+      shop.Number(
+          "select count(*) as n from pg_proc where pronamespace in ('api'::regnamespace, 'guard'::regnamespace) and prosrc like '%pg_advisory%'"),
+      0);
 }
 
 }  // namespace

@@ -45,11 +45,16 @@ int FreePort() {
 void MakeCertificates(const fs::path& folder, const Account& server) {
   const auto in = [&](const char* name) { return (folder / name).string(); };
   for (const char* name : {"ca", "other"})
-    Run({"/usr/bin/openssl", "req", "-x509", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-days", "2", "-subj", std::string("/CN=throw-away ") + name, "-keyout",
-         in(name) + ".key", "-out", in(name) + ".crt"}, server);
-  Run({"/usr/bin/openssl", "req", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-subj", "/CN=localhost", "-keyout", in("server.key"), "-out", in("server.csr")}, server);
+    Run({"/usr/bin/openssl", "req", "-x509", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-days", "2", "-subj",
+         std::string("/CN=throw-away ") + name, "-keyout", in(name) + ".key", "-out", in(name) + ".crt"},
+        server);
+  Run({"/usr/bin/openssl", "req", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-subj", "/CN=localhost",
+       "-keyout", in("server.key"), "-out", in("server.csr")},
+      server);
   ReplaceFile(folder / "names", "subjectAltName=DNS:localhost\n", 0600, server);
-  Run({"/usr/bin/openssl", "x509", "-req", "-in", in("server.csr"), "-CA", in("ca.crt"), "-CAkey", in("ca.key"), "-CAcreateserial", "-days", "2", "-extfile", in("names"), "-out", in("server.crt")}, server);
+  Run({"/usr/bin/openssl", "x509", "-req", "-in", in("server.csr"), "-CA", in("ca.crt"), "-CAkey", in("ca.key"), "-CAcreateserial", "-days",
+       "2", "-extfile", in("names"), "-out", in("server.crt")},
+      server);
 }
 
 }  // namespace
@@ -64,10 +69,14 @@ ShopServer::ShopServer() : port_(FreePort()) {
   MakeCertificates(folder_, server);
   ReplaceFile(folder_ / "first", std::string(kKeeperPassword) + "\n", 0600, server);
   const fs::path binaries = FindServerBinaries().folder;
-  Run({(binaries / "initdb").string(), "-D", data_.string(), "-U", kKeeper, "-E", "UTF8", "--locale=C.UTF-8", "-k", "-A", "scram-sha-256", "--pwfile=" + (folder_ / "first").string(), "--no-sync"}, server);
+  Run({(binaries / "initdb").string(), "-D", data_.string(), "-U", kKeeper, "-E", "UTF8", "--locale=C.UTF-8", "-k", "-A", "scram-sha-256",
+       "--pwfile=" + (folder_ / "first").string(), "--no-sync"},
+      server);
   ReplaceFile(data_ / "shop.conf",
-              "listen_addresses = 'localhost'\nport = " + port() + "\nunix_socket_directories = '" + folder_.string() + "'\nfsync = off\nssl = on\nssl_cert_file = '" + (folder_ / "server.crt").string() +
-                  "'\nssl_key_file = '" + (folder_ / "server.key").string() + "'\npassword_encryption = 'scram-sha-256'\nlog_connections = on\nlog_statement = 'all'\nlog_min_duration_statement = 0\n",
+              "listen_addresses = 'localhost'\nport = " + port() + "\nunix_socket_directories = '" + folder_.string() +
+                  "'\nfsync = off\nssl = on\nssl_cert_file = '" + (folder_ / "server.crt").string() + "'\nssl_key_file = '" +
+                  (folder_ / "server.key").string() +
+                  "'\npassword_encryption = 'scram-sha-256'\nlog_connections = on\nlog_statement = 'all'\nlog_min_duration_statement = 0\n",
               0600, server);
   ReplaceFile(data_ / "postgresql.conf", ReadFileAs(data_ / "postgresql.conf", server) + "\ninclude 'shop.conf'\n", 0600, server);
   ReplaceFile(data_ / "pg_hba.conf",
@@ -77,7 +86,8 @@ ShopServer::ShopServer() : port_(FreePort()) {
               "hostssl all    all    127.0.0.1/32  scram-sha-256\n"
               "hostssl all    all    ::1/128       scram-sha-256\n",
               0600, server);
-  server_ = std::make_unique<ServerChild>(std::vector<std::string>{(binaries / "postgres").string(), "-D", data_.string()}, server, folder_ / "log");
+  server_ = std::make_unique<ServerChild>(std::vector<std::string>{(binaries / "postgres").string(), "-D", data_.string()}, server,
+                                          folder_ / "log");
   for (int i = 0; PQping(("host=" + folder_.string() + " port=" + port() + " user=keeper dbname=postgres").c_str()) != PQPING_OK; ++i) {
     if (i > 600 || server_->Ended()) throw std::runtime_error("the shop's server does not start: " + Log());
     std::this_thread::sleep_for(std::chrono::milliseconds(50));

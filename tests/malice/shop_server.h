@@ -26,7 +26,7 @@ class ShopServer {
   std::string Conninfo(const std::string& database) const;
   std::string port() const { return std::to_string(port_); }
   std::filesystem::path folder() const { return folder_; }
-  std::filesystem::path Authority() const { return folder_ / "ca.crt"; }        // signed the server's certificate, for localhost
+  std::filesystem::path Authority() const { return folder_ / "ca.crt"; }  // signed the server's certificate, for localhost
   std::filesystem::path OtherAuthority() const { return folder_ / "other.crt"; }
   std::string Log() const;
 

@@ -45,7 +45,18 @@ std::vector<std::optional<std::string>> WildValues(const std::string& type) {
   if (type == "uuid") return {std::nullopt, "00000000-0000-0000-0000-000000000000", "ffffffff-ffff-ffff-ffff-ffffffffffff"};
   if (type == "jsonb") {
     const std::string deep = std::string(2000, '[') + std::string(2000, ']');
-    return {std::nullopt, "null", "{}", "[]", "[[]]", "[{}]", "\"\"", "1e300", "true", deep, R"({"lines": [{}], "tag": [], "reason": {}})", R"([null, {"tag": {}}, 1])"};
+    return {std::nullopt,
+            "null",
+            "{}",
+            "[]",
+            "[[]]",
+            "[{}]",
+            "\"\"",
+            "1e300",
+            "true",
+            deep,
+            R"({"lines": [{}], "tag": [], "reason": {}})",
+            R"([null, {"tag": {}}, 1])"};
   }
   return {std::nullopt};
 }
@@ -55,6 +66,8 @@ void EachLeaf(const Json& body, const std::function<void(const Json::json_pointe
   for (const auto& [path, value] : flat.items()) visit(Json::json_pointer(path));
 }
 
-bool IsClean(const std::string& sqlstate) { return sqlstate.empty() || sqlstate == "42501" || sqlstate.starts_with("HK") || sqlstate.starts_with("22"); }
+bool IsClean(const std::string& sqlstate) {
+  return sqlstate.empty() || sqlstate == "42501" || sqlstate.starts_with("HK") || sqlstate.starts_with("22");
+}
 
 }  // namespace heatkeep

@@ -73,7 +73,8 @@ TEST(HeatCases, AMissingElementIsNeverZero) {
 }
 
 TEST(HeatCases, WhatTheGradeDoesNotLimitIsNotLimited) {
-  const Answer answer = CheckHeat({"1018", ReadAnalysis("C=0.17 Mn=0.74 P=0.009 S=0.01 Cu=0.9"), false, {}, Method::Absolute}, ProgramLimits());
+  const Answer answer =
+      CheckHeat({"1018", ReadAnalysis("C=0.17 Mn=0.74 P=0.009 S=0.01 Cu=0.9"), false, {}, Method::Absolute}, ProgramLimits());
   EXPECT_EQ(answer.elements.back().what, "Cu");
   EXPECT_EQ(answer.elements.back().verdict, Verdict::NotLimited);
   EXPECT_EQ(answer.overall, Overall::Conforms);
@@ -90,14 +91,16 @@ TEST(HeatCases, DualCertifiedGradesAreFound) {
 
 // 1045 limits C, Mn, P and S only; 0.98 % Cr makes another steel of it (EN 10020:2000 Table 1, from memory: from 0.30 %).
 TEST(HeatCases, AnAlloySteelIsNotTheCarbonSteelOfTheSameCarbon) {
-  const auto met = GradesMet({"", ReadAnalysis("C=0.43 Mn=0.86 P=0.011 S=0.022 Si=0.26 Cr=0.98 Mo=0.19"), false, {}, Method::Absolute}, ProgramLimits());
+  const auto met =
+      GradesMet({"", ReadAnalysis("C=0.43 Mn=0.86 P=0.011 S=0.022 Si=0.26 Cr=0.98 Mo=0.19"), false, {}, Method::Absolute}, ProgramLimits());
   EXPECT_EQ(met, (std::vector<std::string>{"4140", "42CrMo4"}));
 }
 
 // EN 10025-2:2019 Table 1 note i (seen): C 0.20 to 30 mm, 0.22 above.
 TEST(Sizes, AValueThatIsRightAtSomeSizesOnlyWaitsForTheSize) {
   const Known known = ProgramLimits();
-  Question q{"S355J2", ReadAnalysis("C=0.21 Si=0.31 Mn=1.2 P=0.018 S=0.012 Cu=0.22 Cr=0.08 Ni=0.07 Mo=0.02 V=0.00"), false, {}, Method::Absolute};
+  Question q{
+      "S355J2", ReadAnalysis("C=0.21 Si=0.31 Mn=1.2 P=0.018 S=0.012 Cu=0.22 Cr=0.08 Ni=0.07 Mo=0.02 V=0.00"), false, {}, Method::Absolute};
   const auto carbon = [&](std::optional<Length> size) {
     q.size = size;
     return CheckHeat(q, known).elements.at(0).verdict;
@@ -111,7 +114,8 @@ TEST(Sizes, AValueThatIsRightAtSomeSizesOnlyWaitsForTheSize) {
 }
 
 TEST(Sizes, OutsideTheTableNothingConforms) {
-  Question q{"S235JR", ReadAnalysis("C=0.10 Mn=0.9 P=0.01 S=0.01 N=0.005 Cu=0.1 Cr=0.1 Mo=0.01 V=0 Ni=0.1"), false, Length{60 * kNmPerMm}, Method::Absolute};
+  Question q{"S235JR", ReadAnalysis("C=0.10 Mn=0.9 P=0.01 S=0.01 N=0.005 Cu=0.1 Cr=0.1 Mo=0.01 V=0 Ni=0.1"), false, Length{60 * kNmPerMm},
+             Method::Absolute};
   const Known known = ProgramLimits();
   EXPECT_EQ(CheckHeat(q, known).open, "no limits of S235JR for this size are known");
   EXPECT_EQ(CheckHeat(q, known).overall, Overall::Incomplete);
@@ -123,7 +127,9 @@ TEST(Sizes, OutsideTheTableNothingConforms) {
 TEST(Others, EachAndTogether) {
   const Known known = ProgramLimits();
   const std::string rest = "Si=0.62 Fe=0.31 Cu=0.27 Mn=0.09 Mg=0.95 Cr=0.11 Zn=0.06 Ti=0.02 Al=97.4 ";
-  const auto sums = [&](const std::string& more) { return CheckHeat({"EN AW-6061", ReadAnalysis(rest + more), false, {}, Method::Absolute}, known).sums; };
+  const auto sums = [&](const std::string& more) {
+    return CheckHeat({"EN AW-6061", ReadAnalysis(rest + more), false, {}, Method::Absolute}, known).sums;
+  };
   EXPECT_EQ(sums("Ni=0.05 Pb=0.05 Bi=0.05")[0].verdict, Verdict::Ok);
   EXPECT_EQ(sums("Ni=0.05 Pb=0.05 Bi=0.05")[1].verdict, Verdict::Ok);
   EXPECT_EQ(sums("Ni=0.06")[0].verdict, Verdict::High);

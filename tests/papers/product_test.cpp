@@ -31,18 +31,21 @@ TEST(ProductAnalysis, EveryDeviationOfTheTableWidensALimitInItsBandByThatMuch) {
   int seen = 0;
   for (const Row& row : RowsOf("product_analysis.csv")) {
     const auto standard = Standards().find(row.at("standard"));
-    const std::string element = row.at("element_or_item"), band = row.at("range_or_heat_limit"), text = row.at("permissible_deviation_or_limit");
+    const std::string element = row.at("element_or_item"), band = row.at("range_or_heat_limit"),
+                      text = row.at("permissible_deviation_or_limit");
     if (standard == Standards().end() || !IsElement(element)) continue;
     std::string upto = Match(band, "<= ([0-9.]+)"), over = Match(band, "> ([0-9.]+)");
     if (upto.empty()) upto = Match(band, "-([0-9.]+)$");
     const std::string deviation = Match(text, "([0-9.]+)");
-    GradeLimit limit{"any", {}, element, ReadBound("0"), ReadBound(!upto.empty() ? upto : !over.empty() ? "50" : "0.035"), standard->second, "", ""};
+    GradeLimit limit{"any", {}, element, ReadBound("0"), ReadBound(!upto.empty() ? upto : !over.empty() ? "50" : "0.035"), standard->second,
+                     "",    ""};
     limit.least = limit.most;  // one figure, so that both ways fall into the same band
     const Answer answer = CheckHeat({"any", {{element, limit.most->millionths}}, true, {}, Method::Absolute}, {{limit}, known.deviations});
     const Line& line = answer.elements.at(0);
     ASSERT_TRUE(line.above) << row.at("standard") << " " << element << " " << band;
     EXPECT_EQ(*line.above, ReadBound(deviation)) << row.at("standard") << " " << element << " " << band;
-    const bool both = text.starts_with("+-") || text.find('/') != std::string::npos || std::isdigit(static_cast<unsigned char>(text[0])) != 0;
+    const bool both =
+        text.starts_with("+-") || text.find('/') != std::string::npos || std::isdigit(static_cast<unsigned char>(text[0])) != 0;
     EXPECT_EQ(line.below.has_value(), both) << row.at("standard") << " " << element << " " << band;
     ++seen;
   }
@@ -60,7 +63,8 @@ TEST(ProductAnalysis, StructuralSteelsMeetTheirOwnProductMaxima) {
     for (std::sregex_iterator m(product.begin(), product.end(), pair), end; m != end; ++m) {
       const std::int64_t most = ReadBound((*m)[2].str()).millionths;
       for (const std::int64_t more : {std::int64_t{0}, std::int64_t{1}}) {
-        const Answer answer = CheckHeat({row.at("element_or_item"), {{(*m)[1], most + more}}, true, Length{20 * kNmPerMm}, Method::Absolute}, known);
+        const Answer answer =
+            CheckHeat({row.at("element_or_item"), {{(*m)[1], most + more}}, true, Length{20 * kNmPerMm}, Method::Absolute}, known);
         const auto line = std::find_if(answer.elements.begin(), answer.elements.end(), [&](const Line& l) { return l.what == (*m)[1]; });
         ASSERT_NE(line, answer.elements.end());
         EXPECT_EQ(line->verdict, more == 0 ? Verdict::Ok : Verdict::High) << row.at("element_or_item") << " " << (*m)[0];
@@ -74,7 +78,8 @@ TEST(ProductAnalysis, StructuralSteelsMeetTheirOwnProductMaxima) {
 // EN 10025-2:2019 Table 5 (seen).
 TEST(ProductAnalysis, CarbonEquivalentMaximaStandInTheProgram) {
   const Known known = ProgramLimits();
-  const std::map<std::string, std::string> grades{{"CEV max S355 JR/J0/J2/K2", "S355J2"}, {"CEV max S235", "S235JR"}, {"CEV max S275", "S275JR"}};
+  const std::map<std::string, std::string> grades{
+      {"CEV max S355 JR/J0/J2/K2", "S355J2"}, {"CEV max S235", "S235JR"}, {"CEV max S275", "S275JR"}};
   int seen = 0;
   for (const Row& row : RowsOf("product_analysis.csv")) {
     const auto grade = grades.find(row.at("element_or_item"));
@@ -83,7 +88,8 @@ TEST(ProductAnalysis, CarbonEquivalentMaximaStandInTheProgram) {
     const Length size{(upto.empty() ? 200 : std::stoll(upto)) * kNmPerMm};
     const auto is = [&](const GradeLimit& l) { return l.grade == grade->second && l.what == "CEV" && l.sizes.Holds(size); };
     ASSERT_EQ(std::count_if(known.limits.begin(), known.limits.end(), is), 1) << row.at("range_or_heat_limit");
-    EXPECT_EQ(std::find_if(known.limits.begin(), known.limits.end(), is)->most, ReadBound(Match(row.at("permissible_deviation_or_limit"), "^([0-9.]+)")));
+    EXPECT_EQ(std::find_if(known.limits.begin(), known.limits.end(), is)->most,
+              ReadBound(Match(row.at("permissible_deviation_or_limit"), "^([0-9.]+)")));
     ++seen;
   }
   EXPECT_EQ(seen, 11);
@@ -153,8 +159,11 @@ TEST(Mechanical, AValueThatNoLimitIsKnownOfLeavesItIncompleteAndSaysSo) {
 }
 
 TEST(Mechanical, LimitsOfTheConditionGoBeforeThoseOfAnyAndEveryTestPieceIsJudged) {
-  const std::vector<MechanicalLimit> limits{{"G", "", {}, "Rm", ReadBound("500"), {}, "invented", "", ""}, {"G", "+QT", {}, "Rm", ReadBound("900"), {}, "invented", "", ""}};
-  const auto lines = [&](const char* condition) { return CheckTests({"G", condition, {}, {{"Rm", 950'000'000}, {"Rm", 600'000'000}}, Method::Absolute}, limits); };
+  const std::vector<MechanicalLimit> limits{{"G", "", {}, "Rm", ReadBound("500"), {}, "invented", "", ""},
+                                            {"G", "+QT", {}, "Rm", ReadBound("900"), {}, "invented", "", ""}};
+  const auto lines = [&](const char* condition) {
+    return CheckTests({"G", condition, {}, {{"Rm", 950'000'000}, {"Rm", 600'000'000}}, Method::Absolute}, limits);
+  };
   EXPECT_EQ(OverallOfTests(lines("+N")), Overall::Conforms);
   EXPECT_EQ(OverallOfTests(lines("+QT")), Overall::Violates);
   EXPECT_EQ(lines("+QT").at(0).verdict, Verdict::Ok);

@@ -42,16 +42,15 @@ TEST(Reckoned, SumsWithCountsAndMinus) {
   EXPECT_EQ(Value("Ti-5C", "Ti=0.40 C=0.05"), "0.15");
   EXPECT_EQ(Value("Ti-5C", "Ti=0.20 C=0.05"), "-0.05");
   EXPECT_FALSE(Reckon("Ti-5C", ReadAnalysis("Ti=0.2"), {}).grows);
-  for (const char* wrong : {"", "Xx", "Cr+", "+Cr", "Cr Mo", "each other but", "CEV+C", "5"}) EXPECT_THROW(CheckWhat(wrong), BadText) << wrong;
+  for (const char* wrong : {"", "Xx", "Cr+", "+Cr", "Cr Mo", "each other but", "CEV+C", "5"})
+    EXPECT_THROW(CheckWhat(wrong), BadText) << wrong;
 }
 
 TEST(AnalysisText, RefusesWhatCannotBeMeant) {
   const auto words = [](const char* text) {
     try {
       ReadAnalysis(text);
-    } catch (const BadText& e) {
-      return std::string(e.what());
-    }
+    } catch (const BadText& e) { return std::string(e.what()); }
     return std::string("was read");
   };
   EXPECT_EQ(words("C=0.41 Xx=1"), "unknown element \"Xx\"; expected a chemical symbol as C, Mn or Cr");
@@ -61,7 +60,8 @@ TEST(AnalysisText, RefusesWhatCannotBeMeant) {
   EXPECT_EQ(words("C=101"), "C: \"101\" % is more than all of it; expected mass %, 0 to 100");
   EXPECT_EQ(words("C=-0.1"), "C: \"-0.1\" is negative; expected mass %, 0 to 100");
   EXPECT_EQ(words("Fe=99 Ni=3"), "the elements add up to 102 %; expected mass % that add up to 100 or less");
-  for (const char* text : {"", "C", "C=", "=1", "C=nan", "C=inf", "C=1e-2", "C=0.1.2", "C=0.0000001", "0.41"}) EXPECT_NE(words(text), "was read") << text;
+  for (const char* text : {"", "C", "C=", "=1", "C=nan", "C=inf", "C=1e-2", "C=0.1.2", "C=0.0000001", "0.41"})
+    EXPECT_NE(words(text), "was read") << text;
   EXPECT_EQ(ReadAnalysis("C=0.41;Mn=0.86 ; P=0.011").size(), 3u);
 }
 

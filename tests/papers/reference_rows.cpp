@@ -24,7 +24,8 @@ std::vector<Row> RowsOf(const std::string& file) {
   const intake::Table table = intake::ReadTable(intake::FileBytes(path), path);
   std::vector<Row> rows;
   for (std::size_t r = 1; r < table.rows.size(); ++r) {
-    for (std::size_t c = 0; c < table.rows[0].cells.size(); ++c) rows.resize(r), rows[r - 1][table.rows[0].cells[c]] = table.rows[r].cells.at(c);
+    for (std::size_t c = 0; c < table.rows[0].cells.size(); ++c)
+      rows.resize(r), rows[r - 1][table.rows[0].cells[c]] = table.rows[r].cells.at(c);
   }
   return rows;
 }
@@ -32,7 +33,8 @@ std::vector<Row> RowsOf(const std::string& file) {
 Known ProgramLimits() {
   Known known{Good(intake::ReadLimitsFile(intake::FileBytes(Seed("grade_limits.csv")), "grade_limits.csv")),
               Good(intake::ReadDeviationsFile(intake::FileBytes(Seed("product_deviations.csv")), "product_deviations.csv"))};
-  for (GradeLimit& sum : Good(intake::ReadSumsFile(intake::FileBytes(Seed("grade_sums.csv")), "grade_sums.csv"))) known.limits.push_back(sum);
+  for (GradeLimit& sum : Good(intake::ReadSumsFile(intake::FileBytes(Seed("grade_sums.csv")), "grade_sums.csv")))
+    known.limits.push_back(sum);
   return known;
 }
 

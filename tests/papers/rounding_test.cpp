@@ -16,9 +16,11 @@ std::string Rounded(const char* value, int places, Tie tie) {
 std::int64_t ToTens(const char* value, Tie tie) { return RoundTo({ReadBound(value).millionths, 1}, 10'000'000, tie) / 1'000'000; }
 
 TEST(Rounding, RuleAOfIso80000GoesToTheEvenMultipleInOneStep) {
-  const std::vector<std::pair<const char*, const char*>> tenths{{"12.223", "12.2"}, {"12.251", "12.3"}, {"12.275", "12.3"}, {"12.25", "12.2"}, {"12.35", "12.4"}};
+  const std::vector<std::pair<const char*, const char*>> tenths{
+      {"12.223", "12.2"}, {"12.251", "12.3"}, {"12.275", "12.3"}, {"12.25", "12.2"}, {"12.35", "12.4"}};
   for (const auto& [value, want] : tenths) EXPECT_EQ(Rounded(value, 1, Tie::HalfEven), want) << value;
-  const std::vector<std::pair<const char*, int>> tens{{"1222.3", 1220}, {"1225.1", 1230}, {"1227.5", 1230}, {"1225.0", 1220}, {"1235.0", 1240}};
+  const std::vector<std::pair<const char*, int>> tens{
+      {"1222.3", 1220}, {"1225.1", 1230}, {"1227.5", 1230}, {"1225.0", 1220}, {"1235.0", 1240}};
   for (const auto& [value, want] : tens) EXPECT_EQ(ToTens(value, Tie::HalfEven), want) << value;
 }
 

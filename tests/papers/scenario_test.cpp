@@ -21,8 +21,13 @@ TEST(DemoCertificates, ViolateNothing) {
     const Answer answer = CheckHeat({row.grade, row.chemistry, false, size, Method::Absolute}, known);
     EXPECT_NE(answer.overall, Overall::Violates) << row.number;
     conform += answer.overall == Overall::Conforms ? 1 : 0;
-    const TestQuestion tests{row.grade, row.condition, size, {{"Rm", *row.rm_kpa * 1000}, {"Re", *row.re_kpa * 1000}, {"A", *row.a_millipercent * 1000}}, Method::Absolute};
-    for (const Line& line : CheckTests(tests, mechanical)) EXPECT_TRUE(line.verdict != Verdict::Low && line.verdict != Verdict::High) << row.number << " " << line.what;
+    const TestQuestion tests{row.grade,
+                             row.condition,
+                             size,
+                             {{"Rm", *row.rm_kpa * 1000}, {"Re", *row.re_kpa * 1000}, {"A", *row.a_millipercent * 1000}},
+                             Method::Absolute};
+    for (const Line& line : CheckTests(tests, mechanical))
+      EXPECT_TRUE(line.verdict != Verdict::Low && line.verdict != Verdict::High) << row.number << " " << line.what;
   }
   EXPECT_GT(conform, 150);
 }

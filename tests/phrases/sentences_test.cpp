@@ -23,13 +23,16 @@ Said Sql(const std::string& source) { return Of(SqlSentences(source)); }
 Said Cpp(const std::string& source, bool single_words = false) { return Of(CppSentences(source, single_words)); }
 
 TEST(SqlSentences, TakeAFormatWithItsHolesAndAHint) {
-  EXPECT_EQ(Sql("raise exception using errcode = 'HK042', message = format('%s is not promised to any plan', p.tag), hint = 'look at the rack again';"),
-            (Said{{"%1 is not promised to any plan", "N"}, {"look at the rack again", ""}}));
+  EXPECT_EQ(
+      Sql("raise exception using errcode = 'HK042', message = format('%s is not promised to any plan', p.tag), hint = 'look at the rack again';"),
+      (Said{{"%1 is not promised to any plan", "N"}, {"look at the rack again", ""}}));
 }
 
 TEST(SqlSentences, KeepTheUnitOfALengthAndAMassInTheHole) {
-  EXPECT_EQ(Sql("v := format('%s takes up to %s mm, weighed %s kg', p.tag, trim_scale(n / 1e6::numeric), kg);"), (Said{{"%1 takes up to %2, weighed %3", "NLM"}}));
-  EXPECT_EQ(Sql("v := format('a zone from %s to %s mm', trim_scale(a / 1e6), trim_scale(b / 1e6));"), (Said{{"a zone from %1 to %2", "lL"}}));
+  EXPECT_EQ(Sql("v := format('%s takes up to %s mm, weighed %s kg', p.tag, trim_scale(n / 1e6::numeric), kg);"),
+            (Said{{"%1 takes up to %2, weighed %3", "NLM"}}));
+  EXPECT_EQ(Sql("v := format('a zone from %s to %s mm', trim_scale(a / 1e6), trim_scale(b / 1e6));"),
+            (Said{{"a zone from %1 to %2", "lL"}}));
   EXPECT_EQ(Sql("v := format('the grip is %s nm', g);"), (Said{{"the grip is %1", "E"}}));
 }
 
@@ -39,12 +42,15 @@ TEST(SqlSentences, TellWordsFromNamesByWhatAHoleHolds) {
 }
 
 TEST(SqlSentences, SayEveryBranchOfAChoiceAndEveryPartOfAChain) {
-  EXPECT_EQ(Sql("return case when a then 'its papers are awaited' when b then 'held by ' || h.held_by end;"), (Said{{"held by %1", "W"}, {"its papers are awaited", ""}}));
-  EXPECT_EQ(Sql("return 'no limit known: ' || string_agg(format('heat %s %s', heat, nothing), '; ');"), (Said{{"no limit known: %1", "W"}, {"heat %1 %2", "NN"}}));
+  EXPECT_EQ(Sql("return case when a then 'its papers are awaited' when b then 'held by ' || h.held_by end;"),
+            (Said{{"held by %1", "W"}, {"its papers are awaited", ""}}));
+  EXPECT_EQ(Sql("return 'no limit known: ' || string_agg(format('heat %s %s', heat, nothing), '; ');"),
+            (Said{{"no limit known: %1", "W"}, {"heat %1 %2", "NN"}}));
 }
 
 TEST(SqlSentences, TakeAClauseThatMayBeMissingByItself) {
-  EXPECT_EQ(Sql("return format('taken by saw %s', name) || coalesce(', order ' || c.order_no, '');"), (Said{{"taken by saw %1", "N"}, {"order %1", "N"}}));
+  EXPECT_EQ(Sql("return format('taken by saw %s', name) || coalesce(', order ' || c.order_no, '');"),
+            (Said{{"taken by saw %1", "N"}, {"order %1", "N"}}));
 }
 
 TEST(SqlSentences, CountWhatStandsBehindANumber) {
@@ -52,9 +58,10 @@ TEST(SqlSentences, CountWhatStandsBehindANumber) {
 }
 
 TEST(SqlSentences, LeaveOutKeysComparisonsPatternsCommentsAndStatements) {
-  EXPECT_EQ(Sql("comment on table book.piece is 'one length of metal';\n-- 'not said at all'\nselect p ->> 'heat read', x from t where s = 'at saw' and y ~ '^a b$' and z @? '$[*] ? (@.c == \"good one\")';\n"
-                "execute format('create trigger kept before delete on book.%I', t); v := interval '5 minutes';"),
-            Said{});
+  EXPECT_EQ(
+      Sql("comment on table book.piece is 'one length of metal';\n-- 'not said at all'\nselect p ->> 'heat read', x from t where s = 'at saw' and y ~ '^a b$' and z @? '$[*] ? (@.c == \"good one\")';\n"
+          "execute format('create trigger kept before delete on book.%I', t); v := interval '5 minutes';"),
+      Said{});
 }
 
 TEST(SqlSentences, KnowTheWordsOfAnEnum) {
@@ -62,13 +69,18 @@ TEST(SqlSentences, KnowTheWordsOfAnEnum) {
 }
 
 TEST(CppSentences, TakeAChainWithItsChoices) {
-  EXPECT_EQ(Cpp("words += std::to_string(n) + (n == 1 ? \" piece\" : \" pieces\") + \" for \" + line.order;"), (Said{{"%1 piece for %2", "NN"}, {"%1 pieces for %2", "CN"}}));
-  EXPECT_EQ(Cpp("return \"leaves \" + WriteMm(a.left) + (theirs ? \" mm\" : \" mm scrap\");"), (Said{{"leaves %1", "L"}, {"leaves %1 scrap", "L"}}));
-  EXPECT_EQ(Cpp("throw BadText(Quoted(text) + \" is negative\", \"a number of \"\n \"zero or more\");"), (Said{{"%1 is negative", "N"}, {"a number of zero or more", ""}}));
+  EXPECT_EQ(Cpp("words += std::to_string(n) + (n == 1 ? \" piece\" : \" pieces\") + \" for \" + line.order;"),
+            (Said{{"%1 piece for %2", "NN"}, {"%1 pieces for %2", "CN"}}));
+  EXPECT_EQ(Cpp("return \"leaves \" + WriteMm(a.left) + (theirs ? \" mm\" : \" mm scrap\");"),
+            (Said{{"leaves %1", "L"}, {"leaves %1 scrap", "L"}}));
+  EXPECT_EQ(Cpp("throw BadText(Quoted(text) + \" is negative\", \"a number of \"\n \"zero or more\");"),
+            (Said{{"%1 is negative", "N"}, {"a number of zero or more", ""}}));
 }
 
 TEST(CppSentences, LeaveOutSqlKeysAndSingleWords) {
-  EXPECT_EQ(Cpp("#include \"a b.h\"\n// \"not this one\"\nx = R\"(select a b)\"; y = \"select a from b\"; z = \"key\"; return \"clock\"; if (s == \"at saw\") f('\"');"), Said{});
+  EXPECT_EQ(
+      Cpp("#include \"a b.h\"\n// \"not this one\"\nx = R\"(select a b)\"; y = \"select a from b\"; z = \"key\"; return \"clock\"; if (s == \"at saw\") f('\"');"),
+      Said{});
   EXPECT_EQ(Cpp("return \"CRANE\";", true), (Said{{"CRANE", ""}}));
 }
 

@@ -23,8 +23,20 @@ struct SheetsKept : testing::Test {
 };
 
 TEST_F(SheetsKept, ComeBackToTheNanometre) {
-  Sheet sheet{.number = "7", .saw = "2", .due = "2031-03-04", .made_at = "2031-03-01T06:00:00+01:00", .made_by = "planner", .proof = "opens no full bar", .one_heat = "ONE HEAT", .bundled = true,
-              .kerf = {2'000'001}, .trim = {10}, .grip = {60}, .lift_limit = {25'000}, .blocks = {}, .shorts = {{"O9", "10", "round 80", "42CrMo4", 4, {280}, "no papers"}}};
+  Sheet sheet{.number = "7",
+              .saw = "2",
+              .due = "2031-03-04",
+              .made_at = "2031-03-01T06:00:00+01:00",
+              .made_by = "planner",
+              .proof = "opens no full bar",
+              .one_heat = "ONE HEAT",
+              .bundled = true,
+              .kerf = {2'000'001},
+              .trim = {10},
+              .grip = {60},
+              .lift_limit = {25'000},
+              .blocks = {},
+              .shorts = {{"O9", "10", "round 80", "42CrMo4", 4, {280}, "no papers"}}};
   SheetBlock block;
   block.block = 3;
   block.place = "B3-2";
@@ -49,8 +61,17 @@ TEST_F(SheetsKept, ComeBackToTheNanometre) {
   block.left_mass = {8'128};
   block.begun = Length{4'536'000'000};
   sheet.blocks = {block, {}};
-  KeepSheets(path, {.book = "7391/16384", .login = "saw", .actions = {"pull", "record_cut"}, .saw = "2", .read_at_ms = 1'929'000'000'123, .stop_stroke = {500'000'000},
-                    .tape_doubt = {1'000'000}, .devices = {{"tape 3", "tape", Length{500'000}, false}, {"saw 2", "readout", std::nullopt, true}}, .places = {"B1-1"}, .sheets = {sheet}});
+  KeepSheets(path,
+             {.book = "7391/16384",
+              .login = "saw",
+              .actions = {"pull", "record_cut"},
+              .saw = "2",
+              .read_at_ms = 1'929'000'000'123,
+              .stop_stroke = {500'000'000},
+              .tape_doubt = {1'000'000},
+              .devices = {{"tape 3", "tape", Length{500'000}, false}, {"saw 2", "readout", std::nullopt, true}},
+              .places = {"B1-1"},
+              .sheets = {sheet}});
   const auto kept = ReadKeptSheets(path);
   ASSERT_TRUE(kept);
   EXPECT_EQ(kept->book, "7391/16384");
@@ -96,9 +117,7 @@ TEST_F(SheetsKept, OfAnotherVersionAreRefusedInWords) {
   try {
     ReadKeptSheets(path);
     FAIL() << "was not refused";
-  } catch (const QueueError& error) {
-    EXPECT_NE(std::string(error.what()).find("another version"), std::string::npos) << error.what();
-  }
+  } catch (const QueueError& error) { EXPECT_NE(std::string(error.what()).find("another version"), std::string::npos) << error.what(); }
   EXPECT_EQ(ReadKeptSheets(folder / "none"), std::nullopt);
 }
 

@@ -84,7 +84,9 @@ TEST_F(Queue, ADamagedRecordThatIsNotTheLastStopsEverythingAndChangesNothing) {
     RecordFile file(path);
     ADD_FAILURE() << "it was opened";
   } catch (const QueueError& error) {
-    EXPECT_NE(std::string(error.what()).find("the record at byte 8 is damaged and is not the last; 0 before it are whole"), std::string::npos) << error.what();
+    EXPECT_NE(std::string(error.what()).find("the record at byte 8 is damaged and is not the last; 0 before it are whole"),
+              std::string::npos)
+        << error.what();
   }
   EXPECT_EQ(Bytes(path), whole);
 }

@@ -34,7 +34,8 @@ struct TornSawQueue : testing::Test {
   TornSawQueue() {
     // in memory where there is any: every record of every try is made safe on the disk
     const fs::path memory = "/dev/shm";
-    std::string made = ((access(memory.c_str(), W_OK | X_OK) == 0 ? memory : fs::temp_directory_path()) / "heatkeep-sawqueue-XXXXXX").string();
+    std::string made =
+        ((access(memory.c_str(), W_OK | X_OK) == 0 ? memory : fs::temp_directory_path()) / "heatkeep-sawqueue-XXXXXX").string();
     folder = mkdtemp(made.data());
     path = folder / "saw-2.queue";
   }
@@ -51,8 +52,8 @@ struct TornSawQueue : testing::Test {
   fs::path folder, path;
 };
 
-// Two deeds sent, one more kept, that sent too: torn at every byte of all of it. What was on the disk is there, is in the book once, and the
-// tags go on where they were.
+// Two deeds sent, one more kept, that sent too: torn at every byte of all of it. What was on the disk is there, is in the book once, and
+// the tags go on where they were.
 TEST_F(TornSawQueue, AtAnyByteKeepsWhatWasOnTheDiskAndSendsItOnce) {
   std::vector<std::size_t> ends;  // of each record
   Book sent_to;

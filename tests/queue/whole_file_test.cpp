@@ -28,9 +28,7 @@ struct WholeFile : testing::Test {
   std::string Refused() const {
     try {
       ReadWholeFile(path, "sheets");
-    } catch (const QueueError& error) {
-      return error.what();
-    }
+    } catch (const QueueError& error) { return error.what(); }
     return "was not refused";
   }
   fs::path folder, path;

@@ -51,8 +51,7 @@ const Binding& Sample() {
   static const Binding binding{
       "Papers of a test",
       "2026-03-01T10:20:30Z",
-      {{"Ours", "P-", InventedPdf({"OURS"}, 595, 842)},
-       {"The mill's \u00E9", "D1-", InventedPdf({"MILL ONE", "MILL TWO"}, 420, 298)}},
+      {{"Ours", "P-", InventedPdf({"OURS"}, 595, 842)}, {"The mill's \u00E9", "D1-", InventedPdf({"MILL ONE", "MILL TWO"}, 420, 298)}},
       {{"mill.pdf", "the file", "application/pdf", InventedPdf({"MILL ONE", "MILL TWO"}, 420, 298)}}};
   return binding;
 }
@@ -68,15 +67,13 @@ TEST(BoundPdf, KeepsContentStreamsByteForByteAndEveryPagesOwnSize) {
   EXPECT_NE(sizes.find("Page    1 size:  595 x 842"), std::string::npos) << sizes;
   EXPECT_NE(sizes.find("Page    3 size:  420 x 298"), std::string::npos) << sizes;
   EXPECT_NE(OutputOf("pdftotext -f 3 -l 3 '" + path + "' -").find("MILL TWO"), std::string::npos);
-  EXPECT_NE(OutputOf("qpdf --check '" + path + "'").find("No syntax or stream encoding errors"),
-            std::string::npos);
+  EXPECT_NE(OutputOf("qpdf --check '" + path + "'").find("No syntax or stream encoding errors"), std::string::npos);
 }
 
 TEST(BoundPdf, HasBookmarksPageLabelsAndTheFileItself) {
   const OwnFolder folder;
   const std::string path = Written(folder, "bound.pdf", BindPdf(Sample()));
-  const Json j = Json::parse(OutputOf(
-      "qpdf --json=2 --json-key=outlines --json-key=pagelabels --json-key=attachments '" + path + "'"));
+  const Json j = Json::parse(OutputOf("qpdf --json=2 --json-key=outlines --json-key=pagelabels --json-key=attachments '" + path + "'"));
   ASSERT_EQ(j["outlines"].size(), 2U);
   EXPECT_EQ(j["outlines"][1]["title"], "The mill's \u00E9");
   EXPECT_EQ(j["outlines"][1]["destpageposfrom1"], 2);
@@ -100,8 +97,7 @@ TEST(BoundPdf, RefusesWhatIsNotWholeOrNotPlain) {
   EXPECT_TRUE(wrong("%PDF-1.4\n%%EOF\n").starts_with("it is damaged")) << wrong("%PDF-1.4\n%%EOF\n");
   for (const std::size_t size : {good.size() / 4, good.size() / 2, good.size() - 30})
     EXPECT_TRUE(wrong(good.substr(0, size)).starts_with("it is damaged")) << size;
-  std::string broken =
-      good;  // the cross-reference table points beside the objects: a reader repairs it, we do not
+  std::string broken = good;  // the cross-reference table points beside the objects: a reader repairs it, we do not
   broken.replace(broken.find("0000000009 00000 n"), 10, "0000000099");
   EXPECT_TRUE(wrong(broken).starts_with("it is damaged")) << wrong(broken);
   std::string longer = good;  // a stream that says it is longer than it is
@@ -112,10 +108,8 @@ TEST(BoundPdf, RefusesWhatIsNotWholeOrNotPlain) {
   OutputOf("qpdf --encrypt user owner 256 -- '" + plain + "' '" + In(folder, "user.pdf") + "'");
   EXPECT_EQ(wrong(BytesOf(In(folder, "owner.pdf"))), "it is encrypted");
   EXPECT_EQ(wrong(BytesOf(In(folder, "user.pdf"))), "it is encrypted and asks for a password");
-  EXPECT_EQ(wrong(InventedPdf({"ONE"}, 420, 298, "/OpenAction << /S /Launch /F (calc) >>")),
-            "it has a command (Launch) in it");
-  EXPECT_EQ(wrong(InventedPdf({"ONE"}, 420, 298,
-                              "/Names << /JavaScript << /Names [(a) << /S /JavaScript /JS (1) >>] >> >>")),
+  EXPECT_EQ(wrong(InventedPdf({"ONE"}, 420, 298, "/OpenAction << /S /Launch /F (calc) >>")), "it has a command (Launch) in it");
+  EXPECT_EQ(wrong(InventedPdf({"ONE"}, 420, 298, "/Names << /JavaScript << /Names [(a) << /S /JavaScript /JS (1) >>] >> >>")),
             "it has a script in it");
   EXPECT_EQ(wrong(InventedPdf({})), "it has no page");
   EXPECT_THROW(BindPdf({"t", "2026", {{"bad", "D1-", broken}}, {}}), std::runtime_error);
@@ -138,24 +132,20 @@ TEST(ScanPages, OfAJpegHoldItsOwnData) {
 
 TEST(ScanPages, OfAPngShowTheSamePixels) {
   const OwnFolder folder;
-  for (const QImage::Format format :
-       {QImage::Format_RGB888, QImage::Format_Grayscale8, QImage::Format_Mono, QImage::Format_Indexed8}) {
+  for (const QImage::Format format : {QImage::Format_RGB888, QImage::Format_Grayscale8, QImage::Format_Mono, QImage::Format_Indexed8}) {
     const QImage picture = Checked(format);
     const ScanPage page = PageOfScan(Picture(picture, "png"), "image/png");
     ASSERT_EQ(page.words, "") << format;
     const std::string path = Written(folder, "page.pdf", page.pdf);
     OutputOf("pdfimages -png '" + path + "' '" + In(folder, "out") + "'");
-    const QImage read =
-        QImage(QString::fromStdString(In(folder, "out-000.png"))).convertToFormat(QImage::Format_RGB888);
+    const QImage read = QImage(QString::fromStdString(In(folder, "out-000.png"))).convertToFormat(QImage::Format_RGB888);
     EXPECT_EQ(read, picture.convertToFormat(QImage::Format_RGB888)) << format;
   }
 }
 
 TEST(ScanPages, SayWhyThereIsNone) {
-  const std::string jpeg = Picture(Checked(QImage::Format_RGB888), "jpeg"),
-                    png = Picture(Checked(QImage::Format_RGB888), "png");
-  EXPECT_EQ(PageOfScan(Picture(Checked(QImage::Format_ARGB32), "png"), "image/png").words,
-            "a see-through PNG cannot be shown unaltered");
+  const std::string jpeg = Picture(Checked(QImage::Format_RGB888), "jpeg"), png = Picture(Checked(QImage::Format_RGB888), "png");
+  EXPECT_EQ(PageOfScan(Picture(Checked(QImage::Format_ARGB32), "png"), "image/png").words, "a see-through PNG cannot be shown unaltered");
   EXPECT_EQ(PageOfScan("II*\0", "image/tiff").words, "a tiff file cannot be shown as a page unaltered");
   EXPECT_FALSE(PageOfScan("II*\0", "image/tiff").damaged);
   for (const auto& [bytes, media] : {std::pair{jpeg.substr(0, jpeg.size() / 2), "image/jpeg"},
@@ -202,12 +192,9 @@ TEST(CertificatePackages, CountPagesBehindACoverOfSeveralPages) {
   for (int i = 0; i < 60; ++i) package.lines.push_back(package.lines.front());
   const MadePackage made = MakePackage(package, {{"abc", mill}});
   const std::string path = Written(folder, "p.pdf", made.pdf);
-  EXPECT_NE(OutputOf("pdfinfo '" + path + "'").find("Pages:           " + std::to_string(made.pages)),
-            std::string::npos);
-  EXPECT_NE(OutputOf("pdftotext -f " + std::to_string(made.pages) + " '" + path + "' -").find("MILL ONE"),
-            std::string::npos);
-  EXPECT_NE(OutputOf("pdftotext -layout -l 1 '" + path + "' -").find(std::to_string(made.pages) + " (D1-1)"),
-            std::string::npos);
+  EXPECT_NE(OutputOf("pdfinfo '" + path + "'").find("Pages:           " + std::to_string(made.pages)), std::string::npos);
+  EXPECT_NE(OutputOf("pdftotext -f " + std::to_string(made.pages) + " '" + path + "' -").find("MILL ONE"), std::string::npos);
+  EXPECT_NE(OutputOf("pdftotext -layout -l 1 '" + path + "' -").find(std::to_string(made.pages) + " (D1-1)"), std::string::npos);
 }
 
 TEST(CertificatePackages, AttachWhatCannotBeShownAndSayIt) {

@@ -47,9 +47,7 @@ Read ReadSvg(const std::string& svg) {
   return read;
 }
 
-bool Has(const Read& read, const std::string& text) {
-  return std::find(read.texts.begin(), read.texts.end(), text) != read.texts.end();
-}
+bool Has(const Read& read, const std::string& text) { return std::find(read.texts.begin(), read.texts.end(), text) != read.texts.end(); }
 
 TEST(Curves, AreWellFormedSvgWithEveryLabel) {
   const Read read = ReadSvg(ChartSvg(Invented()));

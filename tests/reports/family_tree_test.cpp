@@ -102,7 +102,12 @@ TEST(FamilyTree, ChainsDeeperThanThePageIsWideSayWhatTheyCameFrom) {
 TEST(FamilyTree, AnOrdersHeatsAreStatedOnThePaperWithWhatWasLookedAt) {
   OwnFolder folder;
   TraceRecord trace = InventedFamily(1, 1);
-  trace.heats = OrderHeats{true, "All 7 pieces cut for order W-3301 are of heat M2208 of Vandrek; no other heat went into this order.", "Looked at: 7 strokes.", {}, {}, {}};
+  trace.heats = OrderHeats{true,
+                           "All 7 pieces cut for order W-3301 are of heat M2208 of Vandrek; no other heat went into this order.",
+                           "Looked at: 7 strokes.",
+                           {},
+                           {},
+                           {}};
   trace.proof = {std::string(64, 'c'), std::string(64, 'a'), "[[\"piece\",1,2,\"00\"]]", 2};
   WriteTracePdf(folder / "t.pdf", trace, kTold);
   const std::string text = TextOf(folder / "t.pdf");
@@ -135,7 +140,11 @@ TEST(RecallPaper, EveryLineIsOnTheListAndOnlyTheCustomersOnTheLetter) {
 }
 
 TEST(TableCsv, FormulasAndQuotesAreTexts) {
-  const Table table{"T", {{"a"}, {"b", 8, 3}, {"c"}}, {{std::string("=1+1"), 12.5, std::int64_t{3}}, {std::string(" @x \"y\", z"), 0.0, std::int64_t{0}}, {std::string("O'Hara"), 1.0, std::int64_t{1}}}};
+  const Table table{"T",
+                    {{"a"}, {"b", 8, 3}, {"c"}},
+                    {{std::string("=1+1"), 12.5, std::int64_t{3}},
+                     {std::string(" @x \"y\", z"), 0.0, std::int64_t{0}},
+                     {std::string("O'Hara"), 1.0, std::int64_t{1}}}};
   EXPECT_EQ(TableCsv(table), "a,b,c\r\n\"'=1+1\",12.500,3\r\n\"' @x \"\"y\"\", z\",0.000,0\r\n\"O'Hara\",1.000,1\r\n");
 }
 

@@ -42,7 +42,8 @@ std::vector<PieceLabel> HardLabels() {
   all[4].heat = "HEAT-2026/00417-O0-STENCILLED";
   all[4].grade = "X2CrNiMoCuWN25-7-4 / X5CrNiCuNb16-4 dual";
   all[4].document = "3.2 no. 2026-118802, 3.1 no. 88-1203, 3.1 no. 88-1204";
-  all[5].blocked = "held by ines: the laboratory found sulphur above the limit of the order in three of five bars of this heat and asks that nothing of it leaves before the mill has answered";
+  all[5].blocked =
+      "held by ines: the laboratory found sulphur above the limit of the order in three of five bars of this heat and asks that nothing of it leaves before the mill has answered";
   all[5].owner = "OWNED BY DREWE CONVEYORS AND HANDLING EQUIPMENT (NORTHERN WORKS)";
   all[6].reprint = 2;
   all[6].reprint_on = "2026-11-25";
@@ -59,13 +60,26 @@ std::vector<PieceLabel> HardLabels() {
 }
 
 std::vector<PlaceLabel> InventedPlaces() {
-  return {{"B3-2", "main", "rack", 6500_mm, {2'000'000}}, {"GATE", "main", "gate", {}, {}}, {"COLD STORE NORTH, BAY 17, LEVEL 3", "main", "rack", {}, {500'000}}};
+  return {{"B3-2", "main", "rack", 6500_mm, {2'000'000}},
+          {"GATE", "main", "gate", {}, {}},
+          {"COLD STORE NORTH, BAY 17, LEVEL 3", "main", "rack", {}, {500'000}}};
 }
 
 std::vector<BatchLabel> InventedBatches() {
   return {{"O-4711", "10", "Pallant Hydraulics", "Vandrek", "V20418", "42CrMo4", "round 80", "+QT", "3.1 no. 88-1203", "", "", 7, 240_mm},
-          {"ORDER-2026-118803-REPEAT", "120", "Drewe Conveyors", "Kestholm", "NO HEAT", "C45E", "flat 100x20", "", "none", "OWNED BY DREWE CONVEYORS",
-           "held by ines: hardness", 1, {1'000'125'000}}};
+          {"ORDER-2026-118803-REPEAT",
+           "120",
+           "Drewe Conveyors",
+           "Kestholm",
+           "NO HEAT",
+           "C45E",
+           "flat 100x20",
+           "",
+           "none",
+           "OWNED BY DREWE CONVEYORS",
+           "held by ines: hardness",
+           1,
+           {1'000'125'000}}};
 }
 
 }  // namespace heatkeep

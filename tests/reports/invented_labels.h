@@ -7,8 +7,8 @@
 
 namespace heatkeep {
 
-PieceLabel PlainLabel();                 // a drop of 42CrMo4, 17 15/16 in
-std::vector<PieceLabel> HardLabels();    // others' metal, held, limited, reprinted, without a heat, long in everything
+PieceLabel PlainLabel();               // a drop of 42CrMo4, 17 15/16 in
+std::vector<PieceLabel> HardLabels();  // others' metal, held, limited, reprinted, without a heat, long in everything
 std::vector<PlaceLabel> InventedPlaces();
 std::vector<BatchLabel> InventedBatches();
 

@@ -13,15 +13,13 @@ struct Stock {
   std::int64_t grams_per_metre;
 };
 
-constexpr std::array kStock{
-    Stock{"round 80", "42CrMo4", "+QT", "Vandrek", "M2208", "3.1 no. 88-1203", "ours", 39458},
-    Stock{"round 50", "C45E", "+N", "Mirrowby", "K70415", "3.1 no. 4471", "ours", 15413},
-    Stock{"hex 41", "11SMnPb30", "+C", "Kestholm", "H7731/2", "2.2", "ours", 11428},
-    Stock{"flat 100x20", "S355J2", "+AR", "Vandrek", "0O1I558B", "3.1 no. 90-0077", "Pallant Hydraulics",
-          15700},
-    Stock{"tube 60.3x5", "E355", "+SR", "Mirrowby", "T118402", "3.1 no. 5120", "ours", 6819},
-    Stock{"round 3 1/8 in", "4140", "Q+T", "Kestholm", "AX90 217", "3.1 no. 662", "ours", 38844},
-    Stock{"square 50", "1.4404", "+AT", "Vandrek", "88417003", "3.2 no. 17", "Ister Marine", 20000}};
+constexpr std::array kStock{Stock{"round 80", "42CrMo4", "+QT", "Vandrek", "M2208", "3.1 no. 88-1203", "ours", 39458},
+                            Stock{"round 50", "C45E", "+N", "Mirrowby", "K70415", "3.1 no. 4471", "ours", 15413},
+                            Stock{"hex 41", "11SMnPb30", "+C", "Kestholm", "H7731/2", "2.2", "ours", 11428},
+                            Stock{"flat 100x20", "S355J2", "+AR", "Vandrek", "0O1I558B", "3.1 no. 90-0077", "Pallant Hydraulics", 15700},
+                            Stock{"tube 60.3x5", "E355", "+SR", "Mirrowby", "T118402", "3.1 no. 5120", "ours", 6819},
+                            Stock{"round 3 1/8 in", "4140", "Q+T", "Kestholm", "AX90 217", "3.1 no. 662", "ours", 38844},
+                            Stock{"square 50", "1.4404", "+AT", "Vandrek", "88417003", "3.2 no. 17", "Ister Marine", 20000}};
 
 constexpr std::array kCustomers{"Pallant Hydraulics", "Drewe Conveyors", "Ister Marine"};
 
@@ -35,8 +33,7 @@ std::string Digits(int n, std::size_t width) {
 
 void AddCuts(SheetBlock& b, int i) {
   const Length inch{kNmPerInch};
-  const std::array<Length, 6> sets{240_mm,  412_mm, 35_mm, 13 * inch + Length{inch.nm * 7 / 8},
-                                   1250_mm, 88_mm};
+  const std::array<Length, 6> sets{240_mm, 412_mm, 35_mm, 13 * inch + Length{inch.nm * 7 / 8}, 1250_mm, 88_mm};
   if (i == 0) {  // 7 x 240 out of a drop of 1900: 206 are left
     SheetCut cut;
     cut.order = "W-3300";
@@ -94,9 +91,7 @@ Sheet InventedSheet(int blocks) {
     b.papers = s.papers;
     b.owner = s.owner;
     b.mark_end = std::array{"first", "last", "none", "both", "unknown"}[static_cast<std::size_t>(i % 5)];
-    b.otherwise = i % 3 == 2 ? ""
-                             : "drop " + Digits(20300 + i, 5) + "-" + Digits(i % 9, 1) +
-                                   " in place C2-1, then a full bar";
+    b.otherwise = i % 3 == 2 ? "" : "drop " + Digits(20300 + i, 5) + "-" + Digits(i % 9, 1) + " in place C2-1, then a full bar";
     b.state = "promised";
     AddCuts(b, i);
     b.kerf_each = 2_mm;
@@ -119,9 +114,8 @@ Sheet InventedSheet(int blocks) {
     b.left_mass = MassOfLength(s, b.left);
     sheet.blocks.push_back(b);
   }
-  sheet.shorts.push_back(
-      {"W-3307", "4", "round 120", "34CrNiMo6", 3, 512_mm,
-       "no bar of round 120 in 34CrNiMo6 with a 3.1 certificate is free; the shortest bar to buy is 1.7 m"});
+  sheet.shorts.push_back({"W-3307", "4", "round 120", "34CrNiMo6", 3, 512_mm,
+                          "no bar of round 120 in 34CrNiMo6 with a 3.1 certificate is free; the shortest bar to buy is 1.7 m"});
   return sheet;
 }
 

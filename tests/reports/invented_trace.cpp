@@ -51,8 +51,8 @@ TraceRecord InventedTrace(int bars) {
   root.at = "2026-10-02T10:15:00+01:00";
   root.by = "clerk";
   r.lines.push_back(root);
-  const auto add = [&](int depth, const char* what, const std::string& name, const std::string& parent,
-                       int count, Length length, const char* where, bool held) {
+  const auto add = [&](int depth, const char* what, const std::string& name, const std::string& parent, int count, Length length,
+                       const char* where, bool held) {
     TraceLine l = root;
     l.depth = depth;
     l.what = what;
@@ -72,8 +72,7 @@ TraceRecord InventedTrace(int bars) {
     add(1, "bar", bar, "R-0093", 1, 6000_mm, "cut up", false);
     add(2, "cut piece", "W-3301/2", bar, 7, 580_mm, "shipped to Pallant Hydraulics, note 118", false);
     add(2, "drop", drop, bar, 1, 1900_mm, "cut up", false);
-    add(3, "cut piece", "W-3310/1", drop, 6, 240_mm,
-        "on site, rack at saw 1, waiting for turning and a second look", i == 1);
+    add(3, "cut piece", "W-3310/1", drop, 6, 240_mm, "on site, rack at saw 1, waiting for turning and a second look", i == 1);
     add(3, "drop", "1400" + std::to_string(i) + "-1", drop, 1, 446_mm, "place B3-2", i == 1);
     add(2, "reject", "W-3301/2", bar, 1, 577_mm, "scrap bin 2", false);
   }
@@ -85,7 +84,8 @@ TraceRecord InventedFamily(int bars, int depth) {
   TraceRecord r = InventedTrace(1);
   TraceLine one = r.lines[1];
   r.lines.clear();
-  const auto add = [&](int deep, const char* what, const std::string& name, const std::string& parent, int count, Length length, Length kerf, Length now, const std::string& where) {
+  const auto add = [&](int deep, const char* what, const std::string& name, const std::string& parent, int count, Length length,
+                       Length kerf, Length now, const std::string& where) {
     TraceLine l = one;
     l.depth = deep;
     l.what = what;
@@ -110,7 +110,8 @@ TraceRecord InventedFamily(int bars, int depth) {
     for (int d = 1; d <= depth; ++d) {
       const std::string drop = "A" + number + "D" + std::to_string(d);
       const bool last = d == depth;
-      add(d, "drop", drop, parent, 1, rest, {}, last ? rest : Length{}, last ? MmWords(rest) + " at B3-" + std::to_string(1 + i % 5) + " (on rack)" : "cut up");
+      add(d, "drop", drop, parent, 1, rest, {}, last ? rest : Length{},
+          last ? MmWords(rest) + " at B3-" + std::to_string(1 + i % 5) + " (on rack)" : "cut up");
       if (!last) add(d + 1, "cut piece", "W-33" + std::to_string(10 + d % 3) + "/1", drop, 1, 20_mm, 2_mm, {}, "on site");
       rest -= 22_mm;
       parent = drop;
@@ -128,7 +129,8 @@ RecallRecord InventedRecall() {
   r.asked_by = "quality (invented)";
   r.proof = {"9f2c41d07be58a6633c0f1be2d9470a1c6e5520b7f81d4a39e0c6b12d85f7a40", "", "[]", 4711};
   int number = 100;
-  const auto add = [&](const char* whereabouts, const char* what, int count, Length length, const char* place, const char* order, const char* customer, const char* note, const char* words) {
+  const auto add = [&](const char* whereabouts, const char* what, int count, Length length, const char* place, const char* order,
+                       const char* customer, const char* note, const char* words) {
     RecallLine l;
     l.whereabouts = whereabouts;
     l.what = what;
@@ -159,7 +161,8 @@ RecallRecord InventedRecall() {
   add("outside", "drop", 1, 2400_mm, "Hardening works", "", "", "H-41", "heat treatment");
   add("missing", "drop", 1, 640_mm, "B5-1", "", "", "", "");
   for (int i = 0; i < 14; ++i) add("shipped", "cut piece", 7, 2030_mm, "", "W-3290", "Drewe Conveyors", i % 2 == 0 ? "D-117" : "D-121", "");
-  for (int i = 0; i < 24; ++i) add("shipped", "cut piece", 7 + i, 2030_mm, "", "W-3301", "Pallant Hydraulics", i % 2 == 0 ? "P-118" : "P-131", "");
+  for (int i = 0; i < 24; ++i)
+    add("shipped", "cut piece", 7 + i, 2030_mm, "", "W-3301", "Pallant Hydraulics", i % 2 == 0 ? "P-118" : "P-131", "");
   add("sold", "bar", 1, 6000_mm, "", "", "Pallant Hydraulics", "P-140", "sold to Pallant Hydraulics, order X-1");
   add("scrap", "drop", 1, 120_mm, "bin 2", "", "", "", "too short");
   add("reject", "reject", 1, 577_mm, "", "W-3301", "Pallant Hydraulics", "", "short");

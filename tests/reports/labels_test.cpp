@@ -33,8 +33,8 @@ std::string Picture(const OwnFolder& folder, const std::string& pdf, int page, i
   std::string crop;
   if (box >= 0) {
     const auto dots = [&](double mm) { return std::to_string(static_cast<int>(mm / 25.4 * dpi)); };
-    crop = " -x " + dots(paper.left + box % paper.columns * (paper.across + paper.gap_x)) + " -y " + dots(paper.top + box / paper.columns * (paper.down + paper.gap_y)) +
-           " -W " + dots(paper.across) + " -H " + dots(paper.down);
+    crop = " -x " + dots(paper.left + box % paper.columns * (paper.across + paper.gap_x)) + " -y " +
+        dots(paper.top + box / paper.columns * (paper.down + paper.gap_y)) + " -W " + dots(paper.across) + " -H " + dots(paper.down);
   }
   const std::string name = folder / "picture";
   OutputOf("pdftoppm -singlefile -gray -r " + std::to_string(dpi) + " -f " + std::to_string(page) + crop + " '" + pdf + "' '" + name + "'");
@@ -58,14 +58,13 @@ void ExpectSays(const std::string& read, const PieceLabel& label, const std::str
     EXPECT_TRUE(scan.whole) << where;
     EXPECT_EQ(scan.Of("S"), label.tag) << where;
     EXPECT_EQ(scan.Of("1T").value_or("NO HEAT"), label.heat) << where;
-  } catch (const BadText& bad) {
-    ADD_FAILURE() << where << ": " << label.tag << ", heat " << label.heat << ": " << bad.what();
-  }
+  } catch (const BadText& bad) { ADD_FAILURE() << where << ": " << label.tag << ", heat " << label.heat << ": " << bad.what(); }
 }
 
 // Tags and heats as they come: leading noughts, O and 0, quotes, blanks, signs, letters of other alphabets, lengths from 1 to 24.
 PieceLabel RandomLabel(std::mt19937& random) {
-  static const std::vector<std::string> letters{"0", "O", "1", "I", "7", "K", "B", "8", "-", "/", ".", " ", "\"", "'", "a", "#", "^", "<", "\u00C4", "\u0141", "\u03A9"};
+  static const std::vector<std::string> letters{"0", "O",  "1", "I", "7", "K", "B", "8",      "-",      "/",     ".",
+                                                " ", "\"", "'", "a", "#", "^", "<", "\u00C4", "\u0141", "\u03A9"};
   PieceLabel label = PlainLabel();
   label.tag = MakeTag(static_cast<char>('A' + random() % 26), static_cast<std::int64_t>(random() % 1'000'000));
   label.heat = random() % 3 ? "0" : "K";
@@ -142,8 +141,9 @@ TEST(Label, SaysWhatAPersonMustReadInPlainWords) {
   WriteLabels(folder / "w.pdf", Faces(labels, paper), paper, {}, 1, kTold);
   const std::string text = TextOf(folder / "w.pdf");
   // the drop of 17.995 in is shown never longer than it is: 17 15/16 in, 457 mm
-  for (const char* words : {"457 mm (17 15/16 in)", "6000 mm (236 3/16 in)", "OWNED BY OSMUND", "NO HEAT", "NO INSPECTION DOCUMENT", "PAPERS AWAITED", "not for 3.1; from piped bar",
-                            "REPRINT 2, 2026-11-25", "O0715 \"B'", "\u00C4\u0141-7715", "42CrMo4 +QT 1.7225", "round 80", "3.1 no. 88-1203", "B3-2", "HEAT-2026/00417-O0-STENCILLED"})
+  for (const char* words : {"457 mm (17 15/16 in)", "6000 mm (236 3/16 in)", "OWNED BY OSMUND", "NO HEAT", "NO INSPECTION DOCUMENT",
+                            "PAPERS AWAITED", "not for 3.1; from piped bar", "REPRINT 2, 2026-11-25", "O0715 \"B'", "\u00C4\u0141-7715",
+                            "42CrMo4 +QT 1.7225", "round 80", "3.1 no. 88-1203", "B3-2", "HEAT-2026/00417-O0-STENCILLED"})
     EXPECT_NE(text.find(words), std::string::npos) << words;
   EXPECT_NE(text.find("NOT TO BE USED: quarantined: crack"), std::string::npos);
   EXPECT_EQ(text.find("\u2026"), std::string::npos) << "nothing is cut off";
@@ -151,7 +151,8 @@ TEST(Label, SaysWhatAPersonMustReadInPlainWords) {
 
 TEST(Label, PagesHaveTheExactSizeAndNothingLeavesThem) {
   OwnFolder folder;
-  for (const auto& [name, width, height] : {std::tuple{"100x50", 100.0, 50.0}, {"62x29", 62.0, 29.0}, {"a4", 210.0, 297.0}, {"letter", 215.9, 279.4}}) {
+  for (const auto& [name, width, height] :
+       {std::tuple{"100x50", 100.0, 50.0}, {"62x29", 62.0, 29.0}, {"a4", 210.0, 297.0}, {"letter", 215.9, 279.4}}) {
     const LabelPaper paper = PaperCalled(name);
     std::vector<PieceLabel> labels = HardLabels();
     WriteLabels(folder / "s.pdf", Faces(labels, paper), paper, {}, 1, kTold);
@@ -223,11 +224,11 @@ TEST(Label, TheSameLabelsAreTheSameBytes) {
 
 TEST(BarCode, ModulesAreWholeDotsAndTheQuietZoneIsKept) {
   const BarCode matrix = DataMatrixOf(WriteEnvelope({{"S", "A000001D"}, {"1T", "V20418"}}));
-  EXPECT_GE(matrix.quiet, 1);                      // ISO/IEC 16022
-  EXPECT_EQ(QrOf("B3-2").quiet, 4);                // ISO/IEC 18004
+  EXPECT_GE(matrix.quiet, 1);        // ISO/IEC 16022
+  EXPECT_EQ(QrOf("B3-2").quiet, 4);  // ISO/IEC 18004
   const BarCode linear = Code128Of("A000001D");
-  EXPECT_EQ(linear.quiet, 10);                     // ISO/IEC 15417
-  EXPECT_EQ((linear.columns - 13) % 11, 0);        // start, data and check of 11 modules, a stop of 13
+  EXPECT_EQ(linear.quiet, 10);               // ISO/IEC 15417
+  EXPECT_EQ((linear.columns - 13) % 11, 0);  // start, data and check of 11 modules, a stop of 13
   for (const double dot : {25.4 / 203, 25.4 / 300}) {
     const double module = ModuleWidth(matrix, 15.5, dot, 0.33, 1);
     EXPECT_NEAR(module / dot, std::round(module / dot), 1e-9);

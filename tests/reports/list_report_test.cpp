@@ -25,12 +25,22 @@ ListReport Pieces(int count) {
   list.subject = "all";
   list.currency = "EUR";
   list.count_of = "pieces";
-  list.columns = {{"tag", "tag", K::Mono, 1.4}, {"kind", "form", K::Text, 0.7}, {"section", "section", K::Text, 1.3}, {"grade", "grade", K::Text, 1.75}, {"heat", "heat", K::Mono, 1.3},
-                  {"length_nm", "to scale", K::Bar, 1.8}, {"length_nm", "length", K::Length, 1, true}, {"mass_g", "mass", K::Mass, 1.1, true}, {"worth_cents", "as new", K::Money, 1.1, true},
+  list.columns = {{"tag", "tag", K::Mono, 1.4},
+                  {"kind", "form", K::Text, 0.7},
+                  {"section", "section", K::Text, 1.3},
+                  {"grade", "grade", K::Text, 1.75},
+                  {"heat", "heat", K::Mono, 1.3},
+                  {"length_nm", "to scale", K::Bar, 1.8},
+                  {"length_nm", "length", K::Length, 1, true},
+                  {"mass_g", "mass", K::Mass, 1.1, true},
+                  {"worth_cents", "as new", K::Money, 1.1, true},
                   {"seen", "seen", K::Text, 0.6, false, "[  ]"}};
   for (const StockRow& r : InventedStock(count))
     list.rows.push_back({r.tag, r.kind, r.section, r.grade, r.heat, r.length.nm, r.length.nm, r.mass.g, r.mass.g / 10, std::string()});
-  list.chart = ListChart{"Mass by age", {{"age", "age"}, {"mass_g", "mass", K::Mass}}, {{std::string("under 30 days"), std::int64_t{412'000}}, {std::string("a year and more"), std::int64_t{103'000}}}, {1}};
+  list.chart = ListChart{"Mass by age",
+                         {{"age", "age"}, {"mass_g", "mass", K::Mass}},
+                         {{std::string("under 30 days"), std::int64_t{412'000}}, {std::string("a year and more"), std::int64_t{103'000}}},
+                         {1}};
   return list;
 }
 
@@ -122,7 +132,8 @@ TEST(List, APrintTellsHowFarItIsAndWhatStopsItLeavesTheOlderFile) {
       if (what == at && done == 2) throw std::runtime_error("enough");
     };
     const bool book = std::string(at).starts_with("rows of");
-    EXPECT_THROW(book ? WriteListXlsx(folder / "l.xlsx", list, told) : WriteListPdf(folder / "l.pdf", list, told), std::runtime_error) << at;
+    EXPECT_THROW(book ? WriteListXlsx(folder / "l.xlsx", list, told) : WriteListPdf(folder / "l.pdf", list, told), std::runtime_error)
+        << at;
   }
   EXPECT_EQ(WholeFile(folder / "l.pdf"), pdf);
   EXPECT_EQ(WholeFile(folder / "l.xlsx"), xlsx);

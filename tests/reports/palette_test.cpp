@@ -23,16 +23,14 @@ TEST(Palette, EveryPairThatMeetsHasItsContrastInEveryScheme) {
 TEST(Palette, OnScreensMetalAndCutsStandOutFromTheGround) {
   for (const Scheme scheme : {Scheme::Light, Scheme::Dark}) {
     EXPECT_GE(Contrast(ToneOf(Use::Metal, scheme), ToneOf(Use::Ground, scheme)), 3.0);
-    for (int order = 0; order < 6; ++order)
-      EXPECT_GE(Contrast(ToneOf(CutUse(order), scheme), ToneOf(Use::Ground, scheme)), 3.0) << order;
+    for (int order = 0; order < 6; ++order) EXPECT_GE(Contrast(ToneOf(CutUse(order), scheme), ToneOf(Use::Ground, scheme)), 3.0) << order;
   }
 }
 
 TEST(Palette, SixOrdersHaveSixTonesAndTheSeventhBeginsAgain) {
   for (const Scheme scheme : {Scheme::Light, Scheme::Dark})
     for (int a = 0; a < 6; ++a)
-      for (int b = 0; b < a; ++b)
-        EXPECT_FALSE(ToneOf(CutUse(a), scheme) == ToneOf(CutUse(b), scheme)) << a << b;
+      for (int b = 0; b < a; ++b) EXPECT_FALSE(ToneOf(CutUse(a), scheme) == ToneOf(CutUse(b), scheme)) << a << b;
   EXPECT_EQ(CutUse(6), CutUse(0));
 }
 

@@ -31,14 +31,11 @@ void ExpectNoSplitBlock(const Sheet& sheet, const std::string& pdf) {
   std::vector<Edge> edges;
   for (std::size_t i = 0; i < words.size(); ++i) {
     if (tags.contains(words[i].text)) edges.push_back({words[i].page, words[i].top, true});
-    if (words[i].text == "pulled" && i + 2 < words.size() && words[i + 1].text == "and" &&
-        words[i + 2].text == "cut")
+    if (words[i].text == "pulled" && i + 2 < words.size() && words[i + 1].text == "and" && words[i + 2].text == "cut")
       edges.push_back({words[i].page, words[i].top, false});
   }
   ASSERT_EQ(edges.size(), 2 * sheet.blocks.size());
-  std::stable_sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) {
-    return a.page != b.page ? a.page < b.page : a.y < b.y;
-  });
+  std::stable_sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) { return a.page != b.page ? a.page < b.page : a.y < b.y; });
   for (std::size_t i = 0; i < edges.size(); i += 2) {
     EXPECT_TRUE(edges[i].first) << "edge " << i;
     EXPECT_FALSE(edges[i + 1].first) << "edge " << i;
@@ -47,9 +44,7 @@ void ExpectNoSplitBlock(const Sheet& sheet, const std::string& pdf) {
 }
 
 void ExpectEveryField(const Sheet& sheet, const std::string& text) {
-  const auto find = [&](const std::string& wanted) {
-    EXPECT_NE(text.find(wanted), std::string::npos) << wanted;
-  };
+  const auto find = [&](const std::string& wanted) { EXPECT_NE(text.find(wanted), std::string::npos) << wanted; };
   for (const SheetBlock& b : sheet.blocks) {
     find(b.tag);
     find(b.place);
@@ -164,8 +159,7 @@ TEST(PickList, FortyKindsOfCutStayInOneBlockWithEveryStop) {
   WritePickListPdf(folder / "list.pdf", sheet, kA4);
   ExpectNoSplitBlock(sheet, folder / "list.pdf");
   const std::string text = TextOf(folder / "list.pdf");
-  for (const SheetCut& cut : sheet.blocks[0].cuts)
-    EXPECT_NE(text.find("STOP " + StopWords(cut)), std::string::npos) << cut.order;
+  for (const SheetCut& cut : sheet.blocks[0].cuts) EXPECT_NE(text.find("STOP " + StopWords(cut)), std::string::npos) << cut.order;
 }
 
 TEST(PickList, ABlockWhoseLengthsDoNotAddUpIsRefusedAndTheOldFileStays) {

@@ -156,17 +156,13 @@ TEST(PieceBar, LeaderLabelsNeverOverlap) {
       for (std::size_t j = i + 1; j < wanted.size(); ++j) {
         EXPECT_GE(rows->start[j], rows->start[i] + gap - 1e-6) << "order";
         // Beside each other in one row, and clear of the stem of a deeper label on the right.
-        if (rows->row[j] >= rows->row[i]) {
-          EXPECT_GE(rows->start[j], rows->start[i] + widths[i] + gap - 1e-6);
-        }
+        if (rows->row[j] >= rows->row[i]) { EXPECT_GE(rows->start[j], rows->start[i] + widths[i] + gap - 1e-6); }
       }
     }
   }
 }
 
-TEST(PieceBar, LabelsThatCannotFitAtAllAreRefusedNotSqueezed) {
-  EXPECT_FALSE(FindLeaderRows({0, 1}, {200, 5}, 0, 100, 1, 9).has_value());
-}
+TEST(PieceBar, LabelsThatCannotFitAtAllAreRefusedNotSqueezed) { EXPECT_FALSE(FindLeaderRows({0, 1}, {200, 5}, 0, 100, 1, 9).has_value()); }
 
 }  // namespace
 }  // namespace heatkeep

@@ -47,8 +47,7 @@ std::string OutputOf(const std::string& command) {
   if (pipe == nullptr) throw std::runtime_error("cannot run: " + command);
   std::string out;
   std::array<char, 65536> buffer{};
-  for (std::size_t n = 0; (n = fread(buffer.data(), 1, buffer.size(), pipe)) > 0;)
-    out.append(buffer.data(), n);
+  for (std::size_t n = 0; (n = fread(buffer.data(), 1, buffer.size(), pipe)) > 0;) out.append(buffer.data(), n);
   if (pclose(pipe) != 0) throw std::runtime_error("failed: " + command);
   return out;
 }
@@ -63,8 +62,8 @@ std::vector<PdfWord> WordsOf(const std::string& pdf) {
     const std::size_t close = line.find("</word>");
     if (open == std::string::npos || close == std::string::npos) continue;
     const std::size_t text = line.find('>', open) + 1;
-    words.push_back({page, Attribute(line, "xMin"), Attribute(line, "yMin"), Attribute(line, "xMax"),
-                     Attribute(line, "yMax"), WithoutEntities(line.substr(text, close - text))});
+    words.push_back({page, Attribute(line, "xMin"), Attribute(line, "yMin"), Attribute(line, "xMax"), Attribute(line, "yMax"),
+                     WithoutEntities(line.substr(text, close - text))});
   }
   return words;
 }
@@ -103,10 +102,8 @@ std::string CrowdingOf(const std::string& pdf, double page_width_mm, double page
       const PdfWord& b = words[j];
       const double other = 0.3 * (b.bottom - b.top);
       const bool across = std::min(a.right, b.right) - std::max(a.left, b.left) > 0.4;
-      const bool down =
-          std::min(a.bottom - slack, b.bottom - other) - std::max(a.top + slack, b.top + other) > 0.2;
-      if (across && down)
-        found += "page " + std::to_string(a.page) + ": over each other: " + a.text + " | " + b.text + "\n";
+      const bool down = std::min(a.bottom - slack, b.bottom - other) - std::max(a.top + slack, b.top + other) > 0.2;
+      if (across && down) found += "page " + std::to_string(a.page) + ": over each other: " + a.text + " | " + b.text + "\n";
     }
   }
   return found;

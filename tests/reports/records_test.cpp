@@ -19,11 +19,9 @@ const PrintOptions kLetter{PaperSize::Letter, "2026-11-25T07:40:12", "Ostrel Sha
 
 TEST(Balance, InEqualsOutIsShownToTheNanometre) {
   HeatBalance balance = InventedBalance();
-  EXPECT_EQ(BalanceCheckWords(balance),
-            "in 30 000.000000 mm = out 30 000.000000 mm: balanced to the nanometre");
+  EXPECT_EQ(BalanceCheckWords(balance), "in 30 000.000000 mm = out 30 000.000000 mm: balanced to the nanometre");
   balance.classes[3].length -= 1_nm;
-  EXPECT_EQ(BalanceCheckWords(balance),
-            "in 30 000.000000 mm \u2260 out 29 999.999999 mm: NOT BALANCED, difference 0.000001 mm");
+  EXPECT_EQ(BalanceCheckWords(balance), "in 30 000.000000 mm \u2260 out 29 999.999999 mm: NOT BALANCED, difference 0.000001 mm");
 }
 
 TEST(Balance, PaperWorkbookAndJsonSayTheSameSums) {
@@ -118,10 +116,8 @@ TEST(Trace, WorkbookHasTheLinesTheBalanceAndTheDigest) {
   WriteTraceXlsx(folder / "t.xlsx", trace, kTold);
   const std::string lines = OutputOf("xlsx2csv -n Trace '" + (folder / "t.xlsx") + "'");
   for (const TraceLine& line : trace.lines) EXPECT_NE(lines.find(line.name), std::string::npos) << line.name;
-  EXPECT_NE(OutputOf("xlsx2csv -n Balance '" + (folder / "t.xlsx") + "'").find("unexplained"),
-            std::string::npos);
-  EXPECT_NE(OutputOf("xlsx2csv -n About '" + (folder / "t.xlsx") + "'").find(trace.digest),
-            std::string::npos);
+  EXPECT_NE(OutputOf("xlsx2csv -n Balance '" + (folder / "t.xlsx") + "'").find("unexplained"), std::string::npos);
+  EXPECT_NE(OutputOf("xlsx2csv -n About '" + (folder / "t.xlsx") + "'").find(trace.digest), std::string::npos);
 }
 
 TEST(Words, HeatsAreGroupedForReadingOnly) {

@@ -110,7 +110,8 @@ int main(int argc, char** argv) {
     recall.laps = {{"list of where everything is", 41}, {"2 letters", 380}};
     WriteRecallLetter(folder + "letter_de.pdf", recall, "Pallant Hydraulics", {"Ostrel Shaftworks", "", Language::German}, a4);
     recall.drill = false;
-    WriteRecallLetter(folder + "letter.pdf", recall, "Drewe Conveyors", {"Ostrel Shaftworks", "a letter of the mill", Language::English}, a4);
+    WriteRecallLetter(folder + "letter.pdf", recall, "Drewe Conveyors", {"Ostrel Shaftworks", "a letter of the mill", Language::English},
+                      a4);
     WriteTraceJson(folder + "trace.json", trace);
     WriteBalancePdf(folder + "balance.pdf", InventedBalance(), a4);
     WriteBalanceXlsx(folder + "balance.xlsx", InventedBalance(), a4);

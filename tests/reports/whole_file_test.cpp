@@ -13,9 +13,7 @@ namespace {
 std::string ErrorOf(const std::function<void()>& act) {
   try {
     act();
-  } catch (const std::runtime_error& error) {
-    return error.what();
-  }
+  } catch (const std::runtime_error& error) { return error.what(); }
   return "";
 }
 

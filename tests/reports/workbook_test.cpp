@@ -55,8 +55,7 @@ TEST(Workbook, TheSameTablesGiveTheSameBytes) {
   WritePickListXlsx(folder / "a.xlsx", InventedSheet(3), kTold);
   WritePickListXlsx(folder / "b.xlsx", InventedSheet(3), kTold);
   EXPECT_EQ(WholeFile(folder / "a.xlsx"), WholeFile(folder / "b.xlsx"));
-  EXPECT_NE(OutputOf("unzip -p '" + (folder / "a.xlsx") + "' docProps/core.xml").find("2026-11-25T07:40:12Z"),
-            std::string::npos);
+  EXPECT_NE(OutputOf("unzip -p '" + (folder / "a.xlsx") + "' docProps/core.xml").find("2026-11-25T07:40:12Z"), std::string::npos);
 }
 
 TEST(Workbook, AFolderThatIsNotThereIsNamedInTheError) {
@@ -64,15 +63,12 @@ TEST(Workbook, AFolderThatIsNotThereIsNamedInTheError) {
   try {
     WriteWorkbook(folder / "none/t.xlsx", "t", {{"T", {{"a", 5}}, {}}}, kTold);
     FAIL() << "an error was expected";
-  } catch (const std::runtime_error& error) {
-    EXPECT_NE(std::string(error.what()).find("none/t.xlsx"), std::string::npos) << error.what();
-  }
+  } catch (const std::runtime_error& error) { EXPECT_NE(std::string(error.what()).find("none/t.xlsx"), std::string::npos) << error.what(); }
 }
 
 TEST(Workbook, ATextLongerThanACellHoldsIsRefusedAndNothingIsLeftBehind) {
   OwnFolder folder;
-  EXPECT_THROW(WriteWorkbook(folder / "t.xlsx", "t", {{"T", {{"a", 5}}, {{std::string(40000, 'x')}}}}, kTold),
-               std::runtime_error);
+  EXPECT_THROW(WriteWorkbook(folder / "t.xlsx", "t", {{"T", {{"a", 5}}, {{std::string(40000, 'x')}}}}, kTold), std::runtime_error);
   EXPECT_TRUE(std::filesystem::is_empty(folder.path()));
 }
 

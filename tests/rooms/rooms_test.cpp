@@ -30,10 +30,13 @@ const std::map<std::string, std::set<std::string>>& Arrows() {
       {"client/planning", {"schema/terms", "client/gateway", "client/allocator", "client/year"}},
       {"client/records", {"schema/terms", "client/gateway", "reports"}},
       {"client/incoming", {"schema/terms", "client/gateway", "client/intake"}},
-      {"client/models", {"client/records", "client/incoming", "client/intake", "schema/terms", "client/gateway", "client/queue", "client/planning", "reports"}},
+      {"client/models",
+       {"client/records", "client/incoming", "client/intake", "schema/terms", "client/gateway", "client/queue", "client/planning",
+        "reports"}},
       {"client/stations", {"schema/terms", "client/models", "client/gateway", "reports"}},
       {"client/command",
-       {"schema/terms", "client/book", "client/gateway", "client/incoming", "client/intake", "client/papers", "client/allocator", "client/planning", "client/records", "client/year", "reports", "client/queue"}},
+       {"schema/terms", "client/book", "client/gateway", "client/incoming", "client/intake", "client/papers", "client/allocator",
+        "client/planning", "client/records", "client/year", "reports", "client/queue"}},
       {"client/app", {"client/command", "client/book", "client/models", "client/stations"}},
       {"seed/scenario", {}},
   };
@@ -51,7 +54,9 @@ const std::vector<std::pair<std::regex, std::set<std::string>>>& Outside() {
       {std::regex("xlsxwriter\\.h|qpdf/.*"), {"reports"}},
       {std::regex("zip\\.h"), {"client/intake"}},
       {std::regex("zint\\.h"), {"reports"}},
-      {std::regex("nlohmann/.*"), {"client/gateway", "client/incoming", "client/queue", "client/command", "client/models", "client/planning", "client/records", "client/stations", "reports"}},
+      {std::regex("nlohmann/.*"),
+       {"client/gateway", "client/incoming", "client/queue", "client/command", "client/models", "client/planning", "client/records",
+        "client/stations", "reports"}},
   };
   return outside;
 }
@@ -153,7 +158,8 @@ TEST(Rooms, KeepSqlTextInTheGatewayAndTheBook) {
   static const std::regex sql("\"(select|insert|update|delete|create|drop|alter) ", std::regex::icase);
   for (const fs::path& path : Sources()) {
     const std::string room = RoomOf(Relative(path));
-    if (room.empty() || path.extension() == ".sql" || room == "client/gateway" || room == "client/book" || room == "client/models") continue;
+    if (room.empty() || path.extension() == ".sql" || room == "client/gateway" || room == "client/book" || room == "client/models")
+      continue;
     std::ifstream in(path);
     for (std::string line; std::getline(in, line);) EXPECT_FALSE(std::regex_search(line, sql)) << Relative(path) << ": " << line;
   }

@@ -1,6 +1,6 @@
 // Bars cut together: made up at the saw, and booked as one deed with one set of strokes. The figures are the trade's own worked example
-// (common practice, no source): 6 000 with trim 10 + 2 and a dead end of 120 for bundles holds (6 000 - 12 - 120) / 302 = 19 of 300, rest 250.
-// The area of n equal rounds is n pi d^2 / 4 (geometry).
+// (common practice, no source): 6 000 with trim 10 + 2 and a dead end of 120 for bundles holds (6 000 - 12 - 120) / 302 = 19 of 300, rest
+// 250. The area of n equal rounds is n pi d^2 / 4 (geometry).
 #include <set>
 
 #include "tests/schema/small_shop.h"
@@ -12,7 +12,8 @@ struct BundleSawing : ShopTest {
   void SetUp() override { Do(shop.owner, "set_saw", {Json{{"saw", "1"}, {"bundle_bars", 5}}.dump()}); }
 
   // `count` bars of the heat, planned for bundles: 19 x 300 of the line from each.
-  std::vector<std::string> Planned(int count, const std::string& heat = "C30", const std::string& line = "10", const std::string& one_heat = "") {
+  std::vector<std::string> Planned(int count, const std::string& heat = "C30", const std::string& line = "10",
+                                   const std::string& one_heat = "") {
     const auto tags = shop.ReceiveCertified({.heat = heat, .count = count, .round = 30});
     shop.AddLine({.line = line, .length = 300, .quantity = 19 * count, .one_heat = one_heat, .round = 30});
     Promise(tags, line);
@@ -20,7 +21,8 @@ struct BundleSawing : ShopTest {
   }
   void Promise(const std::vector<std::string>& tags, const std::string& line) {
     Json plan = shop.PlanFor(tags[0], {{.count = 19, .length = 300, .line = line}});
-    for (std::size_t i = 1; i < tags.size(); ++i) plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300, .line = line}})["layouts"][0]);
+    for (std::size_t i = 1; i < tags.size(); ++i)
+      plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300, .line = line}})["layouts"][0]);
     plan["bundled"] = true;
     plan["grip_nm"] = Mm(120);
     ASSERT_TRUE(Do(shop.planner, "commit_plan", {plan.dump()}).contains("plan"));
@@ -29,7 +31,9 @@ struct BundleSawing : ShopTest {
     more.update({{"saw", "1"}, {"tags", tags}});
     return Do(shop.saw, "make_up_bundle", {more.dump()});
   }
-  static Json Bar(const std::string& tag, const Json& strokes, const Json& left) { return {{"tag", tag}, {"strokes", strokes}, {"left", left}}; }
+  static Json Bar(const std::string& tag, const Json& strokes, const Json& left) {
+    return {{"tag", tag}, {"strokes", strokes}, {"left", left}};
+  }
   static Json AsPlanned(const std::string& tag) { return Bar(tag, {Trim(), Good(19, 300)}, DropLeft(250)); }
   static Json Body(const Json& bars, bool finish = true) { return {{"saw", "1"}, {"finish", finish}, {"bars", bars}}; }
   Json Record(const Json& body) { return Do(shop.saw, "record_bundle", {body.dump()}); }
@@ -72,8 +76,11 @@ TEST_F(BundleSawing, TheHistoryOfABarAndTheTraceOfItsHeatSayWithHowManyItWasCut)
   const auto tags = Planned(3);
   MakeUp(tags);
   Record(AllAsPlanned(tags));
-  EXPECT_EQ(shop.Word("select together as w from api.piece_history where tag = $1 and deed = 'make_up_bundle' and about = 'saw_bundle_bar'", {tags[1]}), "bundle 1");
-  EXPECT_EQ(shop.Number("select count(distinct together) as n from api.piece_history where tag = $1 and deed = 'record_bundle'", {tags[1]}), 20);
+  EXPECT_EQ(shop.Word("select together as w from api.piece_history where tag = $1 and deed = 'make_up_bundle' and about = 'saw_bundle_bar'",
+                      {tags[1]}),
+            "bundle 1");
+  EXPECT_EQ(shop.Number("select count(distinct together) as n from api.piece_history where tag = $1 and deed = 'record_bundle'", {tags[1]}),
+            20);
   EXPECT_EQ(shop.Word("select where_now as w from api.trace('heat', 'C30') where name = $1", {tags[1]}), "cut up in a bundle of 3 bars");
   EXPECT_EQ(shop.Number("select count(*) as n from api.plan_layouts where bars = 3 and bundle_no = 1 and made_up"), 3);
 }
@@ -85,7 +92,10 @@ TEST_F(BundleSawing, MoreBarsThanTheSawTakesAreRefusedWhole_HK042) {
   EXPECT_EQ(no.at("words"), "saw 1 takes 5 bars at a time, not 6: make up bundles of 5 or fewer");
   for (const std::string& tag : tags) EXPECT_EQ(State(tag), "on rack");
   // the plan itself means bundles of five and one
-  EXPECT_EQ(shop.Word("select string_agg(n || ' x ' || bars, ', ' order by bars) as w from (select bars, count(*) as n from api.plan_layouts group by 1) x"), "1 x 1, 5 x 5");
+  EXPECT_EQ(
+      shop.Word(
+          "select string_agg(n || ' x ' || bars, ', ' order by bars) as w from (select bars, count(*) as n from api.plan_layouts group by 1) x"),
+      "1 x 1, 5 x 5");
 }
 
 TEST_F(BundleSawing, ABarOfAnotherHeatIsRefusedForAnOrderOfOneHeatAndOneLackingTheWishGoes_HK042) {
@@ -93,7 +103,9 @@ TEST_F(BundleSawing, ABarOfAnotherHeatIsRefusedForAnOrderOfOneHeatAndOneLackingT
   const auto others = Planned(1, "C31", "20");
   const Json no = MakeUp({tags[0], tags[1], others[0]});
   EXPECT_EQ(no.at("refused"), "HK042");
-  EXPECT_EQ(no.at("words"), "order O1 line 10 limits its heats: " + tags[0] + " is of heat C30, " + others[0] + " of heat C31; make up a bundle of each heat, or cut " + others[0] + " by itself");
+  EXPECT_EQ(no.at("words"),
+            "order O1 line 10 limits its heats: " + tags[0] + " is of heat C30, " + others[0] +
+                " of heat C31; make up a bundle of each heat, or cut " + others[0] + " by itself");
   EXPECT_EQ(State(tags[0]), "on rack");
   EXPECT_EQ(shop.Number("select count(*) as n from api.plan_layouts where plan_id = 1 and bars = 2"), 2);
   ASSERT_TRUE(MakeUp(tags).contains("bundle"));
@@ -104,21 +116,29 @@ TEST_F(BundleSawing, ABarOfAnotherHeatIsRefusedForAnOrderOfOneHeatAndOneLackingT
 
 TEST_F(BundleSawing, OtherSectionsLengthsLayoutsAndASmallRestDoNotGoTogether_HK042) {
   const auto tags = Planned(2);
-  const auto wide = shop.ReceiveCertified({.heat = "C40", .round = 35}), shorter = shop.ReceiveCertified({.heat = "C30", .length = 5990, .doubt = 4, .round = 30});
-  shop.AddLines({{.line = "50", .length = 300, .quantity = 19, .round = 35}, {.line = "60", .length = 300, .quantity = 19, .round = 30}, {.line = "70", .length = 295, .quantity = 38, .round = 30}});
+  const auto wide = shop.ReceiveCertified({.heat = "C40", .round = 35}),
+             shorter = shop.ReceiveCertified({.heat = "C30", .length = 5990, .doubt = 4, .round = 30});
+  shop.AddLines({{.line = "50", .length = 300, .quantity = 19, .round = 35},
+                 {.line = "60", .length = 300, .quantity = 19, .round = 30},
+                 {.line = "70", .length = 295, .quantity = 38, .round = 30}});
   const auto refused = [&](const std::string& tag) { return MakeUp({tags[0], tag}).value("words", ""); };
   EXPECT_TRUE(refused(wide[0]).ends_with("is not promised to any plan")) << refused(wide[0]);
   Promise(wide, "50");
-  EXPECT_EQ(refused(wide[0]), tags[0] + " and " + wide[0] + " are not of one section, grade, condition and owner: cut them one after the other");
+  EXPECT_EQ(refused(wide[0]),
+            tags[0] + " and " + wide[0] + " are not of one section, grade, condition and owner: cut them one after the other");
   Promise(shorter, "60");
-  EXPECT_EQ(refused(shorter[0]), shorter[0] + " measures 5990 mm (in doubt by 4) and " + tags[0] + " 6000 mm (by 0): they are not of one length; cut them one after the other");
+  EXPECT_EQ(refused(shorter[0]),
+            shorter[0] + " measures 5990 mm (in doubt by 4) and " + tags[0] +
+                " 6000 mm (by 0): they are not of one length; cut them one after the other");
   const auto two = shop.ReceiveCertified({.heat = "C30", .count = 2, .round = 30});
   ASSERT_TRUE(shop.Promise(two[0], {{.count = 19, .length = 295, .line = "70"}}).contains("plan"));
   EXPECT_TRUE(refused(two[0]).starts_with(two[0] + " is cut otherwise than " + tags[0])) << refused(two[0]);
   // 6 000 - 12 - 20 x 295 = 88: the 60 of a single bar hold it, the 120 of a bundle do not
   shop.AddLine({.line = "80", .length = 293, .quantity = 20, .round = 30});
   ASSERT_TRUE(shop.Promise(two[1], {{.count = 20, .length = 293, .line = "80"}}).contains("plan"));
-  EXPECT_EQ(refused(two[1]), "only 88 mm are sure to stay of " + two[1] + ", and saw 1 holds bundles by 120 mm: cut it by itself, or plan again for bundles");
+  EXPECT_EQ(
+      refused(two[1]),
+      "only 88 mm are sure to stay of " + two[1] + ", and saw 1 holds bundles by 120 mm: cut it by itself, or plan again for bundles");
 }
 
 TEST_F(BundleSawing, BarsWhoseLengthsMayBeOneGoTogether) {
@@ -216,7 +236,9 @@ TEST_F(BundleSawing, BarsCutTogetherAgainstTheRuleAreBookedAndTheLeadIsTold) {
   Json other = AsPlanned(others[0]);
   other["strokes"][1]["line"] = "20";
   EXPECT_EQ(Record(Body({AsPlanned(tags[0]), other})).at("strokes"), 20);
-  EXPECT_TRUE(shop.Word("select words as w from book.conflict where kind = 'cut together against a rule'").starts_with("2 bars were cut together at saw 1: order O1 line 10 limits its heats")) << "a conflict";
+  EXPECT_TRUE(shop.Word("select words as w from book.conflict where kind = 'cut together against a rule'")
+                  .starts_with("2 bars were cut together at saw 1: order O1 line 10 limits its heats"))
+      << "a conflict";
   EXPECT_EQ(shop.Balance("C31", "on site"), Mm(5700));
 }
 
@@ -224,7 +246,14 @@ TEST_F(BundleSawing, OffTheNetworkABundleIsOneDeedAndBookedOnce) {
   Do(shop.saw, "take_tag_block", {"saw-1", "main", 20});
   const auto tags = Planned(2);
   const auto send = [&](std::int64_t seq, const char* deed, const Json& body) {
-    return Do(shop.saw, "send_offline", {Json{{"device", "saw-1"}, {"seq", seq}, {"deed", deed}, {"request", NewRequest().text}, {"true_at", "2026-03-04T10:02:05Z"}, {"body", body}}.dump()});
+    return Do(shop.saw, "send_offline",
+              {Json{{"device", "saw-1"},
+                    {"seq", seq},
+                    {"deed", deed},
+                    {"request", NewRequest().text},
+                    {"true_at", "2026-03-04T10:02:05Z"},
+                    {"body", body}}
+                   .dump()});
   };
   EXPECT_EQ(send(1, "make_up_bundle", {{"saw", "1"}, {"tags", tags}}).at("outcome"), "done");
   const Json cut = AllAsPlanned(tags);
@@ -232,7 +261,8 @@ TEST_F(BundleSawing, OffTheNetworkABundleIsOneDeedAndBookedOnce) {
   const Json again = send(3, "record_bundle", cut);
   EXPECT_EQ(again.at("outcome"), "conflict");
   EXPECT_TRUE(again.at("words").get<std::string>().ends_with("nothing of it is left to cut")) << again;
-  EXPECT_EQ(shop.Word("select string_agg(seq || ' ' || tag, ', ' order by seq) as w from api.offline_deeds"), "1 " + tags[0] + ", 2 " + tags[0] + ", 3 " + tags[0]);
+  EXPECT_EQ(shop.Word("select string_agg(seq || ' ' || tag, ', ' order by seq) as w from api.offline_deeds"),
+            "1 " + tags[0] + ", 2 " + tags[0] + ", 3 " + tags[0]);
   EXPECT_EQ(shop.Balance("C30", "on site"), Mm(2 * 5700));
 }
 

@@ -33,14 +33,11 @@ TEST_F(ClosedDoors, NoRoleReadsOrWritesAnyTableWithRawSql_42501) {
   for (const std::string& who : Everybody()) {
     Connection person = shop.book.As(who);
     for (const std::string& t : tables) {
-      for (const std::string& sql : {"select * from " + t, "insert into " + t + " default values",
-                                     "delete from " + t, "truncate " + t, "create index on " + t + " ((1))",
-                                     "drop table " + t, "alter table " + t + " disable trigger all"})
+      for (const std::string& sql : {"select * from " + t, "insert into " + t + " default values", "delete from " + t, "truncate " + t,
+                                     "create index on " + t + " ((1))", "drop table " + t, "alter table " + t + " disable trigger all"})
         EXPECT_EQ(Code([&] { person.Execute(sql); }), "42501") << who << ": " << sql;
-      const std::string column = shop.Word(
-          "select attname::text as w from pg_attribute where attrelid = $1::regclass and attnum = 1", {t});
-      EXPECT_EQ(Code([&] { person.Execute("update " + t + " set " + column + " = default"); }), "42501")
-          << who << ": " << t;
+      const std::string column = shop.Word("select attname::text as w from pg_attribute where attrelid = $1::regclass and attnum = 1", {t});
+      EXPECT_EQ(Code([&] { person.Execute("update " + t + " set " + column + " = default"); }), "42501") << who << ": " << t;
     }
   }
 }
@@ -58,11 +55,9 @@ TEST_F(ClosedDoors, NoRoleCallsAGuardOrTouchesASequence_42501) {
   ASSERT_GT(sequences.size(), 30u);
   for (const std::string& who : Everybody()) {
     Connection person = shop.book.As(who);
-    for (const std::string& g : guards)
-      EXPECT_EQ(Code([&] { person.Execute("select " + g); }), "42501") << who << ": " << g;
+    for (const std::string& g : guards) EXPECT_EQ(Code([&] { person.Execute("select " + g); }), "42501") << who << ": " << g;
     for (const std::string& s : sequences) {
-      EXPECT_EQ(Code([&] { person.Execute("select nextval($1::text::regclass)", {s}); }), "42501")
-          << who << ": " << s;
+      EXPECT_EQ(Code([&] { person.Execute("select nextval($1::text::regclass)", {s}); }), "42501") << who << ": " << s;
     }
   }
 }
@@ -70,12 +65,11 @@ TEST_F(ClosedDoors, NoRoleCallsAGuardOrTouchesASequence_42501) {
 TEST_F(ClosedDoors, NobodyMakesAnythingInTheDatabase_42501) {
   for (const std::string& who : Everybody()) {
     Connection person = shop.book.As(who);
-    for (const char* sql :
-         {"create temp table piece (tag text)", "create schema mine", "create table public.t (i int)",
-          "create function public.f() returns int language sql as 'select 1'",
-          "create function api.f() returns int language sql as 'select 1'", "create role one_more",
-          "alter database template1 set fsync = off", "create view api.v as select 1",
-          "create function pg_temp.sha256(bytea) returns bytea language sql as 'select $1'"})
+    for (const char* sql : {"create temp table piece (tag text)", "create schema mine", "create table public.t (i int)",
+                            "create function public.f() returns int language sql as 'select 1'",
+                            "create function api.f() returns int language sql as 'select 1'", "create role one_more",
+                            "alter database template1 set fsync = off", "create view api.v as select 1",
+                            "create function pg_temp.sha256(bytea) returns bytea language sql as 'select $1'"})
       EXPECT_EQ(Code([&] { person.Execute(sql); }), "42501") << who << ": " << sql;
   }
 }
@@ -83,26 +77,20 @@ TEST_F(ClosedDoors, NobodyMakesAnythingInTheDatabase_42501) {
 TEST_F(ClosedDoors, SetRoleAndSetSessionAuthorizationGainNothing_42501) {
   for (const std::string& who : Everybody()) {
     Connection person = shop.book.As(who);
-    for (const char* sql :
-         {"set role heatkeep_book", "set role heatkeep_admin", "set session authorization test_quality",
-          "set session_replication_role = replica", "grant heatkeep_book to current_user"})
-      EXPECT_EQ(Code([&] { person.Execute(sql); }),
-                who == "quality" && std::string(sql).ends_with("test_quality") ? "" : "42501")
+    for (const char* sql : {"set role heatkeep_book", "set role heatkeep_admin", "set session authorization test_quality",
+                            "set session_replication_role = replica", "grant heatkeep_book to current_user"})
+      EXPECT_EQ(Code([&] { person.Execute(sql); }), who == "quality" && std::string(sql).ends_with("test_quality") ? "" : "42501")
           << who << ": " << sql;
   }
 }
 
 TEST_F(ClosedDoors, ADeedIsRefusedToEveryRoleItIsNotGrantedTo_42501) {
-  const auto deeds =
-      Names("select p.oid::regprocedure::text as n from pg_proc p where pronamespace = 'api'::regnamespace");
+  const auto deeds = Names("select p.oid::regprocedure::text as n from pg_proc p where pronamespace = 'api'::regnamespace");
   int refused = 0;
   for (const std::string& who : Everybody()) {
     Connection person = shop.book.As(who);
     for (const std::string& deed : deeds) {
-      const bool may =
-          shop.admin.Execute("select has_function_privilege('test_' || $1, $2, 'execute') as m", {who, deed})
-              .Only()
-              .Bool("m");
+      const bool may = shop.admin.Execute("select has_function_privilege('test_' || $1, $2, 'execute') as m", {who, deed}).Only().Bool("m");
       if (may) continue;
       const std::string call = shop.Word(
           "select format('select %s(%s)', oid::regproc, (select string_agg('null::' || format_type(a, null), "
@@ -131,11 +119,8 @@ TEST_F(ClosedDoors, ARolesOwnSettingsDoNotChangeWhoDidItNorWhichDeedItWas) {
 TEST_F(ClosedDoors, TheAuthorIsTheLoginWhateverIsSaidAndWhateverRoleIsTaken) {
   Connection all = shop.book.As("all");
   all.Execute("set role heatkeep_clerk");
-  Json body{{"note", "N1"},
-            {"supplier", "Vandrek"},
-            {"received_by", "somebody else"},
-            {"who", "test_owner"},
-            {"lines", {LineJson({}, "1")}}};
+  Json body{
+      {"note", "N1"}, {"supplier", "Vandrek"}, {"received_by", "somebody else"}, {"who", "test_owner"}, {"lines", {LineJson({}, "1")}}};
   body["lines"][0]["who"] = "test_owner";
   Do(all, "receive_delivery", {body.dump()});
   EXPECT_EQ(shop.Word("select received_by as w from book.receipt"), "test_all");
@@ -143,16 +128,15 @@ TEST_F(ClosedDoors, TheAuthorIsTheLoginWhateverIsSaidAndWhateverRoleIsTaken) {
                         "'test_owner') and deed = 'receive_delivery'"),
             0);
   EXPECT_EQ(all.Execute("select api.whoami() as w").Only().Text("w"), "test_all");
-  EXPECT_EQ(
-      shop.Number("select count(*) as n from information_schema.parameters where specific_schema = 'api'"
-                  " and parameter_name in ('p_who', 'p_by', 'p_user', 'p_author') and parameter_mode = 'IN'"),
-      0);
+  EXPECT_EQ(shop.Number("select count(*) as n from information_schema.parameters where specific_schema = 'api'"
+                        " and parameter_name in ('p_who', 'p_by', 'p_user', 'p_author') and parameter_mode = 'IN'"),
+            0);
 }
 
 // The worst case: an attacker who was given a schema and temporary tables of his own.
 TEST_F(ClosedDoors, SearchPathAndNamesakesOfAnAttackerAreNotUsed) {
-  shop.admin.ExecuteScript("create schema evil authorization test_clerk; grant temp on database " +
-                           shop.book.database() + " to test_clerk");
+  shop.admin.ExecuteScript("create schema evil authorization test_clerk; grant temp on database " + shop.book.database() +
+                           " to test_clerk");
   shop.clerk.ExecuteScript(R"(
     create table evil.trap (what text);
     create function evil.sha256(bytea) returns bytea language plpgsql as $$ begin insert into evil.trap values ('sha256'); return 'x'; end $$;
@@ -171,8 +155,7 @@ TEST_F(ClosedDoors, SearchPathAndNamesakesOfAnAttackerAreNotUsed) {
   EXPECT_EQ(Code([&] { shop.Receive({.mill = "Nobody"}); }), "HK020");
   const auto tags = shop.Receive({});
   EXPECT_EQ(shop.Number("select count(*) as n from book.piece where tag = $1", {tags.at(0)}), 1);
-  EXPECT_EQ(shop.Number("select count(*) as n from book.happening where at < '2020-01-01' or sets = '{}'"),
-            0);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.happening where at < '2020-01-01' or sets = '{}'"), 0);
   shop.clerk.Execute("select * from api.stock_on_hand");
   EXPECT_EQ(shop.Number("select count(*) as n from evil.trap"), 0);
 }

@@ -19,8 +19,7 @@ struct AtOnce : ShopTest {
     Transaction open(who);
     first();
     auto waiting = std::async(std::launch::async, second);
-    EXPECT_EQ(waiting.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout)
-        << "it did not wait";
+    EXPECT_EQ(waiting.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout) << "it did not wait";
     open.Commit();
     return waiting.get();
   }
@@ -92,15 +91,11 @@ TEST_F(AtOnce, ACancelledPlanKeepsItsPromiseOfAPieceThatIsJustPulled) {
 
 TEST_F(AtOnce, TwoClerksWhoReceiveTheSameNewHeatBookOneLot) {
   Connection other = shop.book.As("clerk");
-  const Json body{
-      {"note", "N99"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.heat = "K3317"}, "1")})}};
+  const Json body{{"note", "N99"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.heat = "K3317"}, "1")})}};
   WhileOpen(
-      shop.clerk, [&] { shop.Receive({.heat = "K3317"}); },
-      [&] { return Do(other, "receive_delivery", {body.dump()}); });
+      shop.clerk, [&] { shop.Receive({.heat = "K3317"}); }, [&] { return Do(other, "receive_delivery", {body.dump()}); });
   EXPECT_EQ(shop.Number("select count(*) as n from book.lot where heat = 'K3317'"), 1);
-  EXPECT_EQ(
-      shop.Number("select count(*) as n from book.piece join book.lot using (lot_id) where heat = 'K3317'"),
-      2);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.piece join book.lot using (lot_id) where heat = 'K3317'"), 2);
 }
 
 TEST_F(AtOnce, ALineIsNotPromisedTwiceByTwoPlansFromDifferentPieces_HK409) {
@@ -115,11 +110,7 @@ TEST_F(AtOnce, ALineIsNotPromisedTwiceByTwoPlansFromDifferentPieces_HK409) {
 
 TEST_F(AtOnce, TheSamePieceIsNotCutTwiceAtTwoSaws) {
   Connection other = shop.book.As("saw");
-  const Json body{{"tag", tags[0]},
-                  {"saw", "2"},
-                  {"strokes", {Trim(), Good(10, 290)}},
-                  {"finish", true},
-                  {"left", DropLeft(3068)}};
+  const Json body{{"tag", tags[0]}, {"saw", "2"}, {"strokes", {Trim(), Good(10, 290)}}, {"finish", true}, {"left", DropLeft(3068)}};
   const std::string code = WhileOpen(
       shop.saw,
       [&] {

@@ -44,8 +44,7 @@ TEST_F(Contract, TheWordsOfTheBookAreTheWordsOfTheProgram) {
   EXPECT_EQ(Enum("mark_end"), TextsOf(intake::MarkEndText, 5));
   // a file can say metal, tag, slip or none; certificate and analysis are the book's own findings
   Words read_from = TextsOf(intake::ReadFromText, 3);
-  read_from.insert(read_from.end(),
-                   {"certificate", "analysis", std::string(intake::ReadFromText(intake::ReadFrom::None))});
+  read_from.insert(read_from.end(), {"certificate", "analysis", std::string(intake::ReadFromText(intake::ReadFrom::None))});
   EXPECT_EQ(Enum("read_from"), read_from);
   EXPECT_EQ(Enum("left_fate"), (Words{"none", "drop", "scrap"}));                     // SheetBlock::fate
   EXPECT_EQ(Enum("layout_state"), (Words{"promised", "at saw", "done", "dropped"}));  // SheetBlock::state
@@ -80,8 +79,7 @@ TEST_F(Contract, EveryErrorCodeRaisedIsInTheListAndTheOtherWayRound) {
 TEST_F(Contract, TagsAreTheSameInTheBookAndInTheProgram) {
   for (const char site : {'A', 'M', 'Z'}) {
     const Result rows =
-        admin.Execute("select n, guard.tag_of($1, n) as tag from generate_series(0, 999999, 373) n",
-                      {std::string(1, site)});
+        admin.Execute("select n, guard.tag_of($1, n) as tag from generate_series(0, 999999, 373) n", {std::string(1, site)});
     ASSERT_GT(rows.size(), 2600);
     for (const Row row : rows) ASSERT_EQ(row.Text("tag"), MakeTag(site, row.Int("n")));
   }
@@ -96,8 +94,7 @@ TEST_F(Contract, CheckCharactersAreTheSameForAnyText) {
     for (std::uint64_t n = 1 + dice() % 12; n > 0; --n) body += characters[dice() % 36];
     bodies.push_back(body);
   }
-  for (const Row row : admin.Execute("select b, guard.tag_check(b) as c from jsonb_array_elements_text($1) b",
-                                     {bodies.dump()}))
+  for (const Row row : admin.Execute("select b, guard.tag_check(b) as c from jsonb_array_elements_text($1) b", {bodies.dump()}))
     ASSERT_EQ(row.Text("c"), std::string(1, CheckCharacter(row.Text("b"))));
 }
 
@@ -121,16 +118,12 @@ Json AsJson(const Bar& bar) {
 
 TEST_F(Contract, AreaAndMassAreTheSameToTheSquareMicrometreAndGram) {
   std::mt19937_64 dice(50);
-  const auto upto = [&](std::int64_t n) {
-    return 1 + static_cast<std::int64_t>(dice() % static_cast<std::uint64_t>(n));
-  };
+  const auto upto = [&](std::int64_t n) { return 1 + static_cast<std::int64_t>(dice() % static_cast<std::uint64_t>(n)); };
   std::vector<Bar> bars;
   Json asked = Json::array();
   for (int i = 0; i < 5000; ++i) {
     Bar bar{{static_cast<Shape>(i % 7), {}, {}}, upto(20000), upto(12'000'000'000)};
-    const std::int64_t grain = i % 3 == 0   ? 1
-                               : i % 3 == 1 ? 396'875
-                                            : 500'000;  // nanometres, 1/64 in, half millimetres
+    const std::int64_t grain = i % 3 == 0 ? 1 : i % 3 == 1 ? 396'875 : 500'000;  // nanometres, 1/64 in, half millimetres
     bar.section.first = {(1'000'000 + upto(500'000'000)) / grain * grain + grain};
     if (bar.section.shape == Shape::Flat) bar.section.second = {upto(bar.section.first.nm - 1)};
     if (bar.section.shape == Shape::Tube) bar.section.second = {upto((bar.section.first.nm - 1) / 2)};
@@ -159,19 +152,17 @@ TEST_F(Contract, AreaAndMassAreTheSameToTheSquareMicrometreAndGram) {
   for (int i = 0; i < rows.size(); ++i) {
     const Bar& bar = bars[static_cast<std::size_t>(i)];
     ASSERT_EQ(rows[i].Int("a"), AreaOf(bar.section).um2) << SectionKey(bar.section);
-    ASSERT_EQ(rows[i].Int("g"), MassOf(bar.section, {bar.density}, {bar.length}).g)
-        << SectionKey(bar.section) << ' ' << bar.length;
+    ASSERT_EQ(rows[i].Int("g"), MassOf(bar.section, {bar.density}, {bar.length}).g) << SectionKey(bar.section) << ' ' << bar.length;
   }
 }
 
 // A hair below half a gram: a quotient cut to some decimals and then rounded would go up.
 TEST_F(Contract, MassIsRoundedOnceAHairBelowAndAtHalfAGram) {
-  for (const auto& [length, area, density] :
-       std::vector<std::array<std::int64_t, 3>>{{500'000'000, 1'000'000'000, 1},
-                                                {499'999'999, 1'000'000'001, 1},
-                                                {12'345'678'499, 1'000'000'000'000, 1},
-                                                {985'089'263'560'854, 1'015'644, 1},
-                                                {892'924'078'695'126, 1'120'476, 1}}) {
+  for (const auto& [length, area, density] : std::vector<std::array<std::int64_t, 3>>{{500'000'000, 1'000'000'000, 1},
+                                                                                      {499'999'999, 1'000'000'001, 1},
+                                                                                      {12'345'678'499, 1'000'000'000'000, 1},
+                                                                                      {985'089'263'560'854, 1'015'644, 1},
+                                                                                      {892'924'078'695'126, 1'120'476, 1}}) {
     const Row row = admin
                         .Execute(
                             "select guard.mass_g($1, $2, $3) as g, div($1::numeric * $2 * $3 * 2 + "

@@ -11,7 +11,9 @@ struct Counting : ShopTest {
     return shop.ReceiveCertified({.heat = heat, .length = length, .count = count, .place = "B3", .kind = "drop", .ends = 1});
   }
   void Freeze() { DoBody(shop.planner, "freeze_place", {{"place", "B3"}}); }
-  Json Seen(const Json& seen, bool done = true) { return DoBody(shop.clerk, "count_seen", {{"place", "B3"}, {"seen", seen}, {"done", done}}); }
+  Json Seen(const Json& seen, bool done = true) {
+    return DoBody(shop.clerk, "count_seen", {{"place", "B3"}, {"seen", seen}, {"done", done}});
+  }
   Json Approve(Connection& who, const std::string& words = "looked under the rack") {
     return DoBody(who, "approve_count", {{"place", "B3"}, {"words", words}});
   }
@@ -24,7 +26,8 @@ TEST_F(Counting, ACountDifferenceAndANamelessPieceAreNeverMergedByThemselves) {
   std::vector<std::string> tags = Drops(640, 1), others = Drops(600, 12, "M2208");
   const std::string last = Drops(580, 1, "M2208").at(0), missing = tags[0];
   others.push_back(last);
-  EXPECT_EQ(shop.Number("select count(*) * 1000000 + (sum(length_nm) / 1000000)::bigint as n from api.stock_on_hand where place = 'B3'"), 14'008'420);
+  EXPECT_EQ(shop.Number("select count(*) * 1000000 + (sum(length_nm) / 1000000)::bigint as n from api.stock_on_hand where place = 'B3'"),
+            14'008'420);
   Freeze();
   Json seen = Json::array();
   for (const std::string& tag : others) seen.push_back(Tag(tag));
@@ -37,10 +40,14 @@ TEST_F(Counting, ACountDifferenceAndANamelessPieceAreNeverMergedByThemselves) {
   EXPECT_EQ(shop.Balance("K3317", "unexplained"), Mm(640));
   const std::string nameless = answer.at("found").at(0).at("tag");
   EXPECT_EQ(answer.at("found").at(0).at("hint"), Json::array({{{"tag", missing}, {"length_nm", Mm(640)}}}));
-  EXPECT_EQ(shop.Word("select coalesce(heat, 'no heat') || ' ' || length_nm || ' ' || blocked as w from api.stock_on_hand where tag = $1", {nameless}),
+  EXPECT_EQ(shop.Word("select coalesce(heat, 'no heat') || ' ' || length_nm || ' ' || blocked as w from api.stock_on_hand where tag = $1",
+                      {nameless}),
             "no heat 638000000 quarantined: found without a tag: nobody knows its heat");
   // nobody merges by resemblance: not the clerk, not on an analysis
-  const Json merge{{"tag", nameless}, {"as_tag", missing}, {"method", "mark"}, {"result", "half a stencil ...3317, the only round 80 heat that ends so"}};
+  const Json merge{{"tag", nameless},
+                   {"as_tag", missing},
+                   {"method", "mark"},
+                   {"result", "half a stencil ...3317, the only round 80 heat that ends so"}};
   for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner})
     EXPECT_EQ(Code([&] { DoBody(*who, "reestablish_identity", merge); }), "42501");
   Json guess = merge;
@@ -71,13 +78,15 @@ TEST_F(Counting, WhatIsTakenApartOutOfACountedPlaceIsCountedThereNoMore) {
   const std::string tag = Drops(640, 1).at(0);
   Freeze();
   Do(shop.clerk, "quarantine", {tag, "a crack", "QUAR"});
-  EXPECT_EQ(shop.Word("select w.name || ' ' || frozen as w from book.piece join book.place w using (place_id) where tag = $1", {tag}), "QUAR false");
+  EXPECT_EQ(shop.Word("select w.name || ' ' || frozen as w from book.piece join book.place w using (place_id) where tag = $1", {tag}),
+            "QUAR false");
   Seen(Json::array());
   EXPECT_EQ(Approve(shop.planner).at("missing"), Json::array());
 }
 
 TEST_F(Counting, TheCountIsBlindAndApprovedByAnotherPersonAndAboveTheLimitByTheOwner) {
-  Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "42CrMo4", "cents_per_tonne": 160000, "scrap_cents_per_tonne": 25000}], "settings": {"count_limit_cents": "4000"}})"});
+  Do(shop.owner, "set_rules",
+     {R"({"prices": [{"grade": "42CrMo4", "cents_per_tonne": 160000, "scrap_cents_per_tonne": 25000}], "settings": {"count_limit_cents": "4000"}})"});
   const auto tags = Drops(640, 2);
   Freeze();
   EXPECT_EQ(Code([&] { Approve(shop.planner); }), "HK043");  // not counted yet
@@ -88,7 +97,8 @@ TEST_F(Counting, TheCountIsBlindAndApprovedByAnotherPersonAndAboveTheLimitByTheO
   EXPECT_EQ(shop.Number("select coalesce(difference_nm, counted_nm) as n from api.counts"), 0);
   Seen(Json::array());
   // 640 mm x 39.458 kg/m = 25.253 kg at 1.60 = 40.40
-  EXPECT_EQ(shop.Word("select missing_nm || ' ' || difference_nm || ' ' || difference_cents as w from api.counts"), "640000000 -640000000 -4040");
+  EXPECT_EQ(shop.Word("select missing_nm || ' ' || difference_nm || ' ' || difference_cents as w from api.counts"),
+            "640000000 -640000000 -4040");
   EXPECT_EQ(Code([&] { Approve(shop.clerk); }), "42501");
   EXPECT_EQ(Code([&] { Approve(shop.planner); }), "HK043");
   EXPECT_EQ(Code([&] { Approve(shop.owner, ""); }), "HK026");
@@ -166,7 +176,8 @@ TEST_F(Counting, MetalOnItsWayToAnotherSiteIsInNoPlaceAndArrivesMeasured) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tag, "VAN-1"}); }), "HK043");
   EXPECT_EQ(Code([&] { DoBody(shop.planner, "send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T1"}}); }), "42501");
   DoBody(shop.clerk, "send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T1"}});
-  EXPECT_EQ(shop.Word("select coalesce(place, 'nowhere') || ' ' || state as w from api.stock_on_hand where tag = $1", {tag}), "nowhere in transit");
+  EXPECT_EQ(shop.Word("select coalesce(place, 'nowhere') || ' ' || state as w from api.stock_on_hand where tag = $1", {tag}),
+            "nowhere in transit");
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where tag = $1", {tag}), 0);
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tag, "B3"}); }), "HK043");
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "receive_transfer", {{"tag", tag}, {"place", "B3"}, {"length_nm", Mm(640)}}); }), "HK043");

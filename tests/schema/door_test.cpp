@@ -15,9 +15,7 @@ struct Door : ShopTest {
     if (!order.empty()) body["purchase_order"] = order;
     return DoBody(shop.clerk, "receive_delivery", body).at("lines").at(0);
   }
-  std::string Blocked(const std::string& tag) {
-    return shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {tag});
-  }
+  std::string Blocked(const std::string& tag) { return shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {tag}); }
   std::vector<std::string> Claims() {
     std::vector<std::string> words;
     for (const Row row : shop.clerk.Execute("select words from api.claims order by words")) words.push_back(row.Text("words"));
@@ -25,9 +23,16 @@ struct Door : ShopTest {
   }
   void Expect(int quantity, std::int64_t round = 80, const std::string& grade = "42CrMo4") {
     DoBody(shop.planner, "expect_delivery",
-           {{"purchase_order", "P1"}, {"supplier", "Vandrek"},
-            {"lines", Json::array({{{"line", "1"}, {"section", Round(round)}, {"grade", grade}, {"condition", "+QT"}, {"length_nm", Mm(6000)},
-                                    {"quantity", quantity}, {"due", "2030-01-02"}}})}});
+           {{"purchase_order", "P1"},
+            {"supplier", "Vandrek"},
+            {"lines",
+             Json::array({{{"line", "1"},
+                           {"section", Round(round)},
+                           {"grade", grade},
+                           {"condition", "+QT"},
+                           {"length_nm", Mm(6000)},
+                           {"quantity", quantity},
+                           {"due", "2030-01-02"}}})}});
   }
   int notes = 0;
 };
@@ -44,9 +49,10 @@ TEST_F(Door, AShortDeliveryOfTwoHeatsIsClaimedInBothPointsAndOnlyTheTenGoodBarsA
   shop.Certify("K3317", {});
   EXPECT_EQ(shop.Number("select sum(length_nm)::bigint as n from api.candidates"), Mm(60000));
   EXPECT_EQ(shop.Number("select sum(mass_g)::bigint as n from api.stock_on_hand where blocked is null"), 2'367'500);
-  EXPECT_EQ(Claims(), (std::vector<std::string>{
-                          "1 bars round 80 42CrMo4 of 6000 mm not as ordered: the heats disagree: metal K3371, slip K3317 (236.75 kg by theory)",
-                          "short 1: the slip says 12 bars round 80 42CrMo4 of 6000 mm, 11 came (236.75 kg by theory)"}));
+  EXPECT_EQ(Claims(),
+            (std::vector<std::string>{
+                "1 bars round 80 42CrMo4 of 6000 mm not as ordered: the heats disagree: metal K3371, slip K3317 (236.75 kg by theory)",
+                "short 1: the slip says 12 bars round 80 42CrMo4 of 6000 mm, 11 came (236.75 kg by theory)"}));
   const std::string tag = answer["lines"][1]["tags"][0];
   const std::string right = LineJson({.heat = "K3317"}, "1").dump();
   for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner})
@@ -78,7 +84,8 @@ TEST_F(Door, AnotherGradeOrSectionThanOrderedIsQuarantined) {
   const Json line = Line({.heat = "K1", .grade = "C45E"}, {{"order_line", "1"}}, "P1");
   EXPECT_EQ(line.at("quarantined"), "ordered 42CrMo4 round 80, marked C45E round 80");
   EXPECT_TRUE(Line({.heat = "K2"}, {{"order_line", "1"}}, "P1").at("quarantined").is_null());
-  EXPECT_EQ(Line({.heat = "K3", .round = 60}, {{"order_line", "1"}}, "P1").at("quarantined"), "ordered 42CrMo4 round 80, marked 42CrMo4 round 60");
+  EXPECT_EQ(Line({.heat = "K3", .round = 60}, {{"order_line", "1"}}, "P1").at("quarantined"),
+            "ordered 42CrMo4 round 80, marked 42CrMo4 round 60");
   const std::string tag = line.at("tags").at(0);
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tag, "B1-1"}); }), "HK040");
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tag, "QUAR"}); }), "");
@@ -95,7 +102,9 @@ TEST_F(Door, BarsOverTheSlipWaitForThePlannerAndForNobodyElse) {
   shop.Certify("M2208");
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates"), 2);
   const auto decide = [&](Connection& who, bool keep) {
-    return Code([&] { DoBody(who, "decide_over", {{"supplier", "Vandrek"}, {"note", "N1"}, {"line", "1"}, {"keep", keep}, {"reason", "used next week"}}); });
+    return Code([&] {
+      DoBody(who, "decide_over", {{"supplier", "Vandrek"}, {"note", "N1"}, {"line", "1"}, {"keep", keep}, {"reason", "used next week"}});
+    });
   };
   for (Connection* who : {&shop.clerk, &shop.saw, &shop.quality}) EXPECT_EQ(decide(*who, true), "42501");
   EXPECT_EQ(decide(shop.planner, true), "");
@@ -107,20 +116,34 @@ TEST_F(Door, BarsOverTheSlipWaitForThePlannerAndForNobodyElse) {
 // One line that cannot be metal would make every sum over the lines fail for everybody.
 TEST_F(Door, NothingIsOrderedOrBoughtThatCannotBeMetal_HK026) {
   const std::int64_t most = std::numeric_limits<std::int64_t>::max();
-  const Json good{{"order", "O1"}, {"line", "10"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"length_nm", Mm(1'000'000)}, {"quantity", 1'000'000}};
+  const Json good{{"order", "O1"},        {"line", "10"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"length_nm", Mm(1'000'000)},
+                  {"quantity", 1'000'000}};
   const auto code = [&](const char* key, std::int64_t value) {
     Json line = good;
     line[key] = value;
     return Code([&] { DoBody(shop.planner, "add_cut_list", {{"name", "L1"}, {"lines", Json::array({line})}}); });
   };
-  for (const auto& [key, value] : std::vector<std::pair<const char*, std::int64_t>>{
-           {"length_nm", most}, {"length_nm", Mm(1'000'000) + 1}, {"face_nm", most}, {"tolerance_plus_nm", most}, {"tolerance_minus_nm", most}, {"quantity", 1'000'001}})
+  for (const auto& [key, value] : std::vector<std::pair<const char*, std::int64_t>>{{"length_nm", most},
+                                                                                    {"length_nm", Mm(1'000'000) + 1},
+                                                                                    {"face_nm", most},
+                                                                                    {"tolerance_plus_nm", most},
+                                                                                    {"tolerance_minus_nm", most},
+                                                                                    {"quantity", 1'000'001}})
     EXPECT_EQ(code(key, value), "HK026") << key << ' ' << value;
   EXPECT_EQ(code("quantity", 1'000'000), "");
   const auto bought = [&](std::int64_t length, std::int64_t quantity) {
     return Code([&] {
-      DoBody(shop.planner, "expect_delivery", {{"purchase_order", "P1"}, {"supplier", "Vandrek"}, {"lines", Json::array({{{"line", "1"}, {"section", Round(80)}, {"grade", "42CrMo4"},
-             {"condition", "+QT"}, {"length_nm", length}, {"quantity", quantity}, {"due", "2030-01-01"}}})}});
+      DoBody(shop.planner, "expect_delivery",
+             {{"purchase_order", "P1"},
+              {"supplier", "Vandrek"},
+              {"lines",
+               Json::array({{{"line", "1"},
+                             {"section", Round(80)},
+                             {"grade", "42CrMo4"},
+                             {"condition", "+QT"},
+                             {"length_nm", length},
+                             {"quantity", quantity},
+                             {"due", "2030-01-01"}}})}});
     });
   };
   EXPECT_EQ(bought(most, 1), "HK026");
@@ -140,7 +163,8 @@ TEST_F(Door, WhatIsExpectedIsPromisedButIsNoStockAndHasNothingToCut) {
   EXPECT_EQ(promise(2, shop.clerk), "42501");
   EXPECT_EQ(promise(2, shop.planner), "");
   EXPECT_EQ(promise(2, shop.planner), "HK034");
-  EXPECT_EQ(shop.Word("select words || '; ' || promised as w from api.expected"), "not here yet, due 2030-01-02; 2 bars for order O1 line 10");
+  EXPECT_EQ(shop.Word("select words || '; ' || promised as w from api.expected"),
+            "not here yet, due 2030-01-02; 2 bars for order O1 line 10");
   EXPECT_EQ(shop.Number("select (select count(*) from api.stock_on_hand) + (select count(*) from api.candidates) as n"), 0);
   Line({.heat = "K2", .count = 3}, {{"order_line", "1"}}, "P1");
   EXPECT_EQ(shop.Word("select words as w from api.expected"), "delivered");

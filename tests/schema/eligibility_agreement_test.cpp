@@ -31,12 +31,8 @@ class Eligibility : public ShopTest {
     return *(list.begin() + dice() % list.size());
   }
   void Script(const std::string& sql) { script += sql + ";\n"; }
-  static std::string Grade(const std::string& name) {
-    return "(select grade_id from book.grade where designation = '" + name + "')";
-  }
-  static std::string SectionId(const std::string& label) {
-    return "(select section_id from book.section where label = '" + label + "')";
-  }
+  static std::string Grade(const std::string& name) { return "(select grade_id from book.grade where designation = '" + name + "')"; }
+  static std::string SectionId(const std::string& label) { return "(select section_id from book.section where label = '" + label + "')"; }
   static std::string Party(const std::string& name) {
     return name.empty() ? "0" : "(select party_id from book.party where name = '" + name + "')";
   }
@@ -62,19 +58,16 @@ class Eligibility : public ShopTest {
     p.condition = Of<std::string>({"", "+QT", "+A"});
     p.heat = p.grade.empty() || Of({0, 0, 1}) == 1 ? "" : "H" + std::to_string(i);
     p.papers = p.heat.empty() ? PaperType::None
-                              : Of({PaperType::None, PaperType::Type21, PaperType::Type22, PaperType::Type31,
-                                    PaperType::Type32});
+                              : Of({PaperType::None, PaperType::Type21, PaperType::Type22, PaperType::Type31, PaperType::Type32});
     const bool heat = !p.heat.empty();
     Script(
         "insert into book.lot (lot_id, mill_id, heat, section_id, grade_id, condition, identity, papers, "
         "papers_state) overriding system value values (" +
-        std::to_string(i + 1) + ", " +
-        (heat ? Party("Vandrek") + ", '" + p.heat + "'" : std::string("null, null")) + ", " +
-        SectionId(p.section) + ", " + (p.grade.empty() ? "null" : Grade(p.grade)) + ", '" + p.condition +
-        "', '" +
-        (heat              ? "heat"
-         : p.grade.empty() ? "unknown"
-                           : "grade only") +
+        std::to_string(i + 1) + ", " + (heat ? Party("Vandrek") + ", '" + p.heat + "'" : std::string("null, null")) + ", " +
+        SectionId(p.section) + ", " + (p.grade.empty() ? "null" : Grade(p.grade)) + ", '" + p.condition + "', '" +
+        (heat                  ? "heat"
+             : p.grade.empty() ? "unknown"
+                               : "grade only") +
         "', '" + NameOf(p.papers) + "', '" + (p.papers == PaperType::None ? "none" : "here") + "')");
     pieces.push_back(p);
   }
@@ -85,15 +78,13 @@ class Eligibility : public ShopTest {
     l.grade = Of<std::string>({"42CrMo4", "C45E", "X2CrNiMo17-12-2"});
     l.section = Of<std::string>({"round 60", "round 80"});
     l.condition = Of<std::string>({"", "", "+QT", "+A"});
-    l.papers = Of({PaperType::None, PaperType::None, PaperType::Type21, PaperType::Type22, PaperType::Type31,
-                   PaperType::Type32});
+    l.papers = Of({PaperType::None, PaperType::None, PaperType::Type21, PaperType::Type22, PaperType::Type31, PaperType::Type32});
     l.owner = Of<std::string>({"", "", "Ister", "Pallant"});
     l.one_heat = Of<std::string>({"", "", "a"});
     l.max_heats = Of({0, 0, 0, 2});
     Json n{{"order", l.order},
            {"line", "1"},
-           {"section",
-            {{"shape", "round"}, {"dim1_nm", Mm(std::stoi(l.section.substr(6)))}, {"label", l.section}}},
+           {"section", {{"shape", "round"}, {"dim1_nm", Mm(std::stoi(l.section.substr(6)))}, {"label", l.section}}},
            {"grade", l.grade},
            {"condition", l.condition},
            {"length_nm", Mm(100)},
@@ -116,10 +107,9 @@ class Eligibility : public ShopTest {
 TEST_F(Eligibility, TheBookAndTheAllocatorLetTheSameMetalServeTheSameLines) {
   int may = 0, may_not = 0;
   for (const std::string& owner : {std::string(), std::string("Ister"), std::string("Pallant")}) {
-    const Result rows =
-        shop.admin.Execute("select l.lot_id, order_no, guard.may_not_serve(l.lot_id, " + Party(owner) +
-                           ", cut_line_id) as words"
-                           " from book.lot l, book.cut_line");
+    const Result rows = shop.admin.Execute("select l.lot_id, order_no, guard.may_not_serve(l.lot_id, " + Party(owner) +
+                                           ", cut_line_id) as words"
+                                           " from book.lot l, book.cut_line");
     ASSERT_EQ(static_cast<std::size_t>(rows.size()), pieces.size() * lines.size());
     for (const Row row : rows) {
       allocator::Piece piece = pieces.at(static_cast<std::size_t>(row.Int("lot_id") - 1));
@@ -127,9 +117,8 @@ TEST_F(Eligibility, TheBookAndTheAllocatorLetTheSameMetalServeTheSameLines) {
       const allocator::Line& line = lines.at(std::stoul(row.Text("order_no").substr(1)));
       const auto program = WhyNot(problem, piece, line);
       EXPECT_EQ(row.IsNull("words"), !program.has_value())
-          << "lot " << row.Int("lot_id") << " for " << line.order << ": the book says \""
-          << row.OptionalText("words").value_or("yes") << "\", the program says \"" << program.value_or("yes")
-          << '"';
+          << "lot " << row.Int("lot_id") << " for " << line.order << ": the book says \"" << row.OptionalText("words").value_or("yes")
+          << "\", the program says \"" << program.value_or("yes") << '"';
       (program ? may_not : may)++;
     }
   }
@@ -141,8 +130,7 @@ TEST_F(Eligibility, TheBookAndTheAllocatorLetTheSameMetalServeTheSameLines) {
 TEST_F(Eligibility, ACancelledLineIsServedByNothing) {
   Connection admin = shop.book.Admin();
   Transaction all(admin);
-  admin.ExecuteScript(
-      "select set_config('heatkeep.deed', 'invented', true); update book.cut_line set cancelled = true");
+  admin.ExecuteScript("select set_config('heatkeep.deed', 'invented', true); update book.cut_line set cancelled = true");
   all.Commit();
   EXPECT_EQ(shop.Number("select count(*) as n from book.lot, book.cut_line where guard.may_not_serve(lot_id, "
                         "owner_id, cut_line_id) is null"),

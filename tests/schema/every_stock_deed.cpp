@@ -15,11 +15,19 @@ Json DocumentOf(const std::string& number, const std::string& heat) {
 
 void AtTheDoor(SmallShop& shop) {
   DoBody(shop.planner, "expect_delivery",
-         {{"purchase_order", "P1"}, {"supplier", "Vandrek"},
-          {"lines", Json::array({{{"line", "1"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"condition", "+QT"}, {"length_nm", Mm(6000)},
-                                  {"quantity", 3}, {"due", "2030-01-01"}}})}});
+         {{"purchase_order", "P1"},
+          {"supplier", "Vandrek"},
+          {"lines",
+           Json::array({{{"line", "1"},
+                         {"section", Round(80)},
+                         {"grade", "42CrMo4"},
+                         {"condition", "+QT"},
+                         {"length_nm", Mm(6000)},
+                         {"quantity", 3},
+                         {"due", "2030-01-01"}}})}});
   shop.AddLine({.order = "S1", .condition = "+QT"});
-  DoBody(shop.planner, "promise_expected", {{"purchase_order", "P1"}, {"purchase_line", "1"}, {"order", "S1"}, {"line", "10"}, {"bars", 1}});
+  DoBody(shop.planner, "promise_expected",
+         {{"purchase_order", "P1"}, {"purchase_line", "1"}, {"order", "S1"}, {"line", "10"}, {"bars", 1}});
   shop.Deliver("OVER", {{.heat = "S0", .count = 3, .slip_count = 2}});
   DoBody(shop.planner, "decide_over", {{"supplier", "Vandrek"}, {"note", "OVER"}, {"line", "1"}, {"keep", true}, {"reason", "we need it"}});
   shop.Deliver("WRONG", {{.heat = "S8", .count = 2}});
@@ -31,7 +39,9 @@ void AtTheDoor(SmallShop& shop) {
   DoBody(shop.clerk, "open_balance", opening);
   DoBody(shop.planner, "sign_opening", {{"name", "stock side"}});
   DoBody(shop.quality, "define_limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 460000}, {"source", "invented"}}}));
-  DoBody(shop.quality, "correct_limits", {{"reason", "misread"}, {"limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 450000}, {"source", "invented"}}})}});
+  DoBody(shop.quality, "correct_limits",
+         {{"reason", "misread"},
+          {"limits", Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 450000}, {"source", "invented"}}})}});
   shop.Receive({.heat = "S2"});
   DoBody(shop.clerk, "chase_papers", {{"mill", "Vandrek"}, {"heat", "S2"}, {"chase_on", "2030-01-01"}, {"words", "asked by letter"}});
   DoBody(shop.clerk, "file_papers", DocumentOf("S2/1", "S2"));
@@ -73,16 +83,26 @@ void Counted(SmallShop& shop) {
   DoBody(shop.owner, "write_off", {{"tag", tags[2]}, {"reason", "not found in a month"}});
   const std::string found =
       DoBody(shop.saw, "found_piece", {{"section", Round(80)}, {"length_nm", Mm(300)}, {"marks", "none"}, {"place", "QUAR"}}).at("tag");
-  DoBody(shop.quality, "reestablish_identity", {{"tag", found}, {"method", "analysis"}, {"result", "Cr 1.0, Mo 0.2"}, {"grade", "42CrMo4"}});
+  DoBody(shop.quality, "reestablish_identity",
+         {{"tag", found}, {"method", "analysis"}, {"result", "Cr 1.0, Mo 0.2"}, {"grade", "42CrMo4"}});
 }
 
 void Leaving(SmallShop& shop) {
   const auto ours = shop.ReceiveCertified({.heat = "S5", .count = 1});
-  DoBody(shop.planner, "sell", {{"tags", ours}, {"order", "X1"}, {"customer", "Pallant"}, {"note", "L1"}, {"papers", "3.1"}, {"papers_sent", true}});
-  DoBody(shop.clerk, "customer_return", {{"customer", "Pallant"}, {"note", "B1"}, {"reason", "bought twice"}, {"identity", "our tag"},
-                                         {"held_by", "Pallant"}, {"tag", ours[0]}, {"length_nm", Mm(6000)}, {"place", "QUAR"}});
+  DoBody(shop.planner, "sell",
+         {{"tags", ours}, {"order", "X1"}, {"customer", "Pallant"}, {"note", "L1"}, {"papers", "3.1"}, {"papers_sent", true}});
+  DoBody(shop.clerk, "customer_return",
+         {{"customer", "Pallant"},
+          {"note", "B1"},
+          {"reason", "bought twice"},
+          {"identity", "our tag"},
+          {"held_by", "Pallant"},
+          {"tag", ours[0]},
+          {"length_nm", Mm(6000)},
+          {"place", "QUAR"}});
   const auto theirs = shop.ReceiveCertified({.heat = "S6", .count = 2, .owner = "Ister"});
-  DoBody(shop.planner, "return_to_owner", {{"tag", theirs[0]}, {"note", "L2"}, {"fate", "returned"}, {"writing", "signed by their driver"}});
+  DoBody(shop.planner, "return_to_owner",
+         {{"tag", theirs[0]}, {"note", "L2"}, {"fate", "returned"}, {"writing", "signed by their driver"}});
   DoBody(shop.planner, "buy_over", {{"tag", theirs[1]}, {"writing", "letter of 3 March"}, {"cents_per_tonne", 90000}});
 }
 
@@ -93,7 +113,9 @@ Json DoBody(Connection& who, const std::string& deed, const Json& body) { return
 std::string SmallPng() { return "iVBORw0KGgoAAAANSUhEUg=="; }
 
 void AddVanAndRack(SmallShop& shop) {
-  const auto place = [](const char* name, const char* site, const char* kind) { return Json{{"place", name}, {"site", site}, {"kind", kind}}; };
+  const auto place = [](const char* name, const char* site, const char* kind) {
+    return Json{{"place", name}, {"site", site}, {"kind", kind}};
+  };
   DoBody(shop.owner, "define_shop",
          {{"sites", Json::array({{{"site", "van"}, {"letter", "V"}, {"offline_letter", "W"}}})},
           {"places", {place("VAN-1", "van", "rack"), place("B3", "main", "rack")}}});

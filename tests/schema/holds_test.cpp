@@ -34,8 +34,7 @@ TEST_F(Holds, DescendantsAreHeldWithTheirHeatAndWithAPieceTheyCameFrom_HK040) {
   const std::string second = shop.Record(drop, {Good(1, 290)}, DropLeft(5404)).at("drop_tag");
   Do(shop.quality, "place_hold", {"piece", tags[0], std::nullopt, "crack seen"});
   ExpectBlocked(second, "crack seen");
-  EXPECT_TRUE(
-      shop.Promise(tags[1], {{.count = 1}}).contains("plan"));  // a neighbour of the same heat is free
+  EXPECT_TRUE(shop.Promise(tags[1], {{.count = 1}}).contains("plan"));  // a neighbour of the same heat is free
   shop.Hold("M2208");
   ExpectBlocked(tags[2], "letter of the mill");
 }
@@ -73,10 +72,7 @@ TEST_F(Holds, QuarantineStopsThePieceAndWhatWasCutFromIt_HK040) {
 TEST_F(Holds, AQuarantineOrAHoldWithoutReasonIsRefused) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "quarantine", {tags[0], " "}); }), "HK026");
   EXPECT_EQ(Code([&] { Do(shop.quality, "place_hold", {"heat", "M2208", std::nullopt, " "}); }), "HK026");
-  EXPECT_EQ(Code([&] {
-              Do(shop.quality, "lift_hold", {shop.Hold("M2208").at("hold_id").get<std::int64_t>(), ""});
-            }),
-            "HK026");
+  EXPECT_EQ(Code([&] { Do(shop.quality, "lift_hold", {shop.Hold("M2208").at("hold_id").get<std::int64_t>(), ""}); }), "HK026");
 }
 
 TEST_F(Holds, APlaceThatIsBeingCountedGivesNothing_HK040) {
@@ -104,22 +100,19 @@ TEST_F(Holds, TheRowsThemselvesRefuseToPromiseOrMoveWhatIsHeld_HK040) {
                      where),
             "HK040");
   EXPECT_EQ(shop.Raw("update book.piece set state = 'at saw' where tag = '" + tags[0] + "'"), "HK040");
-  EXPECT_EQ(shop.Raw("update book.piece set state = 'shipped', length_nm = 0 where tag = '" + tags[0] + "'"),
-            "HK040");
+  EXPECT_EQ(shop.Raw("update book.piece set state = 'shipped', length_nm = 0 where tag = '" + tags[0] + "'"), "HK040");
 }
 
 TEST_F(Holds, ShippingHeldCutPiecesIsRefusedByTheDeedAndByTheRow_HK040) {
   shop.Record(tags[0], {Trim(), Good(2, 290)}, DropLeft(5404));
   shop.Hold("M2208");
   EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK040");
-  EXPECT_EQ(
-      shop.Raw(
-          "insert into book.shipment (note, customer_id, shipped_at, shipped_by) values ('X', 1, now(), 'x');"
-          "insert into book.shipment_line (shipment_id, cut_line_id) select max(shipment_id), 1 from "
-          "book.shipment;"
-          "update book.stroke set shipment_line_id = (select max(shipment_line_id) from book.shipment_line) "
-          "where class = 'good'"),
-      "HK040");
+  EXPECT_EQ(shop.Raw("insert into book.shipment (note, customer_id, shipped_at, shipped_by) values ('X', 1, now(), 'x');"
+                     "insert into book.shipment_line (shipment_id, cut_line_id) select max(shipment_id), 1 from "
+                     "book.shipment;"
+                     "update book.stroke set shipment_line_id = (select max(shipment_line_id) from book.shipment_line) "
+                     "where class = 'good'"),
+            "HK040");
 }
 
 // Scenario of a hold during a cut: bar 2 with 15 x 300 ordered, nine confirmed, the tenth in the blade.
@@ -183,9 +176,7 @@ TEST_F(Holds, AnEleventhPieceCutAllTheSameIsRecordedHeldToo) {
 TEST_F(Holds, WhatIsCutInQuarantineIsFlaggedAndRaisesAConflictToo) {
   shop.Fetch(tags[1], {{.count = 15, .length = 300, .line = "20"}});
   Do(shop.saw, "quarantine", {tags[1], "pipe seen"});
-  EXPECT_NE(
-      shop.Record(tags[1], {Trim(), Good(1, 300, "20")}).at("stop").get<std::string>().find("pipe seen"),
-      std::string::npos);
+  EXPECT_NE(shop.Record(tags[1], {Trim(), Good(1, 300, "20")}).at("stop").get<std::string>().find("pipe seen"), std::string::npos);
   EXPECT_GE(shop.Number("select count(*) as n from book.stroke where held"), 1);
   EXPECT_GE(shop.Number("select count(*) as n from api.conflicts"), 1);
 }

@@ -28,7 +28,8 @@ Json TestLimitsJson(const std::vector<MechanicalLimit>& limits, const std::vecto
   Json all = Json::array();
   for (const MechanicalLimit& l : limits) {
     if (std::find(grades.begin(), grades.end(), l.grade) == grades.end()) continue;
-    Json j{{"grade", l.grade}, {"condition", l.condition}, {"property", l.property}, {"unit", papers::UnitOf(l.property)}, {"over_nm", l.sizes.over.nm}, {"source", l.source}, {"evidence", l.evidence}};
+    Json j{{"grade", l.grade},           {"condition", l.condition}, {"property", l.property}, {"unit", papers::UnitOf(l.property)},
+           {"over_nm", l.sizes.over.nm}, {"source", l.source},       {"evidence", l.evidence}};
     if (l.sizes.upto) j["upto_nm"] = l.sizes.upto->nm;
     if (l.least) j["least"] = l.least->millionths, j["least_places"] = l.least->places;
     if (l.most) j["most"] = l.most->millionths, j["most_places"] = l.most->places;
@@ -55,7 +56,10 @@ Json DeviationsJson(const std::vector<ProductDeviation>& deviations, const std::
 
 struct Judging : ShopTest {
   Json Document(const std::string& number, const std::string& type = "3.1") {
-    return {{"issuer", "Vandrek"}, {"number", number}, {"type", type}, {"issued_on", "2026-01-02"},
+    return {{"issuer", "Vandrek"},
+            {"number", number},
+            {"type", type},
+            {"issued_on", "2026-01-02"},
             {"lots", Json::array({{{"heat", "R5512"}, {"section", Round(50)}, {"condition", ""}, {"grade", "1.4404"}}})}};
   }
   const Bars stainless{.heat = "R5512", .grade = "1.4404", .condition = "", .length = 4000, .count = 6, .round = 50};
@@ -66,8 +70,9 @@ struct Judging : ShopTest {
 TEST_F(Judging, TheBookAndTheProgramAgreeOnRandomAnalysesOfHeatAndProduct) {
   const papers::Known known = papers::ProgramLimits();
   // program's grade -> the small shop's: of EN 10025-2, EN 10083-2, EN 10083-3, ASTM A29 Table 1 with and without deviations, EN 573-3
-  for (const std::map<std::string, std::string>& grades : {std::map<std::string, std::string>{{"S355J2", "42CrMo4"}, {"C45E", "C45E"}, {"EN AW-6061", "1.4404"}},
-                                                           std::map<std::string, std::string>{{"42CrMo4", "42CrMo4"}, {"1215", "C45E"}, {"1045", "1.4404"}}}) {
+  for (const std::map<std::string, std::string>& grades :
+       {std::map<std::string, std::string>{{"S355J2", "42CrMo4"}, {"C45E", "C45E"}, {"EN AW-6061", "1.4404"}},
+        std::map<std::string, std::string>{{"42CrMo4", "42CrMo4"}, {"1215", "C45E"}, {"1045", "1.4404"}}}) {
     SmallShop book;
     for (const auto& [grade, as] : grades) DoBody(book.quality, "define_limits", LimitsJson(known.limits, grade, as));
     DoBody(book.quality, "define_limits", DeviationsJson(known.deviations, grades));
@@ -77,7 +82,11 @@ TEST_F(Judging, TheBookAndTheProgramAgreeOnRandomAnalysesOfHeatAndProduct) {
       const bool rounds = i >= 600, product = i % 2 == 1;
       if (i % 600 == 0) Do(book.owner, "set_rules", {Json{{"settings", {{"judging_by_rounding", rounds ? "yes" : "no"}}}}.dump()});
       const auto at = std::next(grades.begin(), i % 3);
-      papers::Question q{at->first, {}, product, Length{static_cast<std::int64_t>(random() % 300 + 1) * kNmPerMm}, rounds ? papers::Method::HalfEven : papers::Method::Absolute};
+      papers::Question q{at->first,
+                         {},
+                         product,
+                         Length{static_cast<std::int64_t>(random() % 300 + 1) * kNmPerMm},
+                         rounds ? papers::Method::HalfEven : papers::Method::Absolute};
       Json values = Json::object();
       for (const GradeLimit& l : known.limits) {
         if (l.grade != q.grade || !IsElement(l.what) || values.contains(l.what) || random() % 12 == 0) continue;
@@ -96,14 +105,16 @@ TEST_F(Judging, TheBookAndTheProgramAgreeOnRandomAnalysesOfHeatAndProduct) {
       for (const auto* lines : {&answer.elements, &answer.sums}) {
         for (const papers::Line& l : *lines) {
           const auto text = [](const std::optional<Bound>& b) { return b ? BoundText({b->millionths, 6}) : std::string("-"); };
-          if (l.verdict != papers::Verdict::NotLimited) ours[l.what] = std::string(papers::VerdictText(l.verdict)) + " " + text(l.below) + " " + text(l.above);
+          if (l.verdict != papers::Verdict::NotLimited)
+            ours[l.what] = std::string(papers::VerdictText(l.verdict)) + " " + text(l.below) + " " + text(l.above);
           wrong += l.verdict == papers::Verdict::High || l.verdict == papers::Verdict::Low ? 1 : 0;
           missing += l.verdict == papers::Verdict::Missing ? 1 : 0;
         }
       }
       for (std::size_t e = 0; e < answer.elements.size(); ++e) allowed += answer.elements[e].verdict != as_heat.elements[e].verdict ? 1 : 0;
-      const Result rows = book.admin.Execute("select what, verdict, below, above from guard.judged(guard.grade($1), $2::bigint, $3::jsonb, $4)",
-                                             {at->second, q.size->nm, values.dump(), product});
+      const Result rows =
+          book.admin.Execute("select what, verdict, below, above from guard.judged(guard.grade($1), $2::bigint, $3::jsonb, $4)",
+                             {at->second, q.size->nm, values.dump(), product});
       for (const auto& row : rows) {
         const auto text = [&](const char* column) { return row.IsNull(column) ? std::string("-") : BoundText({row.Int(column), 6}); };
         books[row.Text("what")] = row.Text("verdict") + " " + text("below") + " " + text("above");
@@ -121,7 +132,9 @@ struct BothSay {
   std::multiset<std::string> book, program;
 };
 BothSay Both(SmallShop& shop, const papers::TestQuestion& q, const std::vector<MechanicalLimit>& limits) {
-  const auto words = [](const std::string& what, const std::string& verdict, const std::string& least, const std::string& most) { return what + " " + verdict + " " + least + "-" + most; };
+  const auto words = [](const std::string& what, const std::string& verdict, const std::string& least, const std::string& most) {
+    return what + " " + verdict + " " + least + "-" + most;
+  };
   BothSay both;
   Json tests = Json::array();
   for (const papers::TestValue& v : q.values) tests.push_back({{"property", v.property}, {"value_milli", v.millionths / 1000}});
@@ -144,9 +157,17 @@ TEST_F(Judging, TheBookAndTheProgramAgreeOnEveryPublishedMechanicalLimit) {
   std::set<std::string> names;
   for (const MechanicalLimit& l : all) {
     if (!names.insert(l.grade).second || l.grade == "42CrMo4" || l.grade == "C45E" || l.grade == "X2CrNiMo17-12-2") continue;
-    DoBody(shop.owner, "define_grade", Json::array({{{"designation", l.grade}, {"family", "steel"}, {"standard", "EN"}, {"density_kg_m3", 7850}, {"density_source", "nominal"}, {"source", "EN"}, {"evidence", "none"}}}));
+    DoBody(shop.owner, "define_grade",
+           Json::array({{{"designation", l.grade},
+                         {"family", "steel"},
+                         {"standard", "EN"},
+                         {"density_kg_m3", 7850},
+                         {"density_source", "nominal"},
+                         {"source", "EN"},
+                         {"evidence", "none"}}}));
   }
-  EXPECT_EQ(DoBody(shop.quality, "define_limits", TestLimitsJson(all, {names.begin(), names.end()})).at("added"), static_cast<int>(all.size()));
+  EXPECT_EQ(DoBody(shop.quality, "define_limits", TestLimitsJson(all, {names.begin(), names.end()})).at("added"),
+            static_cast<int>(all.size()));
   int low = 0, high = 0, ok = 0;
   for (const bool rounds : {false, true}) {
     Do(shop.owner, "set_rules", {Json{{"settings", {{"judging_by_rounding", rounds ? "yes" : "no"}}}}.dump()});
@@ -155,7 +176,11 @@ TEST_F(Judging, TheBookAndTheProgramAgreeOnEveryPublishedMechanicalLimit) {
         if (!bound) continue;
         for (const std::int64_t beside : {-1'000'000, -500'000, -1'000, 0, 1'000, 500'000, 1'000'000}) {
           const Length size = l.sizes.upto && beside % 1'000'000 == 0 ? *l.sizes.upto : l.sizes.over + Length{1};
-          const papers::TestQuestion q{l.grade, l.condition, size, {{l.property, bound->millionths + beside}}, rounds ? papers::Method::HalfEven : papers::Method::Absolute};
+          const papers::TestQuestion q{l.grade,
+                                       l.condition,
+                                       size,
+                                       {{l.property, bound->millionths + beside}},
+                                       rounds ? papers::Method::HalfEven : papers::Method::Absolute};
           const BothSay both = Both(shop, q, all);
           ASSERT_EQ(both.book, both.program) << l.grade << l.condition << " " << l.property << " " << size.nm;
           for (const std::string& words : both.book) {
@@ -181,7 +206,15 @@ TEST_F(Judging, TheBookAndTheProgramAgreeWhereSizeOrConditionOrLimitIsNotKnown) 
   std::mt19937 random(7);
   std::set<std::string> verdicts;
   for (int i = 0; i < 400; ++i) {
-    papers::TestQuestion q{i % 3 == 0 ? "X2CrNiMo17-12-2" : i % 3 == 1 ? "42CrMo4" : "C45E", random() % 3 == 0 ? "" : random() % 2 == 0 ? "+QT" : "+AT", {}, {}, papers::Method::Absolute};
+    papers::TestQuestion q{i % 3 == 0       ? "X2CrNiMo17-12-2"
+                               : i % 3 == 1 ? "42CrMo4"
+                                            : "C45E",
+                           random() % 3 == 0       ? ""
+                               : random() % 2 == 0 ? "+QT"
+                                                   : "+AT",
+                           {},
+                           {},
+                           papers::Method::Absolute};
     if (random() % 4 != 0) q.size = Length{static_cast<std::int64_t>(random() % 400 + 1) * kNmPerMm};
     for (const char* property : {"Rm", "Re", "A", "Rm"})
       if (random() % 3 != 0) q.values.push_back({property, static_cast<std::int64_t>(random() % 1300) * 1'000'000});
@@ -194,7 +227,8 @@ TEST_F(Judging, TheBookAndTheProgramAgreeWhereSizeOrConditionOrLimitIsNotKnown) 
 
 // C 0.034 % where EN 10088-3 (from memory) has at most 0.030: nothing is released, all of it is held, in words.
 TEST_F(Judging, AcceptingAWrongAnalysisHoldsItsMetal) {
-  DoBody(shop.quality, "define_limits", Json::array({{{"grade", "1.4404"}, {"element", "C"}, {"most", 30000}, {"source", "EN 10088-3, from memory"}}}));
+  DoBody(shop.quality, "define_limits",
+         Json::array({{{"grade", "1.4404"}, {"element", "C"}, {"most", 30000}, {"source", "EN 10088-3, from memory"}}}));
   shop.Receive(stainless);
   Json document = Document("C1");
   document["lots"][0]["heat_analysis"] = {{"C", 34000}};
@@ -247,7 +281,7 @@ TEST_F(Judging, TheFileIsRecognisedByWhatIsInIt_HK026) {
     d["file_base64"] = base64;
     return Code([&] { DoBody(shop.quality, "file_document", d); });
   };
-  EXPECT_EQ(filed("aGVhdA=="), "HK026");          // "heat"
+  EXPECT_EQ(filed("aGVhdA=="), "HK026");              // "heat"
   EXPECT_EQ(filed("JVBERi0xLjQKaGVhdAo="), "HK026");  // a PDF without its end
   Do(shop.owner, "set_rules", {R"({"settings": {"document_mb": 0}})"});
   EXPECT_EQ(filed(SmallPng()), "HK026");

@@ -5,16 +5,15 @@ namespace heatkeep {
 namespace {
 
 struct Labels : ShopTest {
-  std::int64_t Job(const std::string& tag) {
-    return shop.Number("select max(job) as n from api.label_queue where tag = $1", {tag});
-  }
+  std::int64_t Job(const std::string& tag) { return shop.Number("select max(job) as n from api.label_queue where tag = $1", {tag}); }
   std::int64_t Waiting() { return shop.Number("select count(*) as n from api.label_queue where state <> 'printed'"); }
 };
 
 TEST_F(Labels, EveryNewTagIsAJobAndWhatIsCutUpNeedsNoneAnyMore) {
   const auto tags = shop.ReceiveCertified({.count = 2});
   EXPECT_EQ(Waiting(), 2);
-  EXPECT_EQ(shop.Word("select distinct kind || ', ' || why || ', ' || asked_by || ', ' || state as w from api.label_queue"), "new, new tag, test_clerk, waiting");
+  EXPECT_EQ(shop.Word("select distinct kind || ', ' || why || ', ' || asked_by || ', ' || state as w from api.label_queue"),
+            "new, new tag, test_clerk, waiting");
   shop.AddLine({});
   const std::string drop = shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900)).at("drop_tag");
   EXPECT_EQ(Waiting(), 2) << "the drop's for the bar's";
@@ -36,7 +35,8 @@ TEST_F(Labels, ALabelAskedForAgainAtThePieceIsAJobOfItsOwn) {
   const std::string tag = shop.Receive({}).at(0);
   DoBody(shop.clerk, "label_printed", {{"jobs", {Job(tag)}}, {"printer", "gate"}});
   DoBody(shop.clerk, "reprint_label", {{"tag", tag}, {"why", "torn"}, {"old_destroyed", true}, {"scanned", tag}});
-  EXPECT_EQ(shop.Word("select string_agg(kind || ' ' || why || ' ' || state, ', ' order by job) as w from api.label_queue"), "new new tag printed, again torn waiting");
+  EXPECT_EQ(shop.Word("select string_agg(kind || ' ' || why || ' ' || state, ', ' order by job) as w from api.label_queue"),
+            "new new tag printed, again torn waiting");
 }
 
 TEST_F(Labels, RefusesWhatNamesNoJobPrinterOrReasonAndOneBadNumberPrintsNone) {
@@ -46,7 +46,8 @@ TEST_F(Labels, RefusesWhatNamesNoJobPrinterOrReasonAndOneBadNumberPrintsNone) {
   EXPECT_EQ(printed(shop.clerk, {{"jobs", {job}}}), "HK026");
   EXPECT_EQ(printed(shop.clerk, {{"jobs", {job, 4711}}, {"printer", "gate"}}), "HK026");
   EXPECT_EQ(Waiting(), 1);
-  for (Connection* who : {&shop.planner, &shop.quality, &shop.owner}) EXPECT_EQ(printed(*who, {{"jobs", {job}}, {"printer", "gate"}}), "42501");
+  for (Connection* who : {&shop.planner, &shop.quality, &shop.owner})
+    EXPECT_EQ(printed(*who, {{"jobs", {job}}, {"printer", "gate"}}), "42501");
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "label_failed", {{"job", job}, {"printer", "gate"}}); }), "HK026");
 }
 
@@ -72,8 +73,10 @@ TEST_F(Labels, CutPiecesOnSiteAreABatchALineAndHeat) {
   const auto tags = shop.ReceiveCertified({.count = 1});
   shop.AddLine({});
   shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900));
-  EXPECT_EQ(shop.Word("select string_agg(line || ' ' || count || ' of ' || length_nm / 1000000 || ' mm, ' || heat || coalesce(', ' || blocked, ''), '; ') as w from api.cut_batches"),
-            shop.Word("select '10 14 of 290 mm, ' || heat as w from api.stock_on_hand limit 1"));
+  EXPECT_EQ(
+      shop.Word(
+          "select string_agg(line || ' ' || count || ' of ' || length_nm / 1000000 || ' mm, ' || heat || coalesce(', ' || blocked, ''), '; ') as w from api.cut_batches"),
+      shop.Word("select '10 14 of 290 mm, ' || heat as w from api.stock_on_hand limit 1"));
 }
 
 }  // namespace

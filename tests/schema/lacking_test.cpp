@@ -20,8 +20,10 @@ TEST_F(Lacking, WhereTheOtherPieceIsTakenThePlanStandsAsItWasThoughTheAnswerIsCo
   body.update({{"plan", 1}, {"reason", "the bar is bent"}, {"drop", {1}}});
   const Json no = Do(shop.planner, "replan", {body.dump()});
   EXPECT_EQ(no.at("taken").at(0).at("tag"), tags[1]) << no;
-  EXPECT_EQ(shop.Word("select string_agg(plan_id || ' ' || layout_no || ' ' || state, ', ' order by plan_id) as w from api.plan_layouts"), "1 1 promised, 2 1 promised");
-  EXPECT_EQ(shop.Word("select string_agg(tag || ' ' || state, ', ' order by tag) as w from api.promises"), tags[0] + " live, " + tags[1] + " live");
+  EXPECT_EQ(shop.Word("select string_agg(plan_id || ' ' || layout_no || ' ' || state, ', ' order by plan_id) as w from api.plan_layouts"),
+            "1 1 promised, 2 1 promised");
+  EXPECT_EQ(shop.Word("select string_agg(tag || ' ' || state, ', ' order by tag) as w from api.promises"),
+            tags[0] + " live, " + tags[1] + " live");
   EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where deed = 'replan' and code = 'HK409'"), 1);
   EXPECT_EQ(shop.Pull(tags[0]).value("tag", ""), tags[0]);
 }
@@ -32,7 +34,9 @@ TEST_F(Lacking, WhoStopsAPromisedPieceIsToldWhichPlanLacksItAndHowItIsMended) {
   };
   for (const std::string& tag : tags) shop.Promise(tag, {{.count = 5}});
   EXPECT_EQ(Do(shop.clerk, "quarantine", {tags[0], "rust at one end"}).at("plans"), lacks(1, tags[0]));
-  EXPECT_EQ(DoBody(shop.clerk, "record_damage", {{"tag", tags[1]}, {"kind", "bent"}, {"usable", false}, {"words", "20 mm out"}}).at("plans"), lacks(2, tags[1]));
+  EXPECT_EQ(
+      DoBody(shop.clerk, "record_damage", {{"tag", tags[1]}, {"kind", "bent"}, {"usable", false}, {"words", "20 mm out"}}).at("plans"),
+      lacks(2, tags[1]));
   EXPECT_EQ(shop.Hold("M2208").at("plans"), lacks(3, tags[2]));
   EXPECT_EQ(Do(shop.clerk, "quarantine", {tags[0], "rust at both ends"}).at("plans"), nullptr) << "nothing is promised of it any more";
 }

@@ -10,12 +10,15 @@ struct Leaving : ShopTest {
   Json Sale(const std::string& tag, const std::string& note, const std::string& papers = "3.1", bool sent = true) {
     return {{"tags", {tag}}, {"order", "X1"}, {"customer", "Pallant"}, {"note", note}, {"papers", papers}, {"papers_sent", sent}};
   }
-  std::string SaleCode(const Json& sale) { return Code([&] { DoBody(shop.planner, "sell", sale); }); }
+  std::string SaleCode(const Json& sale) {
+    return Code([&] { DoBody(shop.planner, "sell", sale); });
+  }
   std::string StateOf(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
 };
 
 TEST_F(Leaving, ABarIsSoldAsWhatItIsAndComesBackToQuarantine) {
-  const std::string bar = shop.ReceiveCertified({}).at(0), weak = shop.Receive({.heat = "W1"}).at(0), awaited = shop.Receive({.heat = "W2"}).at(0);
+  const std::string bar = shop.ReceiveCertified({}).at(0), weak = shop.Receive({.heat = "W1"}).at(0),
+                    awaited = shop.Receive({.heat = "W2"}).at(0);
   shop.Certify("W1", {}, "2.2");
   EXPECT_EQ(SaleCode(Sale(weak, "L1")), "HK042");
   EXPECT_EQ(SaleCode(Sale(awaited, "L1", "")), "HK040");
@@ -26,14 +29,18 @@ TEST_F(Leaving, ABarIsSoldAsWhatItIsAndComesBackToQuarantine) {
   EXPECT_EQ(SaleCode(Sale(weak, "L1", "2.2")), "HK041");
   EXPECT_EQ(shop.Balance("M2208", "sold"), Mm(6000));
   EXPECT_EQ(shop.Balance("M2208", "on hand"), 0);
-  EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('heat', 'M2208') where where_now = 'sold to Pallant, note L1'").Only().Int("n"), 1);
-  Json back{{"customer", "Pallant"}, {"note", "B1"}, {"reason", "bought twice"}, {"identity", "our tag and stencil"}, {"tag", bar},
+  EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('heat', 'M2208') where where_now = 'sold to Pallant, note L1'")
+                .Only()
+                .Int("n"),
+            1);
+  Json back{{"customer", "Pallant"}, {"note", "B1"},   {"reason", "bought twice"}, {"identity", "our tag and stencil"}, {"tag", bar},
             {"length_nm", Mm(5990)}, {"place", "QUAR"}};
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "customer_return", back); }), "HK026");  // who had it?
   back["held_by"] = "Pallant's store";
   EXPECT_EQ(Code([&] { DoBody(shop.saw, "customer_return", back); }), "42501");
   DoBody(shop.clerk, "customer_return", back);
-  EXPECT_EQ(shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {bar}), "quarantined: returned by Pallant, note B1: bought twice");
+  EXPECT_EQ(shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {bar}),
+            "quarantined: returned by Pallant, note B1: bought twice");
   EXPECT_EQ(shop.Balance("M2208", "sold"), 0);
   EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(10));
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "customer_return", back); }), "HK043");
@@ -44,8 +51,8 @@ TEST_F(Leaving, CutPiecesThatComeBackWaitForQualityAndMayShipAgain) {
   shop.AddLine({.quantity = 4});
   shop.Record(bar, {Trim(), Good(4, 290)}, DropLeft(4820));
   shop.Ship("D1", 4);
-  Json back{{"customer", "Pallant"}, {"note", "B2"}, {"reason", "too many"}, {"identity", "marked M2208"}, {"held_by", "Pallant"},
-            {"order", "O1"}, {"line", "10"}, {"count", 5}};
+  Json back{{"customer", "Pallant"}, {"note", "B2"},  {"reason", "too many"}, {"identity", "marked M2208"},
+            {"held_by", "Pallant"},  {"order", "O1"}, {"line", "10"},         {"count", 5}};
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "customer_return", back); }), "HK034");
   back["count"] = 2;
   DoBody(shop.clerk, "customer_return", back);
@@ -64,12 +71,21 @@ TEST_F(Leaving, PiecesOfTwoHeatsThatComeBackAreTwoConflictsEachOfItsOwnNumber) {
     bars.push_back(shop.ReceiveCertified({.heat = heat}).at(0));
     shop.Record(bars.back(), {Trim(), Good(count, 290)}, DropLeft(6000 - 12 - 292 * count));
   }
-  DoBody(shop.planner, "ship", {{"note", "D1"}, {"customer", "Pallant"}, {"lines", {{{"order", "O1"}, {"line", "10"}, {"count", 3}, {"heats", {"K1", "K2"}}}}}});
-  DoBody(shop.clerk, "customer_return", {{"customer", "Pallant"}, {"note", "B3"}, {"reason", "too many"}, {"identity", "marked"}, {"held_by", "Pallant"},
-                                         {"order", "O1"}, {"line", "10"}, {"count", 3}});
+  DoBody(shop.planner, "ship",
+         {{"note", "D1"}, {"customer", "Pallant"}, {"lines", {{{"order", "O1"}, {"line", "10"}, {"count", 3}, {"heats", {"K1", "K2"}}}}}});
+  DoBody(shop.clerk, "customer_return",
+         {{"customer", "Pallant"},
+          {"note", "B3"},
+          {"reason", "too many"},
+          {"identity", "marked"},
+          {"held_by", "Pallant"},
+          {"order", "O1"},
+          {"line", "10"},
+          {"count", 3}});
   const std::string tail = "returned by Pallant, note B3: too many";
   EXPECT_EQ(shop.Word("select string_agg(words, '|' order by conflict_id) as w from api.conflicts"),
-            "2 pieces of order O1 line 10, cut from " + bars[0] + " of heat K1: " + tail + "|1 piece of order O1 line 10, cut from " + bars[1] + " of heat K2: " + tail);
+            "2 pieces of order O1 line 10, cut from " + bars[0] + " of heat K1: " + tail + "|1 piece of order O1 line 10, cut from " +
+                bars[1] + " of heat K2: " + tail);
 }
 
 TEST_F(Leaving, ACustomersMetalIsWorthNothingToUsAndLeavesOrBecomesOursOnlyInWriting) {
@@ -79,8 +95,10 @@ TEST_F(Leaving, ACustomersMetalIsWorthNothingToUsAndLeavesOrBecomesOursOnlyInWri
   const Json answer = DoBody(shop.clerk, "receive_delivery", {{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({line})}});
   shop.Certify("M2208");
   const auto tags = answer["lines"][0]["tags"].get<std::vector<std::string>>();
-  EXPECT_EQ(shop.Word("select string_agg(distinct owner || ' ' || owner_ref || ' ' || rests_rule || ' ' || chips_rule, ',') as w from api.customer_property"),
-            "Ister IM-77 return scrap");
+  EXPECT_EQ(
+      shop.Word(
+          "select string_agg(distinct owner || ' ' || owner_ref || ' ' || rests_rule || ' ' || chips_rule, ',') as w from api.customer_property"),
+      "Ister IM-77 return scrap");
   EXPECT_EQ(shop.Number("select count(*) as n from api.stock_value"), 0);
   EXPECT_EQ(SaleCode(Sale(tags[0], "L1")), "HK042");
   EXPECT_EQ(Code([&] { DoBody(shop.planner, "return_to_owner", {{"tag", tags[0]}, {"note", "L2"}, {"fate", "returned"}}); }), "HK026");
@@ -88,7 +106,8 @@ TEST_F(Leaving, ACustomersMetalIsWorthNothingToUsAndLeavesOrBecomesOursOnlyInWri
   DoBody(shop.planner, "return_to_owner", {{"tag", tags[1]}, {"note", "L3"}, {"fate", "scrapped"}, {"writing", "mail of 3 March"}});
   EXPECT_EQ(StateOf(tags[0]) + ", " + StateOf(tags[1]), "returned, scrapped");
   EXPECT_EQ(Code([&] { DoBody(shop.planner, "buy_over", {{"tag", tags[2]}, {"cents_per_tonne", 90000}}); }), "HK026");
-  const std::string ours = DoBody(shop.planner, "buy_over", {{"tag", tags[2]}, {"writing", "letter"}, {"cents_per_tonne", 100000}}).at("tag");
+  const std::string ours =
+      DoBody(shop.planner, "buy_over", {{"tag", tags[2]}, {"writing", "letter"}, {"cents_per_tonne", 100000}}).at("tag");
   EXPECT_EQ(shop.Word("select owner || ' ' || heat as w from api.stock_on_hand where tag = $1", {ours}), "ours M2208");
   EXPECT_EQ(shop.Number("select cents as n from api.stock_value"), 23675);  // 236.75 kg at 1.00
   EXPECT_EQ(shop.Balance("M2208", "received"), Mm(18000));
@@ -98,10 +117,12 @@ TEST_F(Leaving, ACustomersMetalIsWorthNothingToUsAndLeavesOrBecomesOursOnlyInWri
 TEST_F(Leaving, HeatTreatmentMakesAnotherLotThatWaitsForPapersOfItsOwn) {
   const auto tags = shop.ReceiveCertified({.count = 2});
   const auto out = [&](const std::string& tag, const std::string& process) {
-    DoBody(shop.planner, "send_outside", {{"tag", tag}, {"party", "Hardening works"}, {"process", process}, {"note", "H1"}, {"mass_g", 236000}});
+    DoBody(shop.planner, "send_outside",
+           {{"tag", tag}, {"party", "Hardening works"}, {"process", process}, {"note", "H1"}, {"mass_g", 236000}});
   };
   const auto back = [&](const std::string& tag, const std::string& condition, std::int64_t mm = 5998) {
-    return DoBody(shop.quality, "back_from_outside", {{"tag", tag}, {"place", "B1-1"}, {"length_nm", Mm(mm)}, {"condition", condition}, {"mass_g", 235900}});
+    return DoBody(shop.quality, "back_from_outside",
+                  {{"tag", tag}, {"place", "B1-1"}, {"length_nm", Mm(mm)}, {"condition", condition}, {"mass_g", 235900}});
   };
   EXPECT_EQ(Code([&] { back(tags[0], "+N"); }), "HK043");
   out(tags[0], "normalizing");
@@ -109,7 +130,8 @@ TEST_F(Leaving, HeatTreatmentMakesAnotherLotThatWaitsForPapersOfItsOwn) {
   EXPECT_EQ(Code([&] { back(tags[0], "+QT"); }), "HK042");
   const Json answer = back(tags[0], "+N");
   EXPECT_EQ(answer.at("papers"), "awaited");
-  EXPECT_EQ(shop.Word("select condition || ' ' || heat || ' ' || papers || ' ' || blocked as w from api.stock_on_hand where tag = $1", {answer.at("tag").get<std::string>()}),
+  EXPECT_EQ(shop.Word("select condition || ' ' || heat || ' ' || papers || ' ' || blocked as w from api.stock_on_hand where tag = $1",
+                      {answer.at("tag").get<std::string>()}),
             "+N M2208 none its papers are awaited");
   EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(2));
   EXPECT_EQ(shop.Word("select out_g || ' ' || back_g || ' ' || out_nm - back_nm as w from api.outside_trips"), "236000 235900 2000000");
@@ -128,7 +150,8 @@ TEST_F(Leaving, ALabelIsPrintedAgainOnlyAtThePieceAndCounted) {
   again["old_destroyed"] = false;
   EXPECT_EQ(Code([&] { DoBody(shop.saw, "reprint_label", again); }), "HK026");
   again.erase("scanned");
-  again.update({{"old_destroyed", true}, {"photo_id", DoBody(shop.saw, "add_photo", {{"tag", tag}, {"kind", "mark"}, {"file_base64", SmallPng()}}).at("photo_id")}});
+  again.update({{"old_destroyed", true},
+                {"photo_id", DoBody(shop.saw, "add_photo", {{"tag", tag}, {"kind", "mark"}, {"file_base64", SmallPng()}}).at("photo_id")}});
   EXPECT_EQ(DoBody(shop.clerk, "reprint_label", again).at("reprints"), 2);
 }
 
@@ -141,7 +164,8 @@ TEST_F(Leaving, APictureIsKeptByteForByteIfItIsOneAndNotTooLarge) {
   EXPECT_EQ(add("aGVhdA=="), "HK026");
   EXPECT_EQ(add(SmallPng(), "selfie"), "HK026");
   EXPECT_EQ(add(SmallPng()), "");
-  EXPECT_EQ(shop.Word("select media || ' ' || sha256 as w from api.photos"), "image/png 02a3e298f1533f62558c58e4c70edcab9af5a50d62d925fd5390942020fb0fb8");
+  EXPECT_EQ(shop.Word("select media || ' ' || sha256 as w from api.photos"),
+            "image/png 02a3e298f1533f62558c58e4c70edcab9af5a50d62d925fd5390942020fb0fb8");
   EXPECT_EQ(shop.saw.Execute("select encode(api.file_bytes(sha256), 'base64') as w from api.photos").Only().Text("w"), SmallPng());
   Do(shop.owner, "set_rules", {R"({"settings": {"photo_bytes": "15"}})"});
   EXPECT_EQ(add(SmallPng()), "HK026");

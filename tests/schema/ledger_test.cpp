@@ -9,9 +9,8 @@ struct Ledger : ShopTest {};
 TEST_F(Ledger, IsNotUpdatedDeletedOrTruncatedByAnybody_HK003) {
   shop.Receive({});
   for (const char* sql :
-       {"update book.happening set who = 'x'", "update book.happening set sets = sets",
-        "delete from book.happening", "truncate book.happening", "truncate book.happening cascade",
-        "delete from book.happening where happening_id = 1"})
+       {"update book.happening set who = 'x'", "update book.happening set sets = sets", "delete from book.happening",
+        "truncate book.happening", "truncate book.happening cascade", "delete from book.happening where happening_id = 1"})
     EXPECT_EQ(shop.Raw(sql), "HK003") << sql;
 }
 
@@ -44,8 +43,7 @@ TEST_F(Ledger, NotesDownEveryColumnThatADeedSet) {
   EXPECT_EQ(last.Text("deed"), "put_away");
   EXPECT_EQ(last.Text("who"), "test_clerk");
   EXPECT_EQ(Json::parse(last.Text("sets")),
-            Json({{"place_id", shop.Number("select place_id as n from book.place where name = 'GATE'")},
-                  {"version", 2}}));
+            Json({{"place_id", shop.Number("select place_id as n from book.place where name = 'GATE'")}, {"version", 2}}));
 }
 
 // SHA-256 over the previous hash and the canonical bytes, worked out here with the server's sha256 but not

@@ -1,5 +1,5 @@
-// Deeds lock in one order (schema/guard/lock_order.sql), so that no two can wait for each other for good. The server of the tests stops a deed
-// that leaves it (HK014), in every test; here: that it does, that nothing locks past it, and pairs of deeds that once met.
+// Deeds lock in one order (schema/guard/lock_order.sql), so that no two can wait for each other for good. The server of the tests stops a
+// deed that leaves it (HK014), in every test; here: that it does, that nothing locks past it, and pairs of deeds that once met.
 #include <atomic>
 #include <thread>
 
@@ -13,11 +13,16 @@ struct LockOrder : ShopTest {};
 
 TEST_F(LockOrder, IsLeftByNoFunctionThatLocksByItself) {
   // guard.chronicle locks the end of the chain that it writes: it belongs to a row that is locked
-  EXPECT_EQ(shop.Word(R"sql(select string_agg(p.oid::regprocedure::text, ', ' order by 1) as w from pg_proc p join pg_namespace n on n.oid = pronamespace
-      where nspname in ('api', 'guard') and proname !~ '^lock_' and proname not in ('chronicle', 'chronicle_fresh') and prosrc ~* '\mfor\s+(no\s+key\s+)?(update|share|key\s+share)\M')sql"), "");
+  EXPECT_EQ(
+      shop.Word(
+          R"sql(select string_agg(p.oid::regprocedure::text, ', ' order by 1) as w from pg_proc p join pg_namespace n on n.oid = pronamespace
+      where nspname in ('api', 'guard') and proname !~ '^lock_' and proname not in ('chronicle', 'chronicle_fresh') and prosrc ~* '\mfor\s+(no\s+key\s+)?(update|share|key\s+share)\M')sql"),
+      "");
   // of these four only one at a time holds the table, and waits for nothing more
-  EXPECT_EQ(shop.Word(R"sql(select string_agg(proname, ', ' order by proname) as w from pg_proc p join pg_namespace n on n.oid = pronamespace
-      where nspname in ('api', 'guard') and proname !~ '^lock_' and prosrc ~* '\mlock\s+table\M')sql"), "judge_document, limits_stand, seal_book, take_tag_block");
+  EXPECT_EQ(
+      shop.Word(R"sql(select string_agg(proname, ', ' order by proname) as w from pg_proc p join pg_namespace n on n.oid = pronamespace
+      where nspname in ('api', 'guard') and proname !~ '^lock_' and prosrc ~* '\mlock\s+table\M')sql"),
+      "judge_document, limits_stand, seal_book, take_tag_block");
 }
 
 TEST_F(LockOrder, IsWatchedInTheTests_HK014) {
@@ -28,12 +33,14 @@ TEST_F(LockOrder, IsWatchedInTheTests_HK014) {
   };
   shop.Receive({.count = 2});
   shop.AddLine({});
-  const std::string pieces = "lock_pieces(array(select piece_id from book.piece))", lots = "lock_lots(array(select lot_id from book.lot), true)";
+  const std::string pieces = "lock_pieces(array(select piece_id from book.piece))",
+                    lots = "lock_lots(array(select lot_id from book.lot), true)";
   EXPECT_EQ(in_turn("lock_lines(array(select cut_line_id from book.cut_line))", pieces.c_str()), "HK014");
   EXPECT_EQ(in_turn(pieces.c_str(), "lock_lines(array(select cut_line_id from book.cut_line))"), "");
   EXPECT_EQ(in_turn(pieces.c_str(), lots.c_str()), "HK014");  // shared first, then alone: two who share would wait for each other
   EXPECT_EQ(in_turn(lots.c_str(), pieces.c_str()), "");
-  EXPECT_EQ(in_turn("lock_pieces(array(select max(piece_id) from book.piece))", "lock_pieces(array(select min(piece_id) from book.piece))"), "HK014");
+  EXPECT_EQ(in_turn("lock_pieces(array(select max(piece_id) from book.piece))", "lock_pieces(array(select min(piece_id) from book.piece))"),
+            "HK014");
   EXPECT_EQ(in_turn(pieces.c_str(), pieces.c_str()), "");
 }
 
@@ -97,7 +104,8 @@ TEST(LockOrderOf, AHoldOfAPieceAndAPlanOfIt) {
       },
       "quality",
       [&](Connection& session, int i) {
-        const Json held = Do(session, "place_hold", {i % 2 ? "piece" : "lot", tags[static_cast<std::size_t>(i % 4)], std::nullopt, "looked at"});
+        const Json held =
+            Do(session, "place_hold", {i % 2 ? "piece" : "lot", tags[static_cast<std::size_t>(i % 4)], std::nullopt, "looked at"});
         Do(session, "lift_hold", {held["hold_id"].get<std::int64_t>(), "nothing found"});
       });
 }
@@ -110,7 +118,8 @@ TEST(LockOrderOf, TwoReceiptsOfTheSameNewHeats) {
       Json body{{"note", name + std::to_string(i)}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
       for (int n = 0; n < 4; ++n) {
         const int k = backwards ? 3 - n : n;
-        body["lines"].push_back(LineJson({.heat = "N" + std::to_string(i) + std::to_string(k), .papers_state = "none", .round = 20 + i + k}, std::to_string(n)));
+        body["lines"].push_back(LineJson({.heat = "N" + std::to_string(i) + std::to_string(k), .papers_state = "none", .round = 20 + i + k},
+                                         std::to_string(n)));
       }
       Do(session, "receive_delivery", {body.dump()});
     };

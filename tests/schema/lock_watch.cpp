@@ -3,8 +3,8 @@
 namespace heatkeep {
 namespace {
 
-// Arguments: rung and name of what must be locked, the chain, the column with its number. A lot's own row needs the lot alone; what is written
-// down under it (a heat as read) needs it at least shared.
+// Arguments: rung and name of what must be locked, the chain, the column with its number. A lot's own row needs the lot alone; what is
+// written down under it (a heat as read) needs it at least shared.
 constexpr const char* kWatch = R"sql(
 create function book.check_write(p_table text, p_rung text, p_name text, p_chain text, p_id bigint) returns void language plpgsql as $$
 declare

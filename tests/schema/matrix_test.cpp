@@ -19,8 +19,10 @@ TEST(Matrix, EveryDeedCalledByEveryRoleIsAllowedOrRefusedAsTheGoldenFileSays) {
   for (const std::string& role : roles) people.push_back(shop.book.As(role));
   std::string matrix;
   int allowed = 0, refused = 0;
-  for (const Row f : shop.admin.Execute("select p.proname::text as name, coalesce((select string_agg('null::' || t::regtype, ', ' order by n) from unnest(proargtypes) with ordinality a (t, n)), '') as nulls"
-                                        " from pg_proc p where pronamespace = 'api'::regnamespace order by proname::text collate \"C\"")) {
+  for (
+      const Row f : shop.admin.Execute(
+          "select p.proname::text as name, coalesce((select string_agg('null::' || t::regtype, ', ' order by n) from unnest(proargtypes) with ordinality a (t, n)), '') as nulls"
+          " from pg_proc p where pronamespace = 'api'::regnamespace order by proname::text collate \"C\"")) {
     matrix += f.Text("name") + ":";
     for (std::size_t i = 0; i < roles.size(); ++i) {
       const std::string code = Code([&] { people[i].Execute("select count(*) from api." + f.Text("name") + "(" + f.Text("nulls") + ")"); });

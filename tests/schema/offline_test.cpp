@@ -9,8 +9,14 @@ struct Offline : ShopTest {
   void SetUp() override {
     Do(shop.owner, "define_shop",
        {Json({{"places", Json::array({{{"place", "SAW-4"}, {"site", "main"}, {"kind", "saw"}}})},
-              {"saws", Json::array({{{"saw", "4"}, {"place", "SAW-4"}, {"max_section_nm", Mm(260)}, {"band", "34 x 1.1"},
-                                     {"kerf_nm", Mm(2)}, {"trim_nm", 0}, {"grip_nm", 0}}})}})
+              {"saws",
+               Json::array({{{"saw", "4"},
+                             {"place", "SAW-4"},
+                             {"max_section_nm", Mm(260)},
+                             {"band", "34 x 1.1"},
+                             {"kerf_nm", Mm(2)},
+                             {"trim_nm", 0},
+                             {"grip_nm", 0}}})}})
             .dump()});
     Do(shop.saw, "take_tag_block", {"saw-4", "main", 20});
     d240 = Drop(640);
@@ -20,7 +26,8 @@ struct Offline : ShopTest {
   }
   std::string Drop(std::int64_t mm) { return shop.ReceiveCertified({.length = mm, .kind = "drop", .ends = 2}).at(0); }
   Json Message(std::int64_t seq, const std::string& deed, Json body, const std::string& request = NewRequest().text) {
-    return {{"device", "saw-4"}, {"seq", seq}, {"deed", deed}, {"request", request}, {"true_at", "2026-03-04T10:02:05Z"}, {"body", std::move(body)}};
+    return {{"device", "saw-4"},      {"seq", seq}, {"deed", deed}, {"request", request}, {"true_at", "2026-03-04T10:02:05Z"},
+            {"body", std::move(body)}};
   }
   Json Send(const Json& message) { return Do(shop.saw, "send_offline", {message.dump()}); }
   Json FetchFor(const std::string& tag, const std::string& order, int count) {
@@ -43,7 +50,8 @@ TEST_F(Offline, WhatWasDoneIsBookedOnceInItsOrderUnderItsLoginAndTrueTime) {
   EXPECT_EQ(Send(cut).at("answer").at("good"), 1);
   EXPECT_EQ(shop.Number("select count(*) as n from book.stroke where class = 'good'"), 1);
   EXPECT_EQ(shop.Word("select who || ' ' || device || ' ' || to_char(true_at at time zone 'UTC', 'HH24:MI:SS') as w from api.piece_history "
-                      "where tag = $1 and deed = 'record_cut' limit 1", {d244}),
+                      "where tag = $1 and deed = 'record_cut' limit 1",
+                      {d244}),
             "test_saw saw-4 10:02:05");
   EXPECT_EQ(Code([&] { Send({{"device", "saw-9"}, {"seq", 1}}); }), "HK025");
 }
@@ -58,7 +66,8 @@ TEST_F(Offline, TheSamePieceTakenByTwoIsAConflictForTheLeadAndNoMetalIsBookedTwi
   EXPECT_EQ(cut.at("outcome"), "conflict");
   EXPECT_EQ(cut.at("words"), d240 + " is cut up: nothing of it is left to cut");
   EXPECT_EQ(Send(Message(3, "pull_for_line", FetchFor(d244, "Y", 1))).at("outcome"), "done");
-  EXPECT_EQ(shop.Word("select string_agg(seq || ' ' || outcome, ', ' order by seq) as w from api.offline_deeds"), "1 conflict, 2 conflict, 3 done");
+  EXPECT_EQ(shop.Word("select string_agg(seq || ' ' || outcome, ', ' order by seq) as w from api.offline_deeds"),
+            "1 conflict, 2 conflict, 3 done");
   EXPECT_EQ(shop.planner.Execute("select * from api.conflicts where kind = 'off the network' and tag = $1", {d240}).size(), 2);
   EXPECT_EQ(shop.Balance("M2208", "on site"), Mm(600));
   EXPECT_EQ(shop.Balance("M2208", "received"), Mm(640 + 610));
@@ -102,7 +111,8 @@ TEST_F(Offline, ADropLaidWhereACountHadBegunIsBookedBesideItAndAPersonIsTold) {
   ASSERT_EQ(tagged.at("outcome"), "done") << tagged;
   for (const auto& [from, done] : {std::pair{d244, untagged}, {d240, tagged}}) {
     const std::string drop = done.at("answer").at("drop_tag");
-    EXPECT_EQ(shop.Word("select w.name || ' ' || frozen as w from book.piece join book.place w using (place_id) where tag = $1", {drop}), "B1-2 false");
+    EXPECT_EQ(shop.Word("select w.name || ' ' || frozen as w from book.piece join book.place w using (place_id) where tag = $1", {drop}),
+              "B1-2 false");
     EXPECT_EQ(shop.Word("select words as w from api.conflicts where kind = 'put where it was counted' and tag = $1", {drop}),
               "a rest of " + from + " was put in B1-1 while that was counted: it is booked in B1-2");
   }

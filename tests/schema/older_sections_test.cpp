@@ -20,8 +20,10 @@ TEST(OlderSections, StayAsTheyWereAndTakeTheNewShapesBesides) {
   Connection db = book.Admin();
   const SchemaFiles all = ReadSchemaFiles(SchemaFolder());
   SchemaFiles before;  // without guard, so that rows can be put in by hand
-  std::copy_if(all.recreated.begin(), all.recreated.end(), std::back_inserter(before.recreated), [](const SchemaFile& f) { return f.kind == "roles"; });
-  std::copy_if(all.migrations.begin(), all.migrations.end(), std::back_inserter(before.migrations), [](const Migration& m) { return m.version < kWithShapes; });
+  std::copy_if(all.recreated.begin(), all.recreated.end(), std::back_inserter(before.recreated),
+               [](const SchemaFile& f) { return f.kind == "roles"; });
+  std::copy_if(all.migrations.begin(), all.migrations.end(), std::back_inserter(before.migrations),
+               [](const Migration& m) { return m.version < kWithShapes; });
   Migrate(db, before);
   db.ExecuteScript(
       "insert into book.section (shape, dim1_nm, dim2_nm, thickness_nm, label, area_um2) values ('round', 80000000, 0, 0, 'round 80', 5026548246),"

@@ -9,7 +9,9 @@ struct Packages : ShopTest {
   Json Of(const Json& asked) { return Answer(shop.quality, "api.package_of($1)", {asked.dump()}); }
   std::vector<std::string> Against(const Json& asked) { return Of(asked).at("against").get<std::vector<std::string>>(); }
   Json Body(Json asked) {
-    asked["read"] = shop.quality.Execute("select encode(sha256(convert_to(api.package_of($1)::text, 'UTF8')), 'hex') as w", {asked.dump()}).Only().Text("w");
+    asked["read"] = shop.quality.Execute("select encode(sha256(convert_to(api.package_of($1)::text, 'UTF8')), 'hex') as w", {asked.dump()})
+                        .Only()
+                        .Text("w");
     asked.update({{"sha256", std::string(64, 'b')}, {"pages", 4}});
     return asked;
   }
@@ -41,8 +43,10 @@ TEST_F(Packages, OfAHeldHeatAreBlockedForEveryCustomerUntilTheHoldIsLifted) {
   EXPECT_EQ(Against({{"order", "O1"}}), std::vector<std::string>{});
   const Json kept = DoBody(shop.quality, "keep_package", Body({{"order", "O2"}}));
   EXPECT_EQ(kept.at("kept_before"), false);
-  EXPECT_EQ(shop.Word("select made_by || ' ' || order_no || ' ' || customer || ' ' || heats || ' ' || documents as w from api.certificate_packages"),
-            "test_quality O2 Drewe M2208 3.1 no. " + shop.Word("select number as w from api.documents limit 1") + " of Vandrek, version 1");
+  EXPECT_EQ(
+      shop.Word(
+          "select made_by || ' ' || order_no || ' ' || customer || ' ' || heats || ' ' || documents as w from api.certificate_packages"),
+      "test_quality O2 Drewe M2208 3.1 no. " + shop.Word("select number as w from api.documents limit 1") + " of Vandrek, version 1");
   EXPECT_EQ(shop.Number("select count(*) as n from api.documents_passed where note = 'D2'"), 1);
 }
 
@@ -51,8 +55,9 @@ TEST_F(Packages, AreRefusedWhereThePapersAreAwaitedLimitedOrReplacedByAVersionNo
   Do(shop.quality, "allow_at_risk", {"Vandrek", "M2208", "cut at risk"});
   shop.AddLine({.papers = "none"});
   shop.Record(tags[0], {Trim(), Good(14, 290)}, ScrapLeft());
-  EXPECT_EQ(Against({{"order", "O1"}}), (std::vector<std::string>{"order O1 line 10, 14 pieces of heat M2208 cut from " + tags[0] + ": its papers are awaited",
-                                                                 "no inspection document of this metal is filed and accepted"}));
+  EXPECT_EQ(Against({{"order", "O1"}}),
+            (std::vector<std::string>{"order O1 line 10, 14 pieces of heat M2208 cut from " + tags[0] + ": its papers are awaited",
+                                      "no inspection document of this metal is filed and accepted"}));
   shop.Certify("M2208");
   Attach("M2208");
   EXPECT_EQ(Against({{"order", "O1"}}), std::vector<std::string>{});
@@ -63,8 +68,11 @@ TEST_F(Packages, AreRefusedWhereThePapersAreAwaitedLimitedOrReplacedByAVersionNo
   const auto limited = Against({{"order", "O2"}});
   ASSERT_EQ(limited.size(), 1U);
   EXPECT_NE(limited[0].find("its use is limited: "), std::string::npos) << limited[0];
-  EXPECT_EQ(shop.Raw("insert into book.document (issuer_id, number, type, issued_on, version, replaces_id) select issuer_id, number, type, '2026-03-01', 2, document_id from book.document where version = 1 on conflict do nothing",
-                     "file_papers"), "");
+  EXPECT_EQ(
+      shop.Raw(
+          "insert into book.document (issuer_id, number, type, issued_on, version, replaces_id) select issuer_id, number, type, '2026-03-01', 2, document_id from book.document where version = 1 on conflict do nothing",
+          "file_papers"),
+      "");
   const auto newer = Against({{"order", "O1"}});
   ASSERT_EQ(newer.size(), 1U);
   EXPECT_NE(newer[0].find("has version 2 of 2026-03-01, which is not accepted yet"), std::string::npos) << newer[0];
@@ -74,7 +82,8 @@ TEST_F(Packages, AFileIsAttachedOnceAndByQuality) {
   shop.ReceiveCertified({});
   const std::string number = shop.Word("select number as w from api.documents");
   Json body{{"issuer", "Vandrek"}, {"number", number}, {"file_base64", SmallPng()}};
-  for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner}) EXPECT_EQ(Code([&] { DoBody(*who, "attach_file", body); }), "42501");
+  for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner})
+    EXPECT_EQ(Code([&] { DoBody(*who, "attach_file", body); }), "42501");
   DoBody(shop.quality, "attach_file", body);
   EXPECT_EQ(Code([&] { DoBody(shop.quality, "attach_file", body); }), "HK041");
   body["number"] = "no such";

@@ -11,8 +11,7 @@ struct ThePapers : ShopTest {
                     {"issued_on", "2026-01-02"}, {"lots", lots},     {"file_base64", "JVBERi0xLjQKaGVhdAolJUVPRgo="}};
     return Do(shop.quality, "file_document", {body.dump()});
   }
-  Json Lot(const std::string& heat, const std::string& grade = "42CrMo4", std::int64_t round = 80,
-           const std::string& condition = "+QT") {
+  Json Lot(const std::string& heat, const std::string& grade = "42CrMo4", std::int64_t round = 80, const std::string& condition = "+QT") {
     return {{"heat", heat}, {"section", Round(round)}, {"condition", condition}, {"grade", grade}};
   }
   std::string HeatOf(const std::string& tag) {
@@ -22,8 +21,7 @@ struct ThePapers : ShopTest {
 
 TEST_F(ThePapers, ADocumentOfAnotherHeatSectionConditionGradeOrMillFreesNothing_HK026) {
   shop.Receive({.heat = "R5512"});
-  for (const Json& wrong :
-       {Lot("R5521"), Lot("R5512", "42CrMo4", 60), Lot("R5512", "42CrMo4", 80, "+A"), Lot("R5512", "C45E")})
+  for (const Json& wrong : {Lot("R5521"), Lot("R5512", "42CrMo4", 60), Lot("R5512", "42CrMo4", 80, "+A"), Lot("R5512", "C45E")})
     EXPECT_EQ(Code([&] { Document("C1", Json::array({wrong})); }), "HK026") << wrong;
   EXPECT_EQ(Code([&] { Document("C1", Json::array({Lot("R5512")}), "Kestholm"); }), "HK026");
   EXPECT_EQ(Code([&] { Document("C1", Json::array({Lot("R5512"), Lot("R5521")})); }), "HK026");
@@ -45,8 +43,7 @@ TEST_F(ThePapers, TheFileIsKeptByteForByteUnderItsSha256) {
   shop.Receive({});
   Document("C1", Json::array({Lot("M2208")}));
   // sha256sum of the same bytes, worked out outside
-  EXPECT_EQ(shop.Word("select file_sha256 as w from api.documents"),
-            "258c5f1999ece54fdfeb172fdd38d72e971a31b671c11cc8284f9068e81d9147");
+  EXPECT_EQ(shop.Word("select file_sha256 as w from api.documents"), "258c5f1999ece54fdfeb172fdd38d72e971a31b671c11cc8284f9068e81d9147");
   EXPECT_EQ(shop.Raw("update book.document_file set bytes = 'other'"), "23514");
 }
 
@@ -59,16 +56,14 @@ TEST_F(ThePapers, WeakerPapersNeverTakeTheStrongerOnesAway) {
 
 // Cut at risk before the certificate came: ten pieces, the rest and five bars wait; one act frees them all.
 TEST_F(ThePapers, CutAtRiskNothingShipsUntilTheCertificateIsFiledAndThenAllIsFree) {
-  const Bars stainless{
-      .heat = "R5512", .grade = "1.4404", .condition = "", .length = 4000, .count = 6, .round = 50};
+  const Bars stainless{.heat = "R5512", .grade = "1.4404", .condition = "", .length = 4000, .count = 6, .round = 50};
   const auto tags = shop.Receive(stainless);
   shop.AddLine({.length = 250, .quantity = 10, .papers = "none", .grade = "1.4404", .round = 50});
   Do(shop.quality, "allow_at_risk", {"Vandrek", "R5512", "cut at risk, do not ship"});
   shop.Fetch(tags[0], {{.count = 10, .length = 250}});
   const std::string rest = shop.Record(tags[0], {Trim(), Good(10, 250)}, DropLeft(1468)).at("drop_tag");
   EXPECT_EQ(shop.LengthOf(rest), Mm(1468));
-  EXPECT_EQ(shop.Word("select document as w from api.stock_on_hand where tag = $1", {rest}),
-            "papers awaited");
+  EXPECT_EQ(shop.Word("select document as w from api.stock_on_hand where tag = $1", {rest}), "papers awaited");
   EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK040");
   Bars as = stainless;
   EXPECT_EQ(Code([&] { shop.Certify("R5521", as); }), "HK026");
@@ -91,9 +86,8 @@ TEST_F(ThePapers, OnlyQualityFilesAllowsHoldsAndReleases_42501) {
 
 TEST_F(ThePapers, WhoReceivedItDoesNotReleaseItWhereTheShopWantsTwoPersons_HK043) {
   Connection all = shop.book.As("all");
-  Json body{{"note", "N9"},
-            {"supplier", "Vandrek"},
-            {"lines", Json::array({LineJson({.read_from = "slip", .papers_state = "none"}, "1")})}};
+  Json body{
+      {"note", "N9"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.read_from = "slip", .papers_state = "none"}, "1")})}};
   const std::string tag = Do(all, "receive_delivery", {body.dump()})["lines"][0]["tags"][0];
   Do(shop.owner, "set_rules", {R"({"settings": {"two_person_release": "yes"}})"});
   EXPECT_EQ(Code([&] { Do(all, "release", {tag, "looked again"}); }), "HK043");
@@ -106,16 +100,12 @@ TEST_F(ThePapers, ACorrectedReceiptIsFollowedByAllDropsAndCutPiecesByKey) {
   shop.AddLine({});
   const std::string drop = shop.Record(tags[0], {Trim(), Good(3, 290)}, DropLeft(5112)).at("drop_tag");
   const std::string second =
-      shop.Record(drop, {Good(2, 290), Fault("reject", 290, "short")}, DropLeft(4200), {{"reason", "tape"}})
-          .at("drop_tag");
-  const Json done = Do(shop.quality, "correct_receipt",
-                       {tags[0], LineJson({.heat = "K3317"}, "1").dump(), "", "stencil read again"});
+      shop.Record(drop, {Good(2, 290), Fault("reject", 290, "short")}, DropLeft(4200), {{"reason", "tape"}}).at("drop_tag");
+  const Json done = Do(shop.quality, "correct_receipt", {tags[0], LineJson({.heat = "K3317"}, "1").dump(), "", "stencil read again"});
   EXPECT_EQ(done.at("follow"), 2);
   for (const std::string& tag : {tags[0], drop, second}) EXPECT_EQ(HeatOf(tag), "K3317") << tag;
   EXPECT_EQ(HeatOf(tags[1]), "M2208");
-  EXPECT_EQ(
-      shop.Number("select count(*) as n from book.stroke join book.lot using (lot_id) where heat = 'K3317'"),
-      7);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke join book.lot using (lot_id) where heat = 'K3317'"), 7);
   EXPECT_EQ(shop.Balance("M2208", "received"), Mm(6000));
   EXPECT_EQ(shop.Balance("K3317", "received"), Mm(12000));
   EXPECT_EQ(shop.Balance("K3317", "unexplained"), Mm(36));  // 5112 - 3 x 292 - 4200
@@ -130,8 +120,7 @@ TEST_F(ThePapers, ACorrectedReceiptReachesPiecesThatWereShipped) {
   shop.AddLine({});
   shop.Record(bar, {Trim(), Good(14, 290)}, ScrapLeft());
   shop.Ship("D1", 14);
-  Do(shop.quality, "correct_receipt",
-     {bar, LineJson({.heat = "K3317"}, "1").dump(), "", "letter of the mill"});
+  Do(shop.quality, "correct_receipt", {bar, LineJson({.heat = "K3317"}, "1").dump(), "", "letter of the mill"});
   EXPECT_EQ(shop.Balance("K3317", "shipped"), Mm(4060));
   EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('heat', 'M2208')").Only().Int("n"), 0);
 }
@@ -149,8 +138,7 @@ TEST_F(ThePapers, ACorrectedOwnerKeepsTheMetalForThatCustomerOnly) {
   const std::string bar = shop.ReceiveCertified({}).at(0);
   shop.AddLines({{}, {.line = "own", .owner = "Ister"}});
   shop.Promise(bar, {{.count = 1}});
-  Do(shop.quality, "correct_receipt",
-     {bar, LineJson({}, "1").dump(), "Ister", "customer's own, slip misread"});
+  Do(shop.quality, "correct_receipt", {bar, LineJson({}, "1").dump(), "Ister", "customer's own, slip misread"});
   EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0);
   EXPECT_EQ(Code([&] { shop.Promise(bar, {{.count = 1}}); }), "HK042");
   EXPECT_TRUE(shop.Promise(bar, {{.count = 1, .line = "own"}}).contains("plan"));

@@ -40,9 +40,7 @@ struct Case {
 };
 
 std::vector<std::string> ProgramsFaults(Case& c) {
-  c.layout.left_kind = c.layout.left.nm == 0             ? LeftKind::None
-                       : c.layout.left >= c.rules().keep ? LeftKind::Drop
-                                                         : LeftKind::Scrap;
+  c.layout.left_kind = c.layout.left.nm == 0 ? LeftKind::None : c.layout.left >= c.rules().keep ? LeftKind::Drop : LeftKind::Scrap;
   Plan plan;
   plan.layouts.push_back(c.layout);
   std::vector<std::string> faults;
@@ -96,25 +94,20 @@ class Spoiler {
       if (c.Cuts() > 1) Add(c, -1);
     });
     add("other ends", [&](Case& c) { c.piece().square_ends = (c.piece().square_ends + 1 + Upto(1)) % 3; });
-    add("a doubt", [&](Case& c) {
-      c.piece().doubt.nm = Upto(static_cast<int>(c.layout.left.nm / 1'000'000) + 5) * 1'000'000LL;
-    });
+    add("a doubt", [&](Case& c) { c.piece().doubt.nm = Upto(static_cast<int>(c.layout.left.nm / 1'000'000) + 5) * 1'000'000LL; });
     add("a longer piece", [&](Case& c) {
       c.piece().length.nm += one;
       c.layout.left.nm += one;
     });
     add("a longer cut", [&](Case& c) { Lengthen(c, one); });
-    add("another grip",
-        [&](Case& c) { c.rules().grip.nm = std::max<std::int64_t>(0, c.layout.left.nm + Upto(2) - 1); });
+    add("another grip", [&](Case& c) { c.rules().grip.nm = std::max<std::int64_t>(0, c.layout.left.nm + Upto(2) - 1); });
     for (int i = 0; i < 3; ++i) add("an end to measure", [&](Case& c) { MeasuredEnd(c); });
     return cases;
   }
 
  private:
   int Upto(int n) { return static_cast<int>(dice_() % static_cast<std::uint64_t>(n + 1)); }
-  Cut& Any(Case& c) {
-    return c.layout.cuts[static_cast<std::size_t>(Upto(static_cast<int>(c.layout.cuts.size()) - 1))];
-  }
+  Cut& Any(Case& c) { return c.layout.cuts[static_cast<std::size_t>(Upto(static_cast<int>(c.layout.cuts.size()) - 1))]; }
 
   // A cut more or fewer, with what an ordinary ending would then leave.
   void Add(Case& c, int step) {
@@ -146,13 +139,10 @@ class Spoiler {
     if (Upto(2) > 0) c.piece().doubt = {};
     if (Upto(1) == 0) c.rules().grip = {};
     if (Upto(5) == 0) c.rules().grip = {c.layout.cuts.back().length.nm + Upto(2) - 1};
-    const std::int64_t k = c.rules().kerf.nm, g = c.rules().grip.nm, t = c.rules().trim.nm,
-                       d = c.piece().doubt.nm;
-    const std::vector<std::int64_t> ends{
-        0,         1,     k / 2,     k - 1,         k,     k + 1,     k + d,
-        k + g - 1, k + g, k + g + d, k + g + d - 1, k + t, k + t - 1, k + t + d};
-    const std::int64_t x =
-        std::max<std::int64_t>(0, ends[static_cast<std::size_t>(Upto(static_cast<int>(ends.size()) - 1))]);
+    const std::int64_t k = c.rules().kerf.nm, g = c.rules().grip.nm, t = c.rules().trim.nm, d = c.piece().doubt.nm;
+    const std::vector<std::int64_t> ends{0,         1,     k / 2,     k - 1,         k,     k + 1,     k + d,
+                                         k + g - 1, k + g, k + g + d, k + g + d - 1, k + t, k + t - 1, k + t + d};
+    const std::int64_t x = std::max<std::int64_t>(0, ends[static_cast<std::size_t>(Upto(static_cast<int>(ends.size()) - 1))]);
     const bool trimmed = c.piece().square_ends == 0 && t > 0;
     c.layout.trim.nm = trimmed ? t : 0;
     const std::int64_t kerf_before = (trimmed ? k : 0) + (c.Cuts() - 1) * k;
@@ -168,8 +158,7 @@ std::vector<Case> AllCases() {
   std::vector<Case> cases;
   for (std::uint64_t seed = 1; seed <= kProblems; ++seed) {
     Problem problem = allocator::test::RandomProblem(seed, {});
-    problem.limits.seconds =
-        seed % 10 == 0 ? 60 : 0;  // mostly the first heuristics, sometimes a short search
+    problem.limits.seconds = seed % 10 == 0 ? 60 : 0;  // mostly the first heuristics, sometimes a short search
     problem.limits.iterations = 3;
     Spoiler spoiler(seed);
     const Plan plan = Allocate(problem);
@@ -203,15 +192,13 @@ TEST(PlanAgreement, TheBookAndTheProgramSayTheSameOfEveryLayout) {
       (faults.empty() ? accepted : refused)++;
       (faults.empty() ? counts[cases[i].kind].first : counts[cases[i].kind].second)++;
       if (faults.empty() != words.empty() && ++apart <= 10)
-        ADD_FAILURE() << cases[i].kind << ": the program says \"" << (faults.empty() ? "right" : faults[0])
-                      << "\", the book says \"" << (words.empty() ? "right" : words) << "\" of "
-                      << ForTheBook(cases[i]);
+        ADD_FAILURE() << cases[i].kind << ": the program says \"" << (faults.empty() ? "right" : faults[0]) << "\", the book says \""
+                      << (words.empty() ? "right" : words) << "\" of " << ForTheBook(cases[i]);
     }
   }
-  for (const auto& [kind, n] : counts)
-    std::cout << kind << ": " << n.first << " accepted, " << n.second << " refused\n";
-  std::cout << cases.size() << " layouts of " << kProblems << " problems: " << accepted << " accepted and "
-            << refused << " refused by both\n";
+  for (const auto& [kind, n] : counts) std::cout << kind << ": " << n.first << " accepted, " << n.second << " refused\n";
+  std::cout << cases.size() << " layouts of " << kProblems << " problems: " << accepted << " accepted and " << refused
+            << " refused by both\n";
   EXPECT_EQ(apart, 0);
   EXPECT_GT(accepted, 5000);
   EXPECT_GT(refused, 5000);

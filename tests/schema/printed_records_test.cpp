@@ -62,11 +62,16 @@ TEST_F(PrintedRecords, AHappeningEditedBehindTheBooksBackIsFound) {
 
 TEST_F(PrintedRecords, AChainWrittenAnewWithAllItsHashesIsFound) {
   const RecordProof proof = Print({"piece", drop, ""});
-  Behind("update book.happening set sets = sets || '{\"length_nm\": 1901000000}' where tbl = 'piece' and sets ->> 'tag' = '" + drop + "';"
-         " do $$ declare h book.happening; v bytea; begin for h in select n.* from book.happening n join book.piece p on n.chain = 'piece' and n.chain_id = p.piece_id where p.tag = '" + drop +
-         "' order by seq loop v := guard.happening_hash(v, h); update book.happening set hash = v where happening_id = h.happening_id;"
-         " update book.chain_end set hash = v where chain = h.chain and chain_id = h.chain_id; end loop; end $$");
-  EXPECT_EQ(shop.Number("select count(*) as n from api.verify_book() where \"check\" in ('chains of happenings', 'ends of chains') and not ok"), 0);
+  Behind(
+      "update book.happening set sets = sets || '{\"length_nm\": 1901000000}' where tbl = 'piece' and sets ->> 'tag' = '" + drop +
+      "';"
+      " do $$ declare h book.happening; v bytea; begin for h in select n.* from book.happening n join book.piece p on n.chain = 'piece' and n.chain_id = p.piece_id where p.tag = '" +
+      drop +
+      "' order by seq loop v := guard.happening_hash(v, h); update book.happening set hash = v where happening_id = h.happening_id;"
+      " update book.chain_end set hash = v where chain = h.chain and chain_id = h.chain_id; end loop; end $$");
+  EXPECT_EQ(
+      shop.Number("select count(*) as n from api.verify_book() where \"check\" in ('chains of happenings', 'ends of chains') and not ok"),
+      0);
   const Json answer = CheckRecord(shop.quality, proof.digest);
   EXPECT_EQ(answer.at("verdict"), "changed");
   EXPECT_NE(answer.at("wrong").at(0).get<std::string>().find("written anew"), std::string::npos) << answer;
@@ -74,7 +79,8 @@ TEST_F(PrintedRecords, AChainWrittenAnewWithAllItsHashesIsFound) {
 
 TEST_F(PrintedRecords, ATailCutOffAndAKeptRowEditedAreFound) {
   const RecordProof first = Print({"piece", drop, ""});
-  Behind("delete from book.happening where chain = 'piece' and seq > 1 and chain_id = (select piece_id from book.piece where tag = '" + bar + "')");
+  Behind("delete from book.happening where chain = 'piece' and seq > 1 and chain_id = (select piece_id from book.piece where tag = '" +
+         bar + "')");
   const Json cut = CheckRecord(shop.quality, first.digest);
   EXPECT_EQ(cut.at("verdict"), "changed");
   EXPECT_NE(cut.at("wrong").at(0).get<std::string>().find("is gone"), std::string::npos) << cut;

@@ -43,8 +43,7 @@ TEST(Privileges, AreThoseOfTheGoldenFile) {
 
 TEST(Privileges, EveryViewAndEveryDeedIsOfUseToSomebody) {
   TestBook book;
-  for (const Row row : book.Admin().Execute(kMatrix))
-    EXPECT_FALSE(row.Text("line").ends_with(": -")) << row.Text("line");
+  for (const Row row : book.Admin().Execute(kMatrix)) EXPECT_FALSE(row.Text("line").ends_with(": -")) << row.Text("line");
 }
 
 TEST(Privileges, EveryViewCanBeReadByWhoMayReadIt) {
@@ -58,8 +57,7 @@ TEST(Privileges, EveryViewCanBeReadByWhoMayReadIt) {
                                             "$1, oid, 'select') as may from pg_class"
                                             " where relnamespace = 'api'::regnamespace and relkind = 'v'",
                                             {who})) {
-      EXPECT_EQ(Code([&] { person.Execute("select * from api." + row.Text("n")); }),
-                row.Bool("may") ? "" : "42501")
+      EXPECT_EQ(Code([&] { person.Execute("select * from api." + row.Text("n")); }), row.Bool("may") ? "" : "42501")
           << who << ' ' << row.Text("n");
       ++read;
     }
@@ -72,18 +70,16 @@ TEST(Privileges, MyActionsAreExactlyWhatTheLoginMayExecute) {
   Connection admin = book.Admin();
   for (const char* who : {"clerk", "planner", "saw", "quality", "owner", "all"}) {
     const std::string said =
-        book.As(who)
-            .Execute("select string_agg(a, ' ' order by a collate \"C\") as w from api.my_actions() a")
-            .Only()
-            .Text("w");
-    EXPECT_EQ(said, admin
-                        .Execute("select string_agg(distinct proname::text, ' ' order by proname::text) as w "
-                                 "from (select proname::text collate \"C\" as proname, oid from pg_proc"
-                                 " where pronamespace = 'api'::regnamespace) p where "
-                                 "has_function_privilege('test_' || $1, oid, 'execute')",
-                                 {who})
-                        .Only()
-                        .Text("w"))
+        book.As(who).Execute("select string_agg(a, ' ' order by a collate \"C\") as w from api.my_actions() a").Only().Text("w");
+    EXPECT_EQ(said,
+              admin
+                  .Execute("select string_agg(distinct proname::text, ' ' order by proname::text) as w "
+                           "from (select proname::text collate \"C\" as proname, oid from pg_proc"
+                           " where pronamespace = 'api'::regnamespace) p where "
+                           "has_function_privilege('test_' || $1, oid, 'execute')",
+                           {who})
+                  .Only()
+                  .Text("w"))
         << who;
   }
 }

@@ -22,8 +22,7 @@ TEST_F(Promises, ThePlannerWhoComesSecondIsToldWhichPieceWentAndToWhom) {
   EXPECT_EQ(second.at("taken").at(0).at("tag"), tags[0]);
   EXPECT_EQ(Why(second), "promised to plan 1 by test_planner, order O1");
   EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 1);
-  EXPECT_EQ(
-      shop.Number("select count(*) as n from api.refusals where deed = 'commit_plan' and code = 'HK409'"), 1);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where deed = 'commit_plan' and code = 'HK409'"), 1);
 }
 
 TEST_F(Promises, APlanWithOneTakenPiecePromisesNoneOfTheOthers) {
@@ -53,8 +52,8 @@ TEST_F(Promises, TwoPlannersAtOnceOnTwoConnectionsOneGetsItTheOtherIsTold) {
     ASSERT_NE(a.contains("plan"), b.contains("plan")) << a << b;
     const bool first_won = a.contains("plan");
     const Json& won = first_won ? a : b;
-    EXPECT_EQ(Why(first_won ? b : a), "promised to plan " + won.at("plan").dump() + " by " +
-                                          (first_won ? "test_planner" : "test_all") + ", order O1");
+    EXPECT_EQ(Why(first_won ? b : a),
+              "promised to plan " + won.at("plan").dump() + " by " + (first_won ? "test_planner" : "test_all") + ", order O1");
     Do(shop.planner, "cancel_plan", {won.at("plan").get<std::int64_t>(), "next round"});
   }
 }
@@ -128,8 +127,7 @@ TEST_F(Promises, FromMetalThatMayNotServe_HK042) {
 
 TEST_F(Promises, OneHeatMeansOneHeatForTheLineAndForAllThatShareItsName_HK042) {
   const std::string other = shop.ReceiveCertified({.heat = "K3317"}).at(0);
-  shop.AddLines(
-      {{.line = "h1", .quantity = 9, .one_heat = "a"}, {.line = "h2", .quantity = 9, .one_heat = "a"}});
+  shop.AddLines({{.line = "h1", .quantity = 9, .one_heat = "a"}, {.line = "h2", .quantity = 9, .one_heat = "a"}});
   const auto both = [&](const std::string& one, const std::string& two) {
     Json plan = shop.PlanFor(tags[0], {{.count = 1, .line = one}});
     plan["layouts"].push_back(shop.PlanFor(other, {{.count = 1, .line = two}})["layouts"][0]);
@@ -141,8 +139,7 @@ TEST_F(Promises, OneHeatMeansOneHeatForTheLineAndForAllThatShareItsName_HK042) {
 }
 
 TEST_F(Promises, NoMoreHeatsThanTheLineAllows_HK042) {
-  shop.AddLines(
-      {{.line = "m1", .quantity = 9, .max_heats = 1}, {.line = "m2", .quantity = 9, .max_heats = 2}});
+  shop.AddLines({{.line = "m1", .quantity = 9, .max_heats = 1}, {.line = "m2", .quantity = 9, .max_heats = 2}});
   const std::string other = shop.ReceiveCertified({.heat = "K3317"}).at(0);
   const auto both = [&](const std::string& line) {
     Json plan = shop.PlanFor(tags[0], {{.count = 1, .line = line}});
@@ -158,8 +155,7 @@ TEST_F(Promises, LapseAfterTheirTimeAndThenAnotherPlanMayHaveThePiece) {
   ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where tag = $1", {tags[0]}), 1);
   EXPECT_TRUE(shop.Promise(tags[0], {{.count = 3, .length = 500, .line = "20"}}).contains("plan"));
-  EXPECT_EQ(shop.Word("select string_agg(state::text, ',' order by promise_id) as w from book.promise"),
-            "lapsed,live");
+  EXPECT_EQ(shop.Word("select string_agg(state::text, ',' order by promise_id) as w from book.promise"), "lapsed,live");
 }
 
 TEST_F(Promises, ACancelledPlanLetsItsPiecesGo_AndCannotBeCancelledTwice_HK027) {

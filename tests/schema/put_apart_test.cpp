@@ -14,7 +14,9 @@ TEST_F(PutApart, ABarIsNotPulledOutOfAStrappedBundle_HK043) {
   shop.Promise(tags[0], {{.count = 1}});
   const Json no = shop.Pull(tags[0]);
   EXPECT_EQ(no.at("refused"), "HK043");
-  EXPECT_TRUE(no.at("words").get<std::string>().starts_with(tags[0] + ": it is strapped in bundle S-12: open the bundle first; take " + tags[2])) << no;
+  EXPECT_TRUE(
+      no.at("words").get<std::string>().starts_with(tags[0] + ": it is strapped in bundle S-12: open the bundle first; take " + tags[2]))
+      << no;
   EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where code = 'HK043'"), 1);
   DoBody(shop.saw, "open_bundle", {{"bundle", "S-12"}});
   EXPECT_EQ(shop.Pull(tags[0]).value("tag", ""), tags[0]);

@@ -11,8 +11,10 @@ struct Recall : ShopTest {
   // "on rack B1-1 3", one a whereabouts and place, of a heat.
   std::vector<std::string> Where(const std::string& heat = "M2208") {
     std::vector<std::string> all;
-    for (const Row row : shop.quality.Execute("select whereabouts || coalesce(' ' || place, '') || coalesce(' ' || customer || ' ' || note, '') || ' ' || sum(count) as w"
-                                              " from api.recall_list('heat', $1) group by whereabouts, place, customer, note order by 1", {heat}))
+    for (const Row row : shop.quality.Execute(
+             "select whereabouts || coalesce(' ' || place, '') || coalesce(' ' || customer || ' ' || note, '') || ' ' || sum(count) as w"
+             " from api.recall_list('heat', $1) group by whereabouts, place, customer, note order by 1",
+             {heat}))
       all.push_back(row.Text("w"));
     return all;
   }
@@ -29,19 +31,26 @@ TEST_F(Recall, EveryPlaceWhereMetalCanBeIsListed) {
   shop.Ship("D1", 4);
   shop.Fetch(tags[1], {{.count = 2}});
   DoBody(shop.planner, "send_outside", {{"tag", tags[2]}, {"party", "Hardening works"}, {"process", "heat treatment"}, {"note", "H1"}});
-  DoBody(shop.planner, "sell", {{"tags", {tags[3]}}, {"order", "X1"}, {"customer", "Drewe"}, {"note", "L1"}, {"papers", "3.1"}, {"papers_sent", true}});
+  DoBody(shop.planner, "sell",
+         {{"tags", {tags[3]}}, {"order", "X1"}, {"customer", "Drewe"}, {"note", "L1"}, {"papers", "3.1"}, {"papers_sent", true}});
   DoBody(shop.saw, "scrap_piece", {{"tag", tags[4]}, {"bin", "B"}, {"reason", "bent"}});
-  const std::string other = DoBody(shop.quality, "downgrade", {{"tag", tags[5]}, {"to", "unknown"}, {"reason", "the mark was cut off"}}).at("new_tag");
-  EXPECT_EQ(Where(), (Lines{"at saw SAW-1 1", "on rack B1-1 2", "on site SAW-1 6", "outside Hardening works 1", "reject 1", "scrap B 1", "shipped Pallant D1 4", "sold Drewe L1 1",
-                            "trim 1"}));
+  const std::string other =
+      DoBody(shop.quality, "downgrade", {{"tag", tags[5]}, {"to", "unknown"}, {"reason", "the mark was cut off"}}).at("new_tag");
+  EXPECT_EQ(Where(),
+            (Lines{"at saw SAW-1 1", "on rack B1-1 2", "on site SAW-1 6", "outside Hardening works 1", "reject 1", "scrap B 1",
+                   "shipped Pallant D1 4", "sold Drewe L1 1", "trim 1"}));
   EXPECT_EQ(shop.Number("select count(*) as n from api.recall_list('heat', 'M2208') where tag = $1", {other}), 1);
   // by length: all of what was received is listed, but for kerf
-  EXPECT_EQ(shop.Number("select sum(length_nm)::bigint + (select sum(kerf_nm)::bigint from book.stroke) as n from api.recall_list('heat', 'M2208')"), Mm(36000));
+  EXPECT_EQ(
+      shop.Number(
+          "select sum(length_nm)::bigint + (select sum(kerf_nm)::bigint from book.stroke) as n from api.recall_list('heat', 'M2208')"),
+      Mm(36000));
 }
 
 TEST_F(Recall, AHoldOfAHeatStopsMetalThatWentOnWithoutIt_HK040) {
   shop.AddLine({.quantity = 2, .papers = "none", .condition = "+QT"});
-  const std::string now = DoBody(shop.quality, "downgrade", {{"tag", tags[0]}, {"to", "grade only"}, {"reason", "the mark was cut off"}}).at("new_tag");
+  const std::string now =
+      DoBody(shop.quality, "downgrade", {{"tag", tags[0]}, {"to", "grade only"}, {"reason", "the mark was cut off"}}).at("new_tag");
   shop.Hold("M2208");
   const Json promised = shop.Promise(now, {{.count = 1}});
   ASSERT_TRUE(promised.contains("taken")) << promised;
@@ -54,11 +63,13 @@ TEST_F(Recall, APreviewSaysWhatAHoldStopsAndChangesNothing) {
   shop.AddLine({.line = "20", .quantity = 5, .order = "O2", .customer = "Drewe"});
   shop.Record(tags[0], {Trim(), Good(6, 290), Good(5, 290, "20", "O2")}, DropLeft(2776));
   shop.Ship("D1", 4);
-  DoBody(shop.planner, "ship", {{"note", "D2"}, {"customer", "Drewe"}, {"lines", Json::array({{{"order", "O2"}, {"line", "20"}, {"count", 5}}})}});
+  DoBody(shop.planner, "ship",
+         {{"note", "D2"}, {"customer", "Drewe"}, {"lines", Json::array({{{"order", "O2"}, {"line", "20"}, {"count", 5}}})}});
   shop.Promise(tags[1], {{.count = 10}}, "2");
   const std::string before = shop.Word("select digest as w from api.book_digest()");
   const Json preview = Preview("heat", "M2208");
-  EXPECT_EQ(preview.at("words"), "5 bars, 1 drop, 10 pieces still to cut at saw 2, 2 cut pieces that wait to be shipped, 2 customers have 9 pieces");
+  EXPECT_EQ(preview.at("words"),
+            "5 bars, 1 drop, 10 pieces still to cut at saw 2, 2 cut pieces that wait to be shipped, 2 customers have 9 pieces");
   EXPECT_EQ(preview.at("promised"), 1);
   EXPECT_EQ(preview.at("held_already"), 0);
   EXPECT_EQ(preview.at("shipped").at(0), (Json{{"customer", "Drewe"}, {"pieces", 5}, {"notes", {"D2"}}}));

@@ -6,9 +6,7 @@ namespace heatkeep {
 namespace {
 
 struct Receiving : ShopTest {
-  Json Line(const Bars& bars) {
-    return shop.Deliver("N" + std::to_string(++notes), {bars}).at("lines").at(0);
-  }
+  Json Line(const Bars& bars) { return shop.Deliver("N" + std::to_string(++notes), {bars}).at("lines").at(0); }
   int notes = 0;
 };
 
@@ -43,12 +41,10 @@ TEST_F(Receiving, AnUnreadableHeatIsALotOfItsOwnGoodForNothingCertificated) {
   const Json one = Line({.heat = "", .read_from = "none"}), two = Line({.heat = "", .read_from = "none"});
   EXPECT_EQ(one.at("quarantined"), "its heat could not be read");
   EXPECT_EQ(shop.Number("select count(distinct lot_id) as n from book.piece"), 2);
-  EXPECT_EQ(shop.Word("select string_agg(distinct identity || ' ' || papers, ',') as w from book.lot"),
-            "grade only none");
+  EXPECT_EQ(shop.Word("select string_agg(distinct identity || ' ' || papers, ',') as w from book.lot"), "grade only none");
   EXPECT_EQ(shop.Raw("update book.lot set papers = '3.1', papers_state = 'here'"), "23514");
   Line({.heat = "", .grade = "", .read_from = "none"});
-  EXPECT_EQ(shop.Number("select count(*) as n from book.lot where identity = 'unknown' and grade_id is null"),
-            1);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.lot where identity = 'unknown' and grade_id is null"), 1);
 }
 
 TEST_F(Receiving, AHeatThatLooksLikeAnotherIsWarnedOfAndNeverMerged) {
@@ -57,16 +53,14 @@ TEST_F(Receiving, AHeatThatLooksLikeAnotherIsWarnedOfAndNeverMerged) {
   EXPECT_EQ(line.at("mismatch"), "looks like heat O7715");
   EXPECT_EQ(shop.Word("select string_agg(heat, ',' order by lot_id) as w from book.lot"), "O7715,07715");
   Line({.heat = "o-77 15"});
-  EXPECT_EQ(shop.Word("select string_agg(heat, ',' order by lot_id) as w from book.lot"),
-            "O7715,07715,o-77 15");
+  EXPECT_EQ(shop.Word("select string_agg(heat, ',' order by lot_id) as w from book.lot"), "O7715,07715,o-77 15");
 }
 
 TEST_F(Receiving, AHeatIsKeptExactlyAsRead) {
   Line({.heat = " 0K 33-17 "});
   EXPECT_EQ(shop.Word("select heat as w from book.lot"), " 0K 33-17 ");
-  EXPECT_EQ(
-      shop.Word("select read_as || ' from ' || read_from || ' by ' || read_by as w from book.heat_reading"),
-      " 0K 33-17  from metal by test_clerk");
+  EXPECT_EQ(shop.Word("select read_as || ' from ' || read_from || ' by ' || read_by as w from book.heat_reading"),
+            " 0K 33-17  from metal by test_clerk");
 }
 
 TEST_F(Receiving, TheSameHeatAsAnotherGrade_HK026) {
@@ -115,7 +109,11 @@ TEST_F(Receiving, AmountsThatCannotBeAreRefused_HK026) {
   EXPECT_EQ(Code([&] { Line({.length = 1'000'001}); }), "HK026");
   EXPECT_EQ(Code([&] { Line({.round = 3001}); }), "HK026");
   EXPECT_EQ(Code([&] { Line({.count = 10'001}); }), "HK026");
-  EXPECT_EQ(Code([&] { Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "C45E", "cents_per_tonne": 9000000000000000, "scrap_cents_per_tonne": 0}]})"}); }), "HK026");
+  EXPECT_EQ(Code([&] {
+              Do(shop.owner, "set_rules",
+                 {R"({"prices": [{"grade": "C45E", "cents_per_tonne": 9000000000000000, "scrap_cents_per_tonne": 0}]})"});
+            }),
+            "HK026");
 }
 
 TEST_F(Receiving, APlaceTakesNoLongerOrHeavierThanItsLimits_HK033) {
@@ -133,17 +131,13 @@ TEST_F(Receiving, APlaceTakesNoLongerOrHeavierThanItsLimits_HK033) {
 TEST_F(Receiving, TheOpeningBalanceKeepsOldMarksAndIsNotBroughtInTwice_HK041) {
   const auto open = [&](const std::string& name) {
     Json body{{"name", name}, {"lines", Json::array()}};
-    body["lines"].push_back(LineJson(
-        {.length = 1100, .papers_state = "none", .kind = "drop", .old_tag = "I3", .ends = 1, .doubt = 1},
-        "1"));
-    body["lines"].push_back(LineJson(
-        {.heat = "", .read_from = "none", .length = 640, .kind = "drop", .old_tag = "I5", .ends = 1}, "2"));
+    body["lines"].push_back(
+        LineJson({.length = 1100, .papers_state = "none", .kind = "drop", .old_tag = "I3", .ends = 1, .doubt = 1}, "1"));
+    body["lines"].push_back(LineJson({.heat = "", .read_from = "none", .length = 640, .kind = "drop", .old_tag = "I5", .ends = 1}, "2"));
     return Do(shop.clerk, "open_balance", {body.dump()});
   };
   EXPECT_EQ(open("start").at("lines").size(), 2u);
-  EXPECT_EQ(
-      shop.Number("select sum(length_nm)::bigint as n from api.stock_on_hand where old_tag in ('I3', 'I5')"),
-      Mm(1740));
+  EXPECT_EQ(shop.Number("select sum(length_nm)::bigint as n from api.stock_on_hand where old_tag in ('I3', 'I5')"), Mm(1740));
   EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where blocked is not null"), 0);
   EXPECT_EQ(Code([&] { open("start again"); }), "HK041");
   EXPECT_EQ(shop.Number("select count(*) as n from book.piece"), 2);
@@ -152,31 +146,23 @@ TEST_F(Receiving, TheOpeningBalanceKeepsOldMarksAndIsNotBroughtInTwice_HK041) {
 // Twelve on the slip, eleven on the lorry, one of them stencilled another heat; the certificate names one
 // heat only.
 TEST_F(Receiving, AShortDeliveryOfMixedHeatsIsSeenBarByBar) {
-  const Json answer =
-      shop.Deliver("N12", {{.heat = "K3317", .count = 10, .slip_count = 12, .weighed_g = 2'367'500},
-                           {.heat = "K3371", .weighed_g = 236'750}});
+  const Json answer = shop.Deliver(
+      "N12", {{.heat = "K3317", .count = 10, .slip_count = 12, .weighed_g = 2'367'500}, {.heat = "K3371", .weighed_g = 236'750}});
   EXPECT_EQ(answer["lines"][0]["mismatch"], "counted 10, the slip says 12");
   shop.Certify("K3317");
   EXPECT_EQ(shop.Number("select sum(length_nm)::bigint as n from api.candidates"), Mm(60000));
   const std::string odd = answer["lines"][1]["tags"][0];
-  EXPECT_EQ(shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {odd}),
-            "its papers are awaited");
+  EXPECT_EQ(shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {odd}), "its papers are awaited");
   // nobody but quality puts the heat right
   for (Connection* who : {&shop.clerk, &shop.planner, &shop.saw, &shop.owner})
-    EXPECT_EQ(Code([&] {
-                Do(*who, "correct_receipt", {odd, LineJson({.heat = "K3317"}, "1").dump(), "", "misread"});
-              }),
-              "42501");
+    EXPECT_EQ(Code([&] { Do(*who, "correct_receipt", {odd, LineJson({.heat = "K3317"}, "1").dump(), "", "misread"}); }), "42501");
 }
 
 TEST_F(Receiving, AWrongTagIsToldFromAnUnknownOne_HK024) {
   const std::string tag = Line({}).at("tags").at(0);
   std::string wrong = tag;
   wrong.back() = wrong.back() == 'A' ? 'B' : 'A';
-  EXPECT_NE(Refusal([&] {
-              Do(shop.clerk, "put_away", {wrong, "GATE"});
-            }).hint.find("check character"),
-            std::string::npos);
+  EXPECT_NE(Refusal([&] { Do(shop.clerk, "put_away", {wrong, "GATE"}); }).hint.find("check character"), std::string::npos);
   EXPECT_NE(Refusal([&] {
               Do(shop.clerk, "put_away", {shop.Word("select guard.tag_of('A', 4711) as w"), "GATE"});
             }).hint.find("well formed"),

@@ -9,12 +9,9 @@ namespace {
 
 struct Requests : ShopTest {
   std::string number = NewRequest().text;
-  Json body = {
-      {"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.count = 2}, "1")})}};
+  Json body = {{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({LineJson({.count = 2}, "1")})}};
 
-  Json Receive(Connection& who, const Json& what) {
-    return Answer(who, "api.receive_delivery($1, $2)", {number, what.dump()});
-  }
+  Json Receive(Connection& who, const Json& what) { return Answer(who, "api.receive_delivery($1, $2)", {number, what.dump()}); }
   std::int64_t Pieces() { return shop.Number("select count(*) as n from book.piece"); }
 };
 

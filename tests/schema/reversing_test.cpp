@@ -16,8 +16,10 @@ TEST_F(Reversing, AllPiecesLeaveWithTheReasonTheHappeningsStayAndTheNoteMayBeBoo
   EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand"), 0);
   EXPECT_EQ(shop.Balance("K1", "reversed"), Mm(12000));
   EXPECT_EQ(shop.Balance("K1", "received"), Mm(12000));
-  EXPECT_EQ(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = 'receive_delivery'", {tag}), 2);  // the piece and its label
-  EXPECT_EQ(shop.Word("select distinct reversed_by || ': ' || reversed_words as w from api.receipts"), "test_quality: the slip of another lorry");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = 'receive_delivery'", {tag}),
+            2);  // the piece and its label
+  EXPECT_EQ(shop.Word("select distinct reversed_by || ': ' || reversed_words as w from api.receipts"),
+            "test_quality: the slip of another lorry");
   EXPECT_EQ(shop.Number("select count(*) as n from api.claims"), 0);
   EXPECT_EQ(Code([&] { Reverse(shop.quality); }), "HK026");
   shop.Deliver("N1", {{.heat = "K1", .count = 1}});
@@ -51,8 +53,10 @@ TEST_F(Reversing, WhatHasGoneOnIsNamedWithWhatToDoInstead_HK043) {
   const DbError no = Refusal([&] { Reverse(shop.quality); });
   EXPECT_EQ(no.sqlstate, "HK043");
   const auto tag = [&](int i) { return tags[static_cast<std::size_t>(i)].get<std::string>(); };
-  EXPECT_EQ(std::string(no.what()).find("receipt N1 is not reversed as a whole: " + tag(0) + " has been cut; " + tag(1) + " is shipped; " + tag(2) + " was measured otherwise since") ==
-                std::string::npos, false) << no.what();
+  EXPECT_EQ(std::string(no.what()).find("receipt N1 is not reversed as a whole: " + tag(0) + " has been cut; " + tag(1) + " is shipped; " +
+                                        tag(2) + " was measured otherwise since") == std::string::npos,
+            false)
+      << no.what();
   EXPECT_NE(no.hint.find("heatkeep correct receipt"), std::string::npos);
   EXPECT_EQ(shop.Word("select digest as w from api.book_digest()"), before) << "nothing is half done";
 }
@@ -68,7 +72,8 @@ TEST_F(Reversing, HeldOrPromisedMetalIsNotReversed_HK043) {
 }
 
 TEST_F(Reversing, AnOpeningBalanceIsBroughtInAgainAfterwards) {
-  const Json opening{{"name", "start"}, {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop", .old_tag = "I3"}, "1")})}};
+  const Json opening{{"name", "start"},
+                     {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop", .old_tag = "I3"}, "1")})}};
   DoBody(shop.clerk, "open_balance", opening);
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "open_balance", opening); }), "HK041");
   DoBody(shop.quality, "reverse_receipt", {{"note", "start"}, {"reason", "the list of another year"}});
@@ -79,11 +84,13 @@ TEST_F(Reversing, AnOpeningBalanceIsBroughtInAgainAfterwards) {
 TEST_F(Reversing, TheHistorySaysWhichDeedPutsAHappeningRightOrWhyNoneDoes) {
   const std::string tag = shop.ReceiveCertified({}).at(0);
   Do(shop.saw, "quarantine", {tag, "a seam"});
-  EXPECT_EQ(shop.Word("select put_right as w from api.piece_history where tag = $1 and deed = 'quarantine'", {tag}), "release, with evidence");
+  EXPECT_EQ(shop.Word("select put_right as w from api.piece_history where tag = $1 and deed = 'quarantine'", {tag}),
+            "release, with evidence");
   Do(shop.quality, "release", {tag, "ground out"});
   shop.AddLine({});
   shop.Record(tag, {Trim(), Good(14, 290)}, DropLeft(1900));
-  EXPECT_TRUE(shop.Word("select distinct put_right as w from api.piece_history where tag = $1 and deed = 'record_cut'", {tag}).starts_with("none: metal that is cut stays cut"));
+  EXPECT_TRUE(shop.Word("select distinct put_right as w from api.piece_history where tag = $1 and deed = 'record_cut'", {tag})
+                  .starts_with("none: metal that is cut stays cut"));
 }
 
 }  // namespace

@@ -21,45 +21,39 @@ TEST_F(RowsRefuse, LotAndOwnerOfAPieceAreNotEdited_HK031) {
   shop.Receive({.heat = "K3317"});
   for (const std::string& tag : {bar, drop}) {
     EXPECT_EQ(shop.Raw("update book.piece set lot_id = " + OtherLot() + WhereTag(tag)), "HK031");
-    EXPECT_EQ(
-        shop.Raw("update book.piece set owner_id = (select party_id from book.party where name = 'Ister')" +
-                 WhereTag(tag)),
-        "HK031");
+    EXPECT_EQ(shop.Raw("update book.piece set owner_id = (select party_id from book.party where name = 'Ister')" + WhereTag(tag)), "HK031");
   }
   for (const char* table : {"cut", "stroke"})
-    EXPECT_EQ(shop.Raw(std::string("update book.") + table + " set lot_id = " + OtherLot()), "HK031")
-        << table;
+    EXPECT_EQ(shop.Raw(std::string("update book.") + table + " set lot_id = " + OtherLot()), "HK031") << table;
 }
 
 TEST_F(RowsRefuse, ALotStaysWhatItIs_HK031) {
-  for (const char* set : {"heat = 'M2209'", "grade_id = 2", "condition = '+A'",
-                          "mill_id = (select party_id from book.party where name = 'Kestholm')",
-                          "section_id = (select max(section_id) + 1 from book.section)"})
+  for (const char* set :
+       {"heat = 'M2209'", "grade_id = 2", "condition = '+A'", "mill_id = (select party_id from book.party where name = 'Kestholm')",
+        "section_id = (select max(section_id) + 1 from book.section)"})
     EXPECT_EQ(shop.Raw(std::string("update book.lot set ") + set), "HK031") << set;
 }
 
 TEST_F(RowsRefuse, TagOriginAndMadeLengthAreNotEdited_HK031) {
-  for (const char* set : {"tag = 'A999999X'", "made_length_nm = made_length_nm + 1", "parent_id = null",
-                          "path = array[1::bigint]", "from_cut_id = null"})
+  for (const char* set :
+       {"tag = 'A999999X'", "made_length_nm = made_length_nm + 1", "parent_id = null", "path = array[1::bigint]", "from_cut_id = null"})
     EXPECT_EQ(shop.Raw(std::string("update book.piece set ") + set + WhereTag(drop)), "HK031") << set;
 }
 
 // A drop inserted by hand under `parent`, with the given columns instead of the right ones.
-std::string DropSql(const std::string& parent, const std::string& lot = "lot_id",
-                    const std::string& owner = "owner_id", const std::string& length = "1000",
-                    const std::string& parent_length = "made_length_nm") {
+std::string DropSql(const std::string& parent, const std::string& lot = "lot_id", const std::string& owner = "owner_id",
+                    const std::string& length = "1000", const std::string& parent_length = "made_length_nm") {
   return "insert into book.piece (piece_id, tag, kind, lot_id, owner_id, parent_id, parent_made_length_nm, "
          "path, made_length_nm, length_nm, ends, state)"
          " overriding system value select 9999, 'X', 'drop', " +
-         lot + ", " + owner + ", piece_id, " + parent_length + ", path || 9999::bigint, " + length + ", " +
-         length + ", 1, 'on rack' from book.piece where tag = '" + parent + "'";
+      lot + ", " + owner + ", piece_id, " + parent_length + ", path || 9999::bigint, " + length + ", " + length +
+      ", 1, 'on rack' from book.piece where tag = '" + parent + "'";
 }
 
 TEST_F(RowsRefuse, ADropOfAnotherLotOrOwnerThanItsParentByKey_23503) {
   shop.Receive({.heat = "K3317"});
   EXPECT_EQ(shop.Raw(DropSql(drop, OtherLot())), "23503");
-  EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "(select party_id from book.party where name = 'Ister')")),
-            "23503");
+  EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "(select party_id from book.party where name = 'Ister')")), "23503");
 }
 
 TEST_F(RowsRefuse, ACutPieceOfAnotherLotOrOwnerThanWhatItWasCutFromByKey_23503) {
@@ -69,8 +63,7 @@ TEST_F(RowsRefuse, ACutPieceOfAnotherLotOrOwnerThanWhatItWasCutFromByKey_23503) 
       "cut_line_id)"
       " select cut_id, piece_id, %, 99, 'good', 1, 0, 1 from book.cut";
   for (const std::string& whose :
-       {OtherLot() + ", owner_id",
-        std::string("lot_id, (select party_id from book.party where name = 'Ister')")}) {
+       {OtherLot() + ", owner_id", std::string("lot_id, (select party_id from book.party where name = 'Ister')")}) {
     std::string sql = stroke;
     EXPECT_EQ(shop.Raw(sql.replace(sql.find('%'), 1, whose)), "23503") << whose;
   }
@@ -89,19 +82,15 @@ TEST_F(RowsRefuse, ADropThatNamesOtherAncestorsThanItsParent_HK031) {
 
 TEST_F(RowsRefuse, APieceLongerThanItsParentByCheck_23514_AndAWrongParentLengthByKey_23503) {
   EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "owner_id", "made_length_nm + 1")), "23514");
-  EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "owner_id", "made_length_nm + 1", "made_length_nm + 1")),
-            "23503");
+  EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "owner_id", "made_length_nm + 1", "made_length_nm + 1")), "23503");
   EXPECT_EQ(shop.Raw(DropSql(drop, "lot_id", "owner_id", "1000", "null")), "23514");
 }
 
-TEST_F(RowsRefuse, ANewDropWithoutMetalTakenFromItsParentAtCommit_HK030) {
-  EXPECT_EQ(shop.Raw(DropSql(drop)), "HK030");
-}
+TEST_F(RowsRefuse, ANewDropWithoutMetalTakenFromItsParentAtCommit_HK030) { EXPECT_EQ(shop.Raw(DropSql(drop)), "HK030"); }
 
 TEST_F(RowsRefuse, ABalanceThatIsOneNanometreOffAtCommit_HK030) {
   for (const char* step : {"- 1", "- 1000000"})
-    EXPECT_EQ(shop.Raw(std::string("update book.piece set length_nm = length_nm ") + step + WhereTag(drop)),
-              "HK030");
+    EXPECT_EQ(shop.Raw(std::string("update book.piece set length_nm = length_nm ") + step + WhereTag(drop)), "HK030");
   EXPECT_EQ(shop.Raw("update book.stroke set length_nm = length_nm + 1 where seq = 2"), "HK030");
   EXPECT_EQ(shop.Raw("update book.stroke set kerf_nm = kerf_nm - 1 where seq = 1"), "HK030");
   EXPECT_EQ(shop.Raw("insert into book.metal_out (piece_id, lot_id, owner_id, class, length_nm) select "
@@ -134,15 +123,12 @@ TEST_F(RowsRefuse, MetalThatCameOffInTheCutOfAnotherPiece_HK031) {
 TEST_F(RowsRefuse, MetalIsNotMovedFromOnePieceToAnother_HK031) {
   const std::string other = shop.ReceiveCertified({}).at(0);
   Do(shop.saw, "correct_length", {drop, Mm(5000), 0, "tape"});
-  EXPECT_EQ(
-      shop.Raw("update book.metal_out set piece_id = (select piece_id from book.piece where tag = '" + other +
-               "')"
-               "; update book.piece set length_nm = length_nm - 112000000" +
-               WhereTag(other)),
-      "HK031");
-  EXPECT_EQ(shop.Raw("update book.cut set piece_id = (select piece_id from book.piece where tag = '" + other +
-                     "')"),
+  EXPECT_EQ(shop.Raw("update book.metal_out set piece_id = (select piece_id from book.piece where tag = '" + other +
+                     "')"
+                     "; update book.piece set length_nm = length_nm - 112000000" +
+                     WhereTag(other)),
             "HK031");
+  EXPECT_EQ(shop.Raw("update book.cut set piece_id = (select piece_id from book.piece where tag = '" + other + "')"), "HK031");
 }
 
 TEST_F(RowsRefuse, UnexplainedMetalWithoutReasonOrName_23514) {
@@ -184,21 +170,17 @@ TEST_F(RowsRefuse, TwoLivePromisesOfOnePieceByKey_23505) {
 
 TEST_F(RowsRefuse, BarsOfTwoLotsUnderOneStrapByKey_23503) {
   shop.Receive({.heat = "K3317"});
-  EXPECT_EQ(
-      shop.Raw(
-          "insert into book.bundle (lot_id, name) select lot_id, 'strap' from book.lot where heat = 'K3317';"
-          "update book.piece set bundle_id = (select max(bundle_id) from book.bundle)" +
-          WhereTag(drop)),
-      "23503");
+  EXPECT_EQ(shop.Raw("insert into book.bundle (lot_id, name) select lot_id, 'strap' from book.lot where heat = 'K3317';"
+                     "update book.piece set bundle_id = (select max(bundle_id) from book.bundle)" +
+                     WhereTag(drop)),
+            "23503");
 }
 
 TEST_F(RowsRefuse, NothingKeptIsDeletedOrTruncated_HK004) {
   int tables = 0;
   for (const Row row : shop.admin.Execute("select tbl from guard.chronicled()")) {
     const std::string table = row.Text("tbl");
-    EXPECT_EQ(shop.Raw("truncate book." + table + " cascade"),
-              table == "seal" || table == "happening" ? "HK003" : "HK004")
-        << table;
+    EXPECT_EQ(shop.Raw("truncate book." + table + " cascade"), table == "seal" || table == "happening" ? "HK003" : "HK004") << table;
     if (shop.Number("select count(*) as n from book." + table) == 0) continue;
     EXPECT_EQ(shop.Raw("delete from book." + table), "HK004") << table;
     ++tables;

@@ -7,11 +7,9 @@ namespace {
 
 struct SawPull : ShopTest {
   void SetUp() override {
-    const auto saw4 = Json{{"saw", "4"}, {"place", "SAW-4"}, {"max_section_nm", Mm(260)}, {"band", "34 x 1.1"},
-                           {"kerf_nm", Mm(2)}, {"trim_nm", 0}, {"grip_nm", 0}};
-    const auto place = [](const char* name, const char* kind) {
-      return Json{{"place", name}, {"site", "main"}, {"kind", kind}};
-    };
+    const auto saw4 = Json{{"saw", "4"},   {"place", "SAW-4"}, {"max_section_nm", Mm(260)}, {"band", "34 x 1.1"}, {"kerf_nm", Mm(2)},
+                           {"trim_nm", 0}, {"grip_nm", 0}};
+    const auto place = [](const char* name, const char* kind) { return Json{{"place", name}, {"site", "main"}, {"kind", kind}}; };
     Do(shop.owner, "define_shop",
        {Json({{"places", {place("SAW-4", "saw"), place("B3-2", "rack")}}, {"saws", Json::array({saw4})}}).dump()});
     bar = shop.ReceiveCertified({}).at(0);
@@ -28,12 +26,9 @@ struct SawPull : ShopTest {
     body.update(more);
     return Do(shop.saw, "pull_for_line", {body.dump()});
   }
-  std::string State(const std::string& tag) {
-    return shop.Word("select state::text as w from book.piece where tag = $1", {tag});
-  }
+  std::string State(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
   int Happenings(const std::string& tag, const std::string& deed) {
-    return static_cast<int>(
-        shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
+    return static_cast<int>(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
   }
   // A drop with two sawn ends.
   std::string Drop(std::int64_t mm, const std::string& heat = "K1", const std::string& place = "B1-1") {
@@ -136,7 +131,8 @@ TEST_F(SawPull, OfTwoScannersTheSecondIsToldWhoHasItAndWhatToTakeInstead) {
 }
 
 TEST_F(SawPull, WrongHeldOthersAndReservedElsewhereAreRefusedInWordsAndLogged) {
-  const std::string theirs = shop.ReceiveCertified({.heat = "E1", .owner = "Ister"}).at(0), held = Drop(3000, "H1"), kept = Drop(2000, "P1");
+  const std::string theirs = shop.ReceiveCertified({.heat = "E1", .owner = "Ister"}).at(0), held = Drop(3000, "H1"),
+                    kept = Drop(2000, "P1");
   shop.Hold("H1");
   Reserve(kept, 3);
   shop.AddLine({.quantity = 3, .order = "U"});
@@ -171,9 +167,11 @@ TEST_F(SawPull, TheHeatIsReadBackForPapersAndForOneHeatUnlessTheShopSetsItOff) {
   Connection admin = shop.book.Admin();
   admin.ExecuteScript("set session_replication_role = replica; delete from book.setting where name = 'heat_read_back'");
   const auto two = shop.ReceiveCertified({.heat = "K1", .count = 2});
-  shop.AddLines({{.line = "one", .quantity = 2, .order = "O2", .papers = "none", .one_heat = "x"}, {.line = "any", .quantity = 2, .order = "O2", .papers = "2.2"}});
+  shop.AddLines({{.line = "one", .quantity = 2, .order = "O2", .papers = "none", .one_heat = "x"},
+                 {.line = "any", .quantity = 2, .order = "O2", .papers = "2.2"}});
   shop.Promise(bar, {{.count = 14}});
-  EXPECT_EQ(shop.Pull(bar).at("words"), bar + " goes to an order with papers or of one heat: read the last 4 characters of the heat from the metal");
+  EXPECT_EQ(shop.Pull(bar).at("words"),
+            bar + " goes to an order with papers or of one heat: read the last 4 characters of the heat from the metal");
   shop.Promise(two[0], {{.count = 2, .line = "one", .order = "O2"}});
   EXPECT_EQ(shop.Pull(two[0]).value("refused", ""), "HK044");
   shop.Promise(two[1], {{.count = 2, .line = "any", .order = "O2"}});

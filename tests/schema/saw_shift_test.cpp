@@ -34,8 +34,8 @@ TEST_F(SawShift, ABarLeftInTheViceIsHandedOverWithEveryOpenPieceExplained) {
   EXPECT_EQ(Code([&] { SawDeed("hand_over", {{"words", "end of shift"}}); }), "HK026");  // what is in the vice?
   const DbError open = Refusal([&] { SawDeed("hand_over", {{"tag", tags[0]}, {"words", "end of shift"}}); });
   EXPECT_EQ(open.message, "still open on " + tags[0] + ": 5 of order O1 line 10; say why");
-  const Json given = SawDeed("hand_over", {{"tag", tags[0]}, {"words", "end of shift"},
-                                           {"open", {{{"order", "O1"}, {"line", "10"}, {"why", "no time left"}}}}});
+  const Json given = SawDeed(
+      "hand_over", {{"tag", tags[0]}, {"words", "end of shift"}, {"open", {{{"order", "O1"}, {"line", "10"}, {"why", "no time left"}}}}});
   EXPECT_EQ(given.at("length_nm"), Mm(5988 - 9 * 292));
   EXPECT_EQ(given.at("open").at(0).at("count"), 5);
   EXPECT_EQ(Code([&] { SawDeed("hand_over", {{"words", "again"}}); }), "HK043");
@@ -58,7 +58,9 @@ TEST_F(SawShift, AfterADefectNoOtherBarOfTheHeatIsPulledUntilTheLeadAnswers) {
   shop.Promise(bars[1], {{.count = 12, .length = 400, .line = "p"}});
   shop.Fetch(bars[0], {{.count = 12, .length = 400, .line = "p"}});
   shop.Record(bars[0], {Trim(), Good(4, 400, "p"), Fault("reject", 400, "pipe")});
-  const Json report = Do(shop.saw, "report_defect", {Json({{"tag", bars[0]}, {"kind", "pipe"}, {"at_nm", 0}, {"to_nm", Mm(302)}, {"words", "pipe on the face"}}).dump()});
+  const Json report =
+      Do(shop.saw, "report_defect",
+         {Json({{"tag", bars[0]}, {"kind", "pipe"}, {"at_nm", 0}, {"to_nm", Mm(302)}, {"words", "pipe on the face"}}).dump()});
   EXPECT_EQ(report.at("suspect"), Json::array({bars[1]}));
   EXPECT_EQ(shop.Word("select words as w from api.conflicts where kind = 'defect in the heat'"),
             "pipe in " + bars[0] + " at 0 mm from the first end: pipe on the face");
@@ -74,19 +76,29 @@ TEST_F(SawShift, AfterADefectNoOtherBarOfTheHeatIsPulledUntilTheLeadAnswers) {
   Do(shop.planner, "answer_defect", {report.at("report").get<int>(), "stop", "quality looks at it"});
   EXPECT_EQ(pull().at("refused"), "HK045");
   EXPECT_EQ(Code([&] { Do(shop.planner, "answer_defect", {report.at("report").get<int>(), "maybe", "x"}); }), "HK026");
-  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where closed_by is null and kind = 'defect in the heat'"), 1) << "a stop closes nothing";
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where closed_by is null and kind = 'defect in the heat'"), 1)
+      << "a stop closes nothing";
   EXPECT_EQ(Do(shop.quality, "answer_defect", {report.at("report").get<int>(), "cut on", "only the end of that bar"}).at("open"), nullptr);
-  EXPECT_EQ(shop.Word("select closed_by || ': ' || closing_words as w from api.conflicts where kind = 'defect in the heat'"), "test_quality: cut on: only the end of that bar");
+  EXPECT_EQ(shop.Word("select closed_by || ': ' || closing_words as w from api.conflicts where kind = 'defect in the heat'"),
+            "test_quality: cut on: only the end of that bar");
   EXPECT_EQ(pull().value("tag", ""), bars[1]);
   EXPECT_EQ(Code([&] { Do(shop.planner, "answer_defect", {report.at("report").get<int>(), "stop", "late"}); }), "HK043");
 }
 
 TEST_F(SawShift, AnotherBarCutBeforeTheAnswerIsRecordedAndRaisesAConflict) {
-  Do(shop.saw, "report_defect", {Json({{"tag", tags[0]}, {"kind", "crack"}, {"at_nm", Mm(100)}, {"from_end", "last"}, {"words", "seen in the rack"}}).dump()});
+  Do(shop.saw, "report_defect",
+     {Json({{"tag", tags[0]}, {"kind", "crack"}, {"at_nm", Mm(100)}, {"from_end", "last"}, {"words", "seen in the rack"}}).dump()});
   shop.Record(tags[1], {Trim(), Good(14, 290)}, DropLeft(1900));
   EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where kind = 'cut before the lead answered'"), 1);
-  EXPECT_EQ(Code([&] { Do(shop.saw, "report_defect", {Json({{"tag", tags[0]}, {"kind", "hole"}, {"at_nm", 0}, {"words", "w"}}).dump()}); }), "HK026");
-  EXPECT_EQ(Code([&] { Do(shop.saw, "report_defect", {Json({{"tag", tags[0]}, {"kind", "pipe"}, {"at_nm", Mm(5999)}, {"to_nm", Mm(6001)}, {"words", "w"}}).dump()}); }), "HK034");
+  EXPECT_EQ(Code([&] {
+              Do(shop.saw, "report_defect", {Json({{"tag", tags[0]}, {"kind", "hole"}, {"at_nm", 0}, {"words", "w"}}).dump()});
+            }),
+            "HK026");
+  EXPECT_EQ(Code([&] {
+              Do(shop.saw, "report_defect",
+                 {Json({{"tag", tags[0]}, {"kind", "pipe"}, {"at_nm", Mm(5999)}, {"to_nm", Mm(6001)}, {"words", "w"}}).dump()});
+            }),
+            "HK034");
 }
 
 TEST_F(SawShift, NothingIsPlannedAcrossAHalfCut) {
@@ -160,7 +172,9 @@ TEST_F(SawShift, ABandCountsWhatItHasCutAndHowOftenItWasOutOfSquare) {
 }
 
 TEST_F(SawShift, ASawTakesWhatItsCapacityForTheShapeSays) {
-  const Json capacity{{"saw", "1"}, {"stop_stroke_nm", Mm(500)}, {"cents_per_hour", 4500},
+  const Json capacity{{"saw", "1"},
+                      {"stop_stroke_nm", Mm(500)},
+                      {"cents_per_hour", 4500},
                       {"capacity", {{{"shape", "round"}, {"width_nm", Mm(70)}, {"height_nm", Mm(70)}}}}};
   Do(shop.owner, "set_saw", {capacity.dump()});
   const DbError no = Refusal([&] { shop.Promise(tags[0], {{.count = 1}}); });
@@ -171,12 +185,14 @@ TEST_F(SawShift, ASawTakesWhatItsCapacityForTheShapeSays) {
 
 TEST_F(SawShift, ASawsOwnRateGoesBeforeTheShopsAndThatBeforeTheOneThatShips) {
   const auto rate = [&](const std::string& family) {
-    return shop.Word("select mm2_per_min || ' ' || source as w from guard.rate((select saw_id from book.saw where name = '1'), $1)", {family});
+    return shop.Word("select mm2_per_min || ' ' || source as w from guard.rate((select saw_id from book.saw where name = '1'), $1)",
+                     {family});
   };
   EXPECT_EQ(rate("alloy steel"), "4500 common practice, no source");
   Do(shop.owner, "set_rules", {R"({"rates": [{"family": "alloy steel", "mm2_per_min": 4000}]})"});
   EXPECT_EQ(rate("alloy steel"), "4000 the shop's own");
-  Do(shop.owner, "set_rules", {R"({"rates": [{"saw": "1", "family": "alloy steel", "mm2_per_min": 3800}, {"family": "ours", "mm2_per_min": 900}]})"});
+  Do(shop.owner, "set_rules",
+     {R"({"rates": [{"saw": "1", "family": "alloy steel", "mm2_per_min": 3800}, {"family": "ours", "mm2_per_min": 900}]})"});
   EXPECT_EQ(rate("alloy steel"), "3800 the shop's own");
   EXPECT_EQ(rate("ours"), "900 the shop's own");
   EXPECT_EQ(shop.Number("select count(*) as n from api.shipped_rates where source like 'common practice, no source%'"), 9);

@@ -10,12 +10,8 @@ struct Sawing : ShopTest {
     shop.AddLines({{.quantity = 14}, {.line = "t", .length = 250, .quantity = 20, .minus = 0, .plus = 1}});
   }
   // A certified piece with sawn ends on which saw 3 (no grip, no trim) may be tried.
-  std::string Sawn(std::int64_t mm) {
-    return shop.ReceiveCertified({.length = mm, .kind = "drop", .ends = 2}).at(0);
-  }
-  std::string State(const std::string& tag) {
-    return shop.Word("select state::text as w from book.piece where tag = $1", {tag});
-  }
+  std::string Sawn(std::int64_t mm) { return shop.ReceiveCertified({.length = mm, .kind = "drop", .ends = 2}).at(0); }
+  std::string State(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
   std::string bar;
 };
 
@@ -55,19 +51,14 @@ TEST_F(Sawing, ADropTakesItsParentsLotOwnerMarkAndOneSquareEnd) {
 
 // Book 1 100, measured 1 018: three of 240 and a rest of 292, 82 unexplained: 720 + 6 + 292 + 82 = 1 100.
 TEST_F(Sawing, APieceMeasuredShorterNamesTheDifferenceUnexplained) {
-  const std::string d101 =
-      shop.ReceiveCertified({.heat = "K3317", .length = 1100, .kind = "drop", .ends = 1}).at(0);
+  const std::string d101 = shop.ReceiveCertified({.heat = "K3317", .length = 1100, .kind = "drop", .ends = 1}).at(0);
   shop.AddLine({.line = "20", .length = 240, .quantity = 4});
   shop.Fetch(d101, {{.count = 4, .length = 240, .line = "20"}});
-  const Json done = shop.Record(d101, Good(3, 240, "20"), DropLeft(292),
-                                {{"measured_nm", Mm(1018)}, {"reason", "old tape reading"}});
+  const Json done = shop.Record(d101, Good(3, 240, "20"), DropLeft(292), {{"measured_nm", Mm(1018)}, {"reason", "old tape reading"}});
   EXPECT_EQ(shop.LengthOf(done.at("drop_tag")), Mm(292));
   EXPECT_EQ(shop.Balance("K3317", "unexplained"), Mm(82));
-  EXPECT_EQ(shop.Balance("K3317", "on site") + shop.Balance("K3317", "kerf") +
-                shop.Balance("K3317", "on hand") + Mm(82),
-            Mm(1100));
-  EXPECT_EQ(shop.Word("select reason || ' by ' || named as w from book.metal_out"),
-            "old tape reading by test_saw");
+  EXPECT_EQ(shop.Balance("K3317", "on site") + shop.Balance("K3317", "kerf") + shop.Balance("K3317", "on hand") + Mm(82), Mm(1100));
+  EXPECT_EQ(shop.Word("select reason || ' by ' || named as w from book.metal_out"), "old tape reading by test_saw");
   EXPECT_EQ(shop.Number("select open as n from api.cut_lines where line_no = '20'"), 1);
 }
 
@@ -158,9 +149,7 @@ TEST_F(Sawing, ARestLongerThanTheArithmeticAllows_HK034_AndOneMuchShorterSaysWhy
 
 TEST_F(Sawing, ScrapMeasuredLongerOrMuchShorterThanTheRestIsHeldToTheSameRule) {
   const auto scrap = [&](std::int64_t mm) {
-    return Code([&] {
-      shop.Record(bar, {Trim(), Good(14, 290)}, {{"fate", "scrap"}, {"length_nm", Mm(mm)}});
-    });
+    return Code([&] { shop.Record(bar, {Trim(), Good(14, 290)}, {{"fate", "scrap"}, {"length_nm", Mm(mm)}}); });
   };
   EXPECT_EQ(scrap(5000), "HK034");
   EXPECT_EQ(scrap(100), "HK026");
@@ -210,8 +199,7 @@ TEST_F(Sawing, ThePieceKeepsItsTagOnlyWhenNothingButATrimWasTaken_HK026) {
   EXPECT_EQ(Code([&] { shop.Record(bar, Trim(), SamePiece()); }), "HK026");  // 14 planned, none cut: why?
   shop.Record(bar, Trim(), SamePiece(), {{"reason", "the order waits"}});
   EXPECT_EQ(shop.LengthOf(bar), Mm(5988));
-  EXPECT_EQ(shop.Word("select missing || ' ' || why || ' ' || said_by as w from api.open_pieces"),
-            "14 the order waits test_saw");
+  EXPECT_EQ(shop.Word("select missing || ' ' || why || ' ' || said_by as w from api.open_pieces"), "14 the order waits test_saw");
   EXPECT_EQ(shop.Word("select ends || ' ' || state as w from book.piece where tag = $1", {bar}), "1 on rack");
   EXPECT_EQ(Code([&] { shop.Record(bar, Good(1, 290), SamePiece()); }), "HK026");
   EXPECT_TRUE(shop.Promise(bar, {{.count = 14}}).contains("plan"));
@@ -224,8 +212,7 @@ TEST_F(Sawing, AWrongPullIsAnsweredInWordsAndRemembered) {
   EXPECT_EQ(shop.Pull("A0").at("refused"), "HK024");
   EXPECT_EQ(shop.Pull(bar).at("layout"), 1);
   EXPECT_EQ(shop.Pull(bar).at("refused"), "HK043");
-  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where who = 'test_saw' and deed = 'pull'"),
-            4);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.refusals where who = 'test_saw' and deed = 'pull'"), 4);
   EXPECT_EQ(Code([&] { shop.Pull(bar, "9"); }), "HK023");
 }
 
@@ -238,10 +225,7 @@ TEST_F(Sawing, APlanIsDoneWhenItsLastLayoutIs) {
 
 TEST_F(Sawing, NothingIsShippedToAnotherCustomerThanItsOrders_HK042) {
   shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900));
-  EXPECT_EQ(Code([&] {
-              Do(shop.planner, "ship",
-                 {R"({"note":"D1","customer":"Ister","lines":[{"order":"O1","line":"10","count":1}]})"});
-            }),
+  EXPECT_EQ(Code([&] { Do(shop.planner, "ship", {R"({"note":"D1","customer":"Ister","lines":[{"order":"O1","line":"10","count":1}]})"}); }),
             "HK042");
 }
 
@@ -249,10 +233,7 @@ TEST_F(Sawing, ShippingNeedsAPlainCountOfPiecesThatAreThere) {
   shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900));
   EXPECT_EQ(Code([&] { shop.Ship("D1", 15); }), "HK034");
   EXPECT_EQ(Code([&] { shop.Ship("D1", 0); }), "HK026");
-  EXPECT_EQ(Code([&] {
-              Do(shop.planner, "ship",
-                 {R"({"note":"D1","customer":"Pallant","lines":[{"order":"O1","line":"10"}]})"});
-            }),
+  EXPECT_EQ(Code([&] { Do(shop.planner, "ship", {R"({"note":"D1","customer":"Pallant","lines":[{"order":"O1","line":"10"}]})"}); }),
             "HK026");
   shop.Ship("D1", 4);
   EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK041");  // a delivery note leaves once

@@ -21,9 +21,7 @@ TEST_F(Scenarios, DropFirstAndOneHeat) {
                       " where d.tag = $1",
                       {d103}),
             d102 + " M2208");
-  EXPECT_EQ(
-      shop.Balance("M2208", "on site") + shop.Balance("M2208", "kerf") + shop.Balance("M2208", "on hand"),
-      Mm(1900));
+  EXPECT_EQ(shop.Balance("M2208", "on site") + shop.Balance("M2208", "kerf") + shop.Balance("M2208", "on hand"), Mm(1900));
 }
 
 // Round 2 in x 12 ft, 9 x 13 7/8 in, kerf 0.063 in, trim 0.5 in, dead end 2 in: 457.073 mm are left, exactly,
@@ -33,23 +31,23 @@ TEST_F(Scenarios, InchesAndMillimetresComeToTheSameNanometres) {
   constexpr std::int64_t kInch = 25'400'000;
   const std::int64_t kerf = kInch * 63 / 1000, trim = kInch / 2, piece = kInch * 111 / 8, bar = 144 * kInch;
   EXPECT_EQ(piece, 352'425'000);
-  const Json inch_saw{{"saws", Json::array({{{"saw", "inch"},
-                                             {"place", "SAW-3"},
-                                             {"max_section_nm", Mm(260)},
-                                             {"band", "27 x 0.9"},
-                                             {"kerf_nm", kerf},
-                                             {"trim_nm", trim},
-                                             {"grip_nm", 2 * kInch}}})}};
+  const Json inch_saw{{"saws",
+                       Json::array({{{"saw", "inch"},
+                                     {"place", "SAW-3"},
+                                     {"max_section_nm", Mm(260)},
+                                     {"band", "27 x 0.9"},
+                                     {"kerf_nm", kerf},
+                                     {"trim_nm", trim},
+                                     {"grip_nm", 2 * kInch}}})}};
   Do(shop.owner, "define_shop", {inch_saw.dump()});
   const Json two_inch{{"shape", "round"}, {"dim1_nm", 2 * kInch}, {"label", "round 2 in"}};
   Json line = LineJson({.heat = "S1", .grade = "1.4404", .papers_state = "none"}, "1");
   line["section"] = two_inch;
   line["length_nm"] = bar;
-  const std::string tag = Do(shop.clerk, "receive_delivery",
-                             {Json({{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({line})}})
-                                  .dump()})["lines"][0]["tags"][0];
-  const Json wanted{{"order", "O1"},     {"line", "10"},       {"section", two_inch},
-                    {"grade", "1.4404"}, {"length_nm", piece}, {"quantity", 9}};
+  const std::string tag =
+      Do(shop.clerk, "receive_delivery",
+         {Json({{"note", "N1"}, {"supplier", "Vandrek"}, {"lines", Json::array({line})}}).dump()})["lines"][0]["tags"][0];
+  const Json wanted{{"order", "O1"}, {"line", "10"}, {"section", two_inch}, {"grade", "1.4404"}, {"length_nm", piece}, {"quantity", 9}};
   Do(shop.planner, "add_cut_list", {Json({{"name", "L"}, {"lines", Json::array({wanted})}}).dump()});
   Json plan = shop.PlanFor(tag, {}, "inch");
   Json& layout = plan["layouts"][0];
@@ -62,8 +60,7 @@ TEST_F(Scenarios, InchesAndMillimetresComeToTheSameNanometres) {
 // Customer's own 2 x 3 000: 5 x 500 of it leave 490, kept though the house keeps from 600, never for anybody
 // else.
 TEST_F(Scenarios, CustomersOwnMetalServesThatCustomerOnlyAndItsRestIsKept) {
-  Do(shop.owner, "set_rules",
-     {Json({{"keep", Json::array({{{"grade", "1.4404"}, {"keep_nm", Mm(600)}}})}}).dump()});
+  Do(shop.owner, "set_rules", {Json({{"keep", Json::array({{{"grade", "1.4404"}, {"keep_nm", Mm(600)}}})}}).dump()});
   const Bars theirs{.heat = "E1",
                     .grade = "1.4404",
                     .condition = "",
@@ -82,18 +79,11 @@ TEST_F(Scenarios, CustomersOwnMetalServesThatCustomerOnlyAndItsRestIsKept) {
                   .grade = "1.4404",
                   .owner = "Ister",
                   .round = 50},
-                 {.line = "other",
-                  .length = 400,
-                  .quantity = 1,
-                  .customer = "Drewe",
-                  .papers = "none",
-                  .grade = "1.4404",
-                  .round = 50}});
+                 {.line = "other", .length = 400, .quantity = 1, .customer = "Drewe", .papers = "none", .grade = "1.4404", .round = 50}});
   EXPECT_EQ(Code([&] { shop.Promise(tags[1], {{.count = 1, .length = 400, .line = "other"}}); }), "HK042");
   shop.Fetch(tags[0], {{.count = 5, .length = 500, .line = "own"}});
   const std::string rest = shop.Record(tags[0], Good(5, 500, "own"), DropLeft(490)).at("drop_tag");
-  EXPECT_EQ(shop.Word("select owner || ' ' || length_nm as w from api.stock_on_hand where tag = $1", {rest}),
-            "Ister 490000000");
+  EXPECT_EQ(shop.Word("select owner || ' ' || length_nm as w from api.stock_on_hand where tag = $1", {rest}), "Ister 490000000");
   EXPECT_EQ(Code([&] { shop.Promise(rest, {{.count = 1, .length = 400, .line = "other"}}); }), "HK042");
   EXPECT_EQ(shop.Number("select sum(mass_g)::bigint as n from api.stock_on_hand where owner = 'Ister'"),
             54821);  // 3 490 mm at 15.708 kg/m
@@ -101,7 +91,8 @@ TEST_F(Scenarios, CustomersOwnMetalServesThatCustomerOnlyAndItsRestIsKept) {
   // the other customer's piece comes from our own bar, and only that is worth anything to us
   Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "1.4404", "cents_per_tonne": 480000, "scrap_cents_per_tonne": 120000}]})"});
   EXPECT_EQ(shop.Number("select count(*) as n from api.stock_value"), 0);
-  const std::string ours = shop.Receive({.heat = "E2", .grade = "1.4404", .condition = "", .length = 4000, .papers_state = "none", .round = 50}).at(0);
+  const std::string ours =
+      shop.Receive({.heat = "E2", .grade = "1.4404", .condition = "", .length = 4000, .papers_state = "none", .round = 50}).at(0);
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where owner <> 'ours' and tag = $1", {ours}), 0);
   shop.Fetch(ours, {{.count = 1, .length = 400, .line = "other"}});
   const std::string left = shop.Record(ours, {Trim(), Good(1, 400, "other")}, DropLeft(3586)).at("drop_tag");
@@ -120,8 +111,7 @@ TEST_F(Scenarios, PapersThatAreTooWeakAreNotTakenEvenForTheLastFour) {
   Json plan = shop.PlanFor(strong, {{.count = 21, .length = 280}});
   EXPECT_EQ(plan["layouts"][0]["left_nm"], Mm(66));
   EXPECT_EQ(plan["layouts"][0]["left"], "scrap");
-  plan["shorts"] =
-      Json::array({{{"order", "O1"}, {"line", "10"}, {"missing", 4}, {"why", "no more 3.1 metal"}}});
+  plan["shorts"] = Json::array({{{"order", "O1"}, {"line", "10"}, {"missing", 4}, {"why", "no more 3.1 metal"}}});
   EXPECT_TRUE(Do(shop.planner, "commit_plan", {plan.dump()}).contains("plan"));
   EXPECT_EQ(shop.Number("select missing as n from api.plan_shorts"), 4);
   EXPECT_EQ(Code([&] { shop.Promise(strong, {{.count = 22, .length = 280}}); }),
@@ -137,10 +127,10 @@ TEST_F(Scenarios, PapersThatAreTooWeakAreNotTakenEvenForTheLastFour) {
 TEST_F(Scenarios, ABundleIsPlannedWithItsOwnDeadEndAndCutInTwentyStrokes) {
   const auto tags = shop.ReceiveCertified({.heat = "C30", .grade = "C45E", .count = 5, .round = 30});
   const std::string other = shop.ReceiveCertified({.heat = "C31", .grade = "C45E", .round = 30}).at(0);
-  shop.AddLines({{.length = 300, .quantity = 95, .grade = "C45E", .one_heat = "H", .round = 30}, {.line = "20", .length = 300, .quantity = 19, .grade = "C45E", .round = 30}});
+  shop.AddLines({{.length = 300, .quantity = 95, .grade = "C45E", .one_heat = "H", .round = 30},
+                 {.line = "20", .length = 300, .quantity = 19, .grade = "C45E", .round = 30}});
   Json plan = shop.PlanFor(tags[0], {{.count = 19, .length = 300}});
-  for (std::size_t i = 1; i < 5; ++i)
-    plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300}})["layouts"][0]);
+  for (std::size_t i = 1; i < 5; ++i) plan["layouts"].push_back(shop.PlanFor(tags[i], {{.count = 19, .length = 300}})["layouts"][0]);
   EXPECT_EQ(plan["layouts"][4]["left_nm"], Mm(250));
   plan["bundled"] = true;
   EXPECT_EQ(Code([&] { Do(shop.planner, "commit_plan", {plan.dump()}); }),

@@ -2,9 +2,7 @@
 
 namespace heatkeep {
 
-Json Round(std::int64_t mm) {
-  return {{"shape", "round"}, {"dim1_nm", Mm(mm)}, {"label", "round " + std::to_string(mm)}};
-}
+Json Round(std::int64_t mm) { return {{"shape", "round"}, {"dim1_nm", Mm(mm)}, {"label", "round " + std::to_string(mm)}}; }
 
 Json LineJson(const Bars& b, const std::string& line) {
   Json n{{"line", line},
@@ -29,20 +27,14 @@ Json LineJson(const Bars& b, const std::string& line) {
   return n;
 }
 
-Json Good(int count, std::int64_t length, const std::string& line, const std::string& order,
-          std::int64_t kerf) {
-  return {{"class", "good"}, {"order", order},          {"line", line},
-          {"count", count},  {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}};
+Json Good(int count, std::int64_t length, const std::string& line, const std::string& order, std::int64_t kerf) {
+  return {{"class", "good"}, {"order", order}, {"line", line}, {"count", count}, {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}};
 }
 Json Trim() { return {{"class", "trim"}, {"length_nm", Mm(10)}, {"kerf_nm", Mm(2)}}; }
-Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count,
-           std::int64_t kerf) {
-  return {
-      {"class", word}, {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}, {"fault", fault}, {"count", count}};
+Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count, std::int64_t kerf) {
+  return {{"class", word}, {"length_nm", Mm(length)}, {"kerf_nm", Mm(kerf)}, {"fault", fault}, {"count", count}};
 }
-Json DropLeft(std::int64_t length, const std::string& place) {
-  return {{"fate", "drop"}, {"length_nm", Mm(length)}, {"place", place}};
-}
+Json DropLeft(std::int64_t length, const std::string& place) { return {{"fate", "drop"}, {"length_nm", Mm(length)}, {"place", place}}; }
 Json ScrapLeft() { return {{"fate", "scrap"}, {"bin", "bin 2"}}; }
 Json SamePiece(const std::string& place) { return {{"fate", "same piece"}, {"place", place}}; }
 
@@ -65,24 +57,15 @@ Json Do(Connection& who, const std::string& deed, const std::vector<Param>& para
 namespace {
 
 Json SawJson(const std::string& name, std::int64_t most, std::int64_t trim, std::int64_t grip) {
-  return {{"saw", name},
-          {"place", "SAW-" + name},
-          {"max_section_nm", Mm(most)},
-          {"band", "34 x 1.1"},
-          {"kerf_nm", Mm(2)},
-          {"trim_nm", Mm(trim)},
-          {"grip_nm", Mm(grip)},
-          {"grip_bundle_nm", Mm(grip == 0 ? 0 : 120)}};
+  return {{"saw", name},      {"place", "SAW-" + name}, {"max_section_nm", Mm(most)}, {"band", "34 x 1.1"},
+          {"kerf_nm", Mm(2)}, {"trim_nm", Mm(trim)},    {"grip_nm", Mm(grip)},        {"grip_bundle_nm", Mm(grip == 0 ? 0 : 120)}};
 }
 
-Json PlaceJson(const std::string& name, const std::string& kind) {
-  return {{"place", name}, {"site", "main"}, {"kind", kind}};
-}
+Json PlaceJson(const std::string& name, const std::string& kind) { return {{"place", name}, {"site", "main"}, {"kind", kind}}; }
 
 Json GradeJson(const std::string& name, const std::string& number, int density) {
-  return {{"designation", name},  {"number", number},         {"family", "steel"},
-          {"standard", "EN"},     {"density_kg_m3", density}, {"density_source", "invented"},
-          {"source", "invented"}, {"evidence", "none"}};
+  return {{"designation", name},          {"number", number},     {"family", "steel"}, {"standard", "EN"}, {"density_kg_m3", density},
+          {"density_source", "invented"}, {"source", "invented"}, {"evidence", "none"}};
 }
 
 Json TheShop() {
@@ -92,26 +75,20 @@ Json TheShop() {
   light["max_mass_g"] = 100'000;
   const auto customer = [](const char* name) { return Json{{"name", name}, {"customer", true}}; };
   const auto mill = [](const char* name) { return Json{{"name", name}, {"mill", true}, {"supplier", true}}; };
-  return {{"parties",
-           {mill("Vandrek"), mill("Kestholm"), customer("Pallant"), customer("Drewe"), customer("Ister")}},
+  return {{"parties", {mill("Vandrek"), mill("Kestholm"), customer("Pallant"), customer("Drewe"), customer("Ister")}},
           {"sites", Json::array({{{"site", "main"}, {"letter", "A"}, {"offline_letter", "Q"}}})},
           {"places",
-           {high, low, light, PlaceJson("GATE", "gate"), PlaceJson("SAW-1", "saw"), PlaceJson("SAW-2", "saw"),
-            PlaceJson("SAW-3", "saw"), PlaceJson("QUAR", "quarantine")}},
+           {high, low, light, PlaceJson("GATE", "gate"), PlaceJson("SAW-1", "saw"), PlaceJson("SAW-2", "saw"), PlaceJson("SAW-3", "saw"),
+            PlaceJson("QUAR", "quarantine")}},
           {"saws", {SawJson("1", 260, 10, 60), SawJson("2", 500, 10, 60), SawJson("3", 260, 0, 0)}}};
 }
 
 }  // namespace
 
 SmallShop::SmallShop()
-    : clerk(book.As("clerk")),
-      planner(book.As("planner")),
-      saw(book.As("saw")),
-      quality(book.As("quality")),
-      owner(book.As("owner")),
+    : clerk(book.As("clerk")), planner(book.As("planner")), saw(book.As("saw")), quality(book.As("quality")), owner(book.As("owner")),
       admin(book.Admin()) {
-  const Json grades{GradeJson("42CrMo4", "1.7225", 7850), GradeJson("C45E", "1.1191", 7850),
-                    GradeJson("X2CrNiMo17-12-2", "1.4404", 8000)};
+  const Json grades{GradeJson("42CrMo4", "1.7225", 7850), GradeJson("C45E", "1.1191", 7850), GradeJson("X2CrNiMo17-12-2", "1.4404", 8000)};
   Do(owner, "define_grade", {grades.dump()});
   Do(owner, "define_shop", {TheShop().dump()});
   const Json rules{{"keep", Json::array({{{"keep_nm", Mm(150)}}})}, {"settings", {{"tape_doubt_nm", "0"}, {"heat_read_back", "no"}}}};
@@ -120,8 +97,7 @@ SmallShop::SmallShop()
 
 Json SmallShop::Deliver(const std::string& note, const std::vector<Bars>& lines) {
   Json body{{"note", note}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
-  for (const Bars& line : lines)
-    body["lines"].push_back(LineJson(line, std::to_string(body["lines"].size() + 1)));
+  for (const Bars& line : lines) body["lines"].push_back(LineJson(line, std::to_string(body["lines"].size() + 1)));
   return Do(clerk, "receive_delivery", {body.dump()});
 }
 
@@ -136,18 +112,18 @@ Json SmallShop::Certify(const std::string& heat, const Bars& as, const std::stri
                   {"number", number},
                   {"type", type},
                   {"issued_on", "2026-01-02"},
-                  {"lots", Json::array({{{"heat", heat},
-                                         {"section", Round(as.round)},
-                                         {"condition", as.condition},
-                                         {"grade", as.grade},
-                                         {"heat_analysis", {{"C", "410000"}}}}})}};
+                  {"lots",
+                   Json::array({{{"heat", heat},
+                                 {"section", Round(as.round)},
+                                 {"condition", as.condition},
+                                 {"grade", as.grade},
+                                 {"heat_analysis", {{"C", "410000"}}}}})}};
   return Do(quality, "file_document", {body.dump()});
 }
 
 std::vector<std::string> SmallShop::ReceiveCertified(const Bars& bars) {
   const std::vector<std::string> tags = Receive(bars);
-  if (Word("select papers_state::text as w from book.lot where heat = $1 order by lot_id desc limit 1",
-           {bars.heat}) != "here")
+  if (Word("select papers_state::text as w from book.lot where heat = $1 order by lot_id desc limit 1", {bars.heat}) != "here")
     Certify(bars.heat, bars);
   return tags;
 }
@@ -178,10 +154,8 @@ Json SmallShop::AddLines(const std::vector<Wanted>& wanted) {
 }
 
 Json SmallShop::PlanFor(const std::string& tag, const std::vector<Cuts>& cuts, const std::string& saw_name) {
-  const Row piece =
-      admin.Execute("select length_nm, ends, version, owner_id from book.piece where tag = $1", {tag}).Only();
-  const Row on =
-      admin.Execute("select kerf_nm, trim_nm, grip_nm from api.saws where saw = $1", {saw_name}).Only();
+  const Row piece = admin.Execute("select length_nm, ends, version, owner_id from book.piece where tag = $1", {tag}).Only();
+  const Row on = admin.Execute("select kerf_nm, trim_nm, grip_nm from api.saws where saw = $1", {saw_name}).Only();
   const bool rough = piece.Int("ends") == 0 && on.Int("trim_nm") > 0;
   const std::int64_t trim = rough ? on.Int("trim_nm") : 0;
   std::int64_t kerf = rough ? on.Int("kerf_nm") : 0, left = piece.Int("length_nm") - trim - kerf;
@@ -219,9 +193,7 @@ Json SmallShop::Promise(const std::string& tag, const std::vector<Cuts>& cuts, c
   return Do(planner, "commit_plan", {PlanFor(tag, cuts, saw_name).dump()});
 }
 
-Json SmallShop::Pull(const std::string& tag, const std::string& saw_name) {
-  return Do(saw, "pull", {tag, saw_name});
-}
+Json SmallShop::Pull(const std::string& tag, const std::string& saw_name) { return Do(saw, "pull", {tag, saw_name}); }
 
 void SmallShop::Fetch(const std::string& tag, const std::vector<Cuts>& cuts) {
   ASSERT_TRUE(Promise(tag, cuts).contains("plan"));
@@ -229,23 +201,16 @@ void SmallShop::Fetch(const std::string& tag, const std::vector<Cuts>& cuts) {
 }
 
 Json SmallShop::Record(const std::string& tag, const Json& strokes, const Json& left, const Json& more) {
-  Json body{{"tag", tag},
-            {"saw", "1"},
-            {"strokes", strokes.is_object() ? Json::array({strokes}) : strokes},
-            {"finish", !left.is_null()}};
+  Json body{{"tag", tag}, {"saw", "1"}, {"strokes", strokes.is_object() ? Json::array({strokes}) : strokes}, {"finish", !left.is_null()}};
   if (!left.is_null()) body["left"] = left;
   body.update(more);
   return Do(saw, "record_cut", {body.dump()});
 }
 
-Json SmallShop::Hold(const std::string& heat) {
-  return Do(quality, "place_hold", {"heat", heat, std::nullopt, "letter of the mill"});
-}
+Json SmallShop::Hold(const std::string& heat) { return Do(quality, "place_hold", {"heat", heat, std::nullopt, "letter of the mill"}); }
 
 Json SmallShop::Ship(const std::string& note, int count, const std::string& line, const std::string& order) {
-  const Json body{{"note", note},
-                  {"customer", "Pallant"},
-                  {"lines", Json::array({{{"order", order}, {"line", line}, {"count", count}}})}};
+  const Json body{{"note", note}, {"customer", "Pallant"}, {"lines", Json::array({{{"order", order}, {"line", line}, {"count", count}}})}};
   return Do(planner, "ship", {body.dump()});
 }
 
@@ -255,12 +220,10 @@ std::int64_t SmallShop::Number(const std::string& sql, const std::vector<Param>&
 std::string SmallShop::Word(const std::string& sql, const std::vector<Param>& params) {
   return admin.Execute(sql, params).Only().OptionalText("w").value_or("");
 }
-std::int64_t SmallShop::LengthOf(const std::string& tag) {
-  return Number("select length_nm as n from book.piece where tag = $1", {tag});
-}
+std::int64_t SmallShop::LengthOf(const std::string& tag) { return Number("select length_nm as n from book.piece where tag = $1", {tag}); }
 std::int64_t SmallShop::Balance(const std::string& heat, const std::string& word) {
-  const Result rows = quality.Execute(
-      "select sum(length_nm)::bigint as n from api.metal_balance('heat', $1) where class = $2", {heat, word});
+  const Result rows =
+      quality.Execute("select sum(length_nm)::bigint as n from api.metal_balance('heat', $1) where class = $2", {heat, word});
   return rows.Only().OptionalInt("n").value_or(0);
 }
 
@@ -269,8 +232,7 @@ std::string SmallShop::Raw(const std::string& script, const std::string& deed) {
     Connection fresh = book.Admin();
     return Code([&] {
       Transaction all(fresh);
-      fresh.ExecuteScript(before + "select set_config('heatkeep.deed', " + fresh.QuoteText(deed) +
-                          ", true); " + script);
+      fresh.ExecuteScript(before + "select set_config('heatkeep.deed', " + fresh.QuoteText(deed) + ", true); " + script);
       all.Commit();
     });
   };
@@ -281,8 +243,7 @@ std::string SmallShop::Raw(const std::string& script, const std::string& deed) {
 std::vector<std::string> SmallShop::Broken() {
   std::vector<std::string> words;
   for (const Row row : quality.Execute("select * from api.verify_book() where not ok"))
-    if (row.Text("check") != "the server keeps what it says")
-      words.push_back(row.Text("check") + ": " + row.Text("detail"));
+    if (row.Text("check") != "the server keeps what it says") words.push_back(row.Text("check") + ": " + row.Text("detail"));
   return words;
 }
 

@@ -41,8 +41,7 @@ struct Wanted {
   std::string line = "10";
   std::int64_t length = 290;
   int quantity = 14;
-  std::string order = "O1", customer = "Pallant", papers = "3.1", grade = "42CrMo4", condition = {},
-              owner = {}, one_heat = {};
+  std::string order = "O1", customer = "Pallant", papers = "3.1", grade = "42CrMo4", condition = {}, owner = {}, one_heat = {};
   std::int64_t round = 80, minus = 0, plus = 0;
   std::optional<int> max_heats = {};
 };
@@ -54,11 +53,9 @@ struct Cuts {
 };
 
 // Strokes and what is left, as record_cut takes them.
-Json Good(int count, std::int64_t length, const std::string& line = "10", const std::string& order = "O1",
-          std::int64_t kerf = 2);
+Json Good(int count, std::int64_t length, const std::string& line = "10", const std::string& order = "O1", std::int64_t kerf = 2);
 Json Trim();
-Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count = 1,
-           std::int64_t kerf = 2);
+Json Fault(const std::string& word, std::int64_t length, const std::string& fault, int count = 1, std::int64_t kerf = 2);
 Json DropLeft(std::int64_t length, const std::string& place = "B1-1");
 Json ScrapLeft();
 Json SamePiece(const std::string& place = "B1-1");
@@ -90,11 +87,9 @@ class SmallShop {
   // Promise and pull, both of which must succeed.
   void Fetch(const std::string& tag, const std::vector<Cuts>& cuts);
   // One record_cut; finished when `left` is not null. `more` is merged into the body.
-  Json Record(const std::string& tag, const Json& strokes, const Json& left = nullptr,
-              const Json& more = Json::object());
+  Json Record(const std::string& tag, const Json& strokes, const Json& left = nullptr, const Json& more = Json::object());
   Json Hold(const std::string& heat);
-  Json Ship(const std::string& note, int count, const std::string& line = "10",
-            const std::string& order = "O1");
+  Json Ship(const std::string& note, int count, const std::string& line = "10", const std::string& order = "O1");
 
   // Looking behind the book's back.
   std::int64_t Number(const std::string& sql, const std::vector<Param>& params = {});
@@ -126,9 +121,7 @@ template <typename Call>
 DbError Refusal(Call&& call) {
   try {
     call();
-  } catch (const DbError& error) {
-    return error;
-  }
+  } catch (const DbError& error) { return error; }
   return {DbError::Kind::Bug, "", "was not refused"};
 }
 template <typename Call>

@@ -12,14 +12,14 @@ struct TakenUpAgain : ShopTest {
   }
   // The bar cut to 13 good and one reject of 285; answers the reject's number.
   std::int64_t CutWithReject() {
-    const Json reject{{"class", "reject"}, {"order", "O1"}, {"line", "10"}, {"length_nm", Mm(285)}, {"kerf_nm", Mm(2)}, {"fault", "out of square"}};
+    const Json reject{{"class", "reject"},    {"order", "O1"},    {"line", "10"},
+                      {"length_nm", Mm(285)}, {"kerf_nm", Mm(2)}, {"fault", "out of square"}};
     const Json done = shop.Record(bar, {Trim(), Good(13, 290), reject}, DropLeft(1905));
     drop = done.at("drop_tag");
     return done.at("rejects").at(0);
   }
   int Happenings(const std::string& tag, const std::string& deed) {
-    return static_cast<int>(
-        shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
+    return static_cast<int>(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
   }
   void ExpectBalance(const std::string& heat, const std::vector<std::pair<std::string, std::int64_t>>& classes) {
     for (const auto& [word, mm] : classes) EXPECT_EQ(shop.Balance(heat, word), Mm(mm)) << word;
@@ -71,15 +71,18 @@ TEST_F(TakenUpAgain, ADropsLabelSaysItsHeatAndAnotherHeatOnItIsRefused_HK044) {
 TEST_F(TakenUpAgain, ARejectIsUsedAsADropUnderANewTag) {
   const std::int64_t reject = CutWithReject();
   const auto reuse = [&](std::int64_t mm, const char* heat = "M2208") {
-    return Do(shop.planner, "reuse_reject",
-              {Json({{"reject", reject}, {"length_nm", Mm(mm)}, {"place", "B1-2"}, {"heat", heat}, {"reason", "square enough for 250"}}).dump()});
+    return Do(
+        shop.planner, "reuse_reject",
+        {Json({{"reject", reject}, {"length_nm", Mm(mm)}, {"place", "B1-2"}, {"heat", heat}, {"reason", "square enough for 250"}}).dump()});
   };
   EXPECT_EQ(Code([&] { reuse(290); }), "HK034");
   EXPECT_EQ(Code([&] { reuse(284, "M2209"); }), "HK044");
   const std::string tag = reuse(284).at("tag");
   EXPECT_NE(tag, bar);
   EXPECT_EQ(shop.LengthOf(tag), Mm(284));
-  ExpectBalance("M2208", {{"received", 6000}, {"on site", 13 * 290}, {"reject", 0}, {"on hand", 284 + 1905}, {"kerf", 30}, {"trim", 10}, {"unexplained", 1}});
+  ExpectBalance(
+      "M2208",
+      {{"received", 6000}, {"on site", 13 * 290}, {"reject", 0}, {"on hand", 284 + 1905}, {"kerf", 30}, {"trim", 10}, {"unexplained", 1}});
   EXPECT_EQ(shop.Word("select reused_as as w from api.rejects"), tag);
   EXPECT_GE(Happenings(tag, "reuse_reject"), 1);
   EXPECT_EQ(Code([&] { reuse(284); }), "HK043");
@@ -103,10 +106,14 @@ TEST_F(TakenUpAgain, ARecutIsLinkedToItsReject) {
 
 TEST_F(TakenUpAgain, ARecutComesFromMetalThatIsThereAndLongEnough) {
   const std::int64_t reject = CutWithReject();
-  const auto recut = [&](const std::string& tag) { return Code([&] { Do(shop.planner, "recut", {Json({{"reject", reject}, {"tag", tag}}).dump()}); }); };
+  const auto recut = [&](const std::string& tag) {
+    return Code([&] { Do(shop.planner, "recut", {Json({{"reject", reject}, {"tag", tag}}).dump()}); });
+  };
   EXPECT_EQ(recut(bar), "HK042") << "it is cut up";
   EXPECT_EQ(recut(shop.ReceiveCertified({.length = 280})[0]), "HK034") << "290 are asked for";
-  EXPECT_EQ(shop.Number("select count(*) as n from book.promise r join book.piece p using (piece_id) where r.state = 'live' and p.length_nm = 0"), 0);
+  EXPECT_EQ(
+      shop.Number("select count(*) as n from book.promise r join book.piece p using (piece_id) where r.state = 'live' and p.length_nm = 0"),
+      0);
 }
 
 TEST_F(TakenUpAgain, ARecutFromAnotherHeatNeedsTheCustomersWord_HK042) {
@@ -129,14 +136,16 @@ TEST_F(TakenUpAgain, AnOverCutPieceGoesToStockWithItsHeatAndIsNotShippedSilently
   shop.Record(bar, {Trim(), Good(15, 290)}, DropLeft(1608));
   EXPECT_EQ(shop.Word("select kind as w from api.conflicts"), "more cut than ordered");
   const auto stock = [&](int count, const char* reason) {
-    return Do(shop.saw, "pieces_to_stock", {Json({{"order", "O1"}, {"line", "10"}, {"count", count}, {"place", "B1-2"}, {"reason", reason}}).dump()});
+    return Do(shop.saw, "pieces_to_stock",
+              {Json({{"order", "O1"}, {"line", "10"}, {"count", count}, {"place", "B1-2"}, {"reason", reason}}).dump()});
   };
   EXPECT_EQ(Code([&] { stock(1, ""); }), "HK026");
   EXPECT_EQ(Code([&] { stock(16, "all"); }), "HK034");
   const std::string extra = stock(1, "one too many").at("tags").at(0);
   EXPECT_EQ(shop.LengthOf(extra), Mm(290));
   EXPECT_EQ(shop.Word("select heat as w from api.stock_on_hand where tag = $1", {extra}), "M2208");
-  ExpectBalance("M2208", {{"received", 6000}, {"on site", 14 * 290}, {"on hand", 290 + 1608}, {"kerf", 32}, {"trim", 10}, {"unexplained", 0}});
+  ExpectBalance("M2208",
+                {{"received", 6000}, {"on site", 14 * 290}, {"on hand", 290 + 1608}, {"kerf", 32}, {"trim", 10}, {"unexplained", 0}});
   EXPECT_EQ(Code([&] { shop.Ship("D1", 15); }), "HK034");
   shop.Ship("D1", 14);
 }
@@ -161,7 +170,9 @@ TEST_F(TakenUpAgain, ACancelledOrdersPiecesBecomeStockAndItsPromisesAreFreed) {
   EXPECT_EQ(stopped.at("freed"), Json::array({second}));
   EXPECT_EQ(stopped.at("stock_tags").size(), 4u);
   EXPECT_EQ(stopped.at("at_saw"), Json::array({bar}));
-  ExpectBalance("M2208", {{"received", 18000}, {"shipped", 580}, {"on site", 0}, {"on hand", 4 * 290 + 12000}, {"kerf", 14}, {"trim", 10}, {"at saw", 4236}});
+  ExpectBalance(
+      "M2208",
+      {{"received", 18000}, {"shipped", 580}, {"on site", 0}, {"on hand", 4 * 290 + 12000}, {"kerf", 14}, {"trim", 10}, {"at saw", 4236}});
   shop.Record(bar, Json::array(), DropLeft(4236), {{"reason", "order changed"}});
   EXPECT_EQ(shop.Number("select open as n from api.cut_lines where order_no = 'C'"), 0);
 }
@@ -169,7 +180,14 @@ TEST_F(TakenUpAgain, ACancelledOrdersPiecesBecomeStockAndItsPromisesAreFreed) {
 TEST_F(TakenUpAgain, ATestSliceNamesItsLaboratoryAndNoLengthVanishes) {
   const auto slice = [&](const char* lab) {
     return Do(shop.quality, "take_test_slice",
-              {Json({{"tag", bar}, {"saw", "1"}, {"length_nm", Mm(25)}, {"kerf_nm", Mm(2)}, {"lab", lab}, {"place", "B1-1"}, {"rest_nm", Mm(5973)}}).dump()});
+              {Json({{"tag", bar},
+                     {"saw", "1"},
+                     {"length_nm", Mm(25)},
+                     {"kerf_nm", Mm(2)},
+                     {"lab", lab},
+                     {"place", "B1-1"},
+                     {"rest_nm", Mm(5973)}})
+                   .dump()});
   };
   EXPECT_EQ(Code([&] { slice(""); }), "HK026");
   const std::string rest = slice("LAB 77").at("drop_tag");
@@ -182,8 +200,7 @@ TEST_F(TakenUpAgain, ATestSliceNamesItsLaboratoryAndNoLengthVanishes) {
 TEST_F(TakenUpAgain, ScrapGoesToTheBinOfItsAlloyGroupWithItsMass) {
   Bins();
   const auto left = [](const char* bin) { return Json{{"fate", "scrap"}, {"bin", bin}}; };
-  for (const char* bin : {"BIN-3", "BIN-9", ""})
-    EXPECT_NE(Code([&] { shop.Record(bar, {Trim(), Good(14, 290)}, left(bin)); }), "") << bin;
+  for (const char* bin : {"BIN-3", "BIN-9", ""}) EXPECT_NE(Code([&] { shop.Record(bar, {Trim(), Good(14, 290)}, left(bin)); }), "") << bin;
   const DbError mixed = Refusal([&] { shop.Record(bar, {Trim(), Good(14, 290)}, left("BIN-3")); });
   EXPECT_EQ(mixed.sqlstate, "HK042");
   EXPECT_EQ(mixed.message, "bin BIN-3 is for stainless; this is Cr-Mo");

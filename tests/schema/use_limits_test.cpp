@@ -54,7 +54,8 @@ TEST_F(UseLimits, DamageIsRecordedByAnybodyAndStopsThePieceOnlyWhereItIsNotUsabl
 }
 
 TEST_F(UseLimits, ADowngradeGoesDownOnlyAndSaysWhy) {
-  const auto down = [&](Connection& who, const std::string& tag, const std::string& to, const std::string& why = "tests of another section") {
+  const auto down = [&](Connection& who, const std::string& tag, const std::string& to,
+                        const std::string& why = "tests of another section") {
     return DoBody(who, "downgrade", {{"tag", tag}, {"to", to}, {"reason", why}});
   };
   EXPECT_EQ(Code([&] { down(shop.planner, tags[0], "2.2"); }), "42501");
@@ -63,14 +64,18 @@ TEST_F(UseLimits, ADowngradeGoesDownOnlyAndSaysWhy) {
   EXPECT_EQ(Papers(tags[0]), "2.2");
   EXPECT_EQ(Code([&] { down(shop.quality, tags[0], "3.1"); }), "HK042");
   const std::string grade_only = down(shop.quality, tags[1], "grade only").at("new_tag");
-  EXPECT_EQ(shop.Word("select coalesce(heat, 'no heat') || ' ' || grade || ' ' || papers as w from api.stock_on_hand where tag = $1", {grade_only}),
+  EXPECT_EQ(shop.Word("select coalesce(heat, 'no heat') || ' ' || grade || ' ' || papers as w from api.stock_on_hand where tag = $1",
+                      {grade_only}),
             "no heat 42CrMo4 none");
   EXPECT_EQ(shop.Balance("M2208", "received"), Mm(24000));
   EXPECT_EQ(shop.Balance("M2208", "passed on"), Mm(6000));
   EXPECT_EQ(shop.Balance("M2208", "on hand"), Mm(18000));
   // the metal's story is one, whichever tag is asked
   for (const std::string& tag : {tags[1], grade_only})
-    EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('piece', $1) where name in ($2, $3)", {tag, tags[1], grade_only}).Only().Int("n"), 2);
+    EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('piece', $1) where name in ($2, $3)", {tag, tags[1], grade_only})
+                  .Only()
+                  .Int("n"),
+              2);
 }
 
 TEST_F(UseLimits, AHoldOfWhatItWasStopsWhatItIsNow) {
@@ -98,13 +103,27 @@ TEST_F(UseLimits, HeldMetalIsNotEditedSoldOrSentAwayAndStaysAsEvidence_HK040) {
   shop.Hold("M2208");
   const std::string& tag = tags[0];
   const std::vector<std::function<void()>> tries{
-      [&] { Do(shop.saw, "correct_length", {tag, Mm(5990), Mm(1), "tape"}); },
-      [&] { Do(shop.quality, "correct_receipt", {tag, LineJson({.heat = "K1"}, "1").dump(), "", "misread"}); },
-      [&] { DoBody(shop.quality, "downgrade", {{"tag", tag}, {"to", "none"}, {"reason", "r"}}); },
-      [&] { DoBody(shop.planner, "sell", {{"tags", {tag}}, {"order", "X"}, {"customer", "Pallant"}, {"note", "L"}}); },
-      [&] { DoBody(shop.clerk, "send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T"}}); },
-      [&] { DoBody(shop.planner, "send_outside", {{"tag", tag}, {"party", "x"}, {"process", "test"}, {"note", "n"}}); },
-      [&] { DoBody(shop.clerk, "return_to_supplier", {{"tag", tag}, {"note", "n"}, {"claim", "c"}, {"reason", "r"}}); }};
+      [&] {
+        Do(shop.saw, "correct_length", {tag, Mm(5990), Mm(1), "tape"});
+      },
+      [&] {
+        Do(shop.quality, "correct_receipt", {tag, LineJson({.heat = "K1"}, "1").dump(), "", "misread"});
+      },
+      [&] {
+        DoBody(shop.quality, "downgrade", {{"tag", tag}, {"to", "none"}, {"reason", "r"}});
+      },
+      [&] {
+        DoBody(shop.planner, "sell", {{"tags", {tag}}, {"order", "X"}, {"customer", "Pallant"}, {"note", "L"}});
+      },
+      [&] {
+        DoBody(shop.clerk, "send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T"}});
+      },
+      [&] {
+        DoBody(shop.planner, "send_outside", {{"tag", tag}, {"party", "x"}, {"process", "test"}, {"note", "n"}});
+      },
+      [&] {
+        DoBody(shop.clerk, "return_to_supplier", {{"tag", tag}, {"note", "n"}, {"claim", "c"}, {"reason", "r"}});
+      }};
   for (std::size_t i = 0; i < tries.size(); ++i) EXPECT_EQ(Code(tries[i]), "HK040") << i;
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tag, "QUAR"}); }), "");  // physically apart
 }
@@ -115,7 +134,8 @@ TEST_F(UseLimits, CondemnedMetalIsNeverFreedAndGoesBackWithAClaim) {
   EXPECT_EQ(DoBody(shop.quality, "condemn_hold", {{"hold_id", hold}, {"reason", "second analysis"}}).at("pieces"), 4);
   EXPECT_EQ(Code([&] { Do(shop.quality, "lift_hold", {hold, "changed my mind"}); }), "HK043");
   EXPECT_EQ(Blocked(tags[0]), "condemned by test_quality: second analysis");
-  const Json gone = DoBody(shop.clerk, "return_to_supplier", {{"tag", tags[0]}, {"note", "R1"}, {"claim", "C9"}, {"reason", "wrong chemistry"}});
+  const Json gone =
+      DoBody(shop.clerk, "return_to_supplier", {{"tag", tags[0]}, {"note", "R1"}, {"claim", "C9"}, {"reason", "wrong chemistry"}});
   EXPECT_EQ(gone.at("words"), "returned to Vandrek, note R1, claim C9: wrong chemistry");
   EXPECT_EQ(gone.at("mass_g"), 236750);
   EXPECT_EQ(shop.Balance("M2208", "returned"), Mm(6000));
@@ -125,13 +145,17 @@ TEST_F(UseLimits, CondemnedMetalIsNeverFreedAndGoesBackWithAClaim) {
 TEST_F(UseLimits, AnAnalysisProvesTheGradeNeverTheHeat_HK042) {
   const std::string found =
       DoBody(shop.saw, "found_piece", {{"section", Round(80)}, {"length_nm", Mm(300)}, {"marks", "none"}, {"place", "QUAR"}}).at("tag");
-  EXPECT_EQ(Code([&] { DoBody(shop.saw, "found_piece", {{"section", Round(80)}, {"length_nm", Mm(300)}, {"marks", "none"}, {"place", "QUAR"}, {"heat", "M2208"}}); }),
+  EXPECT_EQ(Code([&] {
+              DoBody(shop.saw, "found_piece",
+                     {{"section", Round(80)}, {"length_nm", Mm(300)}, {"marks", "none"}, {"place", "QUAR"}, {"heat", "M2208"}});
+            }),
             "HK026");
   Json as_heat{{"tag", found}, {"method", "analysis"}, {"result", "Cr 1.0"}, {"lot", LineJson({}, "1")}};
   EXPECT_EQ(Code([&] { DoBody(shop.quality, "reestablish_identity", as_heat); }), "HK042");
   EXPECT_EQ(Code([&] { DoBody(shop.planner, "reestablish_identity", as_heat); }), "42501");
   const std::string graded =
-      DoBody(shop.quality, "reestablish_identity", {{"tag", found}, {"method", "analysis"}, {"result", "Cr 1.0"}, {"grade", "42CrMo4"}}).at("tag");
+      DoBody(shop.quality, "reestablish_identity", {{"tag", found}, {"method", "analysis"}, {"result", "Cr 1.0"}, {"grade", "42CrMo4"}})
+          .at("tag");
   EXPECT_EQ(shop.Word("select identity::text as w from book.piece join book.lot using (lot_id) where tag = $1", {graded}), "grade only");
   as_heat = {{"tag", graded}, {"method", "mark"}, {"result", "stencil M2208 under the paint"}, {"lot", LineJson({}, "1")}};
   const std::string sure = DoBody(shop.quality, "reestablish_identity", as_heat).at("tag");

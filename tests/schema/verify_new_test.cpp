@@ -29,8 +29,10 @@ struct VerifyNew : ShopTest {
 
 TEST_F(VerifyNew, SaysHowMuchItLookedAt) {
   std::string chains;
-  for (const Row row : shop.quality.Execute("select * from api.verify_new() where \"check\" = 'chains of happenings'")) chains = row.Text("detail");
-  const std::int64_t since = shop.Number("select max(happening_id) - (select max(last_happening_id) from book.seal) as n from book.happening");
+  for (const Row row : shop.quality.Execute("select * from api.verify_new() where \"check\" = 'chains of happenings'"))
+    chains = row.Text("detail");
+  const std::int64_t since =
+      shop.Number("select max(happening_id) - (select max(last_happening_id) from book.seal) as n from book.happening");
   EXPECT_EQ(chains, std::to_string(since) + " happenings since, 0 broken links");
 }
 
@@ -74,7 +76,8 @@ TEST_F(VerifyNew, LooksAtAllOfABookThatWasNeverSealed) {
 TEST_F(VerifyNew, LeavesAnOldRowToVerifyBook) {
   Behind("update book.cut_list set name = 'x'");
   EXPECT_EQ(Failing(), Checks());
-  EXPECT_EQ(shop.Word("select string_agg(\"check\", ',') as w from api.verify_book() where not ok and \"check\" like 'replay%'"), "replay equals the present state");
+  EXPECT_EQ(shop.Word("select string_agg(\"check\", ',') as w from api.verify_book() where not ok and \"check\" like 'replay%'"),
+            "replay equals the present state");
 }
 
 }  // namespace

@@ -66,14 +66,23 @@ void Verify::EveryDeedOfTheSaw() {
   const std::int64_t report = deed(shop.saw, "report_defect", of(tags[1], {{"kind", "seam"}, {"at_nm", 0}, {"words", "w"}})).at("report");
   Do(shop.planner, "answer_defect", {report, "cut on", "only the skin"});
   deed(shop.planner, "recut", of(tags[2], {{"reject", cut.at("rejects").at(0)}}));
-  deed(shop.planner, "reuse_reject", {{"reject", cut.at("rejects").at(0)}, {"length_nm", Mm(280)}, {"place", "B1-2"}, {"heat", "S1"}, {"reason", "r"}});
+  deed(shop.planner, "reuse_reject",
+       {{"reject", cut.at("rejects").at(0)}, {"length_nm", Mm(280)}, {"place", "B1-2"}, {"heat", "S1"}, {"reason", "r"}});
   deed(shop.saw, "pieces_to_stock", of("", {{"count", 1}, {"place", "B1-2"}, {"reason", "one too many"}}));
-  deed(shop.saw, "split_piece", of(tags[3], {{"kerf_nm", Mm(2)}, {"parts", {{{"length_nm", Mm(3000)}, {"place", "B1-1"}, {"heat", "S1"}},
-                                                                           {{"length_nm", Mm(2998)}, {"place", "B1-1"}, {"heat", "S1"}}}}}));
+  deed(
+      shop.saw, "split_piece",
+      of(tags[3],
+         {{"kerf_nm", Mm(2)},
+          {"parts",
+           {{{"length_nm", Mm(3000)}, {"place", "B1-1"}, {"heat", "S1"}}, {{"length_nm", Mm(2998)}, {"place", "B1-1"}, {"heat", "S1"}}}}}));
   deed(shop.quality, "take_test_slice", of(tags[4], {{"length_nm", Mm(20)}, {"kerf_nm", Mm(2)}, {"lab", "7"}, {"place", "B1-1"}}));
   deed(shop.saw, "scrap_piece", of(tags[5], {{"bin", "B"}, {"reason", "bent"}}));
   deed(shop.planner, "scrap_ticket", {{"bin", "B"}, {"dealer", "Kestholm"}, {"ticket", "1"}, {"mass_g", 1000}, {"cents_per_tonne", 1}});
-  EXPECT_EQ(Code([&] { deed(shop.planner, "scrap_ticket", {{"bin", "B"}, {"dealer", "Kestholm"}, {"ticket", "2"}, {"mass_g", 2'000'000'000'000}, {"cents_per_tonne", 1}}); }), "HK026")
+  EXPECT_EQ(Code([&] {
+              deed(shop.planner, "scrap_ticket",
+                   {{"bin", "B"}, {"dealer", "Kestholm"}, {"ticket", "2"}, {"mass_g", 2'000'000'000'000}, {"cents_per_tonne", 1}});
+            }),
+            "HK026")
       << "2 000 000 t are no scrap that was weighed, and would make every sum over the tickets fail";
   deed(shop.planner, "record_consent", of("", {{"papers", "2.2"}, {"agreed_by", "A"}, {"writing", "mail"}, {"cost_cents", 0}}));
   Do(shop.quality, "sign_consent", {1});
@@ -85,15 +94,17 @@ void Verify::EveryDeedOfTheSaw() {
   deed(shop.planner, "commit_plan", both);
   deed(shop.saw, "make_up_bundle", {{"saw", "1"}, {"tags", together}});
   Json bars = Json::array();
-  for (const std::string& one : together) bars.push_back({{"tag", one}, {"strokes", {Trim(), Good(1, 290, "10", "T")}}, {"left", DropLeft(5696)}});
+  for (const std::string& one : together)
+    bars.push_back({{"tag", one}, {"strokes", {Trim(), Good(1, 290, "10", "T")}}, {"left", DropLeft(5696)}});
   deed(shop.saw, "record_bundle", {{"saw", "1"}, {"finish", true}, {"bars", bars}});
-  deed(shop.saw, "send_offline", {{"device", "s"}, {"seq", 1}, {"deed", "put_away"}, {"request", NewRequest().text}, {"body", {{"tag", tags[6]}, {"place", "B1-1"}}}});
+  deed(
+      shop.saw, "send_offline",
+      {{"device", "s"}, {"seq", 1}, {"deed", "put_away"}, {"request", NewRequest().text}, {"body", {{"tag", tags[6]}, {"place", "B1-1"}}}});
 }
 
-constexpr const char *kChains = "chains of happenings", *kEnds = "ends of chains",
-                     *kReplay = "replay equals the present state", *kPieces = "metal balance of every piece",
-                     *kCuts = "metal balance of every closed cut", *kLots = "metal balance of every lot",
-                     *kSeals = "seals";
+constexpr const char *kChains = "chains of happenings", *kEnds = "ends of chains", *kReplay = "replay equals the present state",
+                     *kPieces = "metal balance of every piece", *kCuts = "metal balance of every closed cut",
+                     *kLots = "metal balance of every lot", *kSeals = "seals";
 
 TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   const auto tags = shop.ReceiveCertified({.heat = "K1", .count = 6});
@@ -120,9 +131,7 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Do(shop.quality, "allow_section", {Round(80).dump(), Round(85).dump(), "turned down"});
   Do(shop.planner, "cancel_plan", {plan, "not needed"});
   shop.Fetch(tags[3], {{.count = 14, .line = "2"}});
-  shop.Record(tags[3],
-              {Trim(), Good(13, 290, "2"), Fault("reject", 280, "short"), Fault("crop", 50, "crack")},
-              ScrapLeft());
+  shop.Record(tags[3], {Trim(), Good(13, 290, "2"), Fault("reject", 280, "short"), Fault("crop", 50, "crack")}, ScrapLeft());
   Do(shop.saw, "correct_length", {tags[4], Mm(5990), Mm(2), "tape"});
   Do(shop.saw, "take_tag_block", {"s", "main", 5});
   const std::int64_t hold = shop.Hold("K1").at("hold_id");
@@ -134,15 +143,16 @@ TEST_F(Verify, PassesAfterEveryKindOfDeed) {
   Do(shop.quality, "correct_receipt", {tags[5], LineJson({.heat = "K2"}, "1").dump(), "Ister", "stencil"});
   EveryDeedOfTheSaw();
   shop.Ship("D1", 10);
-  const std::string gone = shop.Word("select d.number as w from book.document d join book.document_lot using (document_id) join book.stroke using (lot_id) "
-                                     "where shipment_line_id is not null order by 1 limit 1");
-  DoBody(shop.quality, "pass_on_document", {{"issuer", "Vandrek"}, {"number", gone}, {"note", "D1"}, {"rule", "EN 10204"}, {"form", "original"}});
+  const std::string gone = shop.Word(
+      "select d.number as w from book.document d join book.document_lot using (document_id) join book.stroke using (lot_id) "
+      "where shipment_line_id is not null order by 1 limit 1");
+  DoBody(shop.quality, "pass_on_document",
+         {{"issuer", "Vandrek"}, {"number", gone}, {"note", "D1"}, {"rule", "EN 10204"}, {"form", "original"}});
   DoBody(shop.quality, "attach_file", {{"issuer", "Vandrek"}, {"number", gone}, {"file_base64", SmallPng()}});
   Json package{{"note", "D1"}, {"without_files", true}, {"sha256", std::string(64, 'a')}, {"pages", 3}};
   package["read"] = shop.Word("select encode(sha256(convert_to(api.package_of($1)::text, 'UTF8')), 'hex') as w", {package.dump()});
   DoBody(shop.quality, "keep_package", package);
-  Json opening{{"name", "start"},
-               {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
+  Json opening{{"name", "start"}, {"lines", Json::array({LineJson({.heat = "", .read_from = "none", .kind = "drop"}, "1")})}};
   Do(shop.clerk, "open_balance", {opening.dump()});
   DoEveryStockDeed(shop);
   const RecordSubject heat{"heat", "K1", ""};
@@ -202,9 +212,8 @@ TEST_P(VerifyEach, OneWordOfOneHappening) {
   EXPECT_EQ(Failing().at(0), kChains);
 }
 INSTANTIATE_TEST_SUITE_P(Words, VerifyEach,
-                         testing::Values("who = 'test_owner'", "at = at + interval '1 us'",
-                                         "true_at = true_at - interval '1 us'", "reason = 'x'",
-                                         "device = 'x'", "deed = 'x'", "request_id = gen_random_uuid()",
+                         testing::Values("who = 'test_owner'", "at = at + interval '1 us'", "true_at = true_at - interval '1 us'",
+                                         "reason = 'x'", "device = 'x'", "deed = 'x'", "request_id = gen_random_uuid()",
                                          "hash = sha256('x')"));
 
 // The last happening of the drop's chain and what it did, as one who knows the book would take them away.
@@ -250,8 +259,7 @@ TEST_F(CutOff, TheDigestOfASealStaysTheSameWhateverIsDoneAfterIt) {
   Do(shop.clerk, "put_away", {drop, "B1-1"});
   EXPECT_EQ(shop.Word("select guard.digest_at($1) as w", {seal.at("last_happening").get<std::int64_t>()}),
             seal.at("digest").get<std::string>());
-  EXPECT_NE(shop.quality.Execute("select digest from api.book_digest()").Only().Text("digest"),
-            seal.at("digest").get<std::string>());
+  EXPECT_NE(shop.quality.Execute("select digest from api.book_digest()").Only().Text("digest"), seal.at("digest").get<std::string>());
   EXPECT_EQ(Failing(), Checks());
 }
 
@@ -270,12 +278,14 @@ struct Seals : Verify {
 };
 
 TEST_F(Seals, AHappeningRewrittenBetweenTwoOfThemIsFoundByTheOneAfterIt) {
-  Behind("update book.happening set hash = sha256('x') where happening_id = (select last_happening_id from book.seal order by seal_id offset 2 limit 1)");
+  Behind(
+      "update book.happening set hash = sha256('x') where happening_id = (select last_happening_id from book.seal order by seal_id offset 2 limit 1)");
   EXPECT_EQ(SealsSaid(), "5 seals, 1 no longer agree");
 }
 
 TEST_F(Seals, OneThatIsChangedBreaksTheNextToo) {
-  Behind("update book.seal set digest = encode(sha256('x'), 'hex') where seal_id = (select seal_id from book.seal order by seal_id offset 1 limit 1)");
+  Behind(
+      "update book.seal set digest = encode(sha256('x'), 'hex') where seal_id = (select seal_id from book.seal order by seal_id offset 1 limit 1)");
   EXPECT_EQ(SealsSaid(), "5 seals, 2 no longer agree");
 }
 
@@ -291,12 +301,14 @@ TEST_F(Seals, TheEndsOfTheChainsAreInTheDigestToo) {
 
 // Until seals were linked, their digest was that of the ends of all chains.
 TEST_F(Seals, AnOlderOneIsHeldAgainstTheEndsOfTheChainsAsTheyWereThen) {
-  Behind("update book.seal set linked = false, ends = null, digest = guard.ends_at(last_happening_id) where seal_id = (select min(seal_id) from book.seal);"
-         "update book.seal s set digest = guard.seal_digest((select digest from book.seal order by seal_id limit 1), s.ends,"
-         " guard.hashes_between((select last_happening_id from book.seal order by seal_id limit 1), s.last_happening_id)) where seal_id = (select seal_id from book.seal order by seal_id offset 1 limit 1);"
-         "delete from book.seal where seal_id > (select seal_id from book.seal order by seal_id offset 1 limit 1)");
+  Behind(
+      "update book.seal set linked = false, ends = null, digest = guard.ends_at(last_happening_id) where seal_id = (select min(seal_id) from book.seal);"
+      "update book.seal s set digest = guard.seal_digest((select digest from book.seal order by seal_id limit 1), s.ends,"
+      " guard.hashes_between((select last_happening_id from book.seal order by seal_id limit 1), s.last_happening_id)) where seal_id = (select seal_id from book.seal order by seal_id offset 1 limit 1);"
+      "delete from book.seal where seal_id > (select seal_id from book.seal order by seal_id offset 1 limit 1)");
   EXPECT_EQ(SealsSaid(), "2 seals, 0 no longer agree");
-  Behind("update book.happening set hash = sha256('x') where happening_id = (select last_happening_id from book.seal order by seal_id limit 1)");
+  Behind(
+      "update book.happening set hash = sha256('x') where happening_id = (select last_happening_id from book.seal order by seal_id limit 1)");
   EXPECT_EQ(SealsSaid(), "2 seals, 1 no longer agree");
 }
 
@@ -311,9 +323,7 @@ TEST_F(CutOff, WhoKnowsHowRewritesAWholeChainAndIsStillFoundByTheSeal) {
 }
 
 std::string ServerWords(Connection& quality, bool& ok) {
-  const Row row =
-      quality.Execute("select * from api.verify_book() where \"check\" = 'the server keeps what it says'")
-          .Only();
+  const Row row = quality.Execute("select * from api.verify_book() where \"check\" = 'the server keeps what it says'").Only();
   ok = row.Bool("ok");
   return row.Text("detail");
 }

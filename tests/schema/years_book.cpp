@@ -15,9 +15,11 @@ std::string ReadSeed(const std::string& name) {
 }
 
 void Fill(Connection& admin) {
-  admin.ExecuteScript("set session_replication_role = replica; set timezone = 'UTC'; set work_mem = '64MB'; set jit = off; set client_min_messages = warning; set ten_years.bars = 5213");
+  admin.ExecuteScript(
+      "set session_replication_role = replica; set timezone = 'UTC'; set work_mem = '64MB'; set jit = off; set client_min_messages = warning; set ten_years.bars = 5213");
   for (const char* part : {"1_shop", "2_lives", "3_rows", "4_happenings", "5_ledger"}) admin.ExecuteScript(ReadSeed(part));
-  const Result parts = admin.Execute("select relname::text as part from pg_class where relnamespace = 'ten_years'::regnamespace and relname ~ '^happening_' order by length(relname), relname");
+  const Result parts = admin.Execute(
+      "select relname::text as part from pg_class where relnamespace = 'ten_years'::regnamespace and relname ~ '^happening_' order by length(relname), relname");
   for (const Row row : parts) admin.Execute("select ten_years.write_part($1)", {row.Text("part")});
   admin.ExecuteScript(ReadSeed("6_ready"));
 }
@@ -58,11 +60,15 @@ YearsBook::YearsBook() {
   Fill(admin);
   admin.Execute("analyze");
   // the columns that name other rows of those tables have a hundred times as many values too
-  admin.ExecuteScript("update pg_class set reltuples = reltuples * 100 where relnamespace = 'book'::regnamespace and (relname in (" + TablesOfYears() +
-                      ") or oid in (select indexrelid from pg_index i join pg_class t on t.oid = i.indrelid where t.relname in (" + TablesOfYears() + ")));"
-                      "update pg_statistic s set stadistinct = stadistinct * 100 from pg_class t join pg_attribute a on a.attrelid = t.oid where s.starelid = t.oid and s.staattnum = a.attnum"
-                      "  and t.relnamespace = 'book'::regnamespace and t.relname in (" + TablesOfYears() + ") and stadistinct > 1"
-                      "  and a.attname in ('lot_id', 'plan_id', 'receipt_id', 'receipt_line_id', 'cut_line_id', 'cut_list_id', 'shipment_id', 'shipment_line_id', 'document_id', 'chain_id', 'order_no')");
+  admin.ExecuteScript(
+      "update pg_class set reltuples = reltuples * 100 where relnamespace = 'book'::regnamespace and (relname in (" + TablesOfYears() +
+      ") or oid in (select indexrelid from pg_index i join pg_class t on t.oid = i.indrelid where t.relname in (" + TablesOfYears() +
+      ")));"
+      "update pg_statistic s set stadistinct = stadistinct * 100 from pg_class t join pg_attribute a on a.attrelid = t.oid where s.starelid = t.oid and s.staattnum = a.attnum"
+      "  and t.relnamespace = 'book'::regnamespace and t.relname in (" +
+      TablesOfYears() +
+      ") and stadistinct > 1"
+      "  and a.attname in ('lot_id', 'plan_id', 'receipt_id', 'receipt_line_id', 'cut_line_id', 'cut_list_id', 'shipment_id', 'shipment_line_id', 'document_id', 'chain_id', 'order_no')");
   for (const Row row : admin.Execute(kWords)) words[row.Text("what")] = row.Text("word");
 }
 

@@ -13,8 +13,9 @@ struct YearsBook {
   YearsBook();  // takes some seconds
 
   TestBook book;
-  // A word that people would type, by what it is: tag (on hand), bar (cut up), heat, mill, order, order_line, list, customer (cut pieces that wait to be
-  // shipped), plan, plan_bar, plan_saw (live), place, document, note, grade, section, saw, line_order, line_no, line_nm (an open line), line_bar, line_place.
+  // A word that people would type, by what it is: tag (on hand), bar (cut up), heat, mill, order, order_line, list, customer (cut pieces
+  // that wait to be shipped), plan, plan_bar, plan_saw (live), place, document, note, grade, section, saw, line_order, line_no, line_nm (an
+  // open line), line_bar, line_place.
   std::map<std::string, std::string> words;
 };
 

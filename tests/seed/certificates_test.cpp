@@ -7,14 +7,13 @@
 namespace heatkeep::seed_test {
 namespace {
 
-const std::set<std::string> kElements{"C", "Si", "Mn", "P",  "S",  "Cr", "Mo", "Ni", "Cu",
-                                      "N", "Al", "Fe", "Mg", "Zn", "Ti", "Pb", "Sn"};
+const std::set<std::string> kElements{"C", "Si", "Mn", "P", "S", "Cr", "Mo", "Ni", "Cu", "N", "Al", "Fe", "Mg", "Zn", "Ti", "Pb", "Sn"};
 
 bool thickness_fits(const Row& limit, const Section& section) {
   // A round or hexagon counts by its diameter, a flat by its thickness (EN 10025-2, from memory).
   const Length t = section.second.nm > 0 ? section.second : section.first;
   return (limit.at("over_mm").empty() || t > ReadLength(limit.at("over_mm"))) &&
-         (limit.at("upto_mm").empty() || t <= ReadLength(limit.at("upto_mm")));
+      (limit.at("upto_mm").empty() || t <= ReadLength(limit.at("upto_mm")));
 }
 
 TEST(Certificates, KeepInsideTheLimitsOfTheirGrade) {
@@ -28,12 +27,8 @@ TEST(Certificates, KeepInsideTheLimitsOfTheirGrade) {
       ASSERT_TRUE(kElements.contains(l.at("element"))) << name << " has no column";
       ASSERT_FALSE(c.at(l.at("element")).empty()) << name << " has a limit and no value";
       const double value = std::stod(c.at(l.at("element")));
-      if (!l.at("min_pct").empty()) {
-        EXPECT_GE(value, std::stod(l.at("min_pct"))) << name;
-      }
-      if (!l.at("max_pct").empty()) {
-        EXPECT_LE(value, std::stod(l.at("max_pct"))) << name;
-      }
+      if (!l.at("min_pct").empty()) { EXPECT_GE(value, std::stod(l.at("min_pct"))) << name; }
+      if (!l.at("max_pct").empty()) { EXPECT_LE(value, std::stod(l.at("max_pct"))) << name; }
       ++compared;
     }
   }
@@ -43,8 +38,7 @@ TEST(Certificates, KeepInsideTheLimitsOfTheirGrade) {
 TEST(Certificates, AreThoseThatTheStockClaimsAndNoOthers) {
   std::map<std::string, std::string> claimed, certified;  // heat, section and condition -> type
   const auto lot = [](const Row& r) {
-    return r.at("heat") + " " + SectionKey(ReadSection(r.at("section"))) + " " + r.at("condition") + " " +
-           r.at("grade");
+    return r.at("heat") + " " + SectionKey(ReadSection(r.at("section"))) + " " + r.at("condition") + " " + r.at("grade");
   };
   std::set<std::string> delivered, without;
   std::map<std::string, std::string> mills;
@@ -63,16 +57,11 @@ TEST(Certificates, AreThoseThatTheStockClaimsAndNoOthers) {
   std::set<std::string> numbers;
   for (const Row& c : rows_of("scenario/certificates.csv").rows) {
     EXPECT_TRUE(numbers.insert(c.at("number")).second) << c.at("number");
-    EXPECT_TRUE(certified.emplace(lot(c), c.at("type")).second)
-        << c.at("number") << ": a second one for its lot";
-    if (mills.contains(c.at("heat"))) {
-      EXPECT_EQ(c.at("issuer"), mills[c.at("heat")]) << c.at("number");
-    }
+    EXPECT_TRUE(certified.emplace(lot(c), c.at("type")).second) << c.at("number") << ": a second one for its lot";
+    if (mills.contains(c.at("heat"))) { EXPECT_EQ(c.at("issuer"), mills[c.at("heat")]) << c.at("number"); }
     ++types[c.at("type")];
   }
-  for (const auto& [name, type] : claimed) {
-    EXPECT_TRUE(certified.contains(name) && certified.at(name) == type) << name;
-  }
+  for (const auto& [name, type] : claimed) { EXPECT_TRUE(certified.contains(name) && certified.at(name) == type) << name; }
   for (const std::string& name : without) EXPECT_FALSE(certified.contains(name)) << name;
   for (const std::string& name : delivered) {
     if (!certified.contains(name)) without.insert(name);

@@ -14,9 +14,7 @@ const std::string kHeader =
 
 File list(char name) { return rows_of(std::string("scenario/cutlist_") + name + ".csv", name == 'b'); }
 
-Length length_of(const Row& r, char list_name) {
-  return ReadLength(r.at("length"), {LengthUnit::Mm, list_name == 'b' ? ',' : '.'});
-}
+Length length_of(const Row& r, char list_name) { return ReadLength(r.at("length"), {LengthUnit::Mm, list_name == 'b' ? ',' : '.'}); }
 
 // What the shop cuts when this grade is asked for: shop.json's stand-ins.
 std::string served_by(const std::string& asked) {
@@ -30,9 +28,7 @@ TEST(CutLists, AreOfThreeSizes) {
   std::string semicolons = kHeader;
   for (char& c : semicolons) c = c == ',' ? ';' : c;
   EXPECT_EQ(list('b').header, semicolons);
-  const auto between = [](std::size_t n, std::size_t least, std::size_t most) {
-    return n >= least && n <= most;
-  };
+  const auto between = [](std::size_t n, std::size_t least, std::size_t most) { return n >= least && n <= most; };
   EXPECT_TRUE(between(list('a').rows.size(), 15, 25));
   EXPECT_TRUE(between(list('b').rows.size(), 50, 70));
   EXPECT_TRUE(between(list('c').rows.size(), 130, 170));
@@ -49,8 +45,7 @@ TEST(CutLists, NameALineOnceAndAOneHeatOnALineOfItsOwn) {
   std::set<std::string> lines, names;
   for (const char name : {'a', 'b', 'c'}) {
     for (const Row& r : list(name).rows) {
-      EXPECT_TRUE(lines.insert(r.at("order") + "/" + r.at("line")).second)
-          << r.at("order") << "/" << r.at("line");
+      EXPECT_TRUE(lines.insert(r.at("order") + "/" + r.at("line")).second) << r.at("order") << "/" << r.at("line");
       EXPECT_EQ(r.at("max_heats"), "");
       if (r.at("one_heat").empty()) continue;
       EXPECT_TRUE(names.insert(r.at("one_heat")).second) << r.at("one_heat");
@@ -66,8 +61,7 @@ TEST(CutLists, AskForLengthsAndQuantitiesOfTheTrade) {
     for (const Row& r : list(name).rows) {
       if (r.at("priority") == "5") continue;
       const Length length = length_of(r, name);
-      EXPECT_TRUE(length.nm >= 40 * kNmPerMm && length.nm <= 2500 * kNmPerMm)
-          << r.at("order") << "/" << r.at("line");
+      EXPECT_TRUE(length.nm >= 40 * kNmPerMm && length.nm <= 2500 * kNmPerMm) << r.at("order") << "/" << r.at("line");
       EXPECT_TRUE(std::stoi(r.at("quantity")) >= 1 && std::stoi(r.at("quantity")) <= 40);
       inches += r.at("length").ends_with('"') ? 1 : 0;
     }

@@ -66,8 +66,7 @@ File rows_of(const std::string& file, bool western) {
       continue;
     }
     if (fields.size() != names.size()) {
-      ADD_FAILURE() << file << ":" << number << ": " << fields.size() << " fields, the header has "
-                    << names.size();
+      ADD_FAILURE() << file << ":" << number << ": " << fields.size() << " fields, the header has " << names.size();
       continue;
     }
     Row row;

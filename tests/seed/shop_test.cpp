@@ -33,8 +33,7 @@ TEST(Shop, ItsPlacesCarryTheMetalThatLiesThere) {
   std::map<std::string, Place> places;
   for (const auto& p : shop().at("places")) {
     if (p.at("kind") != "rack" && p.at("kind") != "yard") continue;
-    places[p.at("place")] = {
-        ReadLength(p.at("max_length").get<std::string>()), ReadMass(p.at("max_mass").get<std::string>()), {}};
+    places[p.at("place")] = {ReadLength(p.at("max_length").get<std::string>()), ReadMass(p.at("max_mass").get<std::string>()), {}};
   }
   for (const Row& r : all_metal()) {
     ASSERT_TRUE(places.contains(r.at("place"))) << r.at("place");
@@ -52,8 +51,7 @@ TEST(Shop, HasAPriceAndACuttingRateForEveryGradeItStocks) {
   for (const auto& p : shop().at("prices")) {
     EXPECT_TRUE(families.contains(p.at("grade"))) << p.at("grade");
     if (p.at("section").is_null()) priced.insert(p.at("grade"));
-    EXPECT_LT(std::stod(p.at("scrap_per_kg").get<std::string>()),
-              std::stod(p.at("per_kg").get<std::string>()));
+    EXPECT_LT(std::stod(p.at("scrap_per_kg").get<std::string>()), std::stod(p.at("per_kg").get<std::string>()));
   }
   for (const auto& r : shop().at("rates")) {
     EXPECT_GT(r.at("cm2_per_min").get<int>(), 0);
@@ -97,9 +95,7 @@ TEST(Shop, HasTwoSawsThatStandSomewhereAndCarryTheStock) {
   EXPECT_EQ(shop().at("saws").size(), 2U);
   for (const auto& s : shop().at("saws")) {
     EXPECT_TRUE(places.contains(s.at("place")));
-    for (const char* l : {"kerf", "trim", "grip", "grip_bundle"}) {
-      EXPECT_GT(ReadLength(s.at(l).get<std::string>()).nm, 0) << l;
-    }
+    for (const char* l : {"kerf", "trim", "grip", "grip_bundle"}) { EXPECT_GT(ReadLength(s.at(l).get<std::string>()).nm, 0) << l; }
     largest = std::max(largest, ReadLength(s.at("max_section").get<std::string>()));
   }
   for (const Row& r : all_metal()) EXPECT_LE(ReadSection(r.at("section")).first, largest);
@@ -113,17 +109,11 @@ TEST(Shop, KnowsTheMillsSuppliersAndCustomersOfItsFiles) {
     if (p.at("customer").get<bool>()) customers.insert(p.at("name"));
   }
   for (const Row& r : all_metal()) {
-    if (!r.at("mill").empty()) {
-      EXPECT_TRUE(mills.contains(r.at("mill")));
-    }
-    if (!r.at("owner").empty()) {
-      EXPECT_TRUE(customers.contains(r.at("owner")));
-    }
+    if (!r.at("mill").empty()) { EXPECT_TRUE(mills.contains(r.at("mill"))); }
+    if (!r.at("owner").empty()) { EXPECT_TRUE(customers.contains(r.at("owner"))); }
   }
-  for (const Row& r : rows_of("scenario/deliveries.csv").rows)
-    EXPECT_TRUE(suppliers.contains(r.at("supplier")));
-  for (const Row& r : rows_of("scenario/cutlist_c.csv").rows)
-    EXPECT_TRUE(customers.contains(r.at("customer")));
+  for (const Row& r : rows_of("scenario/deliveries.csv").rows) EXPECT_TRUE(suppliers.contains(r.at("supplier")));
+  for (const Row& r : rows_of("scenario/cutlist_c.csv").rows) EXPECT_TRUE(customers.contains(r.at("customer")));
 }
 
 TEST(Shop, HasItsPeopleInTheirRoles) {
@@ -131,9 +121,8 @@ TEST(Shop, HasItsPeopleInTheirRoles) {
   EXPECT_EQ(people.header, "name,roles");
   std::map<std::string, std::string> roles;
   for (const Row& r : people.rows) roles[r.at("name")] = r.at("roles");
-  const std::map<std::string, std::string> expected{{"mara", "clerk"},   {"jonas", "planner"},
-                                                    {"piet", "saw"},     {"lena", "saw"},
-                                                    {"ines", "quality"}, {"osk", "owner"}};
+  const std::map<std::string, std::string> expected{{"mara", "clerk"}, {"jonas", "planner"}, {"piet", "saw"},
+                                                    {"lena", "saw"},   {"ines", "quality"},  {"osk", "owner"}};
   EXPECT_EQ(roles, expected);
 }
 

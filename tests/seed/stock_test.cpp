@@ -19,10 +19,9 @@ TEST(Stock, HasTheHeadersThatItsReadersAskFor) {
   EXPECT_EQ(rows_of("scenario/opening.csv").header,
             "old_tag,kind,mill,heat,read_from,grade,section,condition,length,count,place,papers,owner,ends,"
             "doubt,price");
-  EXPECT_EQ(
-      rows_of("scenario/deliveries.csv").header,
-      "note,supplier,order,received,line,mill,heat,read_from,grade,section,condition,length,count,slip_count,"
-      "weighed,place,papers,price,owner,ends,mark,doubt");
+  EXPECT_EQ(rows_of("scenario/deliveries.csv").header,
+            "note,supplier,order,received,line,mill,heat,read_from,grade,section,condition,length,count,slip_count,"
+            "weighed,place,papers,price,owner,ends,mark,doubt");
 }
 
 TEST(Stock, IsThatOfASmallJobShop) {

@@ -20,9 +20,11 @@ class CountingStationTest : public DeskTest {
     testers.clear();
     window.reset();
     link.reset();
-    OpenDesk(login, [this](Desk& desk) { return std::vector<Station*>{station = new CountingStation(desk)}; }, set);
+    OpenDesk(
+        login, [this](Desk& desk) { return std::vector<Station*>{station = new CountingStation(desk)}; }, set);
     testers.clear();
-    for (RowTable* table : station->findChildren<RowTable*>()) testers.push_back(std::make_unique<QAbstractItemModelTester>(table, QAbstractItemModelTester::FailureReportingMode::Fatal));
+    for (RowTable* table : station->findChildren<RowTable*>())
+      testers.push_back(std::make_unique<QAbstractItemModelTester>(table, QAbstractItemModelTester::FailureReportingMode::Fatal));
     EXPECT_EQ(testers.size(), 2u) << "what is counted here, and what differs";
     WaitFor([&] { return !station->work().places().empty(); }, "the places");
     return *station;
@@ -39,7 +41,9 @@ class CountingStationTest : public DeskTest {
   }
   QString Said() { return window->last()->words(); }
   std::string StateOf(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
-  std::string PlaceOf(const std::string& tag) { return shop.Word("select w.name as w from book.piece join book.place w using (place_id) where tag = $1", {tag}); }
+  std::string PlaceOf(const std::string& tag) {
+    return shop.Word("select w.name as w from book.piece join book.place w using (place_id) where tag = $1", {tag});
+  }
   // All that is written in the window: labels and cells.
   QStringList Shown() {
     QStringList all;
@@ -48,7 +52,8 @@ class CountingStationTest : public DeskTest {
     for (const QTableView* table : window->findChildren<QTableView*>())
       if (table->isVisible())
         for (int row = 0; row < table->model()->rowCount(); ++row)
-          for (int column = 0; column < table->model()->columnCount(); ++column) all << table->model()->index(row, column).data().toString();
+          for (int column = 0; column < table->model()->columnCount(); ++column)
+            all << table->model()->index(row, column).data().toString();
     for (const QListWidget* list : window->findChildren<QListWidget*>())
       for (int i = 0; i < list->count(); ++i) all << list->item(i)->text();
     return all;
@@ -90,7 +95,8 @@ TEST_F(CountingStationTest, OneIsMissingAndOneTooManyAndAnotherPersonSignsForIt)
   WaitFor([&] { return Said().contains("no piece has the tag"); }, "the unknown tag");
   Picture("count_unknown");
   Press(Qt::Key_F1);
-  WaitFor([&] { return shop.Number("select count(*) as n from api.counts where state = 'counted' and tags = 3") == 1; }, "the end of counting");
+  WaitFor([&] { return shop.Number("select count(*) as n from api.counts where state = 'counted' and tags = 3") == 1; },
+          "the end of counting");
   WaitFor([&] { return IsShown("looked at by the planner or the owner"); }, "the words to the clerk");
   EXPECT_FALSE(IsShown(tags[2]));
   Picture("count_finished");
@@ -128,7 +134,8 @@ TEST_F(CountingStationTest, TagsScannedFasterThanTheBookAnswersAreAllCounted) {
   Press(Qt::Key_F1);
   EXPECT_TRUE(station->work().here("B1-1").empty());  // the book has answered nothing yet
   shop.admin.ExecuteScript("commit");
-  WaitFor([&] { return shop.Number("select coalesce(sum(tags), 0)::bigint as n from api.counts where state = 'counted'") == 6; }, "six tags");
+  WaitFor([&] { return shop.Number("select coalesce(sum(tags), 0)::bigint as n from api.counts where state = 'counted'") == 6; },
+          "six tags");
 }
 
 TEST_F(CountingStationTest, ATagWhoseAnswerGotLostIsToldAgainAndCountedOnce) {
@@ -139,7 +146,8 @@ TEST_F(CountingStationTest, ATagWhoseAnswerGotLostIsToldAgainAndCountedOnce) {
   shop.admin.ExecuteScript("begin; lock table book.count_line in access exclusive mode");
   Scan(tags[0]);
   QTest::qWait(160);
-  shop.admin.ExecuteScript("select pg_terminate_backend(pid) from pg_stat_activity where pid <> pg_backend_pid() and application_name <> '' and query like '%count_seen%'");
+  shop.admin.ExecuteScript(
+      "select pg_terminate_backend(pid) from pg_stat_activity where pid <> pg_backend_pid() and application_name <> '' and query like '%count_seen%'");
   WaitFor([&] { return Said().contains("it is asked again when the book is back") || !link->ready(); }, "the loss to be noticed");
   shop.admin.ExecuteScript("commit");
   WaitFor([&] { return station->work().here("B1-1").size() == 1; }, "the tag to be counted after all");
@@ -179,11 +187,15 @@ TEST_F(CountingStationTest, ALengthMeasuredAndAPieceWithoutATagAreDifferencesInW
   TypeIn("tape");
   Press(Qt::Key_F1);
   WaitFor([&] { return shop.LengthOf(tags[0]) == Mm(638); }, "the length put right");
-  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where length_nm = 410000000 and heat is null and blocked like '%found without a tag%'"), 1);
+  EXPECT_EQ(
+      shop.Number(
+          "select count(*) as n from api.stock_on_hand where length_nm = 410000000 and heat is null and blocked like '%found without a tag%'"),
+      1);
 }
 
 TEST_F(CountingStationTest, AboveTheLimitThePlannerIsToldThatTheOwnerSigns) {
-  Do(shop.owner, "set_rules", {R"({"prices": [{"grade": "42CrMo4", "cents_per_tonne": 160000, "scrap_cents_per_tonne": 25000}], "settings": {"count_limit_cents": "4000"}})"});
+  Do(shop.owner, "set_rules",
+     {R"({"prices": [{"grade": "42CrMo4", "cents_per_tonne": 160000, "scrap_cents_per_tonne": 25000}], "settings": {"count_limit_cents": "4000"}})"});
   const auto tags = Drops(640, 1, "M2208");  // 0.640 m x 39.458 kg/m at 1.60: 40.40
   Freeze();
   Do(shop.clerk, "count_seen", {Json{{"place", "B1-1"}, {"seen", Json::array()}, {"done", true}}.dump()});

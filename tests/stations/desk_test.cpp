@@ -34,7 +34,11 @@ void DeskTest::CloseDesk() {
 }
 
 void DeskTest::OverLossyWire() {
-  const Row server = shop.admin.Execute("select setting || '/.s.PGSQL.' || current_setting('port') as path, current_setting('port')::int as port from pg_settings where name = 'unix_socket_directories'").Only();
+  const Row server =
+      shop.admin
+          .Execute(
+              "select setting || '/.s.PGSQL.' || current_setting('port') as path, current_setting('port')::int as port from pg_settings where name = 'unix_socket_directories'")
+          .Only();
   wire = std::make_unique<LossyWire>(server.Text("path"), folder.path().toStdString(), static_cast<int>(server.Int("port")));
 }
 
@@ -63,13 +67,15 @@ void DeskTest::Start(const std::string& login, const DeskWindow::MakeStations& s
   link->Start();
 }
 
-DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
+DeskWindow& DeskTest::OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations,
+                               const std::function<void(DeskSettings&)>& set) {
   Start(login, stations, set);
   WaitFor([&] { return link->ready() && window->current(); }, "the book to answer");
   return *window;
 }
 
-DeskWindow& DeskTest::OpenDeskAway(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set) {
+DeskWindow& DeskTest::OpenDeskAway(const std::string& login, const DeskWindow::MakeStations& stations,
+                                   const std::function<void(DeskSettings&)>& set) {
   Start(login, stations, set);
   WaitFor([&] { return window->banner()->isVisible(); }, "the banner");
   return *window;
@@ -77,7 +83,8 @@ DeskWindow& DeskTest::OpenDeskAway(const std::string& login, const DeskWindow::M
 
 void DeskTest::ScanIn(const QString& text) {
   ++scans;
-  for (const QChar c : text) QTest::sendKeyEvent(QTest::Click, window->windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
+  for (const QChar c : text)
+    QTest::sendKeyEvent(QTest::Click, window->windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
   QTest::keyClick(window->windowHandle(), Qt::Key_Return);
 }
 
@@ -121,12 +128,14 @@ void DeskTest::DropFile(const QString& path) {
 }
 
 void DeskTest::WaitFor(const std::function<bool()>& done, const char* what) {
-  EXPECT_TRUE(QTest::qWaitFor(done, 10'000)) << "waited in vain for " << what << "; the last line says: " << (window ? window->last()->words().toStdString() : "");
+  EXPECT_TRUE(QTest::qWaitFor(done, 10'000)) << "waited in vain for " << what
+                                             << "; the last line says: " << (window ? window->last()->words().toStdString() : "");
 }
 
 void DeskTest::CutTheWire() {
   wire_cut = true;
-  shop.admin.Execute("select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and usename = $1", {link->who().toStdString()});
+  shop.admin.Execute("select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and usename = $1",
+                     {link->who().toStdString()});
   WaitFor([&] { return !link->ready(); }, "the book to be away");
 }
 

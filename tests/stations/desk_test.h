@@ -24,10 +24,12 @@ class DeskTest : public testing::Test {
   ~DeskTest() override;
 
   // Opens the window as this login ("saw", "clerk", ...) and waits until the book has answered. `set` changes the desk's settings first.
-  DeskWindow& OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set = {});
+  DeskWindow& OpenDesk(const std::string& login, const DeskWindow::MakeStations& stations,
+                       const std::function<void(DeskSettings&)>& set = {});
 
   // The same while the book cannot be reached: waits until the window says so.
-  DeskWindow& OpenDeskAway(const std::string& login, const DeskWindow::MakeStations& stations, const std::function<void(DeskSettings&)>& set = {});
+  DeskWindow& OpenDeskAway(const std::string& login, const DeskWindow::MakeStations& stations,
+                           const std::function<void(DeskSettings&)>& set = {});
   // The program ends; its settings and what it kept stay. To be opened again.
   void CloseDesk();
   // Desks opened from now on reach the book over `wire`.

@@ -18,10 +18,12 @@ class GermanWordsTest : public DeskTest {
   template <typename StationType>
   StationType& Open(const std::string& login) {
     StationType* station = nullptr;
-    OpenDesk(login, [&](Desk& desk) { return std::vector<Station*>{station = new StationType(desk)}; }, [](DeskSettings& settings) {
-      settings.saw = "1";
-      settings.units = {ReadingUnits::LengthAs::InchFraction, ReadingUnits::MassAs::Lb};
-    });
+    OpenDesk(
+        login, [&](Desk& desk) { return std::vector<Station*>{station = new StationType(desk)}; },
+        [](DeskSettings& settings) {
+          settings.saw = "1";
+          settings.units = {ReadingUnits::LengthAs::InchFraction, ReadingUnits::MassAs::Lb};
+        });
     return *station;
   }
   std::string Said() { return window->last()->words().toStdString(); }
@@ -58,15 +60,25 @@ TEST_F(GermanWordsTest, AnotherPieceThatWouldDoIsSaidInInches) {
   Do(shop.quality, "place_hold", {"piece", tag, std::nullopt, "crack at 5 mm"});
   ScanIn(QString::fromStdString(tag));
   WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the refusal");
-  EXPECT_TRUE(Said().starts_with(tag + ": gesperrt von " )) << Said();
+  EXPECT_TRUE(Said().starts_with(tag + ": gesperrt von ")) << Said();
   EXPECT_NE(Said().find("crack at 5 mm"), std::string::npos) << "what a person wrote is left alone: " << Said();
   EXPECT_NE(Said().find("; " + other + " auf B1-1 nehmen (80 in, "), std::string::npos) << Said();
 }
 
 TEST_F(GermanWordsTest, AMassThatIsNotTheTheoryAtTheGate) {
   shop.Receive({.heat = "K1000", .place = "B1-1"});
-  DoBody(shop.planner, "expect_delivery", {{"purchase_order", "PO-17"}, {"supplier", "Vandrek"}, {"lines", Json::array({{{"line", "10"}, {"section", Round(80)}, {"grade", "42CrMo4"},
-      {"condition", "+QT"}, {"length_nm", Mm(6000)}, {"quantity", 12}, {"due", "2031-03-04"}, {"papers", "3.1"}}})}});
+  DoBody(shop.planner, "expect_delivery",
+         {{"purchase_order", "PO-17"},
+          {"supplier", "Vandrek"},
+          {"lines",
+           Json::array({{{"line", "10"},
+                         {"section", Round(80)},
+                         {"grade", "42CrMo4"},
+                         {"condition", "+QT"},
+                         {"length_nm", Mm(6000)},
+                         {"quantity", 12},
+                         {"due", "2031-03-04"},
+                         {"papers", "3.1"}}})}});
   ReceivingStation& gate = Open<ReceivingStation>("clerk");
   WaitFor([&] { return gate.work().facts().expected.size() == 1; }, "what is expected");
   ScanIn("PO-17/10");
@@ -99,7 +111,11 @@ TEST_F(GermanWordsTest, AProofAndWhatLacksInPlanning) {
   WaitFor([&] { return planning.work().proposal() && !planning.work().busy(); }, "a plan");
   Picture("de_plan");
   const std::string proof = planning.pane(0)->proof().toStdString();
-  EXPECT_NE(proof.find("Schnitte lassen sich nicht bedienen; nimmt 1 Reststück, bricht keine volle Stange an; kein Plan bricht weniger an (bewiesen)"), std::string::npos) << proof;
+  EXPECT_NE(
+      proof.find(
+          "Schnitte lassen sich nicht bedienen; nimmt 1 Reststück, bricht keine volle Stange an; kein Plan bricht weniger an (bewiesen)"),
+      std::string::npos)
+      << proof;
   const std::string lacks = planning.pane(0)->shortage()->words().toStdString();
   EXPECT_NE(lacks.find("das Material, das dafür verwendet werden darf, ist verbraucht"), std::string::npos) << lacks;
   EXPECT_NE(lacks.find(" in"), std::string::npos) << lacks;

@@ -24,7 +24,8 @@ sockaddr_un At(const std::string& path) {
 
 }  // namespace
 
-LossyWire::LossyWire(const std::string& server, const std::string& folder, int port) : server_(server), path_(folder + "/.s.PGSQL." + std::to_string(port)) {
+LossyWire::LossyWire(const std::string& server, const std::string& folder, int port)
+    : server_(server), path_(folder + "/.s.PGSQL." + std::to_string(port)) {
   listening_ = socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0);
   const sockaddr_un address = At(path_);
   if (listening_ < 0 || bind(listening_, reinterpret_cast<const sockaddr*>(&address), sizeof address) != 0 || listen(listening_, 16) != 0)

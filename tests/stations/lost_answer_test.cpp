@@ -13,7 +13,14 @@ class LostAnswerTest : public DeskTest {
  protected:
   void Expect() {
     shop.Receive({.heat = "K1000", .place = "B1-1"});  // so that the mill of this supplier's bars is known
-    const Json lines = Json::array({{{"line", "10"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"condition", "+QT"}, {"length_nm", Mm(6000)}, {"quantity", 12}, {"due", "2031-03-04"}, {"papers", "3.1"}}});
+    const Json lines = Json::array({{{"line", "10"},
+                                     {"section", Round(80)},
+                                     {"grade", "42CrMo4"},
+                                     {"condition", "+QT"},
+                                     {"length_nm", Mm(6000)},
+                                     {"quantity", 12},
+                                     {"due", "2031-03-04"},
+                                     {"papers", "3.1"}}});
     Do(shop.planner, "expect_delivery", {Json{{"purchase_order", "PO-17"}, {"supplier", "Vandrek"}, {"lines", lines}}.dump()});
   }
   DeskWindow::MakeStations Gate() {
@@ -34,7 +41,9 @@ class LostAnswerTest : public DeskTest {
     TypeIn("K3317");
   }
   std::int64_t Receipts(const std::string& note) { return shop.Number("select count(*) as n from book.receipt where note = $1", {note}); }
-  std::int64_t BarsOf(const std::string& heat) { return shop.Number("select count(*) as n from api.stock_on_hand where heat = $1", {heat}); }
+  std::int64_t BarsOf(const std::string& heat) {
+    return shop.Number("select count(*) as n from api.stock_on_hand where heat = $1", {heat});
+  }
   int Kept() { return static_cast<int>(QDir(folder.filePath("unanswered")).entryList(QDir::Files).size()); }
   QString Said() { return window->last()->words(); }
 

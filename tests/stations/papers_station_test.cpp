@@ -36,7 +36,8 @@ class PapersStationTest : public DeskTest {
     return path;
   }
   void ShowsWhat(const std::string& name) {
-    WaitFor([&] { return station->work().answer() && station->work().answer()->what.name == name && !station->work().busy(); }, name.c_str());
+    WaitFor([&] { return station->work().answer() && station->work().answer()->what.name == name && !station->work().busy(); },
+            name.c_str());
   }
 
   PapersStation* station = nullptr;
@@ -90,7 +91,12 @@ TEST_F(PapersStationTest, AHoldIsPreviewedThenPlacedThenUndoneByOneKey) {
   EXPECT_EQ(shop.Number("select count(*) as n from book.hold"), 0) << "a preview changes nothing";
   TypeIn("crack found");
   Press(Qt::Key_Return);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where heat = 'M2208' and lifted_by is null and reason = 'crack found'") == 1; }, "the hold");
+  WaitFor(
+      [&] {
+        return shop.Number("select count(*) as n from book.hold where heat = 'M2208' and lifted_by is null and reason = 'crack found'") ==
+            1;
+      },
+      "the hold");
   WaitFor([&] { return window->last()->sign() == Sign::Done && !station->work().answer()->holds.empty(); }, "what is shown to say so");
   Picture("papers_held");
   Press(Qt::Key_Z, Qt::ControlModifier);
@@ -131,18 +137,32 @@ TEST_F(PapersStationTest, ACertificateIsFiledWithItsFileByKeysAndUndoneByAHold) 
   PasteIn("C 0.41 Si 0.26");
   Picture("papers_filing");
   Press(Qt::Key_F1);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.document where number = 'C-77' and accepted_by = 'test_quality' and file_sha256 is not null") == 1; }, "the document");
+  WaitFor(
+      [&] {
+        return shop.Number(
+                   "select count(*) as n from book.document where number = 'C-77' and accepted_by = 'test_quality' and file_sha256 is not null") ==
+            1;
+      },
+      "the document");
   EXPECT_EQ(shop.Word("select papers::text as w from book.lot where heat = 'M4000'"), "3.1");
   EXPECT_EQ(shop.Number("select ppm_x100 as n from book.analysis where element = 'C'"), 410'000) << "0.41 % in millionths of a percent";
-  WaitFor([&] { return !station->filing() && station->work().answer()->documents.size() == 1 && !station->work().busy(); }, "what is shown");
+  WaitFor([&] { return !station->filing() && station->work().answer()->documents.size() == 1 && !station->work().busy(); },
+          "what is shown");
   Picture("papers_filed");
   Press(Qt::Key_Z, Qt::ControlModifier);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where scope = 'certificate' and reason = 'accepted by mistake' and lifted_by is null") == 1; }, "the hold");
+  WaitFor(
+      [&] {
+        return shop.Number(
+                   "select count(*) as n from book.hold where scope = 'certificate' and reason = 'accepted by mistake' and lifted_by is null") ==
+            1;
+      },
+      "the hold");
 }
 
 TEST_F(PapersStationTest, AFileDroppedOnTheWindowIsFiledAndWhatItContradictsIsSaid) {
   shop.Receive({.heat = "M4000"});
-  Do(shop.quality, "define_limits", {Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 450000}, {"source", "invented"}}}).dump()});
+  Do(shop.quality, "define_limits",
+     {Json::array({{{"grade", "42CrMo4"}, {"element", "C"}, {"most", 450000}, {"source", "invented"}}}).dump()});
   OpenPapers();
   AskFor("M4000");
   DropFile(Certificate());
@@ -155,7 +175,8 @@ TEST_F(PapersStationTest, AFileDroppedOnTheWindowIsFiledAndWhatItContradictsIsSa
   station->form()->Show(typed);
   Press(Qt::Key_F1);
   WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the words");
-  EXPECT_TRUE(station->form()->sign()->words().startsWith("CONTRADICTS: ") && station->form()->sign()->words().contains("0.45")) << station->form()->sign()->words().toStdString();
+  EXPECT_TRUE(station->form()->sign()->words().startsWith("CONTRADICTS: ") && station->form()->sign()->words().contains("0.45"))
+      << station->form()->sign()->words().toStdString();
   Picture("papers_contradicts");
   EXPECT_EQ(shop.Number("select count(*) as n from book.document"), 0) << "and nothing is released by it";
   EXPECT_EQ(shop.Word("select papers_state::text as w from book.lot where heat = 'M4000'"), "awaited");
@@ -167,14 +188,22 @@ TEST_F(PapersStationTest, AFileDroppedOnTheWindowIsFiledAndWhatItContradictsIsSa
 }
 
 TEST_F(PapersStationTest, WhatIsNoPartOfADocumentIsSaidBeforeAnythingIsAsked) {
-  TypedDocument typed{.file = {}, .issuer = "Vandrek", .number = "C-1", .issued = "2026-01-02", .heat = "M4000", .section = "round 80", .grade = "42CrMo4", .condition = "+QT", .analysis = {}, .tests = {}, .validated_by = {}};
+  TypedDocument typed{.file = {},
+                      .issuer = "Vandrek",
+                      .number = "C-1",
+                      .issued = "2026-01-02",
+                      .heat = "M4000",
+                      .section = "round 80",
+                      .grade = "42CrMo4",
+                      .condition = "+QT",
+                      .analysis = {},
+                      .tests = {},
+                      .validated_by = {}};
   const auto wrong = [](const TypedDocument& document) {
     try {
       DocumentBody(document);
       return std::string("nothing");
-    } catch (const BadText& error) {
-      return std::string(error.what());
-    }
+    } catch (const BadText& error) { return std::string(error.what()); }
   };
   EXPECT_EQ(wrong(typed), "nothing");
   TypedDocument bad = typed;
@@ -226,7 +255,8 @@ TEST_F(PapersStationTest, AHoldThatWasLiftedIsPlacedAgainByOneKey) {
   WaitFor([&] { return shop.Number("select count(*) as n from book.hold where lifted_by is null") == 0; }, "the hold to be off");
   WaitFor([&] { return window->last()->sign() == Sign::Done; }, "the word of it");
   Press(Qt::Key_Z, Qt::ControlModifier);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where lifted_by is null and heat = 'M2208'") == 1; }, "the hold again");
+  WaitFor([&] { return shop.Number("select count(*) as n from book.hold where lifted_by is null and heat = 'M2208'") == 1; },
+          "the hold again");
 }
 
 TEST_F(PapersStationTest, AnOrderLeavesUnderItsNote) {
@@ -239,7 +269,13 @@ TEST_F(PapersStationTest, AnOrderLeavesUnderItsNote) {
   WaitFor([&] { return window->findChild<QLineEdit*>("answer")->isVisible(); }, "the question");
   TypeIn("118");
   Press(Qt::Key_Return);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.stroke s join book.shipment_line l using (shipment_line_id) join book.shipment h using (shipment_id) where h.note = '118'") == 14; }, "the shipment");
+  WaitFor(
+      [&] {
+        return shop.Number(
+                   "select count(*) as n from book.stroke s join book.shipment_line l using (shipment_line_id) join book.shipment h using (shipment_id) where h.note = '118'") ==
+            14;
+      },
+      "the shipment");
 }
 
 TEST_F(PapersStationTest, WhatTheBookDoesNotKnowIsSaidAndNothingElseIsShownForIt) {

@@ -36,7 +36,9 @@ class In {
   QTranslator words_;
 };
 
-std::string Said(const char* english, const ReadingUnits& units = kMetric) { return Book().Said(QString::fromUtf8(english), units).toStdString(); }
+std::string Said(const char* english, const ReadingUnits& units = kMetric) {
+  return Book().Said(QString::fromUtf8(english), units).toStdString();
+}
 
 QStringList Holes(const QString& text) {
   static const QRegularExpression hole("%\\d");
@@ -55,7 +57,8 @@ TEST(PhraseBook, EverySentenceOfTheSourcesIsInGermanWithTheSameHoles) {
     const bool counts = QByteArray(phrase.kinds).contains('C');
     for (const int n : {1, 2}) {
       const QString said = german.words().translate("Book", phrase.english, nullptr, counts ? n : -1);
-      EXPECT_FALSE(said.isEmpty()) << "no German for: " << phrase.english << "; `ninja words` gathers it into client/stations/translations/heatkeep_de.ts";
+      EXPECT_FALSE(said.isEmpty()) << "no German for: " << phrase.english
+                                   << "; `ninja words` gathers it into client/stations/translations/heatkeep_de.ts";
       EXPECT_EQ(Holes(said), Holes(QString::fromUtf8(phrase.english))) << phrase.english << " => " << said.toStdString();
     }
   }
@@ -65,13 +68,15 @@ TEST(PhraseBook, ARefusalAtTheSawIsGermanAndInInches) {
   const In german("de");
   EXPECT_EQ(Said("S000123A is not promised to any plan; take S000124B at B1-3 (1016 mm, 254 mm left)", kInches),
             "S000123A ist keinem Plan zugesagt; S000124B auf B1-3 nehmen (40 in, übrig 10 in)");
-  EXPECT_EQ(Said("S000123A: taken by saw 2, order A-7 and A-9, 5 min ago"), "S000123A: von Säge 2 genommen, Auftrag A-7 und A-9, vor 5 min");
+  EXPECT_EQ(Said("S000123A: taken by saw 2, order A-7 and A-9, 5 min ago"),
+            "S000123A: von Säge 2 genommen, Auftrag A-7 und A-9, vor 5 min");
 }
 
 TEST(PhraseBook, AProofIsReadPartByPart) {
   const In german("de");
-  EXPECT_EQ(Said("2 cuts cannot be served; takes 1 drop, opens 3 full bars, 18.00 m, costs 12.05; no plan opens less (proved)", kInches),
-            "2 Schnitte lassen sich nicht bedienen; nimmt 1 Reststück, bricht 3 volle Stangen an, 59.1 ft, kostet 12.05; kein Plan bricht weniger an (bewiesen)");
+  EXPECT_EQ(
+      Said("2 cuts cannot be served; takes 1 drop, opens 3 full bars, 18.00 m, costs 12.05; no plan opens less (proved)", kInches),
+      "2 Schnitte lassen sich nicht bedienen; nimmt 1 Reststück, bricht 3 volle Stangen an, 59.1 ft, kostet 12.05; kein Plan bricht weniger an (bewiesen)");
 }
 
 TEST(PhraseBook, AMassThatDoesNotFitIsInPounds) {
@@ -104,7 +109,8 @@ TEST(PhraseBook, WhatNobodyKnowsStaysButForANumberBeforeItsUnit) {
 }
 
 TEST(PhraseBook, TwoLengthsThatDifferDoNotReadTheSame) {
-  EXPECT_EQ(Said("S1 takes lengths up to 6001 mm; this piece is 6002 mm", kInches), "S1 takes lengths up to 236.26 in; this piece is 236.299 in");
+  EXPECT_EQ(Said("S1 takes lengths up to 6001 mm; this piece is 6002 mm", kInches),
+            "S1 takes lengths up to 236.26 in; this piece is 236.299 in");
 }
 
 TEST(PhraseBook, KnowsWhatTheBookSaysAndNotWhatItDoesNot) {

@@ -12,7 +12,8 @@ namespace {
 class PlanStationTest : public DeskTest {
  protected:
   PlanStation& OpenPlanning(const std::function<void(DeskSettings&)>& set = {}) {
-    OpenDesk("planner", [this](Desk& desk) { return std::vector<Station*>{station = new PlanStation(desk)}; }, set);
+    OpenDesk(
+        "planner", [this](Desk& desk) { return std::vector<Station*>{station = new PlanStation(desk)}; }, set);
     WaitFor([&] { return !station->work().lists().empty() && !station->work().lines().empty(); }, "the cut list");
     return *station;
   }
@@ -55,7 +56,8 @@ class PlanStationTest : public DeskTest {
     return list->viewport()->mapTo(window.get(), list->visualItemRect(list->item(row)).center());
   }
   std::int64_t Promises(const std::string& tag) {
-    return shop.Number("select count(*) as n from book.promise r join book.piece p using (piece_id) where p.tag = $1 and r.state = 'live'", {tag});
+    return shop.Number("select count(*) as n from book.promise r join book.piece p using (piece_id) where p.tag = $1 and r.state = 'live'",
+                       {tag});
   }
   std::int64_t Live() { return shop.Number("select count(*) as n from book.promise where state = 'live'"); }
   bool LastSays(const char* words) { return window->last()->words().contains(words); }
@@ -133,7 +135,11 @@ TEST_F(PlanStationTest, TwoAimsLieSideBySideWithTheirDifferenceInWordsAndTheOneI
   WaitFor([&] { return station->work().in_hand() == 1; }, "the other in hand");
   EXPECT_TRUE(station->difference()->text().startsWith("least money against drops first: ")) << station->difference()->text().toStdString();
   Press(Qt::Key_F3);
-  WaitFor([&] { return station->work().proposals().size() == 2 && station->work().proposals()[1].aim == "fewest-bars" && !station->work().busy(); }, "the next aim");
+  WaitFor(
+      [&] {
+        return station->work().proposals().size() == 2 && station->work().proposals()[1].aim == "fewest-bars" && !station->work().busy();
+      },
+      "the next aim");
   Press(Qt::Key_F4);
   Press(Qt::Key_F2);
   WaitFor([&] { return station->work().sheet().has_value(); }, "the promised plan");
@@ -154,8 +160,10 @@ TEST_F(PlanStationTest, APieceLeftOutWithAReasonIsNotTakenAndTheReasonIsKept) {
   Press(Qt::Key_F2);
   WaitFor([&] { return Promises(long_drop) == 1; }, "the promise");
   EXPECT_EQ(Promises(short_drop), 0);
-  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"), "without " + short_drop + ": for Drewe");
-  EXPECT_TRUE(QString::fromStdString(shop.Word("select proof as w from book.plan")).endsWith("; without " + QString::fromStdString(short_drop) + ": for Drewe"));
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"),
+            "without " + short_drop + ": for Drewe");
+  EXPECT_TRUE(QString::fromStdString(shop.Word("select proof as w from book.plan"))
+                  .endsWith("; without " + QString::fromStdString(short_drop) + ": for Drewe"));
 }
 
 TEST_F(PlanStationTest, AnotherPieceInsteadTakesTheSameCuts) {
@@ -172,10 +180,12 @@ TEST_F(PlanStationTest, AnotherPieceInsteadTakesTheSameCuts) {
   TypeIn("is on top");
   Press(Qt::Key_Return);
   WaitFor([&] { return !station->work().busy() && TagsOf() == std::vector{bar}; }, "the bar instead");
-  EXPECT_TRUE(station->pane(0)->proof().contains("at most 6.00 m from the best possible; " + QString::fromStdString(bar) + " instead of")) << station->pane(0)->proof().toStdString();
+  EXPECT_TRUE(station->pane(0)->proof().contains("at most 6.00 m from the best possible; " + QString::fromStdString(bar) + " instead of"))
+      << station->pane(0)->proof().toStdString();
   Press(Qt::Key_F2);
   WaitFor([&] { return Promises(bar) == 1; }, "the promise");
-  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"), bar + " instead of " + short_drop + ": is on top");
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"),
+            bar + " instead of " + short_drop + ": is on top");
 }
 
 TEST_F(PlanStationTest, APieceDraggedOntoABarTakesItsCutsWithAReason) {
@@ -193,7 +203,9 @@ TEST_F(PlanStationTest, APieceDraggedOntoABarTakesItsCutsWithAReason) {
   WaitFor([&] { return !station->work().busy() && TagsOf() == std::vector{bar}; }, "the bar instead");
   Press(Qt::Key_F2);
   WaitFor([&] { return Promises(bar) == 1; }, "the promise");
-  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"), bar + " instead of " + short_drop + ": on top") << "the same deed as by key";
+  EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'commit_plan' limit 1"),
+            bar + " instead of " + short_drop + ": on top")
+      << "the same deed as by key";
 }
 
 TEST_F(PlanStationTest, APieceLetGoBesideTheBarsChangesNothing) {
@@ -222,8 +234,19 @@ TEST_F(PlanStationTest, WhatIsDueFirstStandsFirstAndWhatHasNoDateLast) {
   shop.ReceiveCertified({});
   shop.AddLine({.order = "NODATE"});
   for (const auto& [order, due] : {std::pair("LATER", "2031-05-02"), {"SOONER", "2031-04-01"}}) {
-    Do(shop.planner, "add_cut_list", {Json{{"name", std::string("L-") + order}, {"lines", Json::array({{{"order", order}, {"line", "10"}, {"customer", "Pallant"}, {"section", Round(80)}, {"grade", "42CrMo4"},
-        {"length_nm", Mm(300)}, {"quantity", 2}, {"papers", "3.1"}, {"due", due}}})}}.dump()});
+    Do(shop.planner, "add_cut_list",
+       {Json{{"name", std::string("L-") + order},
+             {"lines",
+              Json::array({{{"order", order},
+                            {"line", "10"},
+                            {"customer", "Pallant"},
+                            {"section", Round(80)},
+                            {"grade", "42CrMo4"},
+                            {"length_nm", Mm(300)},
+                            {"quantity", 2},
+                            {"papers", "3.1"},
+                            {"due", due}}})}}
+            .dump()});
   }
   OpenPlanning();
   WaitFor([&] { return station->work().lists().size() == 3; }, "the lists");
@@ -238,7 +261,15 @@ TEST_F(PlanStationTest, WhatIsMoreUrgentGetsTheMetalWhereThereIsTooLittle) {
   shop.ReceiveCertified({.length = 1000, .kind = "drop", .ends = 2});
   Json lines = Json::array();
   for (const auto& [order, priority] : {std::pair("CAN-WAIT", 5), {"URGENT", 1}})
-    lines.push_back({{"order", order}, {"line", "10"}, {"customer", "Pallant"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"length_nm", Mm(600)}, {"quantity", 1}, {"papers", "3.1"}, {"priority", priority}});
+    lines.push_back({{"order", order},
+                     {"line", "10"},
+                     {"customer", "Pallant"},
+                     {"section", Round(80)},
+                     {"grade", "42CrMo4"},
+                     {"length_nm", Mm(600)},
+                     {"quantity", 1},
+                     {"papers", "3.1"},
+                     {"priority", priority}});
   Do(shop.planner, "add_cut_list", {Json{{"name", "L1"}, {"lines", lines}}.dump()});
   OpenPlanning();
   PlanByKey();
@@ -310,7 +341,11 @@ TEST_F(PlanStationTest, ALongSearchIsWatchedAndStoppedWithTheBestSoFar) {
   shop.Certify("M2208");
   shop.Certify("K3317", {.round = 60});
   std::vector<Wanted> wanted;
-  for (int i = 0; i < 30; ++i) wanted.push_back({.line = std::to_string(i), .length = 150 + (i * 6101) % 900, .quantity = 6 + i % 7, .max_heats = i % 5 == 0 ? std::optional(2) : std::nullopt});
+  for (int i = 0; i < 30; ++i)
+    wanted.push_back({.line = std::to_string(i),
+                      .length = 150 + (i * 6101) % 900,
+                      .quantity = 6 + i % 7,
+                      .max_heats = i % 5 == 0 ? std::optional(2) : std::nullopt});
   wanted.push_back({.line = "60", .quantity = 2, .round = 60});
   shop.AddLines(wanted);
   OpenPlanning();
@@ -362,7 +397,8 @@ TEST_F(PlanStationTest, ALivePlanPrintsItsPickListAndIsCancelledWithAReasonWhile
   Press(Qt::Key_Return);
   WaitFor([&] { return LastSays("is cancelled: 1 piece"); }, "the plan to be cancelled");
   EXPECT_EQ(shop.Word("select state::text as w from book.piece where tag = $1", {tags[0]}), "at saw");
-  EXPECT_EQ(shop.Word("select f.state::text as w from book.layout f join book.piece p using (piece_id) where p.tag = $1", {tags[0]}), "at saw");
+  EXPECT_EQ(shop.Word("select f.state::text as w from book.layout f join book.piece p using (piece_id) where p.tag = $1", {tags[0]}),
+            "at saw");
   EXPECT_EQ(Promises(tags[1]), 0);
   EXPECT_EQ(shop.Word("select reason as w from book.happening where deed = 'cancel_plan' limit 1"), "wrong day");
 }
@@ -375,7 +411,8 @@ TEST_F(PlanStationTest, LengthsAreInTheReadersUnits) {
   });
   Picture("plan_lines_inch");
   PlanByKey();
-  EXPECT_TRUE(station->pane(0)->bars()->accessibleDescription().contains("39 5/16 in")) << station->pane(0)->bars()->accessibleDescription().toStdString();  // 1 000 mm is 39.37 in, at hand rounded down
+  EXPECT_TRUE(station->pane(0)->bars()->accessibleDescription().contains("39 5/16 in"))
+      << station->pane(0)->bars()->accessibleDescription().toStdString();                 // 1 000 mm is 39.37 in, at hand rounded down
   EXPECT_TRUE(station->why().contains("3 x 11.417 in")) << station->why().toStdString();  // 290 mm
   Picture("plan_plan_inch");
 }

@@ -21,7 +21,8 @@ class RackStationTest : public DeskTest {
   }
   void OpenRack() {
     OpenDesk("planner", [this](Desk& desk) { return std::vector<Station*>{station = new RackStation(desk)}; });
-    tester = std::make_unique<QAbstractItemModelTester>(station->rows()->table()->model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    tester = std::make_unique<QAbstractItemModelTester>(station->rows()->table()->model(),
+                                                        QAbstractItemModelTester::FailureReportingMode::Fatal);
     WaitFor([&] { return station->work().whole(); }, "the rack");
   }
 
@@ -78,7 +79,6 @@ TEST_F(RackStationTest, APlaceScannedFiltersAndEnterOpensThePapers) {
   ASSERT_EQ(asked.size(), 1);
   EXPECT_EQ(asked[0][0].toString().toStdString(), drop);
 }
-
 
 }  // namespace
 }  // namespace heatkeep

@@ -16,13 +16,21 @@ class ReceivingStationTest : public DeskTest {
     shop.Receive({.heat = "K1000", .place = "B1-1"});  // so that the mill of this supplier's bars is known
     Json lines = Json::array();
     for (const auto& [line, quantity] : {std::pair{"10", 12}, {"20", 4}})
-      lines.push_back({{"line", line}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"condition", "+QT"}, {"length_nm", Mm(6000)}, {"quantity", quantity}, {"due", "2031-03-04"}, {"papers", "3.1"}});
+      lines.push_back({{"line", line},
+                       {"section", Round(80)},
+                       {"grade", "42CrMo4"},
+                       {"condition", "+QT"},
+                       {"length_nm", Mm(6000)},
+                       {"quantity", quantity},
+                       {"due", "2031-03-04"},
+                       {"papers", "3.1"}});
     Do(shop.planner, "expect_delivery", {Json{{"purchase_order", "PO-17"}, {"supplier", "Vandrek"}, {"lines", lines}}.dump()});
   }
   void TearDown() override { EXPECT_EQ(shop.Broken(), std::vector<std::string>()); }
 
   ReceivingStation& OpenGate(const std::string& login = "clerk", const std::function<void(DeskSettings&)>& set = {}) {
-    OpenDesk(login, [this](Desk& desk) { return std::vector<Station*>{station = new ReceivingStation(desk)}; }, set);
+    OpenDesk(
+        login, [this](Desk& desk) { return std::vector<Station*>{station = new ReceivingStation(desk)}; }, set);
     WaitFor([&] { return station->work().facts().expected.size() == 2; }, "what is expected");
     return *station;
   }
@@ -71,8 +79,13 @@ TEST_F(ReceivingStationTest, ACleanBundleIsFiveTouchesAndItsLabelsAreAsManyAsIts
   EXPECT_EQ(BarsOf("K3317", "place = 'GATE' and condition = '+QT' and mill = 'Vandrek'"), 12);
   EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where heat = 'K3317' and blocked like '%quarantine%'"), 0);
   EXPECT_EQ(shop.Word("select delivered::text as w from api.expected where line = '10'"), "12");
-  WaitFor([&] { return shop.Number("select count(*) as n from book.label_job j join book.piece p using (piece_id) join book.lot l using (lot_id) where l.heat = 'K3317' and j.printed_at is not null") == 12; },
-          "a label a bar");
+  WaitFor(
+      [&] {
+        return shop.Number(
+                   "select count(*) as n from book.label_job j join book.piece p using (piece_id) join book.lot l using (lot_id) where l.heat = 'K3317' and j.printed_at is not null") ==
+            12;
+      },
+      "a label a bar");
   EXPECT_EQ(QDir(folder.filePath("labels")).entryList({"*.pdf"}).size(), 1);
   Picture("recv_put_away");
   // one place for the whole bundle
@@ -187,7 +200,13 @@ TEST_F(ReceivingStationTest, APhotoTakenWithTheLineIsKeptWithItsFirstBar) {
   ReadLineIn("PO-17/20", "2", "K3317", "");
   Press(Qt::Key_F5);
   Press(Qt::Key_F1);
-  WaitFor([&] { return shop.Number("select count(*) as n from api.photos f join api.stock_on_hand s using (tag) where f.kind = 'mark' and s.heat = 'K3317'") == 1; }, "the photo in the book");
+  WaitFor(
+      [&] {
+        return shop.Number(
+                   "select count(*) as n from api.photos f join api.stock_on_hand s using (tag) where f.kind = 'mark' and s.heat = 'K3317'") ==
+            1;
+      },
+      "the photo in the book");
 }
 
 TEST_F(ReceivingStationTest, AHeatScannedFromTheMillsTagIsSaidToBeFromThereAndTheMetalAskedFor) {
@@ -213,19 +232,26 @@ TEST_F(ReceivingStationTest, MetalWhoseHeatCannotBeReadIsTakenInAndWaits) {
   Press(Qt::Key_End);  // cannot be read
   EXPECT_TRUE(Remarked("its heat could not be read"));
   Press(Qt::Key_F1);
-  WaitFor([&] { return shop.Number("select count(*) as n from api.stock_on_hand where heat is null and blocked like '%its heat could not be read%'") == 1; }, "the bar in quarantine");
+  WaitFor(
+      [&] {
+        return shop.Number(
+                   "select count(*) as n from api.stock_on_hand where heat is null and blocked like '%its heat could not be read%'") == 1;
+      },
+      "the bar in quarantine");
 }
 
 TEST_F(ReceivingStationTest, WithWhatItWasMeasuredItsEndsAndItsMarkAreFoldedAwayAndReachedByKeys) {
   Do(shop.quality, "add_device", {Json{{"device", "tape 3"}, {"kind", "tape"}, {"site", "main"}}.dump()});
-  Do(shop.quality, "calibrate_device", {Json{{"device", "tape 3"}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", 500'000}, {"certificate", "C-1"}}.dump()});
+  Do(shop.quality, "calibrate_device",
+     {Json{{"device", "tape 3"}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", 500'000}, {"certificate", "C-1"}}
+          .dump()});
   OpenGate();
   TypeNote("LS-920");
   ReadLineIn("PO-17/20", "2", "K3317", "");
   EXPECT_FALSE(station->form().unfolded());
   Press(Qt::Key_F6);
   EXPECT_TRUE(station->form().unfolded());
-  Press(Qt::Key_Tab);   // measured with
+  Press(Qt::Key_Tab);  // measured with
   Press(Qt::Key_Down);
   Press(Qt::Key_Tab);   // owner
   Press(Qt::Key_Tab);   // owner's reference
@@ -239,7 +265,10 @@ TEST_F(ReceivingStationTest, WithWhatItWasMeasuredItsEndsAndItsMarkAreFoldedAway
   EXPECT_EQ(station->form().line().mark, "last");
   Press(Qt::Key_F1);
   WaitFor([&] { return BarsOf("K3317") == 2; }, "the bars");
-  EXPECT_EQ(shop.Number("select count(*) as n from book.piece p join book.device d on d.device_id = p.measured_with where d.name = 'tape 3' and p.doubt_nm = 500000 and p.ends = 2 and p.mark_end = 'last'"), 2);
+  EXPECT_EQ(
+      shop.Number(
+          "select count(*) as n from book.piece p join book.device d on d.device_id = p.measured_with where d.name = 'tape 3' and p.doubt_nm = 500000 and p.ends = 2 and p.mark_end = 'last'"),
+      2);
 }
 
 TEST_F(ReceivingStationTest, ATapeScannedIsWhatTheLineWasMeasuredWithAndAnOldCalibrationIsSaid) {
@@ -271,11 +300,13 @@ TEST_F(ReceivingStationTest, AStrappedBundleGoesAsOneAndBarByBarOnceItsStrapIsCu
   WaitFor([&] { return BarsOf("K3317", "place = 'B1-1' and bundle = 'S-12'") == 3; }, "all of it in its place");
   WaitFor([&] { return Said().contains("bundle S-12, 3 bar"); }, "the words of it");
   Press(Qt::Key_Z, Qt::ControlModifier);
-  WaitFor([&] { return BarsOf("K3317", "place = 'GATE' and bundle = 'S-12'") == 3 && station->work().gate().size() == 1; }, "all of it back at the gate");
+  WaitFor([&] { return BarsOf("K3317", "place = 'GATE' and bundle = 'S-12'") == 3 && station->work().gate().size() == 1; },
+          "all of it back at the gate");
   ScanIn(QString::fromStdString(station->work().gate()[0].tags[0]));
   WaitFor([&] { return station->putting_away() && !station->work().busy(); }, "the page of it");
   Press(Qt::Key_F6);
-  WaitFor([&] { return shop.Number("select count(*) as n from book.bundle where name = 'S-12' and not strapped") == 1; }, "the strap to be cut");
+  WaitFor([&] { return shop.Number("select count(*) as n from book.bundle where name = 'S-12' and not strapped") == 1; },
+          "the strap to be cut");
   WaitFor([&] { return !station->work().busy() && station->work().gate()[0].first.bundle.empty(); }, "loose bars");
   Picture("recv_strap_cut");
   const QString one = QString::fromStdString(station->work().gate()[0].tags[1]);
@@ -293,7 +324,7 @@ TEST_F(ReceivingStationTest, InInchesAndInTheDark) {
   TypeNote("LS-907");
   ReadLineIn("PO-17/10", "1", "K3317", "505");
   EXPECT_TRUE(Remarked("theory 521.9 lb, weighed 505 lb: 3.2 % short"));  // 236.748 kg / 0.45359237
-  EXPECT_EQ(station->form().line().length, "6000 mm");  // what was ordered is not rounded
+  EXPECT_EQ(station->form().line().length, "6000 mm");                    // what was ordered is not rounded
   Picture("recv_dark_inch");
 }
 

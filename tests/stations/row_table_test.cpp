@@ -12,7 +12,9 @@ namespace {
 using Mode = QAbstractItemModelTester::FailureReportingMode;
 
 std::vector<TableRow> Drops() {
-  const auto row = [](const char* tag, const char* grade, qint64 mm) { return TableRow{.key = tag, .cells = {{tag}, {grade}, {QString::number(mm), mm}}}; };
+  const auto row = [](const char* tag, const char* grade, qint64 mm) {
+    return TableRow{.key = tag, .cells = {{tag}, {grade}, {QString::number(mm), mm}}};
+  };
   return {row("A3", "42CrMo4", 900), row("A1", "c45e", 1200), row("A2", "C45E", 90)};
 }
 

@@ -45,7 +45,8 @@ class SawAwayTest : public DeskTest {
   }
   std::string StateOf(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
   std::int64_t GoodOf(const std::string& tag) {
-    return shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag});
+    return shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'",
+                       {tag});
   }
   void AtStep(SawWork::Step step, const char* what) {
     WaitFor([&, step] { return station->work().step() == step; }, what);
@@ -64,7 +65,8 @@ TEST_F(SawAwayTest, ADeskStartedWithoutTheBookCutsFromTheSheetsItKeptOverRestart
   EXPECT_TRUE(station->work().as_of().isValid());
   EXPECT_TRUE(window->banner()->isVisible());
   bool as_of = false;
-  for (const PlainWords* words : station->findChildren<PlainWords*>()) as_of |= words->isVisible() && words->text().contains("Sheets as of " + station->work().as_of().toString("HH:mm"));
+  for (const PlainWords* words : station->findChildren<PlainWords*>())
+    as_of |= words->isVisible() && words->text().contains("Sheets as of " + station->work().as_of().toString("HH:mm"));
   EXPECT_TRUE(as_of) << "how old the sheets are is shown";
   Picture("saw_started_away");
   ScanIn(QString::fromStdString(tag));
@@ -88,7 +90,12 @@ TEST_F(SawAwayTest, ADeskStartedWithoutTheBookCutsFromTheSheetsItKeptOverRestart
   EXPECT_EQ(GoodOf(tag), 14);
   EXPECT_EQ(shop.Word("select w.name as w from book.piece p join book.place w using (place_id) where p.tag = $1", {drop}), "B1-3");
   EXPECT_EQ(shop.Number("select count(*) as n from book.conflict"), 0);
-  WaitFor([&] { return shop.Word("select j.state::text as w from book.label_job j join book.piece p using (piece_id) where p.tag = $1", {drop}) == "printed"; }, "the label of the drop");
+  WaitFor(
+      [&] {
+        return shop.Word("select j.state::text as w from book.label_job j join book.piece p using (piece_id) where p.tag = $1", {drop}) ==
+            "printed";
+      },
+      "the label of the drop");
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());
 }
 
@@ -144,7 +151,8 @@ TEST_F(SawAwayTest, ACutWhoseAnswerGotLostIsBookedOnceThoughTheDeskWasStartedAga
   WaitFor([&] { return StateOf(first) == "cut up"; }, "the cut in the book");
   wire->Cut();
   wire_cut = true;
-  WaitFor([&] { return Said().contains("whether the cut of") && Said().contains("Write " + QString::fromStdString(first)); }, "the words of it");
+  WaitFor([&] { return Said().contains("whether the cut of") && Said().contains("Write " + QString::fromStdString(first)); },
+          "the words of it");
   AtStep(SawWork::Step::Pull, "the next piece to fetch");
   Picture("saw_answer_lost");
   StartAway();

@@ -16,10 +16,12 @@ namespace {
 class SawStationTest : public DeskTest {
  protected:
   SawStation& OpenSaw(const std::function<void(DeskSettings&)>& set = {}) {
-    OpenDesk("saw", [this](Desk& desk) { return std::vector<Station*>{station = new SawStation(desk)}; }, [&](DeskSettings& settings) {
-      settings.saw = "1";
-      if (set) set(settings);
-    });
+    OpenDesk(
+        "saw", [this](Desk& desk) { return std::vector<Station*>{station = new SawStation(desk)}; },
+        [&](DeskSettings& settings) {
+          settings.saw = "1";
+          if (set) set(settings);
+        });
     WaitFor([&] { return !station->work().sheets().empty(); }, "the sheet");
     return *station;
   }
@@ -50,11 +52,18 @@ TEST_F(SawStationTest, ALineThatGoesToPlanIsTwoScansAndOneKey) {
   Picture("saw_place");
   ScanIn("B1-3");
   WaitFor([&] { return station->work().step() == SawWork::Step::Nothing || station->work().drop().isEmpty(); }, "the drop at its place");
-  WaitFor([&] { return shop.Word("select w.name as w from book.piece p join book.place w using (place_id) where p.tag = $1", {drop.toStdString()}) == "B1-3"; }, "the book to say so");
+  WaitFor(
+      [&] {
+        return shop.Word("select w.name as w from book.piece p join book.place w using (place_id) where p.tag = $1",
+                         {drop.toStdString()}) == "B1-3";
+      },
+      "the book to say so");
   EXPECT_EQ(keys, 1);
   EXPECT_EQ(scans, 2);
   EXPECT_EQ(StateOf(tag), "cut up");
-  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 14);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'",
+                        {tag}),
+            14);
   EXPECT_EQ(window->scan_field()->text(), "");
 }
 
@@ -99,7 +108,8 @@ TEST_F(SawStationTest, AShortPieceIsMeasuredAndTheRestOfThePlanMendedByOneKeyAnd
   TypeIn("3000");
   Press(Qt::Key_Return);
   WaitFor([&] { return shop.LengthOf(tag) == Mm(3000); }, "the length in the book");
-  WaitFor([&] { return !station->work().busy() && station->work().block() && station->work().block()->length == Length{Mm(3000)}; }, "the sheet anew");
+  WaitFor([&] { return !station->work().busy() && station->work().block() && station->work().block()->length == Length{Mm(3000)}; },
+          "the sheet anew");
   EXPECT_TRUE(window->last()->words().contains("short")) << window->last()->words().toStdString();
   // so many words leave the buttons their room in the smallest window
   window->resize(1280, 800);
@@ -152,7 +162,12 @@ TEST_F(SawStationTest, TheLabelOfADropIsOutAsAFileAndTheBookKnows) {
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
   const std::string drop = station->work().drop().toStdString();
-  WaitFor([&] { return shop.Word("select j.state::text as w from book.label_job j join book.piece p using (piece_id) where p.tag = $1", {drop}) == "printed"; }, "the label");
+  WaitFor(
+      [&] {
+        return shop.Word("select j.state::text as w from book.label_job j join book.piece p using (piece_id) where p.tag = $1", {drop}) ==
+            "printed";
+      },
+      "the label");
   EXPECT_EQ(QDir(folder.filePath("labels")).entryList({"*.pdf"}).size(), 1);
 }
 
@@ -209,11 +224,14 @@ TEST_F(SawStationTest, APlanThatIsDueBeforeTheOneInHandGoesFirstAndIsTold) {
   Promised();
   OpenSaw();
   const std::string urgent = shop.ReceiveCertified({.heat = "M2209"})[0];
-  Json line{{"order", "O9"}, {"line", "10"}, {"customer", "Pallant"}, {"section", Round(80)}, {"grade", "42CrMo4"}, {"condition", ""}, {"length_nm", Mm(300)}, {"quantity", 1}, {"papers", "3.1"}, {"due", "2027-01-04"}};
+  Json line{{"order", "O9"},   {"line", "10"},         {"customer", "Pallant"}, {"section", Round(80)}, {"grade", "42CrMo4"},
+            {"condition", ""}, {"length_nm", Mm(300)}, {"quantity", 1},         {"papers", "3.1"},      {"due", "2027-01-04"}};
   Do(shop.planner, "add_cut_list", {Json{{"name", "urgent"}, {"lines", Json::array({line})}}.dump()});
   shop.Promise(urgent, {{.count = 1, .length = 300, .line = "10", .order = "O9"}});
   WaitFor([&] { return station->work().block() && station->work().block()->tag == urgent; }, "the urgent piece to be the next");
-  EXPECT_TRUE(window->last()->words().contains("came in and goes first, due 2027-01-04: now " + QString::fromStdString(urgent) + " at B1-1")) << window->last()->words().toStdString();
+  EXPECT_TRUE(
+      window->last()->words().contains("came in and goes first, due 2027-01-04: now " + QString::fromStdString(urgent) + " at B1-1"))
+      << window->last()->words().toStdString();
   ASSERT_EQ(station->work().sheets().size(), 2U);
   EXPECT_EQ(station->work().sheets()[0].due, "2027-01-04");
   Picture("saw_urgent");
@@ -230,7 +248,8 @@ TEST_F(SawStationTest, ASawShowsItsOwnSheetsOnlyAndAnotherSawsWhenTheDeskIsPutTh
   // a piece of the other saw is refused with what belongs here
   ScanIn(QString::fromStdString(tags[1]));
   WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the refusal");
-  EXPECT_TRUE(window->last()->words().contains("On this sheet it is " + QString::fromStdString(tags[0]) + " at B1-1")) << window->last()->words().toStdString();
+  EXPECT_TRUE(window->last()->words().contains("On this sheet it is " + QString::fromStdString(tags[0]) + " at B1-1"))
+      << window->last()->words().toStdString();
   EXPECT_EQ(StateOf(tags[1]), "on rack");
   window->desk().settings.saw = "2";
   station->Redress();
@@ -253,11 +272,15 @@ TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsL
   Picture("saw_shift_ends");
   Press(Qt::Key_Return);
   WaitFor([&] { return station->work().handover().has_value(); }, "the hand-over");
-  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 5);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'",
+                        {tag}),
+            5);
   // 6000 - 10 - 2 - 5 x 292 = 4528
   EXPECT_EQ(shop.LengthOf(tag), Mm(4528));
   CloseDesk();
-  OpenDesk("saw", [this](Desk& desk) { return std::vector<Station*>{station = new SawStation(desk)}; }, [](DeskSettings& settings) { settings.saw = "1"; });
+  OpenDesk(
+      "saw", [this](Desk& desk) { return std::vector<Station*>{station = new SawStation(desk)}; },
+      [](DeskSettings& settings) { settings.saw = "1"; });
   WaitFor([&] { return station->work().handover() && station->work().block(); }, "the hand-over and its sheet");
   EXPECT_EQ(station->work().handover()->words, "band is blunt");
   Picture("saw_handed_over");
@@ -266,12 +289,15 @@ TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsL
   EXPECT_EQ(shop.Number("select count(*) as n from book.handover where taken_by is not null"), 1);
   ASSERT_EQ(RemainingOf(*station->work().block()).cuts.size(), 1U);
   EXPECT_EQ(RemainingOf(*station->work().block()).cuts[0].count, 9);
-  EXPECT_EQ(RemainingOf(*station->work().block()).mass, Mass{178'667});  // pi/4 x 80^2 x 4528 mm3 x 7850 kg/m3 = 178.6677 kg, whole grams downwards
+  EXPECT_EQ(RemainingOf(*station->work().block()).mass,
+            Mass{178'667});  // pi/4 x 80^2 x 4528 mm3 x 7850 kg/m3 = 178.6677 kg, whole grams downwards
   Picture("saw_taken_over");
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
   EXPECT_EQ(StateOf(tag), "cut up");
-  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'", {tag}), 14);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke s join book.piece p using (piece_id) where p.tag = $1 and s.class = 'good'",
+                        {tag}),
+            14);
   // 6000 - 10 - 2 - 14 x 292 = 1900
   EXPECT_EQ(shop.LengthOf(station->work().drop().toStdString()), Mm(1900));
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());
@@ -280,7 +306,9 @@ TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsL
 TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
   for (const auto& [name, doubt] : {std::pair{"tape 3", 500'000}, {"tape 4", 2'000'000}}) {
     Do(shop.quality, "add_device", {Json{{"device", name}, {"kind", "tape"}, {"site", "main"}}.dump()});
-    Do(shop.quality, "calibrate_device", {Json{{"device", name}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", doubt}, {"certificate", "C-1"}}.dump()});
+    Do(shop.quality, "calibrate_device",
+       {Json{{"device", name}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", doubt}, {"certificate", "C-1"}}
+            .dump()});
   }
   const std::string tag = Promised();
   OpenSaw();
@@ -304,7 +332,8 @@ TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
   const std::string drop = station->work().drop().toStdString();
   EXPECT_EQ(shop.LengthOf(drop), Mm(1898));
   EXPECT_EQ(shop.Number("select doubt_nm as n from book.piece where tag = $1", {drop}), 500'000);
-  EXPECT_EQ(shop.Word("select d.name as w from book.piece p join book.device d on d.device_id = p.measured_with where p.tag = $1", {drop}), "tape 3");
+  EXPECT_EQ(shop.Word("select d.name as w from book.piece p join book.device d on d.device_id = p.measured_with where p.tag = $1", {drop}),
+            "tape 3");
 }
 
 TEST_F(SawStationTest, APlaceThatIsNoneIsRefusedAndTheDropStillWaits) {

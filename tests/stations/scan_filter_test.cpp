@@ -26,7 +26,8 @@ class ScanFilterTest : public testing::Test {
     field->setFocus();
   }
   void Strike(const QString& text) {
-    for (const QChar c : text) QTest::sendKeyEvent(QTest::Click, page.windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
+    for (const QChar c : text)
+      QTest::sendKeyEvent(QTest::Click, page.windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
   }
   void Enter() { QTest::keyClick(page.windowHandle(), Qt::Key_Return); }
   void Rest() { QTest::qWait(2 * kGap); }

@@ -15,7 +15,9 @@ namespace {
 
 const std::string kTag = MakeTag('A', 12);
 
-QString LabelOf(const std::string& tag) { return QString::fromStdString(WriteEnvelope({{"S", tag}, {"1T", "M2208"}, {"1P", "42CrMo4 round 80"}, {"7Q", "6000MM"}})); }
+QString LabelOf(const std::string& tag) {
+  return QString::fromStdString(WriteEnvelope({{"S", tag}, {"1T", "M2208"}, {"1P", "42CrMo4 round 80"}, {"7Q", "6000MM"}}));
+}
 
 TEST(ReadScanned, ALabelIsItsTagAndItsHeatHoweverTheSeparatorsCome) {
   const QString whole = LabelOf(kTag);
@@ -50,7 +52,8 @@ TEST(ReadScanned, ATagAPlaceAnOrderAndAName) {
 }
 
 TEST(ReadScanned, AnEnvelopeThatCannotBeReadSaysWhyAndNamesNothing) {
-  const Scanned read = ReadScanned(QString("[)>") + QChar(30) + "05" + QChar(29) + "S" + QString::fromStdString(kTag) + QChar(30) + QChar(4));
+  const Scanned read =
+      ReadScanned(QString("[)>") + QChar(30) + "05" + QChar(29) + "S" + QString::fromStdString(kTag) + QChar(30) + QChar(4));
   EXPECT_TRUE(read.envelope);
   EXPECT_NE(read.wrong, "");
   EXPECT_EQ(read.text, "");
@@ -62,8 +65,12 @@ class LabelAtEveryStation : public DeskTest {
   void Scan(const QString& text) {
     for (const QChar c : text) {
       const bool control = c.unicode() < 32;
-      const Qt::Key key = !control ? Qt::Key(c.toUpper().unicode()) : c == QChar(29) ? Qt::Key_BracketRight : c == QChar(30) ? Qt::Key_6 : Qt::Key_D;
-      QTest::sendKeyEvent(QTest::Click, window->windowHandle(), key, control ? QString() : QString(c), control ? Qt::ControlModifier : Qt::NoModifier);
+      const Qt::Key key = !control ? Qt::Key(c.toUpper().unicode())
+          : c == QChar(29)         ? Qt::Key_BracketRight
+          : c == QChar(30)         ? Qt::Key_6
+                                   : Qt::Key_D;
+      QTest::sendKeyEvent(QTest::Click, window->windowHandle(), key, control ? QString() : QString(c),
+                          control ? Qt::ControlModifier : Qt::NoModifier);
     }
     QTest::keyClick(window->windowHandle(), Qt::Key_Return);
   }
@@ -75,7 +82,9 @@ TEST_F(LabelAtEveryStation, AtTheSawItIsFetchedAndAPlacesLabelPutsAway) {
   shop.AddLine({});
   shop.Promise(tag, {{.count = 14, .length = 290}});
   SawStation* saw = nullptr;
-  OpenDesk("saw", [&](Desk& desk) { return std::vector<Station*>{saw = new SawStation(desk)}; }, [](DeskSettings& settings) { settings.saw = "1"; });
+  OpenDesk(
+      "saw", [&](Desk& desk) { return std::vector<Station*>{saw = new SawStation(desk)}; },
+      [](DeskSettings& settings) { settings.saw = "1"; });
   WaitFor([&] { return !saw->work().sheets().empty(); }, "the sheet");
   Scan(LabelOf(tag));
   WaitFor([&] { return saw->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
@@ -83,7 +92,11 @@ TEST_F(LabelAtEveryStation, AtTheSawItIsFetchedAndAPlacesLabelPutsAway) {
   WaitFor([&] { return saw->work().step() == SawWork::Step::Place; }, "the drop");
   const std::string drop = saw->work().drop().toStdString();
   Scan(QString::fromStdString(WriteEnvelope({{"L", "B1-3"}})));
-  WaitFor([&] { return shop.Word("select w.name as w from book.piece p join book.place w using (place_id) where p.tag = $1", {drop}) == "B1-3"; }, "the drop at its place");
+  WaitFor(
+      [&] {
+        return shop.Word("select w.name as w from book.piece p join book.place w using (place_id) where p.tag = $1", {drop}) == "B1-3";
+      },
+      "the drop at its place");
 }
 
 TEST_F(LabelAtEveryStation, AtThePapersRackGateAndCountItIsTheSamePiece) {
@@ -95,7 +108,8 @@ TEST_F(LabelAtEveryStation, AtThePapersRackGateAndCountItIsTheSamePiece) {
   CountingStation* count = nullptr;
   Do(shop.planner, "freeze_place", {Json{{"place", "B1-1"}}.dump()});
   OpenDesk("all", [&](Desk& desk) {
-    return std::vector<Station*>{papers = new PapersStation(desk), rack = new RackStation(desk), gate = new ReceivingStation(desk), count = new CountingStation(desk)};
+    return std::vector<Station*>{papers = new PapersStation(desk), rack = new RackStation(desk), gate = new ReceivingStation(desk),
+                                 count = new CountingStation(desk)};
   });
   window->Open(papers);
   Scan(LabelOf(tag));

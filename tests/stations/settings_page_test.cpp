@@ -40,7 +40,8 @@ class SettingsPageTest : public DeskTest {
 TEST_F(SettingsPageTest, WhatIsSetIsKeptForTheNextStart) {
   OpenDesk("all", AllStations);
   WithSettings([&](SettingsPage& page) {
-    for (const auto& [words, row] : {std::pair("Lengths in", 1), {"Masses in", 1}, {"Look", 2}, {"Size of all", 4}, {"Language", 2}}) Called<QComboBox>(page, words)->setCurrentIndex(row);
+    for (const auto& [words, row] : {std::pair("Lengths in", 1), {"Masses in", 1}, {"Look", 2}, {"Size of all", 4}, {"Language", 2}})
+      Called<QComboBox>(page, words)->setCurrentIndex(row);
     Called<QLineEdit>(page, "Printer for sheets")->setText("laser");
     Called<QLineEdit>(page, "The scanner sends first")->setText("#");
   });
@@ -62,7 +63,8 @@ TEST_F(SettingsPageTest, FilesAndFoldersAreChosenFromTheDisk) {
       folders.push_back(folder_wanted);
       return folder_wanted ? folder.path() : folder.filePath("saw.queue");
     };
-    for (const char* words : {"choose: Deeds kept", "choose: Folder for labels", "choose: Folder for sheets"}) Called<QPushButton>(page, words)->click();
+    for (const char* words : {"choose: Deeds kept", "choose: Folder for labels", "choose: Folder for sheets"})
+      Called<QPushButton>(page, words)->click();
   });
   EXPECT_EQ(folders, (std::vector{false, true, true}));
   const DeskSettings kept_now = DeskSettings::Load(*kept);

@@ -30,7 +30,8 @@ class StartStationTest : public DeskTest {
     std::vector<std::string> words;
     RowTable& table = station->opening().table();
     for (int i = 0; i < table.rowCount(); ++i)
-      if (const QString said = table.At(i).cells.back().text; said.startsWith("NOT BOOKED")) words.push_back(table.At(i).cells[0].text.toStdString() + " " + said.toStdString());
+      if (const QString said = table.At(i).cells.back().text; said.startsWith("NOT BOOKED"))
+        words.push_back(table.At(i).cells[0].text.toStdString() + " " + said.toStdString());
     return words;
   }
 
@@ -44,10 +45,12 @@ TEST_F(StartStationTest, CountsTheStepsThatAreDoneAndSaysHowToDoTheNext) {
   Picture("start");
   shop.Receive({});
   shop.AddLine({});
-  WaitFor([&] {
-    station->Refresh();
-    return station->done() == 5;
-  }, "all steps");
+  WaitFor(
+      [&] {
+        station->Refresh();
+        return station->done() == 5;
+      },
+      "all steps");
 }
 
 // The eight rows of the trade's own example of a bad list (common practice, no source): four can be booked, four cannot, each says why.
@@ -56,21 +59,25 @@ TEST_F(StartStationTest, AnOpeningBalanceIsLookedAtRowByRowBeforeItIsBooked) {
   Press(Qt::Key_F2);
   Picture("start_import_guide");
   station->opening().choose_file = [&] {
-    return Sheet("old_tag,kind,grade,section,length,mill,heat,place\n"
-                 "I1,bar,42CrMo4,round 80,6000,Vandrek,K3317,B1-1\n"
-                 "I2,drop,42CrMo4,round 80,1100,Vandrek,K3317,B1-1\n"
-                 "I3,drop,42CrMo4,round 80,\"1,100\",Vandrek,K3317,B1-1\n"
-                 "I1,drop,42CrMo4,round 80,640,Vandrek,K3317,B1-1\n"
-                 "I5,drop,C99,round 60,2400,,,B1-1\n"
-                 "I6,drop,C45E,round 60,900,Vandrek,1.23E+05,B1-1\n"
-                 "I7,drop,C45E,round 60,700,,,B1-1\n");
+    return Sheet(
+        "old_tag,kind,grade,section,length,mill,heat,place\n"
+        "I1,bar,42CrMo4,round 80,6000,Vandrek,K3317,B1-1\n"
+        "I2,drop,42CrMo4,round 80,1100,Vandrek,K3317,B1-1\n"
+        "I3,drop,42CrMo4,round 80,\"1,100\",Vandrek,K3317,B1-1\n"
+        "I1,drop,42CrMo4,round 80,640,Vandrek,K3317,B1-1\n"
+        "I5,drop,C99,round 60,2400,,,B1-1\n"
+        "I6,drop,C45E,round 60,900,Vandrek,1.23E+05,B1-1\n"
+        "I7,drop,C45E,round 60,700,,,B1-1\n");
   };
   Press(Qt::Key_F2);
   WaitFor([&] { return station->work().look().has_value(); }, "the file looked at");
   const auto wrong = Wrong();
   ASSERT_EQ(wrong.size(), 4u);
   for (const auto& [row, words] : {std::pair("4 ", "1,100"), {"5 ", "I1"}, {"6 ", "C99"}, {"7 ", "1.23E+05"}})
-    EXPECT_TRUE(std::any_of(wrong.begin(), wrong.end(), [&, row = row, words = words](const std::string& w) { return w.starts_with(row) && w.find(words) != std::string::npos; })) << row << words;
+    EXPECT_TRUE(std::any_of(
+        wrong.begin(), wrong.end(),
+        [&, row = row, words = words](const std::string& w) { return w.starts_with(row) && w.find(words) != std::string::npos; }))
+        << row << words;
   EXPECT_EQ(station->work().look()->good.size(), 3u);
   Picture("start_import_rows");
   EXPECT_EQ(shop.Number("select count(*) as n from book.piece"), 0) << "looking changes nothing";
@@ -88,14 +95,16 @@ TEST_F(StartStationTest, AnOpeningBalanceIsLookedAtRowByRowBeforeItIsBooked) {
 
 TEST_F(StartStationTest, NamesTheBookDoesNotKnowAreEnteredByOneKeyAndThenTheRowsAreGood) {
   OpenStart();
-  DropFile(Sheet("old_tag,kind,grade,section,length,mill,heat,place,owner\n"
-                 "I1,bar,42CrMo4,round 80,6000,Newmill,K1,R-1,\n"
-                 "I2,drop,42CrMo4,round 80,640,Newmill,K1,R-2,Oddly\n"));
+  DropFile(
+      Sheet("old_tag,kind,grade,section,length,mill,heat,place,owner\n"
+            "I1,bar,42CrMo4,round 80,6000,Newmill,K1,R-1,\n"
+            "I2,drop,42CrMo4,round 80,640,Newmill,K1,R-2,Oddly\n"));
   WaitFor([&] { return station->work().look().has_value(); }, "the file dropped on the window");
   EXPECT_EQ(station->work().look()->good.size(), 0u);
   EXPECT_EQ(station->work().look()->new_places, (std::vector<std::string>{"R-1", "R-2"}));
   Press(Qt::Key_F3);
-  WaitFor([&] { return station->work().look() && station->work().look()->good.size() == 2 && !station->work().busy(); }, "the rows to be good");
+  WaitFor([&] { return station->work().look() && station->work().look()->good.size() == 2 && !station->work().busy(); },
+          "the rows to be good");
   EXPECT_EQ(Wrong(), std::vector<std::string>());
   Press(Qt::Key_F4);
   WaitFor([&] { return shop.Number("select count(*) as n from book.piece") == 2; }, "the metal");
@@ -107,9 +116,15 @@ TEST_F(StartStationTest, AnEmptyBookOfOnesOwnOffersTheDemoAndMakesIt) {
   const QString home = folder.filePath("own-demo");
   std::optional<bool> opened;
   QFile::setPermissions(folder.path(), QFile::Permissions(0x7755));  // the account of the database goes through it
-  first_book = {.own = true, .demo = false,
-           .make_demo = [home](const FirstBook::Tell& tell) { command::MakeDemo(home.toStdString(), [&](int done, int all, const std::string& words) { tell(done, all, QString::fromStdString(words)); }); },
-           .open = [&](bool demo) { opened = demo; }};
+  first_book = {.own = true,
+                .demo = false,
+                .make_demo =
+                    [home](const FirstBook::Tell& tell) {
+                      command::MakeDemo(home.toStdString(), [&](int done, int all, const std::string& words) {
+                        tell(done, all, QString::fromStdString(words));
+                      });
+                    },
+                .open = [&](bool demo) { opened = demo; }};
   OpenStart();
   Picture("start_first_run");
   std::vector<int> steps;

@@ -1,6 +1,5 @@
-// From the lorry to the shipment in one window, by keys and scans only: received, put away, its certificate filed, planned, promised, cut, the
-// drop put back, shipped, traced. Runs on any platform:
-// QT_QPA_PLATFORM=xcb under a virtual X server shows it as people see it.
+// From the lorry to the shipment in one window, by keys and scans only: received, put away, its certificate filed, planned, promised, cut,
+// the drop put back, shipped, traced. Runs on any platform: QT_QPA_PLATFORM=xcb under a virtual X server shows it as people see it.
 #include "client/stations/all_stations.h"
 #include "client/stations/papers_station.h"
 #include "client/stations/plan_station.h"
@@ -20,13 +19,26 @@ class Walkthrough : public DeskTest {
     EXPECT_NE(station, nullptr) << number << " opens " << window->current()->Name().toStdString();
     return *station;
   }
-  std::int64_t BarsAt(const std::string& place) { return shop.Number("select count(*) as n from api.stock_on_hand where heat = 'K3317' and place = $1", {place}); }
+  std::int64_t BarsAt(const std::string& place) {
+    return shop.Number("select count(*) as n from api.stock_on_hand where heat = 'K3317' and place = $1", {place});
+  }
 };
 
 TEST_F(Walkthrough, FromTheLorryToTheShipmentByKeysAndScansOnly) {
   shop.Receive({.heat = "K1000", .length = 900, .place = "B1-2"});
-  Do(shop.planner, "expect_delivery", {Json{{"purchase_order", "PO-17"}, {"supplier", "Vandrek"}, {"lines", Json::array({{{"line", "10"}, {"section", Round(80)}, {"grade", "42CrMo4"},
-      {"condition", "+QT"}, {"length_nm", Mm(6000)}, {"quantity", 2}, {"due", "2031-03-04"}, {"papers", "3.1"}}})}}.dump()});
+  Do(shop.planner, "expect_delivery",
+     {Json{{"purchase_order", "PO-17"},
+           {"supplier", "Vandrek"},
+           {"lines",
+            Json::array({{{"line", "10"},
+                          {"section", Round(80)},
+                          {"grade", "42CrMo4"},
+                          {"condition", "+QT"},
+                          {"length_nm", Mm(6000)},
+                          {"quantity", 2},
+                          {"due", "2031-03-04"},
+                          {"papers", "3.1"}}})}}
+          .dump()});
   shop.AddLine({});
   OpenDesk("all", AllStations, [](DeskSettings& settings) { settings.saw = "1"; });
 

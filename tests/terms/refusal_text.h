@@ -11,9 +11,7 @@ template <class Read>
 std::string RefusalText(Read read) {
   try {
     read();
-  } catch (const BadText& e) {
-    return e.what();
-  }
+  } catch (const BadText& e) { return e.what(); }
   return "";
 }
 

@@ -40,9 +40,9 @@ TEST(ReadLength, TakesEveryMetricUnit) {
 
 // 13 7/8 in = 352.425 mm; common practice on shop floors writes it in all of these ways.
 TEST(ReadLength, TakesEveryWayToWriteInches) {
-  for (const char* text : {"13 7/8 in", "13-7/8\"", "13 7/8", "13.875\"", "13.875 inches", "1' 1 7/8\"", "1'1 7/8",
-                           "1 ft 1 7/8 in", "111/8 in", "13\u215E in", "1\u2032 1\u215E\u2033", "13\u00A07/8\u00A0in",
-                           "13 7\u20448 \u201D", "13 7/8''", "1'-1 7/8\"", "352.425"}) {
+  for (const char* text :
+       {"13 7/8 in", "13-7/8\"", "13 7/8", "13.875\"", "13.875 inches", "1' 1 7/8\"", "1'1 7/8", "1 ft 1 7/8 in", "111/8 in", "13\u215E in",
+        "1\u2032 1\u215E\u2033", "13\u00A07/8\u00A0in", "13 7\u20448 \u201D", "13 7/8''", "1'-1 7/8\"", "352.425"}) {
     EXPECT_EQ(ReadLength(text).nm, 352'425'000) << text;
   }
 }
@@ -100,8 +100,8 @@ TEST(ReadLength, SaysWhatIsWrong) {
 }
 
 TEST(ReadLength, RefusesRubbish) {
-  for (const char* text : {"1e3", "nan", "inf", "0x10", "+5", "6 00", "60 0", "1/0 in", "1.5/2 in", "3 9/8 in", "1 ft 6 mm",
-                           "1.5' 3\"", "6000mmm", "6,000,000", "\xFF", "6000 \"\"", "12 3", "'", "1/2/3 in", "5 mm 5"}) {
+  for (const char* text : {"1e3",       "nan",      "inf",     "0x10",      "+5",   "6 00",      "60 0", "1/0 in", "1.5/2 in", "3 9/8 in",
+                           "1 ft 6 mm", "1.5' 3\"", "6000mmm", "6,000,000", "\xFF", "6000 \"\"", "12 3", "'",      "1/2/3 in", "5 mm 5"}) {
     EXPECT_NE(Refusal(text), "") << text;
   }
 }
@@ -148,8 +148,8 @@ TEST(Length, AddsUpInchesToTheNanometre) {
 }
 
 TEST(Length, ReadsBackWhatWasWritten) {
-  for (std::int64_t nm : {std::int64_t{1}, std::int64_t{396'875}, std::int64_t{25'399'999}, std::int64_t{6'080'125'000},
-                          std::int64_t{999'999'999'999}}) {
+  for (std::int64_t nm :
+       {std::int64_t{1}, std::int64_t{396'875}, std::int64_t{25'399'999}, std::int64_t{6'080'125'000}, std::int64_t{999'999'999'999}}) {
     EXPECT_EQ(ReadLength(WriteMmExact({nm})).nm, nm);
   }
   for (std::int64_t n = 0; n < 64 * 40; n += 7) {

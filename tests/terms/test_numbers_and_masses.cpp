@@ -23,8 +23,7 @@ TEST(ReadScaled, IsExactOrRefuses) {
 
 TEST(ReadWhole, StaysInItsRange) {
   EXPECT_EQ(ReadWhole(" 25 ", 1, 25), 25);
-  EXPECT_EQ(RefusalText([] { ReadWhole("0", 1, 1'000'000); }),
-            "\"0\" is out of range; expected a whole number from 1 to 1000000");
+  EXPECT_EQ(RefusalText([] { ReadWhole("0", 1, 1'000'000); }), "\"0\" is out of range; expected a whole number from 1 to 1000000");
   for (const char* text : {"", "-1", "2.5", "two", "1e2", "26", "1,100"}) {
     EXPECT_NE(RefusalText([&] { ReadWhole(text, 1, 25); }), "") << text;
   }

@@ -22,8 +22,7 @@ TEST(Papers, GoFromWeakToStrong) {
 TEST(ReadPapers, TakesTheStandardsNameInFront) {
   EXPECT_EQ(ReadPapers(" EN 10204 3.1 "), Papers::P31);
   EXPECT_EQ(ReadPapers(""), Papers::None);
-  EXPECT_EQ(RefusalText([] { ReadPapers("3.1B"); }),
-            "unknown papers \"3.1B\"; expected 2.1, 2.2, 3.1, 3.2 (EN 10204) or none");
+  EXPECT_EQ(RefusalText([] { ReadPapers("3.1B"); }), "unknown papers \"3.1B\"; expected 2.1, 2.2, 3.1, 3.2 (EN 10204) or none");
   for (const char* text : {"3,1", "3", "2.3", "yes"}) EXPECT_NE(RefusalText([&] { ReadPapers(text); }), "") << text;
 }
 
@@ -32,7 +31,8 @@ TEST(ReadValidators, TakesNamePositionAndForWhom) {
   EXPECT_EQ(ReadValidators(" A. Lund ,head of the laboratory, Independent; B. Roe, inspector, purchaser;"), two);
   EXPECT_EQ(ReadValidators(ValidatorsText(two)), two);
   EXPECT_EQ(ReadValidators(""), std::vector<Validator>());
-  for (const char* text : {"A. Lund", "A. Lund, independent", "A. Lund, lab, mill", ", lab, independent", "A, B, C, independent"}) EXPECT_NE(RefusalText([&] { ReadValidators(text); }), "") << text;
+  for (const char* text : {"A. Lund", "A. Lund, independent", "A. Lund, lab, mill", ", lab, independent", "A, B, C, independent"})
+    EXPECT_NE(RefusalText([&] { ReadValidators(text); }), "") << text;
 }
 
 TEST(NormalCondition, MakesOneForm) {
@@ -63,9 +63,9 @@ TEST(SpreadsheetAte, KnowsANumberThatWasAHeat) {
 // The Gregorian rule of ISO 8601: leap in 2000 and 2024, not in 1900 and 2100.
 TEST(IsIsoDate, KnowsTheCalendar) {
   for (const char* day : {"2026-03-04", "2024-02-29", "2000-02-29", "2026-12-31"}) EXPECT_TRUE(IsIsoDate(day)) << day;
-  for (const char* day : {"2026-02-29", "1900-02-29", "2100-02-29", "2026-04-31", "2026-13-01", "2026-00-10", "2026-01-00",
-                          "26-03-04", "2026-3-4", "04.03.2026", "2026/03/04", "20260304", "2026-03-04 ", "", "46024",
-                          "2026-03-04T08:15", "1899-01-01"}) {
+  for (const char* day :
+       {"2026-02-29", "1900-02-29", "2100-02-29", "2026-04-31", "2026-13-01", "2026-00-10", "2026-01-00", "26-03-04", "2026-3-4",
+        "04.03.2026", "2026/03/04", "20260304", "2026-03-04 ", "", "46024", "2026-03-04T08:15", "1899-01-01"}) {
     EXPECT_FALSE(IsIsoDate(day)) << day;
   }
 }
@@ -74,13 +74,12 @@ TEST(IsIsoDateOrTime, TakesATimeAndAZone) {
   for (const char* t : {"2026-03-04", "2026-03-04T08:15", "2026-03-04 08:15:30", "2026-03-04T08:15Z", "2026-03-04T08:15:30+01:00"}) {
     EXPECT_TRUE(IsIsoDateOrTime(t)) << t;
   }
-  for (const char* t : {"2026-03-04T24:00", "2026-03-04T08", "2026-03-04T08:60", "2026-03-04T08:15+1", "2026-03-04T",
-                        "2026-03-04T08:15Zx", "2026-03-04T08:15+15:00", "08:15"}) {
+  for (const char* t : {"2026-03-04T24:00", "2026-03-04T08", "2026-03-04T08:60", "2026-03-04T08:15+1", "2026-03-04T", "2026-03-04T08:15Zx",
+                        "2026-03-04T08:15+15:00", "08:15"}) {
     EXPECT_FALSE(IsIsoDateOrTime(t)) << t;
   }
   EXPECT_EQ(ReadIsoDate(" 2026-03-04 "), "2026-03-04");
-  EXPECT_EQ(RefusalText([] { ReadIsoDate("4.3.2026"); }),
-            "\"4.3.2026\" is not a date; expected year-month-day, like 2026-03-04");
+  EXPECT_EQ(RefusalText([] { ReadIsoDate("4.3.2026"); }), "\"4.3.2026\" is not a date; expected year-month-day, like 2026-03-04");
 }
 
 TEST(PlainText, TakesTypographyBack) {

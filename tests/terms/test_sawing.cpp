@@ -26,7 +26,8 @@ TEST(Sawing, TimeIsAreaOverRate) {
 TEST(Sawing, TheReferenceTableSaysTheSameTime) {
   std::ifstream file(HEATKEEP_REFERENCE "/sawing.csv");
   std::string text((std::istreambuf_iterator<char>(file)), {});
-  EXPECT_NE(text.find("cutting time,t = A / q,min,definition,FROM MEMORY,\"100 mm round: A 78.54 cm2, q 40 cm2/min -> 1.963 min\""), std::string::npos);
+  EXPECT_NE(text.find("cutting time,t = A / q,min,definition,FROM MEMORY,\"100 mm round: A 78.54 cm2, q 40 cm2/min -> 1.963 min\""),
+            std::string::npos);
   EXPECT_EQ(AreaOf(ReadSection("round 100")).um2 / 1'000'000, 7853);
   EXPECT_EQ(CutTime(AreaOf(ReadSection("round 100")), 1000, {4'000}) / 60'000, 1963ms);
 }
@@ -49,8 +50,8 @@ TEST(Sawing, TheContactLengthOfEveryShape) {
   EXPECT_EQ(contact("hex 50").mean, 43'301'270_nm);    // (sqrt 3 / 2) 50
   EXPECT_EQ(contact("flat 100x20").height, 20_mm);
   EXPECT_EQ(contact("flat 100x20").mean, 100_mm);
-  EXPECT_EQ(contact("tube 100x10").widest, 60_mm);         // 2 sqrt(10 x 90)
-  EXPECT_EQ(contact("tube 100x10").mean, 28'274'334_nm);   // pi 10 x 90 / 100
+  EXPECT_EQ(contact("tube 100x10").widest, 60_mm);        // 2 sqrt(10 x 90)
+  EXPECT_EQ(contact("tube 100x10").mean, 28'274'334_nm);  // pi 10 x 90 / 100
   EXPECT_EQ(contact("angle 100x75x8").height, 75_mm);
   EXPECT_EQ(contact("angle 100x75x8").widest, 100_mm);
   EXPECT_EQ(contact("box 100x60x5 cold").height, 60_mm);
@@ -59,7 +60,8 @@ TEST(Sawing, TheContactLengthOfEveryShape) {
 }
 
 TEST(Sawing, FedAtTheMeanContactACutTakesItsTime) {
-  for (const char* words : {"round 80", "square 60", "hex 41", "flat 100x20", "tube 60.3x4", "angle 100x75x8", "box 80x80x5 hot", "beam IPE 100"}) {
+  for (const char* words :
+       {"round 80", "square 60", "hex 41", "flat 100x20", "tube 60.3x4", "angle 100x75x8", "box 80x80x5 hot", "beam IPE 100"}) {
     const Section section = ReadSection(words);
     const Contact contact = ContactOf(section);
     const CuttingRate rate{4'500};

@@ -38,12 +38,11 @@ std::string WordsOf(const Row& row) {
   const std::string& shape = row.at("shape");
   if (shape == "flat") return "flat " + row.at("dim1_mm") + "x" + row.at("thickness_mm");
   if (shape.starts_with("hexagon")) return "hex " + row.at("dim1_mm");
-  if (shape.starts_with("circular") || shape.starts_with("pipe")) {
-    return "tube " + row.at("dim1_mm") + "x" + row.at("thickness_mm");
-  }
+  if (shape.starts_with("circular") || shape.starts_with("pipe")) { return "tube " + row.at("dim1_mm") + "x" + row.at("thickness_mm"); }
   if (shape == "equal angle") return "angle " + row.at("dim1_mm") + "x" + row.at("dim2_mm") + "x" + row.at("thickness_mm");
   if (shape.starts_with("square hollow") || shape.starts_with("rectangular hollow")) {
-    return "box " + row.at("dim1_mm") + "x" + row.at("dim2_mm") + "x" + row.at("thickness_mm") + (shape.ends_with("hot finished") ? " hot" : " cold");
+    return "box " + row.at("dim1_mm") + "x" + row.at("dim2_mm") + "x" + row.at("thickness_mm") +
+        (shape.ends_with("hot finished") ? " hot" : " cold");
   }
   return shape + " " + row.at("dim1_mm");
 }
@@ -71,7 +70,9 @@ TEST(SectionMass, ReproducesEveryPrintedRow) {
     const std::string words = WordsOf(row);
     ++shapes[words.substr(0, words.find(' '))];
   }
-  EXPECT_EQ(shapes, (std::map<std::string, int>{{"round", 29}, {"square", 21}, {"hex", 31}, {"flat", 14}, {"tube", 44}, {"angle", 15}, {"box", 48}}));
+  EXPECT_EQ(
+      shapes,
+      (std::map<std::string, int>{{"round", 29}, {"square", 21}, {"hex", 31}, {"flat", 14}, {"tube", 44}, {"angle", 15}, {"box", 48}}));
 }
 
 // The radii that the table prints are those that the words alone give.
@@ -113,7 +114,8 @@ TEST(SectionMass, OfChannelsAndBeamsIsTheTablesAndFitsTheirGeometry) {
     if (row.at("web_mm").empty()) continue;
     const double h = std::stod(row.at("height_mm")), b = std::stod(row.at("width_mm")), w = std::stod(row.at("web_mm")),
                  f = std::stod(row.at("flange_mm")), r = std::stod(row.at("root_radius_mm")), corner = 1 - std::numbers::pi / 4;
-    const double mm2 = section.shape == Shape::Beam ? 2 * b * f + (h - 2 * f) * w + 4 * corner * r * r : h * w + 2 * (b - w) * f + 2 * corner * r * r;
+    const double mm2 =
+        section.shape == Shape::Beam ? 2 * b * f + (h - 2 * f) * w + 4 * corner * r * r : h * w + 2 * (b - w) * f + 2 * corner * r * r;
     EXPECT_LE(std::fabs(mm2 * 0.00785 - std::stod(printed)), 0.5001 * std::pow(10, -DecimalsOf(printed))) << row.at("words");
     ++by_geometry;
   }
@@ -192,9 +194,7 @@ TEST(SectionMass, ReproducesTheInchTables) {
   EXPECT_EQ(rows, 31);
 }
 
-std::int64_t GramsPerMetre(const char* words, std::int64_t kg_m3) {
-  return MassOf(ReadSection(words), {kg_m3}, 1000_mm).g;
-}
+std::int64_t GramsPerMetre(const char* words, std::int64_t kg_m3) { return MassOf(ReadSection(words), {kg_m3}, 1000_mm).g; }
 
 // Figures the trade knows by heart: common practice, no source. Densities 7.9 and 8.0 are those of EN 10088-1.
 TEST(SectionMass, GivesTheFiguresTheTradeKnows) {

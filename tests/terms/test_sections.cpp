@@ -62,11 +62,9 @@ TEST(ReadSection, SaysWhatIsWrong) {
   EXPECT_EQ(Refusal("round"), std::string("section \"round\" has 0 dimensions, a round has 1") + kExpected);
   EXPECT_EQ(Refusal("flat 100"), std::string("section \"flat 100\" has 1 dimension, a flat has 2") + kExpected);
   EXPECT_EQ(Refusal("square 0"), std::string("a dimension of zero in section \"square 0\"") + kExpected);
-  EXPECT_EQ(Refusal("flat 4in x 3"),
-            "the last dimension of \"flat 4in x 3\" has no unit; expected a unit behind the last dimension");
+  EXPECT_EQ(Refusal("flat 4in x 3"), "the last dimension of \"flat 4in x 3\" has no unit; expected a unit behind the last dimension");
   EXPECT_EQ(Refusal("flat 50x50"), "\"flat 50x50\" is as thick as it is wide; expected \"square\" and one dimension");
-  EXPECT_EQ(Refusal("tube 60 x 30"),
-            "the wall of \"tube 60 x 30\" leaves no bore; expected a wall under half the outside diameter");
+  EXPECT_EQ(Refusal("tube 60 x 30"), "the wall of \"tube 60 x 30\" leaves no bore; expected a wall under half the outside diameter");
   EXPECT_NE(Refusal("round 1,100").find("1.1 mm or 1 100 mm"), std::string::npos);
 }
 
@@ -88,8 +86,9 @@ TEST(ReadSection, TakesAnglesBoxesChannelsAndBeams) {
 }
 
 TEST(SectionText, OfTheNewShapesReadsBackToo) {
-  for (const char* words : {"angle 100x75x8", "angle 130x65x8 root 11 toe 5.5", "angle 4 in x 3 in x 1/2 in root 3/8 in toe 3/16 in", "box 100x60x5 cold",
-                            "box 4 in x 2 in x 1/4 in hot", "box 50x50x6.3 cold", "channel UPN 100", "channel C4x5.4", "beam HE 100 A", "beam W8x31"}) {
+  for (const char* words :
+       {"angle 100x75x8", "angle 130x65x8 root 11 toe 5.5", "angle 4 in x 3 in x 1/2 in root 3/8 in toe 3/16 in", "box 100x60x5 cold",
+        "box 4 in x 2 in x 1/4 in hot", "box 50x50x6.3 cold", "channel UPN 100", "channel C4x5.4", "beam HE 100 A", "beam W8x31"}) {
     const Section section = ReadSection(words);
     EXPECT_EQ(SectionText(section), words);
     EXPECT_EQ(ReadSection(SectionText(section)), section) << words;
@@ -106,23 +105,31 @@ TEST(SectionKey, TellsEverySectionApart) {
 }
 
 TEST(ReadSection, SaysWhatIsWrongOfTheNewShapes) {
-  EXPECT_EQ(Refusal("angle 100x75x9"), "\"angle 100x75x9\" is no size of EN 10056-1; expected its root radius too, like angle 130x65x8 root 11");
+  EXPECT_EQ(Refusal("angle 100x75x9"),
+            "\"angle 100x75x9\" is no size of EN 10056-1; expected its root radius too, like angle 130x65x8 root 11");
   EXPECT_EQ(Refusal("angle 100x10"), std::string("section \"angle 100x10\" has 2 dimensions, an angle has 3") + kExpected);
-  EXPECT_EQ(Refusal("angle 4in x 100mm x 10mm root 1"), "millimetres and inches in \"angle 4in x 100mm x 10mm root 1\"; expected one unit for all its dimensions");
-  EXPECT_EQ(Refusal("angle 50x50x5 root 50"), "the radii of \"angle 50x50x5 root 50\" leave no leg; expected radii that fit between root and toe");
-  EXPECT_EQ(Refusal("box 100x60x5"), "section \"box 100x60x5\" does not say how it was made; expected hot or cold behind it: their corners differ");
-  EXPECT_EQ(Refusal("box 20x10x5 hot"), "\"box 20x10x5 hot\" is thicker than half of its smaller side; expected a thickness under half of it");
-  EXPECT_EQ(Refusal("box 60x60x12 cold"), "the wall of \"box 60x60x12 cold\" is too thick for its corners; expected corner radii that fit its smaller side");
-  EXPECT_EQ(Refusal("beam UPN 100"), "the beam of \"beam upn 100\" is not in the table; expected a name like IPE 100, HE 100 A, HE 100 B or W8x31");
+  EXPECT_EQ(Refusal("angle 4in x 100mm x 10mm root 1"),
+            "millimetres and inches in \"angle 4in x 100mm x 10mm root 1\"; expected one unit for all its dimensions");
+  EXPECT_EQ(Refusal("angle 50x50x5 root 50"),
+            "the radii of \"angle 50x50x5 root 50\" leave no leg; expected radii that fit between root and toe");
+  EXPECT_EQ(Refusal("box 100x60x5"),
+            "section \"box 100x60x5\" does not say how it was made; expected hot or cold behind it: their corners differ");
+  EXPECT_EQ(Refusal("box 20x10x5 hot"),
+            "\"box 20x10x5 hot\" is thicker than half of its smaller side; expected a thickness under half of it");
+  EXPECT_EQ(Refusal("box 60x60x12 cold"),
+            "the wall of \"box 60x60x12 cold\" is too thick for its corners; expected corner radii that fit its smaller side");
+  EXPECT_EQ(Refusal("beam UPN 100"),
+            "the beam of \"beam upn 100\" is not in the table; expected a name like IPE 100, HE 100 A, HE 100 B or W8x31");
   EXPECT_EQ(Refusal("channel 100"), "the channel of \"channel 100\" is not in the table; expected a name like UPN 100, UPE 100 or C4x5.4");
-  for (const char* words : {"angle", "box hot", "box 100x60x5 hotcold", "box 100x60x5 warm", "angle 50x50x5 root", "angle 50x50x5 root x", "beam", "box x hot", "angle xx"}) {
+  for (const char* words : {"angle", "box hot", "box 100x60x5 hotcold", "box 100x60x5 warm", "angle 50x50x5 root", "angle 50x50x5 root x",
+                            "beam", "box x hot", "angle xx"}) {
     EXPECT_NE(Refusal(words), "") << words;
   }
 }
 
 TEST(ReadSection, RefusesRubbish) {
-  for (const char* words : {"roundish 50", "octagon 30", "round 50 60", "round x", "flat x20", "round -5", "round 2001",
-                            "tube 60.3x4x2", "pipe 2", "round 1/3 in", "rnd 50"}) {
+  for (const char* words : {"roundish 50", "octagon 30", "round 50 60", "round x", "flat x20", "round -5", "round 2001", "tube 60.3x4x2",
+                            "pipe 2", "round 1/3 in", "rnd 50"}) {
     EXPECT_NE(Refusal(words), "") << words;
   }
 }

@@ -8,13 +8,9 @@
 namespace heatkeep {
 namespace {
 
-TEST(Sha256, OfTheEmptyMessage) {
-  EXPECT_EQ(Sha256Hex(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
-}
+TEST(Sha256, OfTheEmptyMessage) { EXPECT_EQ(Sha256Hex(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"); }
 
-TEST(Sha256, OfAbc) {
-  EXPECT_EQ(Sha256Hex("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-}
+TEST(Sha256, OfAbc) { EXPECT_EQ(Sha256Hex("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"); }
 
 TEST(Sha256, OfTheMessageOf448Bits) {
   EXPECT_EQ(Sha256Hex("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq"),
@@ -22,8 +18,7 @@ TEST(Sha256, OfTheMessageOf448Bits) {
 }
 
 TEST(Sha256, OfAMillionTimesA) {
-  EXPECT_EQ(Sha256Hex(std::string(1'000'000, 'a')),
-            "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+  EXPECT_EQ(Sha256Hex(std::string(1'000'000, 'a')), "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
 }
 
 }  // namespace

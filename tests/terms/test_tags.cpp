@@ -119,8 +119,7 @@ TEST(MakeTag, GivesEveryNumberItsOwnTag) {
   EXPECT_EQ(std::set<std::string>(tags.begin(), tags.end()).size(), tags.size());
   for (const std::string& tag : tags) EXPECT_TRUE(IsValidTag(tag));
   EXPECT_EQ(RefusalText([] { MakeTag('a', 1); }), "site \"a\"; expected one letter from A to Z");
-  EXPECT_EQ(RefusalText([] { MakeTag('A', 1'000'000); }),
-            "tag number 1000000 is out of range; expected 0 to 999 999");
+  EXPECT_EQ(RefusalText([] { MakeTag('A', 1'000'000); }), "tag number 1000000 is out of range; expected 0 to 999 999");
   EXPECT_NE(RefusalText([] { MakeTag('A', -1); }), "");
 }
 
@@ -135,13 +134,10 @@ TEST(ReadTag, ForgivesBlanksHyphensAndSmallLetters) {
 TEST(ReadTag, SaysWhatIsWrongButNotWhatWouldBeRight) {
   EXPECT_EQ(RefusalText([] { ReadTag("A004711K"); }),
             "the check character \"K\" of tag \"A004711K\" is wrong; expected the tag read again, character by character");
-  EXPECT_EQ(RefusalText([] { ReadTag("A00471"); }),
-            "\"A00471\" has 6 characters; expected a letter, six digits and a check character");
+  EXPECT_EQ(RefusalText([] { ReadTag("A00471"); }), "\"A00471\" has 6 characters; expected a letter, six digits and a check character");
   EXPECT_EQ(RefusalText([] { ReadTag("AO04711Z"); }),
             "\"AO04711Z\" is not built like a tag; expected a letter, six digits and a check character");
-  for (const char* text : {"", "-", "10047112", "A004711*", "A004711ZZ", "\u00C404711Z"}) {
-    EXPECT_FALSE(IsValidTag(text)) << text;
-  }
+  for (const char* text : {"", "-", "10047112", "A004711*", "A004711ZZ", "\u00C404711Z"}) { EXPECT_FALSE(IsValidTag(text)) << text; }
   EXPECT_NE(RefusalText([] { CheckCharacter(""); }), "");
   EXPECT_NE(RefusalText([] { CheckCharacter("a1"); }), "");
 }

@@ -47,18 +47,24 @@ select jsonb_build_object('note', note, 'without_files', true) from book.shipmen
       {"keep_package", 4, R"(
 select a.asked || jsonb_build_object('read', encode(sha256(convert_to(api.package_of(a.asked)::text, 'UTF8')), 'hex'), 'sha256', encode(sha256(convert_to(random()::text, 'UTF8')), 'hex'), 'pages', 3)
   from (select jsonb_build_object('note', note, 'without_files', random() < 0.7) as asked from book.shipment where exists (select from guard.package_metal(null, note)) order by random() limit 1) a)"},
-      {"chase_papers", 3, R"(select jsonb_build_object('mill', mill, 'heat', heat, 'chase_on', '2030-01-01', 'words', 'asked') from w_piece where awaited order by random() limit 1)"},
+      {"chase_papers", 3,
+       R"(select jsonb_build_object('mill', mill, 'heat', heat, 'chase_on', '2030-01-01', 'words', 'asked') from w_piece where awaited order by random() limit 1)"},
       {"allow_at_risk", 4, R"(select mill, heat, 'cut at risk' from w_piece where awaited order by random() limit 1)"},
       {"define_limits", 2, R"(
 select jsonb_build_array(jsonb_build_object('grade', '42CrMo4', 'element', pg_temp.one('{C,Mn,Cr}'), 'most', 800000, 'source', 'invented')))"},
       {"correct_limits", 2, R"(
 select jsonb_build_object('reason', 'misread', 'limits', jsonb_build_array(jsonb_build_object('grade', '42CrMo4', 'element', element, 'most', 700000 + pg_temp.upto(300000), 'source', 'invented')))
   from book.grade_limit where replaced_in is null order by random() limit 1)"},
-      {"add_photo", 3, R"(select jsonb_build_object('tag', tag, 'kind', 'mark', 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==') from w_piece order by random() limit 1)"},
-      {"reprint_label", 3, R"(select jsonb_build_object('tag', tag, 'why', 'torn', 'old_destroyed', true, 'scanned', tag) from w_piece order by random() limit 1)"},
-      {"label_printed", 6, R"(select jsonb_build_object('jobs', jsonb_agg(job), 'printer', 'gate') from (select job from (select job from api.label_queue where not printed limit 40) w order by random() limit 3) q)"},
-      {"label_failed", 3, R"(select jsonb_build_object('job', job, 'printer', 'gate', 'reason', 'no ribbon') from (select job from api.label_queue where not printed limit 40) w order by random() limit 1)"},
-      {"found_piece", 4, R"(select jsonb_build_object('section', pg_temp.round_of(80), 'length_nm', pg_temp.mm(100, 900), 'marks', 'none', 'place', 'QUAR'))"},
+      {"add_photo", 3,
+       R"(select jsonb_build_object('tag', tag, 'kind', 'mark', 'file_base64', 'iVBORw0KGgoAAAANSUhEUg==') from w_piece order by random() limit 1)"},
+      {"reprint_label", 3,
+       R"(select jsonb_build_object('tag', tag, 'why', 'torn', 'old_destroyed', true, 'scanned', tag) from w_piece order by random() limit 1)"},
+      {"label_printed", 6,
+       R"(select jsonb_build_object('jobs', jsonb_agg(job), 'printer', 'gate') from (select job from (select job from api.label_queue where not printed limit 40) w order by random() limit 3) q)"},
+      {"label_failed", 3,
+       R"(select jsonb_build_object('job', job, 'printer', 'gate', 'reason', 'no ribbon') from (select job from api.label_queue where not printed limit 40) w order by random() limit 1)"},
+      {"found_piece", 4,
+       R"(select jsonb_build_object('section', pg_temp.round_of(80), 'length_nm', pg_temp.mm(100, 900), 'marks', 'none', 'place', 'QUAR'))"},
       {"found_again", 5, R"(
 select jsonb_build_object('tag', tag, 'read', coalesce(heat, tag), 'length_nm', len, 'place', 'B3') from w_piece where state in ('missing', 'written off') order by random() limit 1)"},
   };

@@ -18,7 +18,7 @@ create or replace function pg_temp.metal() returns jsonb language sql volatile a
     'section', pg_temp.round_of(case when random() < 0.8 then 80 else 50 end), 'read_from', 'metal')
     from (select floor(random() * 9)::integer + (select count(*) / 60 from book.receipt) as n) x $$;
 )sql"
-R"sql(
+         R"sql(
 -- What the walker sees of the book: some pieces, some at saws and promised, the last lines.
 create temp table if not exists w_piece (tag text, piece_id bigint, lot_id bigint, len bigint, ends integer, version integer, owner text, state text,
   quarantine text, frozen boolean, place text, bundle text, heat text, mill text, grade text, condition text, identity text, papers text, awaited boolean, section jsonb, section_id bigint);

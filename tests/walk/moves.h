@@ -13,12 +13,12 @@ struct Move {
   const char* pick;
 };
 
-std::vector<Move> DoorMoves();      // what comes in, papers, expected
-std::vector<Move> RackMoves();      // places, bundles, counts, leaving
-std::vector<Move> PlanMoves();      // cut lists, plans, promises, shipping
-std::vector<Move> SawMoves();       // pulled, cut, handed over
-std::vector<Move> QualityMoves();   // holds, releases, identity
-std::vector<Move> ShopMoves();      // the shop itself, and what is only looked at
+std::vector<Move> DoorMoves();     // what comes in, papers, expected
+std::vector<Move> RackMoves();     // places, bundles, counts, leaving
+std::vector<Move> PlanMoves();     // cut lists, plans, promises, shipping
+std::vector<Move> SawMoves();      // pulled, cut, handed over
+std::vector<Move> QualityMoves();  // holds, releases, identity
+std::vector<Move> ShopMoves();     // the shop itself, and what is only looked at
 
 // What the picks draw with: temporary functions and the tables w_piece and w_line, once a session. LookSql fills them anew.
 const char* WordsSql();

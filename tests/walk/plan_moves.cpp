@@ -45,7 +45,8 @@ select jsonb_build_object('plan', q.plan_id, 'reason', 'the bar is bent', 'drop'
       {"reserve", 12, R"(
 select jsonb_build_object('tag', tag, 'order', "order", 'line', line, 'count', least(open, pg_temp.upto(3))) || case when random() < 0.2 then jsonb_build_object('until', now() + interval '1 second') else '{}' end
   from w_piece p join w_line l on l.section_id = p.section_id and l.grade = p.grade and l.owner = p.owner and l.open > 0 where p.state = 'on rack' and p.len > 3 * l.len order by random() limit 1)"},
-      {"unreserve", 4, R"(select tag, 'the order can wait' from api.promises r join book.piece p using (tag) where r.state = 'live' and p.state <> 'at saw' order by random() limit 1)"},
+      {"unreserve", 4,
+       R"(select tag, 'the order can wait' from api.promises r join book.piece p using (tag) where r.state = 'live' and p.state <> 'at saw' order by random() limit 1)"},
       {"lapse_promises", 3, ""},
       {"change_order", 6, R"(
 select jsonb_build_object('order', "order", 'line', line, 'quantity', pg_temp.upto(9) - 1, 'place', 'B3', 'reason', 'the customer wrote') from w_line order by random() limit 1)"},

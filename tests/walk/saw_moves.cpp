@@ -12,7 +12,8 @@ select tag, coalesce((select w.name from book.plan q join book.saw w using (saw_
       {"pull_for_line", 10, R"(
 select jsonb_build_object('tag', tag, 'saw', pg_temp.one('{1,2,3}'), 'order', "order", 'line', line, 'count', least(open, 2)) from w_piece p join w_line l on l.section_id = p.section_id
   and l.grade = p.grade and l.owner = p.owner and l.open > 0 where p.state = 'on rack' and p.len > l.len order by random() limit 1)"},
-      // what the promise says as far as the bar goes, sometimes a reject, a slice or a piece for stock between; finished, or left in the vice
+      // what the promise says as far as the bar goes, sometimes a reject, a slice or a piece for stock between; finished, or left in the
+      // vice
       {"record_cut", 85, R"(
 select jsonb_build_object('tag', tag, 'saw', saw, 'finish', finish, 'reason', 'as it went', 'already_cut', random() < 0.5, 'strokes', strokes, 'left',
     case when not finish then null when rest <= 0 then '{"fate": "none"}'::jsonb when rest >= 150000000 or owner_id <> 0 or random() < 0.3
@@ -48,13 +49,15 @@ select jsonb_build_object('saw', saw, 'finish', finish, 'reason', 'as it went', 
         where e.length_nm > 0 and e.state = 'at saw' order by random() limit 1) m join book.saw w using (saw_id) join book.saw_bundle_bar b using (saw_bundle_id)
       join book.piece p using (piece_id) join book.promise r on r.piece_id = p.piece_id and r.state = 'live' join book.layout_cut k on k.layout_id = r.layout_id join book.cut_line c on c.cut_line_id = k.cut_line_id
       where p.state = 'at saw' and k.seq = 1) a) b group by saw, finish)"},
-      {"measure_at_saw", 5, R"(select tag, len - pg_temp.upto(3) * 1000000, 'the tape says so' from w_piece where state = 'at saw' order by random() limit 1)"},
+      {"measure_at_saw", 5,
+       R"(select tag, len - pg_temp.upto(3) * 1000000, 'the tape says so' from w_piece where state = 'at saw' order by random() limit 1)"},
       {"split_piece", 5, R"(
 select jsonb_build_object('tag', tag, 'saw', '1', 'kerf_nm', 2000000, 'parts', jsonb_build_array(jsonb_build_object('length_nm', len / 2, 'place', 'B1-1', 'heat', coalesce(heat, 'NO HEAT')),
   jsonb_build_object('length_nm', len - len / 2 - 2000000, 'place', 'B3', 'heat', coalesce(heat, 'NO HEAT')))) from w_piece where state = 'on rack' and len > 1000000000 order by random() limit 1)"},
       {"take_test_slice", 3, R"(
 select jsonb_build_object('tag', tag, 'saw', '1', 'length_nm', 10000000, 'kerf_nm', 2000000, 'lab', 'B7', 'place', 'B3') from w_piece where state = 'on rack' and len > 300000000 order by random() limit 1)"},
-      {"first_piece", 3, R"(select jsonb_build_object('saw', '1', 'order', "order", 'line', line, 'measured_nm', len + (pg_temp.upto(3) - 1) * 1000000) from w_line order by random() limit 1)"},
+      {"first_piece", 3,
+       R"(select jsonb_build_object('saw', '1', 'order', "order", 'line', line, 'measured_nm', len + (pg_temp.upto(3) - 1) * 1000000) from w_line order by random() limit 1)"},
       {"hand_over", 5, R"(
 select jsonb_build_object('saw', w.name, 'tag', p.tag, 'words', 'as it stands', 'open', (select jsonb_agg(jsonb_build_object('order', order_no, 'line', line_no, 'why', 'shift ended'))
     from book.promise r left join book.layout_cut k using (layout_id) join book.cut_line c on c.cut_line_id = coalesce(k.cut_line_id, r.cut_line_id) where r.piece_id = p.piece_id and r.state = 'live'))
@@ -63,7 +66,8 @@ select jsonb_build_object('saw', w.name, 'tag', p.tag, 'words', 'as it stands', 
       {"report_defect", 3, R"(
 select jsonb_build_object('tag', tag, 'kind', pg_temp.one('{pipe,crack,seam}'), 'at_nm', 10000000, 'to_nm', 30000000, 'from_end', pg_temp.one('{first,last}'), 'words', 'seen on the face')
   from w_piece where len > 30000000 order by random() limit 1)"},
-      {"answer_defect", 8, R"(select defect_report_id, pg_temp.one('{cut on,cut on,cut on,stop}'), 'only that bar' from book.defect_report where answer is distinct from 'cut on' order by random() limit 1)"},
+      {"answer_defect", 8,
+       R"(select defect_report_id, pg_temp.one('{cut on,cut on,cut on,stop}'), 'only that bar' from book.defect_report where answer is distinct from 'cut on' order by random() limit 1)"},
       {"report_half_cut", 2, R"(
 select jsonb_build_object('tag', tag, 'saw', '1', 'at_nm', 10000000, 'kerf_nm', 2000000, 'cause', pg_temp.one('{blade broke,bar slipped}')) from w_piece where state in ('at saw', 'on rack')
   and len > 20000000 order by state, random() limit 1)"},

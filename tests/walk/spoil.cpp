@@ -11,25 +11,28 @@ const auto& OneOf(Dice& dice, const List& list) {
 }
 
 std::string BadText(Dice& dice, const std::string& other) {
-  static const std::array<std::string, 11> kTexts{
-      "", " ", "O'Brien \\\"x\\\" %s $1 {}", "'; drop table book.piece; --", "\\u0041\\n\t\xE2\x82\xAC", "A999999X", "-1", "M 2208", "infinity", "-Infinity", std::string(5000, 'x')};
+  static const std::array<std::string, 11> kTexts{"",
+                                                  " ",
+                                                  "O'Brien \\\"x\\\" %s $1 {}",
+                                                  "'; drop table book.piece; --",
+                                                  "\\u0041\\n\t\xE2\x82\xAC",
+                                                  "A999999X",
+                                                  "-1",
+                                                  "M 2208",
+                                                  "infinity",
+                                                  "-Infinity",
+                                                  std::string(5000, 'x')};
   return dice() % 4 == 0 ? other : OneOf(dice, kTexts);
 }
 
 Json BadValue(Dice& dice, const std::string& other) {
   switch (dice() % 8) {
-    case 0:
-      return nullptr;
-    case 1:
-      return -1;
-    case 2:
-      return 0;
-    case 3:
-      return OneOf(dice, std::array<Json, 5>{9'223'372'036'854'775'807, 2'000'000'000, 1e30, 1.5, -6'000'000'000});
-    case 4:
-      return OneOf(dice, std::array<Json, 4>{Json::array(), Json::object(), true, Json::array({1, "x"})});
-    default:
-      return BadText(dice, other);
+    case 0: return nullptr;
+    case 1: return -1;
+    case 2: return 0;
+    case 3: return OneOf(dice, std::array<Json, 5>{9'223'372'036'854'775'807, 2'000'000'000, 1e30, 1.5, -6'000'000'000});
+    case 4: return OneOf(dice, std::array<Json, 4>{Json::array(), Json::object(), true, Json::array({1, "x"})});
+    default: return BadText(dice, other);
   }
 }
 

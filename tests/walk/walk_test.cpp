@@ -29,7 +29,8 @@ int Total(const Tally& tally, bool done) {
 
 void PrepareShop(SmallShop& shop) {
   AddVanAndRack(shop);
-  Do(shop.owner, "define_bins", {R"({"groups": [{"family": "steel", "group": "steel"}], "bins": [{"bin": "bin 2", "group": "steel"}, {"bin": "bin 3", "group": "other"}]})"});
+  Do(shop.owner, "define_bins",
+     {R"({"groups": [{"family": "steel", "group": "steel"}], "bins": [{"bin": "bin 2", "group": "steel"}, {"bin": "bin 3", "group": "other"}]})"});
   for (const char* device : {"scanner 1", "scanner 2"}) Do(shop.saw, "take_tag_block", {device, "main", 10});
   WatchWrites(shop.admin);
   DoBody(shop.quality, "add_device", {{"device", "tape 1"}, {"kind", "tape"}, {"site", "main"}});
@@ -63,11 +64,13 @@ TEST(Walk, TheBookStaysWholeWhateverIsDone) {
   const PhraseBook phrases(BookPhrases());
   for (const std::string& words : told)
     EXPECT_TRUE(words.empty() || words.ends_with(' ') ||  // an empty name stood at its end
-                phrases.Knows(QString::fromStdString(words))) << "no phrase of the sources says: " << words;
+                phrases.Knows(QString::fromStdString(words)))
+        << "no phrase of the sources says: " << words;
   const Wholeness whole = LookWhetherWhole(shop);
   EXPECT_EQ(DeadlocksIn(shop.admin), 0);
-  std::cout << "seed " << seed << ": " << Total(tally, true) << " deeds done, " << Total(tally, false) << " refused, in " << walked << " ms; verify took " << whole.verify_ms << " ms over "
-            << shop.Number("select count(*) as n from book.happening") << " happenings; " << whole.heats << " heats add up\n";
+  std::cout << "seed " << seed << ": " << Total(tally, true) << " deeds done, " << Total(tally, false) << " refused, in " << walked
+            << " ms; verify took " << whole.verify_ms << " ms over " << shop.Number("select count(*) as n from book.happening")
+            << " happenings; " << whole.heats << " heats add up\n";
   Print(std::cout, tally);
   EXPECT_EQ(whole.broken, std::vector<std::string>());
   EXPECT_GT(whole.heats, 5);

@@ -44,7 +44,8 @@ Walker::Walker(const TestBook& book, std::uint64_t seed) : seed_(seed), dice_(se
       select p.proname::text as name, coalesce((select string_agg(t::regtype::text, ',' order by n) from unnest(p.proargtypes) with ordinality a (t, n)), '') as types,
           (select string_agg(w, ',') from unnest(string_to_array($1, ',')) w where has_function_privilege('test_' || w, p.oid, 'execute')
             and has_schema_privilege('test_' || w, 'api', 'usage')) as may
-        from pg_proc p where pronamespace = 'api'::regnamespace)sql", {"clerk,planner,saw,quality,owner,all"})) {
+        from pg_proc p where pronamespace = 'api'::regnamespace)sql",
+                                      {"clerk,planner,saw,quality,owner,all"})) {
     const auto words = [](const std::string& text) {
       std::vector<std::string> list;
       for (std::size_t from = 0; !text.empty() && from <= text.size();) {
@@ -79,7 +80,6 @@ std::vector<std::string> Walker::Unmatched() const {
     if (!names.contains(name)) unmatched.push_back("no move for the function " + name);
   return unmatched;
 }
-
 
 std::vector<Argument> Walker::Draw(const Move& move, const Function& function) {
   std::vector<Argument> arguments;
@@ -122,7 +122,9 @@ std::string Walker::Try(const std::string& deed, const std::string& who, const s
 
 // The book is verified now and then, never by the way: that reads all of it.
 void Walker::Verify(int number) {
-  for (const Row row : people_.at("owner").Execute("select \"check\" || ': ' || detail as w from (select * from api.verify_book() union all select * from api.verify_new()) v where not ok and \"check\" <> 'the server keeps what it says'"))
+  for (
+      const Row row : people_.at("owner").Execute(
+          "select \"check\" || ': ' || detail as w from (select * from api.verify_book() union all select * from api.verify_new()) v where not ok and \"check\" <> 'the server keeps what it says'"))
     failures_.push_back("seed " + std::to_string(seed_) + " step " + std::to_string(number) + ": the book is not whole: " + row.Text("w"));
   ++tally_["verify_book"][""];
 }
@@ -140,7 +142,9 @@ void Walker::Step(int number) {
   if (!Chance(12)) who = *std::next(function.may.begin(), static_cast<std::ptrdiff_t>(dice_() % function.may.size()));
   if (deed == "verify_book" && function.may.contains(who)) return;  // Walk does
   const int spoilt = Chance(35) ? 1 + static_cast<int>(dice_() % 2) : 0;
-  const std::string other = spoilt == 0 || Chance(50) ? "A000001" : admin_.Execute("select coalesce(max(tag), 'A1') as t from (select tag from w_piece order by random() limit 1) x").Only().Text("t");
+  const std::string other = spoilt == 0 || Chance(50)
+      ? "A000001"
+      : admin_.Execute("select coalesce(max(tag), 'A1') as t from (select tag from w_piece order by random() limit 1) x").Only().Text("t");
   const std::size_t first = function.request ? 1 : 0;
   for (int times = spoilt; times > 0 && !arguments.empty(); --times) {
     const std::size_t which = dice_() % arguments.size();
@@ -182,9 +186,10 @@ void Walker::Step(int number) {
     wrong = "a request number was used for two deeds";
   }
   if (!wrong.empty())
-    failures_.push_back("seed " + std::to_string(seed_) + " step " + std::to_string(number) + ": " + deed + " by " + who + ": " + wrong + ": " + code + " " +
-                        words + "\n    (" + Shown(arguments) + ")");
-  if (functions_.at(deed).request && !before && (code.empty() || code.ends_with("answered"))) done_.push_back({deed, who, arguments, answer});
+    failures_.push_back("seed " + std::to_string(seed_) + " step " + std::to_string(number) + ": " + deed + " by " + who + ": " + wrong +
+                        ": " + code + " " + words + "\n    (" + Shown(arguments) + ")");
+  if (functions_.at(deed).request && !before && (code.empty() || code.ends_with("answered")))
+    done_.push_back({deed, who, arguments, answer});
 }
 
 void Walker::Walk(int steps) {

@@ -48,8 +48,8 @@ class Walker {
   void Step(int number);
   void Verify(int number);
   std::vector<Argument> Draw(const Move& move, const Function& function);
-  std::string Try(const std::string& deed, const std::string& who, const std::vector<Argument>& arguments,
-                  Json* answer, std::string* words);
+  std::string Try(const std::string& deed, const std::string& who, const std::vector<Argument>& arguments, Json* answer,
+                  std::string* words);
   bool Chance(int in_hundred) { return static_cast<int>(dice_() % 100) < in_hundred; }
 
   std::uint64_t seed_;

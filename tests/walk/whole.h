@@ -11,8 +11,8 @@ namespace heatkeep {
 
 struct Wholeness {
   std::vector<std::string> broken;
-  std::int64_t heats = 0;         // whose balance was added up
-  std::int64_t verify_ms = 0;     // what api.verify_book took
+  std::int64_t heats = 0;      // whose balance was added up
+  std::int64_t verify_ms = 0;  // what api.verify_book took
 };
 
 Wholeness LookWhetherWhole(SmallShop& shop);

@@ -107,7 +107,7 @@ TEST(DropDemand, NeedsRoomForThePieceAndTheGrip) {
 TEST(DropDemand, OfOneHeatLinesNeedsAllOfTheLine) {
   Past past = SteadyPast(50_mm, 3, 30);
   for (PastLine& line : past.lines) line.one_heat = true;
-  EXPECT_EQ(DemandFor({206_mm, {}, {}}, past, CrMo80()).lines_a_year, 0);   // gives 2 of 3
+  EXPECT_EQ(DemandFor({206_mm, {}, {}}, past, CrMo80()).lines_a_year, 0);  // gives 2 of 3
   EXPECT_GT(DemandFor({216_mm, {}, {}}, past, CrMo80()).lines_a_year, 0);  // 60 + 3 x 52
 }
 
@@ -155,13 +155,15 @@ TEST(DropWorth, DoesNotSpendTheLongDropOnOneShortPiece) {
   WorthRules rules;
   rules.replace_per_metre = {2'663'400'000};
   rules.scrap_per_metre = {488'290'000};
-  const auto worth = [&](Length drop, double chance_times_share) { return WorthOf(drop, Demand{1e9, 0, chance_times_share}, rules, true).value.micro; };
+  const auto worth = [&](Length drop, double chance_times_share) {
+    return WorthOf(drop, Demand{1e9, 0, chance_times_share}, rules, true).value.micro;
+  };
   const auto scrap = [&](Length rest) { return WorthOf(rest, Demand{}, rules, true).value.micro; };
   const auto cents = [](std::int64_t micro) { return Cents({micro}).cents; };
   EXPECT_EQ(cents(worth(160_mm, 0.37)), 207);
   EXPECT_EQ(cents(scrap(63_mm)), 31);
-  const std::int64_t a = cents(worth(2600_mm, 0.95) - worth(2503_mm, 0.95) + 400'000'000), b = cents(worth(172_mm, 0.40) - scrap(75_mm) + 80'000'000),
-                     c = cents(worth(160_mm, 0.37) - scrap(63_mm) + 80'000'000);
+  const std::int64_t a = cents(worth(2600_mm, 0.95) - worth(2503_mm, 0.95) + 400'000'000),
+                     b = cents(worth(172_mm, 0.40) - scrap(75_mm) + 80'000'000), c = cents(worth(160_mm, 0.37) - scrap(63_mm) + 80'000'000);
   EXPECT_EQ(c, 256);
   EXPECT_EQ(b, 277);
   EXPECT_EQ(a, 648);

@@ -29,9 +29,7 @@ TEST(KeepLength, IsShorterForDearerMetalAndLongerOnAFullRack) {
   EXPECT_GT(KeepLength({}, past, CrMo80(), kGrid), plain);
 }
 
-TEST(KeepLength, IsBeyondTheGridWhenNothingPays) {
-  EXPECT_EQ(KeepLength({}, SteadyPast(2000_mm, 1, 30), CrMo80(), kGrid), 1510_mm);
-}
+TEST(KeepLength, IsBeyondTheGridWhenNothingPays) { EXPECT_EQ(KeepLength({}, SteadyPast(2000_mm, 1, 30), CrMo80(), kGrid), 1510_mm); }
 
 TEST(KeepLength, StaysWhenTheNewOneIsNear) {
   const Past past = SteadyPast(50_mm, 20, 10);

@@ -30,8 +30,8 @@ Line Wanted(Length cut, int quantity) {
 Problem Rack() {
   Problem problem;
   problem.rules = {2_mm, 5_mm, 80_mm, 300_mm};
-  problem.pieces = {Metal(PieceKind::Bar, 6000_mm, 2), Metal(PieceKind::Bar, 3000_mm, 2),
-                    Metal(PieceKind::Drop, 900_mm, 1), Metal(PieceKind::Drop, 700_mm, 1)};
+  problem.pieces = {Metal(PieceKind::Bar, 6000_mm, 2), Metal(PieceKind::Bar, 3000_mm, 2), Metal(PieceKind::Drop, 900_mm, 1),
+                    Metal(PieceKind::Drop, 700_mm, 1)};
   return problem;
 }
 
@@ -91,8 +91,7 @@ TEST(PlansByHand, PassTheCheckOnAnyRack) {
     Problem problem = Rack();
     problem.rules.grip = {dice.Between(0, 1) * 80 * kNmPerMm};
     problem.rules.trim = {dice.Between(0, 1) * 5 * kNmPerMm};
-    for (int d = dice.Between(0, 6); d > 0; --d)
-      problem.pieces.push_back(Metal(PieceKind::Drop, {dice.Between(300, 2500) * kNmPerMm}, 1));
+    for (int d = dice.Between(0, 6); d > 0; --d) problem.pieces.push_back(Metal(PieceKind::Drop, {dice.Between(300, 2500) * kNmPerMm}, 1));
     for (int l = dice.Between(1, 6); l > 0; --l)
       problem.lines.push_back(Wanted({dice.Ratio(200, 25'000) * 100'000LL}, dice.Between(0, 15)));
     for (const Plan& plan : {PlainPlan(problem), NewBarPlan(problem)}) {

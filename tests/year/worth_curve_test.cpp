@@ -44,8 +44,7 @@ TEST(WorthCurve, OfADropUsedOnceAtMostIsTheSingleUse) {
   const WorthCurve curve({}, past, CrMo80(), 220_mm);
   const DropWorth once = WorthOf(RackDrop{200_mm, {}, {}}, past, CrMo80(), true);
   const auto later = static_cast<std::int64_t>(0.85 * static_cast<double>(once.gain.micro));
-  EXPECT_NEAR(static_cast<double>(curve.Racked(200_mm).micro),
-              static_cast<double>(Scrap(200_mm).micro + later - once.cost.micro), 2);
+  EXPECT_NEAR(static_cast<double>(curve.Racked(200_mm).micro), static_cast<double>(Scrap(200_mm).micro + later - once.cost.micro), 2);
 }
 
 TEST(WorthCurve, GivesTheLengthFromWhichPuttingBackPays) {

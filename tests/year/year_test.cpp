@@ -81,8 +81,7 @@ TEST(Year, ClosesItsAccountToTheNanometre) {
       rack.Apply(problem, plan);
       asked += line.cut * line.quantity;
       const Account& a = rack.account();
-      ASSERT_EQ(rack.Start() + a.received,
-                a.delivered + a.kerf + a.trim + a.scrap + rack.BarLength() + rack.DropLength());
+      ASSERT_EQ(rack.Start() + a.received, a.delivered + a.kerf + a.trim + a.scrap + rack.BarLength() + rack.DropLength());
       ASSERT_EQ(rack.Unexplained().nm, 0);
     }
     EXPECT_EQ(rack.account().delivered, asked);
@@ -104,8 +103,7 @@ TEST(Year, DeliversTheSameUnderEveryPolicy) {
     // Opened bars + drops at the start = delivered + kerf + trim + scrap + drops at the end.
     EXPECT_EQ(year.start.drop_length + year.total.opened,
               year.total.delivered + year.total.kerf + year.total.trim + year.total.scrap + year.days.back().drop_length);
-    EXPECT_EQ(year.start.drops + year.total.drops_made - year.total.drops_used - year.total.drops_cleared,
-              year.days.back().drops);
+    EXPECT_EQ(year.start.drops + year.total.drops_made - year.total.drops_used - year.total.drops_cleared, year.days.back().drops);
     EXPECT_EQ(year.days.back().bought, year.bought);
   }
 }
@@ -119,9 +117,7 @@ TEST(Year, BuysMostWithANewBarEveryTime) {
   EXPECT_EQ(Lived(Policy::NewBar).total.drops_used, 0);
 }
 
-TEST(Year, ScrapsLessWhenItLearnsWhatDropsAreWorth) {
-  EXPECT_LT(Lived(Policy::LeastMoney).scrap, Lived(Policy::Plain).scrap);
-}
+TEST(Year, ScrapsLessWhenItLearnsWhatDropsAreWorth) { EXPECT_LT(Lived(Policy::LeastMoney).scrap, Lived(Policy::Plain).scrap); }
 
 TEST(Year, RepeatsOnAnyNumberOfThreads) {
   const YearStart one(SmallShop(), Settings(1));

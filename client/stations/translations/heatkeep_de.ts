@@ -8224,6 +8224,61 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     </message>
 </context>
 <context>
+    <name>heatkeep::PutAwayPage</name>
+    <message>
+        <source>scan or type the place</source>
+        <translation>Platz scannen oder tippen</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Einlagern</translation>
+    </message>
+    <message>
+        <source>Labels that wait</source>
+        <translation>Wartende Etiketten</translation>
+    </message>
+    <message>
+        <source>Where does %1 lie?</source>
+        <translation>Wo liegt %1?</translation>
+    </message>
+    <message>
+        <source>Where do these %1 bars lie?</source>
+        <translation>Wo liegen diese %1 Stangen?</translation>
+    </message>
+    <message>
+        <source>%1 x %2 %3 %4   heat %5   %6, %7</source>
+        <translation>%1 x %2 %3 %4   Schmelze %5   %6, %7</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>The place alone: all of them. A tag, then the place: that one.</source>
+        <translation>Nur der Platz: alle. Eine Kennung, dann der Platz: nur diese.</translation>
+    </message>
+    <message>
+        <source>%1: now its place</source>
+        <translation>%1: jetzt den Platz</translation>
+    </message>
+    <message>
+        <source>The strap is cut</source>
+        <translation>Das Band ist geschnitten</translation>
+    </message>
+    <message>
+        <source>Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.</source>
+        <translation>Ein Band zu schneiden löst, was unter Spannung steht, und Stangen rollen: erst verkeilen, am Ende stehen, nie in seiner Richtung.</translation>
+    </message>
+    <message>
+        <source>Strapped as %1: it goes as one. Cut the strap first where bars go to several places.</source>
+        <translation>Gebündelt als %1: geht als eines. Schneide zuerst das Band, wenn Stangen an mehrere Plätze gehen.</translation>
+    </message>
+</context>
+<context>
     <name>heatkeep::ReceivingStation</name>
     <message>
         <source>Photo of the mark</source>

@@ -691,6 +691,9 @@
     </message>
 </context>
 <context>
+    <name>heatkeep::PutAwayPage</name>
+</context>
+<context>
     <name>heatkeep::ReceivingStation</name>
     <message numerus="yes">
         <source>%n line(s) read</source>
