@@ -20,6 +20,13 @@ int SmallLetters(QStringView text) {
   return static_cast<int>(std::count_if(text.begin(), text.end(), [](QChar c) { return c.isLower(); }));
 }
 
+// A bit a sign, some signs sharing one.
+quint64 SignsIn(QStringView text) {
+  quint64 signs = 0;
+  for (const QChar c : text) signs |= quint64{1} << (c.unicode() % 64);
+  return signs;
+}
+
 int Signs(QStringView text) {
   return static_cast<int>(std::count_if(text.begin(), text.end(), [](QChar c) { return !c.isSpace(); }));
 }
@@ -37,10 +44,14 @@ PhraseBook::PhraseBook(const std::vector<BookPhrase>& phrases) {
       rest = rest.mid(at + mark.size());
     }
     phrase.literals << rest;
-    for (const QString& literal : phrase.literals) phrase.letters += Signs(literal);
+    for (const QString& literal : phrase.literals) {
+      phrase.letters += Signs(literal);
+      phrase.signs |= SignsIn(literal);
+    }
     phrase.sure = phrase.letters;
     for (const char kind : phrase.kinds)
       if (kind != 'N' && kind != 'W') phrase.sure += 4, phrase.letters += 2;
+    if (phrase.kinds.isEmpty()) whole_.insert(phrase.literals.front(), phrases_.size());
     phrases_.push_back(std::move(phrase));
   }
 }
@@ -141,7 +152,9 @@ struct PhraseBook::Search {
   }
 
   void ByPhrases(const QString& text, Reading& best) {
+    const quint64 signs = SignsIn(text);
     for (const Phrase& phrase : book.phrases_) {
+      if ((phrase.signs & ~signs) != 0) continue;
       for (const Holes& holes : WaysOf(phrase, text)) {
         Reading reading{phrase.letters, 0, 0, {}};
         bool persons = false;  // "crack found by Lund": somebody's own words around a word that phrases have too
@@ -194,6 +207,9 @@ struct PhraseBook::Search {
     Reading best{0, SmallLetters(text), 0, outermost ? WithQuantities(text, units) : text, SmallLetters(text)};
     if (auto quantity = AnyQuantityWords(text, units)) {
       best = {1, 0, 0, *quantity};
+    } else if (const auto whole = book.whole_.constFind(text); whole != book.whole_.constEnd()) {
+      const Phrase& phrase = book.phrases_[*whole];
+      best = {phrase.letters, 0, 0, Filled(phrase, {}, {})};
     } else {
       ByPhrases(text, best);
       ByParts(text, outermost, best);

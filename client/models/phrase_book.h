@@ -41,6 +41,7 @@ class PhraseBook {
     QByteArray kinds;
     QStringList literals;  // one before, between and behind the holes
     int letters = 0, sure = 0;
+    quint64 signs = 0;  // which signs the literals have: a text that lacks one is not this phrase
   };
   struct Reading {
     int explained = 0;  // letters and signs of phrases
@@ -52,6 +53,7 @@ class PhraseBook {
   struct Search;  // one text being read
 
   std::vector<Phrase> phrases_;
+  QHash<QString, std::size_t> whole_;  // phrases without holes: a text that is one of them is read as that
 };
 
 }  // namespace heatkeep
