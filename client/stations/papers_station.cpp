@@ -21,7 +21,7 @@ constexpr int kHistoryLines = 30;
 }  // namespace
 
 PapersStation::PapersStation(Desk& desk, QWidget* parent)
-    : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link), waiting_(new WaitingList) {
+    : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link, desk.settings), waiting_(new WaitingList) {
   LayOut(waiting_, BuildWork(), papers_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &PapersStation::ChosenWaiting);
   connect(tree_, &FamilyTreeView::Opened, &work_, &PapersWork::Ask);
