@@ -1,11 +1,9 @@
 #include "client/models/papers_work.h"
 
-#include <algorithm>
 #include <map>
 
 #include "client/gateway/read_labels.h"
 #include "client/gateway/snapshot.h"
-#include "client/gateway/stock_deeds.h"
 #include "client/models/qt_words.h"
 #include "client/records/proved_record.h"
 #include "reports/trace_report.h"

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <set>
 
 #include "client/phrases/phrase.h"

@@ -11,7 +11,6 @@
 #include "client/models/scanned.h"
 #include "reports/record_words.h"
 #include "reports/sheet_words.h"
-#include "reports/trace_report.h"
 
 namespace heatkeep {
 namespace {
