@@ -132,8 +132,7 @@ void DocumentWork::Refuse(const DbError& error, const QString& words) {
 }
 
 void DocumentWork::Do(const AskedDeed& deed, const QString& not_asked) {
-  if (busy()) emit Refused(tr("the one before is not answered yet"));
-  else if (!deed_.Do(deed)) emit Refused(not_asked);
+  if (busy() || !deed_.Do(deed)) emit Refused(busy() ? tr("the one before is not answered yet") : not_asked);
   emit Shown();
 }
 
