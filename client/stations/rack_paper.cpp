@@ -1,6 +1,7 @@
 // The rack on paper: what nobody used, worths and ages, lengths against what was asked for, where it lies, yield, and the rows shown.
 #include "client/stations/rack_station.h"
 #include "client/stations/screen_paper.h"
+#include "client/stations/yield_view.h"
 
 namespace heatkeep {
 
