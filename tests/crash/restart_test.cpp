@@ -43,9 +43,6 @@ TEST_F(Restart, UnderAnOpenDeskIsHeardOfAndTheDeskGoesOnByItself) {
   QObject::connect(&link, &BookLink::Ready, [&] { ++ready; });
   QObject::connect(&link, &BookLink::Away, [&](const QString&) { ++away; });
   QObject::connect(&link, &BookLink::Changed, [&](const QStringList&) { ++changed; });
-  link.Start();
-  const std::int64_t moves = Moves(tag);
-  ASSERT_TRUE(WaitFor([&] { return ready == 1; }));
   DeskSettings settings;
   settings.kept_folder = Q((folder / "kept").string());
   KeptDeed deed(link, settings, "restart");
@@ -55,12 +52,15 @@ TEST_F(Restart, UnderAnOpenDeskIsHeardOfAndTheDeskGoesOnByItself) {
     ++refusals;
     ADD_FAILURE() << error.message;
   });
+  link.Start();
+  const std::int64_t moves = Moves(tag);
+  ASSERT_TRUE(WaitFor([&] { return ready == 1; }));
   for (int round = 1; round <= 3; ++round) {
     if (round % 2 == 0) Run({"book", "stop"});  // the keeper restarts it
     else KillTheServer();
     // at once, before the link has heard of it: the answer is missing
     const std::string place = round % 2 == 0 ? "B1-1" : "GATE";
-    ASSERT_TRUE(deed.Do({"put_away", {{{"tag", tag}, {"place", place}}}}));
+    ASSERT_TRUE(deed.Do({"put_away", {{{"tag", tag}, {"place", place}}}})) << "round " << round;
     ASSERT_TRUE(WaitFor([&] { return answers == round && link.ready(); })) << "round " << round;
     EXPECT_EQ(Number("select count(*) as n from book.piece join book.place using (place_id) where tag = $1 and name = $2", {tag, place}),
               1);
