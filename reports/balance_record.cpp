@@ -3,7 +3,6 @@
 #include <nlohmann/json.hpp>
 
 #include "reports/piece_bar.h"
-#include "reports/quantity_text.h"
 #include "reports/record_says.h"
 #include "reports/table_csv.h"
 

@@ -8,7 +8,6 @@
 #include "reports/paint_session.h"
 #include "reports/pick_list_block.h"
 #include "reports/quantity_text.h"
-#include "reports/sheet_words.h"
 
 namespace heatkeep {
 namespace {

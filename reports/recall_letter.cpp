@@ -1,4 +1,3 @@
-#include <algorithm>
 #include <stdexcept>
 
 #include "reports/flow_parts.h"

@@ -3,7 +3,6 @@
 #include <xlsxwriter.h>
 
 #include <ctime>
-#include <memory>
 #include <stdexcept>
 
 #include "reports/told_time.h"

@@ -40,12 +40,11 @@ grant execute on function guard.mass_g(bigint, bigint, integer), guard.document_
 -- Clerk: receives, puts away, measures.
 grant execute on function api.receive_delivery(uuid, jsonb, text), api.put_away(uuid, text, text, timestamptz, text),
   api.correct_length(uuid, text, bigint, bigint, text, text, text, timestamptz), api.open_balance(uuid, jsonb) to heatkeep_clerk;
-grant select on api.prices_now to heatkeep_clerk;
 
 -- Planner: cut lists, plans, shipping, conflicts.
 grant execute on function api.add_cut_list(uuid, jsonb), api.commit_plan(uuid, jsonb), api.cancel_plan(uuid, bigint, text), api.ship(uuid, jsonb),
   api.correct_length(uuid, text, bigint, bigint, text, text, text, timestamptz), api.put_away(uuid, text, text, timestamptz, text) to heatkeep_planner;
-grant select on api.candidates, api.prices_now, api.conflicts, api.refusals to heatkeep_planner;
+grant select on api.candidates, api.conflicts, api.refusals to heatkeep_planner;
 
 -- Planner and saw: a plan that went wrong is mended where it is noticed.
 grant execute on function api.replan(uuid, jsonb), api.report_missing(uuid, text, text),
@@ -69,11 +68,11 @@ grant execute on function api.reserve(uuid, jsonb), api.unreserve(uuid, text, te
   api.record_consent(uuid, jsonb), api.scrap_piece(uuid, jsonb, timestamptz, text), api.scrap_ticket(uuid, jsonb) to heatkeep_planner;
 grant execute on function api.sign_consent(uuid, bigint), api.answer_defect(uuid, bigint, text, text), api.take_test_slice(uuid, jsonb, timestamptz, text),
   api.scrap_ticket(uuid, jsonb) to heatkeep_quality;
-grant execute on function api.report_defect(uuid, jsonb, timestamptz, text), api.label(text)
+grant execute on function api.report_defect(uuid, jsonb, timestamptz, text)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function api.define_bins(uuid, jsonb), api.set_saw(uuid, jsonb) to heatkeep_owner;
 grant select on api.promises, api.rejects, api.open_pieces, api.handovers, api.first_pieces, api.defects, api.defect_zones, api.scrap_bins, api.scrap_tickets,
-  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.saw_capacity, api.sections_too_large, api.saw_rules, api.saw_bundles, api.offline_deeds
+  api.consents, api.cutting_rates, api.shipped_rates, api.plan_sawing, api.saw_bands, api.sections_too_large, api.saw_rules, api.saw_bundles, api.offline_deeds
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant execute on function guard.zone_ahead(book.piece, bigint, bigint), guard.defect_words(bigint), guard.rate(bigint, text), guard.shipped_rates(),
   guard.band_on(bigint, timestamptz), guard.too_large_words(book.saw, book.section) to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;

@@ -2,7 +2,6 @@
 
 #include <ClpSimplex.hpp>
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 namespace heatkeep::allocator {

@@ -42,6 +42,4 @@ struct Choice {
 // plans are priced, and the searched plan costs less than `least_gain` below it. least_gain 0: never.
 Choice ChooseBetween(const Problem& problem, const Plan& searched, const Plan& by_hand, FineMoney least_gain);
 
-inline constexpr FineMoney kLeastGain{200'000'000};  // 2.00, common practice, no source
-
 }  // namespace heatkeep::allocator

@@ -99,18 +99,6 @@ void Score(const Component& c, Solution& solution) {
   solution.score = std::move(score);
 }
 
-Component Restricted(const Component& component, const std::vector<std::vector<int>>& choice) {
-  HeatState state;
-  for (std::size_t u = 0; u < component.units.size(); ++u) {
-    state.emplace_back(component.units[u].heats.size(), 0);
-    for (int h : choice[u]) state[u][At(h)] = 1;
-  }
-  Component c = Narrowed(component, state);
-  c.units.clear();
-  for (Item& item : c.items) item.unit = -1;
-  return c;
-}
-
 Component Narrowed(const Component& component, const HeatState& state) {
   Component c = component;
   std::vector<std::set<std::string>> allowed(c.units.size());

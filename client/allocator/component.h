@@ -90,9 +90,6 @@ bool Complete(const Component& component, Pattern& pattern);
 // Sets the score from patterns; sets unmet from them.
 void Score(const Component& component, Solution& solution);
 
-// The component in which every unit may only use the chosen heats (by unit: indices into its heats).
-Component Restricted(const Component& component, const std::vector<std::vector<int>>& choice);
-
 // By unit and heat: 0 ruled out, 1 open, 2 sure.
 using HeatState = std::vector<std::vector<char>>;
 

@@ -1,7 +1,6 @@
 #include "client/allocator/pricing.h"
 
 #include <algorithm>
-#include <limits>
 #include <numeric>
 
 #include "client/allocator/value.h"

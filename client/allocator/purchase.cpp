@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <set>
 #include <stdexcept>
-#include <tuple>
 
 #include "client/allocator/allocate.h"
 #include "client/allocator/compare.h"

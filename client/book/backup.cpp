@@ -47,7 +47,7 @@ BackupFacts MakeBackup(Connection& keeper, const std::string& program, const std
   facts.happenings = digest.happenings;
   facts.persons = ListPersons(keeper);
   facts.made_at = keeper.Execute("select to_char(now() at time zone 'UTC', 'YYYY-MM-DD\"T\"HH24:MI:SS\"Z\"') as at").Only().Text("at");
-  std::array<char, 256 * 1024> buffer{};
+  std::array<char, std::size_t{256} * 1024> buffer{};
   while (const std::size_t got = dump.Read(buffer.data(), buffer.size())) {
     writer.Append({buffer.data(), got});
     progress(writer.Bytes());

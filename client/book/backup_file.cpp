@@ -22,7 +22,7 @@ constexpr std::int64_t kBlock = 512;
 constexpr std::int64_t kLongestOctal = std::int64_t{1} << 33;
 constexpr const char* kDump = "book.dump";
 constexpr const char* kManifest = "manifest.txt";
-constexpr std::int64_t kLongestManifest = 16 * 1024 * 1024;
+constexpr std::int64_t kLongestManifest = std::int64_t{16} * 1024 * 1024;
 constexpr const char* kFirstLine = "heatkeep backup: 1";
 
 BookError Bad(const std::string& what) { return {BookError::Kind::BadInput, what}; }
@@ -147,7 +147,7 @@ BackupFacts ReadManifest(const std::string& text) {
   return facts;
 }
 
-BackupWriter::BackupWriter(std::filesystem::path file)
+BackupWriter::BackupWriter(const std::filesystem::path& file)
     : file_(std::filesystem::absolute(file).lexically_normal()), part_(file_.string() + ".part") {
   if (std::filesystem::symlink_status(file_).type() != std::filesystem::file_type::not_found)
     throw Bad(file_.string() + " is there already; expected a new name: a backup never takes the place of another");
@@ -254,7 +254,7 @@ void BackupReader::Rewind() {
   lseek(fd_, kBlock, SEEK_SET);
   done_ = 0;
   digest_ = {};
-  buffer_.resize(256 * 1024);
+  buffer_.resize(std::size_t{256} * 1024);
 }
 
 std::string_view BackupReader::Next() {

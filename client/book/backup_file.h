@@ -36,7 +36,7 @@ BackupFacts ReadManifest(const std::string& text);
 class BackupWriter {
  public:
   // Throws BookError(BadInput) when `file` is there already, std::system_error when it cannot be written.
-  explicit BackupWriter(std::filesystem::path file);
+  explicit BackupWriter(const std::filesystem::path& file);
   ~BackupWriter();  // takes away what was not finished
   BackupWriter(const BackupWriter&) = delete;
   BackupWriter& operator=(const BackupWriter&) = delete;

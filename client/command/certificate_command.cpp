@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <ostream>
 
-#include "client/command/document_file.h"
 #include "client/command/receive_command.h"
 #include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"

@@ -2,7 +2,6 @@
 
 #include <ostream>
 
-#include "client/gateway/readings.h"
 #include "client/gateway/stock_deeds.h"
 #include "client/incoming/document_file.h"
 #include "client/records/document_bytes.h"

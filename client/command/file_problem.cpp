@@ -6,7 +6,6 @@
 #include "client/command/rules_file.h"
 #include "client/intake/cuts_file.h"
 #include "client/intake/stock_file.h"
-#include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
 namespace {

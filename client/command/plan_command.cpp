@@ -6,7 +6,6 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/allocator/allocate.h"
 #include "client/allocator/proof_words.h"
 #include "client/command/extras_words.h"
 #include "client/command/file_problem.h"

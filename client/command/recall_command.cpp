@@ -3,7 +3,6 @@
 #include <chrono>
 #include <filesystem>
 #include <ostream>
-#include <stdexcept>
 
 #include "client/gateway/snapshot.h"
 #include "client/records/proved_record.h"

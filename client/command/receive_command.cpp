@@ -9,8 +9,6 @@
 #include "client/incoming/piece_json.h"
 #include "client/intake/delivery_file.h"
 #include "client/intake/file_bytes.h"
-#include "schema/terms/bad_text.h"
-#include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/papers.h"
 

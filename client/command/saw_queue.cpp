@@ -1,7 +1,6 @@
 #include "client/command/saw_queue.h"
 
 #include <filesystem>
-#include <iostream>
 
 #include "client/book/account.h"
 #include "client/command/book_command.h"

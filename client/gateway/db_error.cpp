@@ -26,17 +26,6 @@ DbError::Kind KindOfSqlstate(std::string_view s) {
   return Kind::Bug;
 }
 
-const char* NameOf(DbError::Kind kind) {
-  switch (kind) {
-    case DbError::Kind::Refused: return "refused";
-    case DbError::Kind::Stale: return "stale";
-    case DbError::Kind::Forbidden: return "forbidden";
-    case DbError::Kind::Unreachable: return "unreachable";
-    case DbError::Kind::Bug: return "bug";
-  }
-  return "bug";
-}
-
 DbError MakeDbError(const PGconn* connection, const PGresult* result) {
   const std::string sqlstate = Field(result, PG_DIAG_SQLSTATE);
   std::string message = Field(result, PG_DIAG_MESSAGE_PRIMARY);

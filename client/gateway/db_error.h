@@ -34,7 +34,6 @@ struct DbError : std::runtime_error {
 };
 
 DbError::Kind KindOfSqlstate(std::string_view sqlstate);
-const char* NameOf(DbError::Kind kind);
 
 // The error of `result`, which may be null (the server never answered); the state of `connection` decides
 // whether it is Unreachable. Never holds a password. Changes neither.

@@ -22,10 +22,29 @@ Json CloseConflict(Connection& book, const RequestNumber& request, const Json& b
                                    body.at("free").get<bool>());
 }
 
+// Of two deeds, both or neither: "document" is filed, and accepted under the request number "accepting".
+Json FileThenAccept(Connection& book, const RequestNumber& request, const Json& body) {
+  const Json& document = body.at("document");
+  Transaction whole(book);
+  StockDeeds(book).FilePapers(request, document);
+  Json answer = StockDeeds(book).AcceptDocument({body.at("accepting").get<std::string>()},
+                                                {{"issuer", document.at("issuer")}, {"number", document.at("number")}});
+  whole.Commit();
+  return answer;
+}
+
 const std::map<std::string, Call>& Calls() {
   static const std::map<std::string, Call> calls{
+      {"accept_document", By(&StockDeeds::AcceptDocument)},
       {"add_photo", By(&StockDeeds::AddPhoto)},
+      {"approve_count", By(&StockDeeds::ApproveCount)},
+      {"attach_file", By(&StockDeeds::AttachFile)},
       {"close_conflict", CloseConflict},
+      {"count_seen", By(&StockDeeds::CountSeen)},
+      {"file_document", By(&Deeds::FileDocument)},
+      {"file_papers", By(&StockDeeds::FilePapers)},
+      {"file_papers, accept_document", FileThenAccept},
+      {"freeze_place", By(&StockDeeds::FreezePlace)},
       {"hand_over", By(&SawDeeds::HandOver)},
       {"lift_hold", By(&StockDeeds::LiftHold)},
       {"move_bundle", By(&StockDeeds::MoveBundle)},
@@ -38,6 +57,7 @@ const std::map<std::string, Call>& Calls() {
       {"reverse_receipt", By(&StockDeeds::ReverseReceipt)},
       {"ship", By(&Deeds::Ship)},
       {"take_over", By(&SawDeeds::TakeOver)},
+      {"unfreeze_place", By(&StockDeeds::UnfreezePlace)},
   };
   return calls;
 }

@@ -12,7 +12,7 @@ std::vector<PlaceLoad> ReadPlaceLoads(Connection& connection) {
           " left join (select place, count(*) as pieces, sum(mass_g)::bigint as mass_g from api.stock_on_hand group by place) s using (place) order by w.walk, w.place"))
     places.push_back({row.Text("place"), row.Text("site"), row.Text("kind"), row.TextOrNone("bay"), row.TextOrNone("level"),
                       row.OptionalInt("walk").value_or(0), row.Int("pieces"), Mass{row.Int("load_g")},
-                      Mass{row.OptionalInt("max_mass_g").value_or(0)}, Length{row.OptionalInt("max_length_nm").value_or(0)}});
+                      Mass{row.OptionalInt("max_mass_g").value_or(0)}});
   return places;
 }
 

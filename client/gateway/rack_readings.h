@@ -17,8 +17,7 @@ namespace heatkeep {
 struct PlaceLoad {
   std::string place, site, kind, bay, level;
   std::int64_t walk = 0, pieces = 0;
-  Mass load, most;     // most: 0 where the place has no limit
-  Length most_length;  // 0: no limit
+  Mass load, most;  // most: 0 where the place has no limit
 };
 // Every place in walking order with what lies there, whoever owns it.
 std::vector<PlaceLoad> ReadPlaceLoads(Connection& connection);

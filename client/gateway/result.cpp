@@ -49,17 +49,12 @@ bool Row::IsNull(std::string_view column) const { return !Raw(column); }
 std::int64_t Row::Int(std::string_view column) const { return Parsed<std::int64_t>(Wanted(column), column, "a whole number"); }
 bool Row::Bool(std::string_view column) const { return ParsedBool(Wanted(column), column); }
 std::string Row::Text(std::string_view column) const { return std::string(Wanted(column)); }
-double Row::Real(std::string_view column) const { return Parsed<double>(Wanted(column), column, "a number"); }
 
 std::optional<std::int64_t> Row::OptionalInt(std::string_view column) const {
   return IsNull(column) ? std::nullopt : std::optional(Int(column));
 }
-std::optional<bool> Row::OptionalBool(std::string_view column) const { return IsNull(column) ? std::nullopt : std::optional(Bool(column)); }
 std::optional<std::string> Row::OptionalText(std::string_view column) const {
   return IsNull(column) ? std::nullopt : std::optional(Text(column));
-}
-std::optional<double> Row::OptionalReal(std::string_view column) const {
-  return IsNull(column) ? std::nullopt : std::optional(Real(column));
 }
 
 std::string Row::TextOrNone(std::string_view column) const { return std::string(Raw(column).value_or("")); }

@@ -24,11 +24,8 @@ class Row {
   std::int64_t Int(std::string_view column) const;
   bool Bool(std::string_view column) const;
   std::string Text(std::string_view column) const;
-  double Real(std::string_view column) const;  // shares and percentages only: never a length, a mass or money
   std::optional<std::int64_t> OptionalInt(std::string_view column) const;
-  std::optional<bool> OptionalBool(std::string_view column) const;
   std::optional<std::string> OptionalText(std::string_view column) const;
-  std::optional<double> OptionalReal(std::string_view column) const;
   std::string TextOrNone(std::string_view column) const;  // "" where the value is null
 
  private:

@@ -98,9 +98,5 @@ Json SawDeeds::SignConsent(const RequestNumber& request, const Json& body) {
 Json SawDeeds::TakeTagBlock(const RequestNumber& request, const Json& body) {
   return Call("take_tag_block($1, $2, $3, $4)", {request.text, TextOf(body, "device"), TextOf(body, "site"), TextOf(body, "size")});
 }
-Json SawDeeds::Label(const std::string& tag) {
-  const auto text = connection_.Execute("select api.label($1)::text as answer", {tag}).Only().OptionalText("answer");
-  return text ? Json::parse(*text) : Json(nullptr);
-}
 
 }  // namespace heatkeep

@@ -51,7 +51,6 @@ class SawDeeds {
   Json AnswerDefect(const RequestNumber& request, const Json& body);   // {"report","answer","words"}
   Json SignConsent(const RequestNumber& request, const Json& body);    // {"consent"}
   Json TakeTagBlock(const RequestNumber& request, const Json& body);   // {"device","site","size"}
-  Json Label(const std::string& tag);                                  // what the piece's label says; null: no such tag
 
  private:
   Json Call(const std::string& call, std::initializer_list<Param> params);

@@ -1,7 +1,6 @@
 #include "client/intake/checked_rows.h"
 
 #include <algorithm>
-#include <set>
 
 #include "schema/terms/plain_text.h"
 

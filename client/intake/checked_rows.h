@@ -104,7 +104,7 @@ class CheckedRows {
 
 // All rows that read_row(CheckedRows&) gives without a problem, as ReadingOptions::bad_lines says.
 template <class Row, class ReadRow>
-FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, ReadingOptions how,
+FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, const ReadingOptions& how,
                               ReadRow read_row) {
   CheckedRows file(bytes, name, std::move(columns), how);
   FileRows<Row> out;

@@ -17,7 +17,7 @@ bool IsLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 // Walks the first section of a format code and gathers what it is made of.
 struct CodeParts {
   std::string beside;
-  int zeros = 0, zero_run = 0;
+  int zeros = 0;
   bool point = false, year_or_day = false, month = false, clock = false, percent = false, exponent = false;
 
   void Take(std::string_view code) {

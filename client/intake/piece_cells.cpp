@@ -4,7 +4,6 @@
 
 #include "schema/terms/heat_text.h"
 #include "schema/terms/number_text.h"
-#include "schema/terms/plain_text.h"
 
 namespace heatkeep::intake {
 namespace {

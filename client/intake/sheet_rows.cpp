@@ -1,7 +1,5 @@
 #include "client/intake/sheet_rows.h"
 
-#include <algorithm>
-
 #include "schema/terms/bad_text.h"
 
 namespace heatkeep::intake {

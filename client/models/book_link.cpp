@@ -49,7 +49,7 @@ void BookLink::Lost(const DbError& error) {
 }
 
 // The one loop that notices that the book is away, by its own session, and that it is back.
-void BookLink::Listen(std::stop_token stop) {
+void BookLink::Listen(const std::stop_token& stop) {
   bool first = true;
   while (!stop.stop_requested()) {
     try {

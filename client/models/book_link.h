@@ -42,7 +42,7 @@ class BookLink : public QObject {
   void Start();
 
   template <typename Work, typename Then>
-  void Ask(QObject* receiver, Work work, Then then, std::function<void(const DbError&)> fail = {}, Pace pace = Pace::Quick);
+  void Ask(QObject* receiver, Work work, Then then, const std::function<void(const DbError&)>& fail = {}, Pace pace = Pace::Quick);
 
   bool ready() const { return ready_; }
   const QString& who() const { return who_; }
@@ -62,7 +62,7 @@ class BookLink : public QObject {
  private:
   void Answered(QPointer<QObject> receiver, std::function<void()> answer);
   void Lost(const DbError& error);
-  void Listen(std::stop_token stop);
+  void Listen(const std::stop_token& stop);
 
   Opener open_;
   bool started_ = false, ready_ = false;
@@ -75,7 +75,7 @@ class BookLink : public QObject {
 };
 
 template <typename Work, typename Then>
-void BookLink::Ask(QObject* receiver, Work work, Then then, std::function<void(const DbError&)> fail, Pace pace) {
+void BookLink::Ask(QObject* receiver, Work work, Then then, const std::function<void(const DbError&)>& fail, Pace pace) {
   using Answer = std::invoke_result_t<Work, Connection&>;
   const QPointer<QObject> to(receiver);
   const auto failed = [this, to, fail](const DbError& error) {

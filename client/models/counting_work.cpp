@@ -2,7 +2,6 @@
 
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
-#include "client/gateway/stock_deeds.h"
 #include "client/models/qt_words.h"
 #include "schema/terms/bad_text.h"
 
@@ -29,13 +28,22 @@ Counts ReadAll(Connection& book, bool differences) {
   return all;
 }
 
-Json SeenBody(const QString& place, const Json& one) { return {{"place", place.toStdString()}, {"seen", Json::array({one})}}; }
-
 }  // namespace
 
 CountingWork::CountingWork(BookLink& link, const DeskSettings& settings, QObject* parent)
-    : QObject(parent), link_(link), settings_(settings), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, &CountingWork::Refused);
+    : QObject(parent), link_(link), deed_(link, settings, "counting") {
+  connect(&deed_, &KeptDeed::Lost, this, [this](const AskedDeed&, const QString& words) { emit Refused(words); });
+  connect(&deed_, &KeptDeed::Answered, this, [this](const AskedDeed& deed, const Json& answer, bool late) {
+    After(deed, answer, late);
+    if (waiting_.empty()) Read();
+    Next();
+  });
+  connect(&deed_, &KeptDeed::Refused, this, [this](const AskedDeed& deed, const DbError& error, bool late) {
+    const QString words = KeptDeed::RefusalOf(deed, error, late);
+    emit Refused(error.sqlstate == "HK024" ? tr("%1 - what carries it is counted as a piece without a tag").arg(words) : words);
+    if (waiting_.empty()) Read();
+    Next();
+  });
 }
 
 const CountRow* CountingWork::count(const QString& place) const {
@@ -70,75 +78,31 @@ void CountingWork::Read() {
       });
 }
 
-void CountingWork::Ask(const SureDeed::Work& work, const SureDeed::Then& then) {
+void CountingWork::Ask(const AskedDeed& deed) {
   if (!link_.ready() && !deed_.busy()) return emit Refused(tr("the book cannot be reached: nothing is counted; go on when it is back"));
-  waiting_.push_back({work, then});
+  waiting_.push_back(deed);
   Next();
 }
 
 void CountingWork::Next() {
   if (waiting_.empty() || deed_.busy()) return;
-  const Waiting next = waiting_.front();
-  const bool asked = deed_.Do(
-      next.work,
-      [this, then = next.then](const Json& answer) {
-        then(answer);
-        if (waiting_.empty()) Read();
-        Next();
-      },
-      [this](const DbError& error) {
-        emit Refused(error.sqlstate == "HK024" ? tr("%1 - what carries it is counted as a piece without a tag").arg(WordsOf(error))
-                                               : WordsOf(error));
-        if (waiting_.empty()) Read();
-        Next();
-      });
-  if (asked) waiting_.pop_front();
-  else waiting_.clear();
+  if (deed_.Do(waiting_.front())) return waiting_.pop_front();
+  waiting_.clear();
+  emit Refused(tr("the book cannot be reached: nothing is counted; go on when it is back"));
 }
 
 void CountingWork::Freeze(const QString& place) {
-  Ask([body = Json{{"place", place.toStdString()}},
-       request = NewRequest()](Connection& book) { return StockDeeds(book).FreezePlace(request, body); },
-      [this, place](const Json&) {
-        here_.erase(place);
-        emit Done(tr("%1 is frozen: nothing is taken from it or put in it until its count is approved or given up").arg(place), true,
-                  tr("free %1 again").arg(place), [this, place] { GiveUp(place, tr("taken back at once")); });
-      });
+  Ask({"freeze_place", {{{"place", place.toStdString()}}}, {}, tr("the freezing of %1").arg(place)});
+}
+
+void CountingWork::AskSeen(const QString& place, const Json& one, const QString& words, const Json& memo) {
+  Ask({"count_seen", {{{"place", place.toStdString()}, {"seen", Json::array({one})}}}, memo, words});
 }
 
 void CountingWork::See(const QString& place, const QString& tag, std::optional<Length> measured) {
   Json one{{"tag", tag.toStdString()}};
   if (measured) one["length_nm"] = measured->nm;
-  Ask(
-      [body = SeenBody(place, one), tag = tag.toStdString(), request = NewRequest()](Connection& book) {
-        Json answer = StockDeeds(book).CountSeen(request, body);
-        if (const auto piece = ReadPieceHere(book, tag))
-          answer["piece"] = {{"what", piece->section + "  " + piece->grade + (piece->heat.empty() ? "" : "  " + piece->heat)},
-                             {"place", piece->place},
-                             {"state", piece->state}};
-        return answer;
-      },
-      [this, place, tag, measured](const Json& answer) { Seen(place, tag, measured, answer); });
-}
-
-void CountingWork::Seen(const QString& place, const QString& tag, std::optional<Length> measured, const Json& answer) {
-  CountedHere one{tag, {}, {}, measured};
-  if (!answer.contains("piece")) {
-    one.words = tr("the book has no metal under this tag any more: quality looks at it");
-  } else {
-    one.what = QString::fromStdString(answer["piece"]["what"].get<std::string>());
-    const QString at = QString::fromStdString(answer["piece"]["place"].get<std::string>());
-    if (at.isEmpty())
-      one.words =
-          tr("in the book it is %1: leave it here, it is noted").arg(QString::fromStdString(answer["piece"]["state"].get<std::string>()));
-    else if (at != place) one.words = tr("the book has it at %1; leave it here, it is noted").arg(at);
-  }
-  here_[place].push_back(one);
-  const auto lines = answer["lines"].get<std::int64_t>();
-  for (CountRow& row : counts_)
-    if (row.place == place.toStdString()) row.tags = std::max(row.tags, lines);
-  emit Ticked(one.words.isEmpty() ? tr("%1 counted").arg(tag) : tr("%1 counted; %2").arg(tag, one.words), one.words.isEmpty());
-  emit Shown();
+  AskSeen(place, one, tr("the count of %1").arg(tag));
 }
 
 void CountingWork::SeeUnmarked(const QString& place, const QString& section, Length measured, const QString& marks) {
@@ -146,50 +110,94 @@ void CountingWork::SeeUnmarked(const QString& place, const QString& section, Len
   try {
     one["section"] = SectionJson(ReadSection(section.trimmed().toStdString()));
   } catch (const BadText& error) { return emit Refused(BookWords(std::string(error.what()))); }
-  Ask([body = SeenBody(place, one), request = NewRequest()](Connection& book) { return StockDeeds(book).CountSeen(request, body); },
-      [this, place, section, measured, marks](const Json&) {
-        here_[place].push_back({{},
-                                section.trimmed(),
-                                tr("without a tag; marks: %1").arg(marks.trimmed().isEmpty() ? tr("none") : marks.trimmed()),
-                                measured});
-        emit Ticked(tr("%1 without a tag is counted: it waits in quarantine once the count is approved").arg(section.trimmed()), true);
-        emit Shown();
-      });
+  AskSeen(place, one, tr("the count of %1 without a tag").arg(section.trimmed()), {{"section", section.trimmed().toStdString()}});
 }
 
 void CountingWork::Finish(const QString& place) {
-  Ask([body = Json{{"place", place.toStdString()}, {"seen", Json::array()}, {"done", true}},
-       request = NewRequest()](Connection& book) { return StockDeeds(book).CountSeen(request, body); },
-      [this, place](const Json& answer) {
-        here_.erase(place);
-        emit Done(
-            tr("%1 is counted, %n piece(s): another person looks at the differences. To count it again, the planner gives this count up and freezes it anew",
-               nullptr, static_cast<int>(answer["lines"].get<std::int64_t>()))
-                .arg(place),
-            true, {}, {});
-      });
+  Ask({"count_seen",
+       {{{"place", place.toStdString()}, {"seen", Json::array()}, {"done", true}}},
+       {},
+       tr("the end of the count of %1").arg(place)});
 }
 
 void CountingWork::Approve(const QString& place, const QString& words) {
-  Ask([body = Json{{"place", place.toStdString()}, {"words", words.trimmed().toStdString()}},
-       request = NewRequest()](Connection& book) { return StockDeeds(book).ApproveCount(request, body); },
-      [this, place](const Json& answer) {
-        QStringList said{tr("the count of %1 is approved and the place is free").arg(place)};
-        for (const Json& tag : answer["missing"])
-          said << tr("%1 is missing: its metal stays unexplained until it turns up").arg(QString::fromStdString(tag.get<std::string>()));
-        for (const Json& found : answer["found"])
-          said << tr("what had no tag is %1, unknown, in quarantine").arg(QString::fromStdString(found["tag"].get<std::string>()));
-        emit Done(said.join("; "), said.size() == 1, {}, {});
-      });
+  Ask({"approve_count",
+       {{{"place", place.toStdString()}, {"words", words.trimmed().toStdString()}}},
+       {},
+       tr("the approval of the count of %1").arg(place)});
 }
 
 void CountingWork::GiveUp(const QString& place, const QString& reason) {
-  Ask([body = Json{{"place", place.toStdString()}, {"reason", reason.trimmed().toStdString()}},
-       request = NewRequest()](Connection& book) { return StockDeeds(book).UnfreezePlace(request, body); },
-      [this, place](const Json&) {
-        here_.erase(place);
-        emit Done(tr("the count of %1 is given up: nothing was changed, and the place is free").arg(place), true, {}, {});
-      });
+  Ask({"unfreeze_place",
+       {{{"place", place.toStdString()}, {"reason", reason.trimmed().toStdString()}}},
+       {},
+       tr("the giving up of the count of %1").arg(place)});
+}
+
+void CountingWork::After(const AskedDeed& deed, const Json& answer, bool late) {
+  const Json& body = deed.bodies.front();
+  const QString place = Q(body.at("place"));
+  const auto done = [&](const QString& words, bool fully = true) { emit Done(KeptDeed::Told(words, late), fully, {}, {}); };
+  if (deed.deed == "freeze_place") {
+    here_.erase(place);
+    emit Done(
+        KeptDeed::Told(tr("%1 is frozen: nothing is taken from it or put in it until its count is approved or given up").arg(place), late),
+        true, tr("free %1 again").arg(place), [this, place] { GiveUp(place, tr("taken back at once")); });
+  } else if (deed.deed == "unfreeze_place") {
+    here_.erase(place);
+    done(tr("the count of %1 is given up: nothing was changed, and the place is free").arg(place));
+  } else if (deed.deed == "approve_count") {
+    QStringList said{tr("the count of %1 is approved and the place is free").arg(place)};
+    for (const Json& tag : answer["missing"]) said << tr("%1 is missing: its metal stays unexplained until it turns up").arg(Q(tag));
+    for (const Json& found : answer["found"]) said << tr("what had no tag is %1, unknown, in quarantine").arg(Q(found["tag"]));
+    done(said.join("; "), said.size() == 1);
+  } else if (body.contains("done")) {
+    here_.erase(place);
+    done(
+        tr("%1 is counted, %n piece(s): another person looks at the differences. To count it again, the planner gives this count up and freezes it anew",
+           nullptr, answer["lines"].get<int>())
+            .arg(place));
+  } else if (const Json& one = body["seen"][0]; one.contains("tag")) {
+    TagSeen(place, one, answer["lines"], late);
+  } else {
+    UnmarkedSeen(place, one, Q(deed.memo["section"]), late);
+  }
+}
+
+void CountingWork::TagSeen(const QString& place, const Json& one, std::int64_t lines, bool late) {
+  for (CountRow& row : counts_)
+    if (row.place == place.toStdString()) row.tags = std::max(row.tags, lines);
+  CountedHere counted{Q(one["tag"]), {}, {}, {}};
+  if (one.contains("length_nm")) counted.measured = Length{one["length_nm"].get<std::int64_t>()};
+  const auto shown = [this, place, late](const CountedHere& one_more) {
+    here_[place].push_back(one_more);
+    const QString words =
+        one_more.words.isEmpty() ? tr("%1 counted").arg(one_more.tag) : tr("%1 counted; %2").arg(one_more.tag, one_more.words);
+    emit Ticked(KeptDeed::Told(words, late), one_more.words.isEmpty());
+    emit Shown();
+  };
+  link_.Ask(
+      this, [tag = one["tag"].get<std::string>()](Connection& book) { return ReadPieceHere(book, tag); },
+      [place, counted, shown](const std::optional<PieceHereRow>& piece) mutable {
+        if (!piece) {
+          counted.words = tr("the book has no metal under this tag any more: quality looks at it");
+        } else {
+          counted.what = Q(piece->section + "  " + piece->grade + (piece->heat.empty() ? "" : "  " + piece->heat));
+          const QString at = Q(piece->place);
+          if (at.isEmpty()) counted.words = tr("in the book it is %1: leave it here, it is noted").arg(Q(piece->state));
+          else if (at != place) counted.words = tr("the book has it at %1; leave it here, it is noted").arg(at);
+        }
+        shown(counted);
+      },
+      [counted, shown](const DbError&) { shown(counted); });
+}
+
+void CountingWork::UnmarkedSeen(const QString& place, const Json& one, const QString& section, bool late) {
+  const QString marks = one["marks"] == "none" ? tr("none") : Q(one["marks"]);
+  here_[place].push_back({{}, section, tr("without a tag; marks: %1").arg(marks), Length{one["length_nm"].get<std::int64_t>()}});
+  emit Ticked(KeptDeed::Told(tr("%1 without a tag is counted: it waits in quarantine once the count is approved").arg(section), late),
+              true);
+  emit Shown();
 }
 
 }  // namespace heatkeep

@@ -10,7 +10,7 @@
 #include "client/gateway/count_readings.h"
 #include "client/models/book_link.h"
 #include "client/models/desk_settings.h"
-#include "client/models/sure_deed.h"
+#include "client/models/kept_deed.h"
 
 namespace heatkeep {
 
@@ -54,19 +54,16 @@ class CountingWork : public QObject {
 
  private:
   using Json = nlohmann::json;
-  struct Waiting {
-    SureDeed::Work work;
-    SureDeed::Then then;
-  };
-
-  void Ask(const SureDeed::Work& work, const SureDeed::Then& then);
+  void Ask(const AskedDeed& deed);
   void Next();
-  void Seen(const QString& place, const QString& tag, std::optional<Length> measured, const Json& answer);
+  void After(const AskedDeed& deed, const Json& answer, bool late);
+  void AskSeen(const QString& place, const Json& one, const QString& words, const Json& memo = {});
+  void TagSeen(const QString& place, const Json& one, std::int64_t lines, bool late);
+  void UnmarkedSeen(const QString& place, const Json& one, const QString& section, bool late);
 
   BookLink& link_;
-  const DeskSettings& settings_;
-  SureDeed deed_;
-  std::deque<Waiting> waiting_;
+  KeptDeed deed_;
+  std::deque<AskedDeed> waiting_;
   std::vector<CountRow> counts_;
   std::vector<CountDifferenceRow> differences_;
   std::vector<std::string> places_;

@@ -5,8 +5,8 @@
 #include "client/gateway/read_document.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
-#include "client/gateway/stock_deeds.h"
 #include "client/incoming/document_file.h"
+#include "client/models/papers_work.h"
 #include "client/models/qt_words.h"
 #include "schema/terms/condition_text.h"
 #include "schema/terms/date_text.h"
@@ -18,6 +18,8 @@ namespace heatkeep {
 namespace {
 
 using Json = nlohmann::json;
+
+constexpr const char* kFileThenAccept = "file_papers, accept_document";
 
 std::string Said(const QString& text, const char* what, const char* expected) {
   const QString trimmed = text.trimmed();
@@ -61,7 +63,21 @@ Json TestsOf(const QString& text) {
   return tests;
 }
 
-enum class Way { FileAndAccept, FileThenAccept, File };
+Json Named(const Json& document) { return {{"issuer", document.at("issuer")}, {"number", document.at("number")}}; }
+
+// How it is filed by who may do what. A document that is in the book without its file gets the file.
+AskedDeed Filing(Connection& book, const std::string& deed, Json document, const std::string& file) {
+  const std::string bytes = file.empty() ? std::string() : incoming::DocumentFileBase64(book, file);
+  if (!bytes.empty()) document["file_base64"] = bytes;
+  if (const auto known = ReadDocument(book, document["number"], document["issuer"]);
+      known.size() == 1 && known[0].file_sha256.empty() && !bytes.empty()) {
+    Json attached = Named(document);
+    attached["file_base64"] = bytes;
+    return {"attach_file", {attached}};
+  }
+  if (deed == kFileThenAccept) return {deed, {{{"document", document}, {"accepting", NewRequest().text}}}};
+  return {deed, {document}};
+}
 
 }  // namespace
 
@@ -87,8 +103,12 @@ Json DocumentBody(const TypedDocument& typed) {
   return document;
 }
 
-DocumentWork::DocumentWork(BookLink& link, QObject* parent) : QObject(parent), link_(link), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, &DocumentWork::Refused);
+DocumentWork::DocumentWork(BookLink& link, const DeskSettings& settings, QObject* parent)
+    : QObject(parent), link_(link), deed_(link, settings, "documents") {
+  connect(&deed_, &KeptDeed::Lost, this, [this](const AskedDeed&, const QString& words) { emit Refused(words); });
+  connect(&deed_, &KeptDeed::Answered, this, &DocumentWork::After);
+  connect(&deed_, &KeptDeed::Refused, this,
+          [this](const AskedDeed& deed, const DbError& error, bool late) { Refuse(error, KeptDeed::RefusalOf(deed, error, late)); });
 }
 
 void DocumentWork::ReadNames() {
@@ -105,96 +125,75 @@ void DocumentWork::ReadNames() {
       });
 }
 
-void DocumentWork::Do(const SureDeed::Work& work, const QString& issuer, const QString& number) {
-  const bool asked = deed_.Do(
-      work, [this, issuer, number](const Json& answer) { Filed(answer, issuer, number); },
-      [this](const DbError& error) {
-        emit Shown();
-        if (error.sqlstate == "HK026" || error.sqlstate == "HK042") emit Contradicts(WordsOf(error));
-        else emit Refused(WordsOf(error));
-      });
-  if (!asked)
-    emit Refused(deed_.busy() ? tr("the one before is not answered yet")
-                              : tr("the book cannot be reached: nothing is filed; file it when it is back"));
+void DocumentWork::Refuse(const DbError& error, const QString& words) {
+  emit Shown();
+  if (error.sqlstate == "HK026" || error.sqlstate == "HK042") emit Contradicts(words);
+  else emit Refused(words);
+}
+
+void DocumentWork::Do(const AskedDeed& deed, const QString& not_asked) {
+  if (busy() || !deed_.Do(deed)) emit Refused(busy() ? tr("the one before is not answered yet") : not_asked);
   emit Shown();
 }
 
 void DocumentWork::File(const TypedDocument& typed) {
-  Json body;
+  Json document;
   try {
-    body = DocumentBody(typed);
-  } catch (const BadText& error) {
-    emit Refused(Q(error.what()));
-    return;
-  }
-  const Way way = link_.May("file_papers") && link_.May("accept_document") ? Way::FileThenAccept
-      : link_.May("file_document")                                         ? Way::FileAndAccept
-                                                                           : Way::File;
-  Do(
-      [body, way, file = typed.file.toStdString(), request = NewRequest(), accepting = NewRequest()](Connection& book) mutable -> Json {
-        const Json name = {{"issuer", body["issuer"]}, {"number", body["number"]}};
-        const std::string bytes = file.empty() ? std::string() : incoming::DocumentFileBase64(book, file);
-        if (const auto known = ReadDocument(book, name["number"], name["issuer"]);
-            known.size() == 1 && known[0].file_sha256.empty() && !bytes.empty()) {
-          Json attached = name;
-          attached["file_base64"] = bytes;
-          Json answer = StockDeeds(book).AttachFile(request, attached);
-          answer["attached"] = true;
-          return answer;
-        }
-        if (!bytes.empty()) body["file_base64"] = bytes;
-        if (way == Way::FileAndAccept) return Deeds(book).FileDocument(request, body);
-        if (way == Way::File) return StockDeeds(book).FilePapers(request, body);
-        Transaction whole(book);
-        StockDeeds(book).FilePapers(request, body);
-        Json answer = StockDeeds(book).AcceptDocument(accepting, name);
-        whole.Commit();
-        return answer;
+    document = DocumentBody(typed);
+  } catch (const BadText& error) { return emit Refused(Q(error.what())); }
+  const QString not_asked = tr("the book cannot be reached: nothing is filed; file it when it is back");
+  if (busy()) return emit Refused(tr("the one before is not answered yet"));
+  if (!link_.ready()) return emit Refused(not_asked);
+  const char* deed = link_.May("file_papers") && link_.May("accept_document") ? kFileThenAccept
+      : link_.May("file_document")                                            ? "file_document"
+                                                                              : "file_papers";
+  reading_ = true;
+  emit Shown();
+  link_.Ask(
+      this, [deed, document, file = typed.file.toStdString()](Connection& book) { return Filing(book, deed, document, file); },
+      [this, not_asked, name = Named(document)](AskedDeed asked) {
+        reading_ = false;
+        asked.memo = name;
+        asked.words = tr("the filing of document %1").arg(Q(name["number"]));
+        Do(asked, not_asked);
       },
-      typed.issuer.trimmed(), typed.number.trimmed());
+      [this](const DbError& error) {
+        reading_ = false;
+        Refuse(error, WordsOf(error));
+      });
 }
 
 void DocumentWork::Accept(const QString& issuer, const QString& number) {
-  Do([body = Json{{"issuer", issuer.toStdString()}, {"number", number.toStdString()}},
-      request = NewRequest()](Connection& book) { return StockDeeds(book).AcceptDocument(request, body); },
-     issuer, number);
+  const Json name = {{"issuer", issuer.toStdString()}, {"number", number.toStdString()}};
+  Do({"accept_document", {name}, name, tr("the acceptance of document %1").arg(number)},
+     tr("the book cannot be reached: nothing is filed; file it when it is back"));
 }
 
 void DocumentWork::Hold(const QString& issuer, const QString& number, const QString& reason) {
-  const Json body = {
-      {"scope", "certificate"}, {"ref", number.toStdString()}, {"mill", issuer.toStdString()}, {"reason", reason.toStdString()}};
-  const bool asked = deed_.Do(
-      [body, request = NewRequest()](Connection& book) { return StockDeeds(book).PlaceHold(request, body); },
-      [this, issuer, number](const Json&) {
-        emit Done(
-            issuer, number,
-            tr("all that document %1 is of is held: nothing of it is promised, pulled or shipped until the hold is lifted").arg(number),
-            true, false);
-        emit Shown();
-      },
-      [this](const DbError& error) { emit Refused(WordsOf(error)); });
-  if (!asked) emit Refused(tr("the book cannot be reached: nothing is held"));
+  AskedDeed hold = HoldOn("certificate", number.toStdString(), issuer.toStdString(), reason.toStdString(), "document");
+  hold.memo = {{"issuer", issuer.toStdString()}, {"number", number.toStdString()}};
+  Do(hold, tr("the book cannot be reached: nothing is held"));
 }
 
-void DocumentWork::Filed(const Json& answer, const QString& issuer, const QString& number) {
+void DocumentWork::After(const AskedDeed& deed, const Json& answer, bool late) {
   emit Shown();
-  if (answer.contains("refused")) {
-    emit Contradicts(tr("it is filed, and what it is of is held: %1").arg(Q(answer["words"].get<std::string>())));
-    return;
-  }
-  if (answer.contains("attached")) {
-    emit Done(issuer, number, tr("document %1 was in the book without its file: the file is with it now").arg(number), true, false);
-    return;
-  }
-  if (!answer.contains("lots")) {
-    emit Done(issuer, number, tr("document %1 is filed; what it is of waits until quality has accepted it").arg(number), true, false);
-    return;
-  }
+  const QString number = Q(deed.memo["number"]);
+  const auto done = [&](const QString& words, bool fully, bool reversible) {
+    emit Done(Q(deed.memo["issuer"]), number, KeptDeed::Told(words, late), fully, reversible);
+  };
+  if (deed.deed == "place_hold")
+    return done(tr("all that document %1 is of is held: nothing of it is promised, pulled or shipped until the hold is lifted").arg(number),
+                true, false);
+  if (answer.contains("refused"))
+    return emit Contradicts(KeptDeed::Told(tr("it is filed, and what it is of is held: %1").arg(Q(answer["words"])), late));
+  if (deed.deed == "attach_file")
+    return done(tr("document %1 was in the book without its file: the file is with it now").arg(number), true, false);
+  if (!answer.contains("lots"))
+    return done(tr("document %1 is filed; what it is of waits until quality has accepted it").arg(number), true, false);
   const bool unjudged = answer.contains("warning") && !answer["warning"].is_null();
-  emit Done(issuer, number,
-            tr("document %1 is filed and accepted: %n lot(s) may be used with it", nullptr, answer["lots"].get<int>()).arg(number) +
-                (unjudged ? "; " + Q(answer["warning"].get<std::string>()) : QString()),
-            !unjudged, true);
+  done(tr("document %1 is filed and accepted: %n lot(s) may be used with it", nullptr, answer["lots"].get<int>()).arg(number) +
+           (unjudged ? "; " + Q(answer["warning"]) : QString()),
+       !unjudged, true);
 }
 
 }  // namespace heatkeep

@@ -8,7 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include "client/models/book_link.h"
-#include "client/models/sure_deed.h"
+#include "client/models/kept_deed.h"
 
 namespace heatkeep {
 
@@ -28,13 +28,13 @@ class DocumentWork : public QObject {
   Q_OBJECT
 
  public:
-  explicit DocumentWork(BookLink& link, QObject* parent = nullptr);
+  DocumentWork(BookLink& link, const DeskSettings& settings, QObject* parent = nullptr);
 
   // What the fields offer; read once.
   void ReadNames();
   const QStringList& issuers() const { return issuers_; }
   const QStringList& grades() const { return grades_; }
-  bool busy() const { return deed_.busy(); }
+  bool busy() const { return reading_ || deed_.busy(); }
 
   // Files it, and accepts it where this login may. A document that is in the book without its file gets the file.
   void File(const TypedDocument& typed);
@@ -50,11 +50,13 @@ class DocumentWork : public QObject {
   void Refused(const QString& words);
 
  private:
-  void Do(const SureDeed::Work& work, const QString& issuer, const QString& number);
-  void Filed(const nlohmann::json& answer, const QString& issuer, const QString& number);
+  void Do(const AskedDeed& deed, const QString& not_asked);
+  void Refuse(const DbError& error, const QString& words);
+  void After(const AskedDeed& deed, const nlohmann::json& answer, bool late);
 
   BookLink& link_;
-  SureDeed deed_;
+  KeptDeed deed_;
+  bool reading_ = false;
   QStringList issuers_, grades_;
 };
 

@@ -34,7 +34,7 @@ bool KeptDeed::Do(const AskedDeed& deed) {
   Asked asked{deed, {}, {}, link_.book(), link_.who().toStdString(), false};
   for (std::size_t i = 0; i < deed.bodies.size(); ++i) asked.requests.push_back(NewRequest());
   Keep(asked);
-  Ask(std::move(asked));
+  Ask(asked);
   return true;
 }
 
@@ -101,7 +101,7 @@ void KeptDeed::AskMissing() {
       Asked again = std::move(*at);
       missing_.erase(at);
       again.late = true;
-      Ask(std::move(again));
+      Ask(again);
       return;
     }
   for (auto at = missing_.begin(); at != missing_.end(); at = missing_.erase(at))
@@ -113,7 +113,7 @@ void KeptDeed::AskMissing() {
                   .arg(at->deed.words, Q(at->login)));
 }
 
-void KeptDeed::Ask(Asked asked) {
+void KeptDeed::Ask(const Asked& asked) {
   asking_ = true;
   const auto work = [deed = asked.deed.deed, bodies = asked.deed.bodies, requests = asked.requests](Connection& book) {
     if (bodies.size() == 1) return DeedByName(book, deed, requests[0], bodies[0]);

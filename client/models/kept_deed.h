@@ -58,7 +58,7 @@ class KeptDeed : public QObject {
     bool late = false;
   };
   void TakeUp();  // what stands on the disk from before the desk was started: Lost for each, once the asker listens
-  void Ask(Asked asked);
+  void Ask(const Asked& asked);
   void AskMissing();
   void Keep(Asked& asked);
   QString LostWords(const Asked& asked) const;

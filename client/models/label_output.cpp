@@ -1,7 +1,5 @@
 #include "client/models/label_output.h"
 
-#include <stdexcept>
-
 #include "client/gateway/read_labels.h"
 #include "client/gateway/stock_deeds.h"
 #include "client/models/paper_sender.h"

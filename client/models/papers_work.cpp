@@ -1,11 +1,9 @@
 #include "client/models/papers_work.h"
 
-#include <algorithm>
 #include <map>
 
 #include "client/gateway/read_labels.h"
 #include "client/gateway/snapshot.h"
-#include "client/gateway/stock_deeds.h"
 #include "client/models/qt_words.h"
 #include "client/records/proved_record.h"
 #include "reports/trace_report.h"
@@ -131,17 +129,10 @@ void PapersWork::Do(const AskedDeed& deed) {
 
 void PapersWork::Hold(const QString& reason) {
   const Found what = answer_->what;
-  PlaceHold(hold_scope().toStdString(), what.name, what.mill, reason.toStdString(), what.kind);
+  Do(HoldOn(hold_scope().toStdString(), what.name, what.mill, reason.toStdString(), what.kind));
 }
 
-void PapersWork::HoldAgain(const HoldRow& lifted) { PlaceHold(lifted.scope, lifted.ref, lifted.mill, lifted.reason, lifted.scope); }
-
-void PapersWork::PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason,
-                           const std::string& kind) {
-  Json body{{"scope", scope}, {"ref", ref}, {"reason", reason}};
-  if (!mill.empty()) body["mill"] = mill;
-  Do({"place_hold", {body}, {{"kind", kind}, {"name", ref}}, tr("the hold on %1 %2").arg(Q(kind), Q(ref))});
-}
+void PapersWork::HoldAgain(const HoldRow& lifted) { Do(HoldOn(lifted.scope, lifted.ref, lifted.mill, lifted.reason, lifted.scope)); }
 
 void PapersWork::Lift(std::int64_t hold, const QString& evidence) {
   Json memo;  // the hold as it was, to be placed again
@@ -224,6 +215,13 @@ void PapersWork::WritePackageTo(const QString& file) {
         else emit Done(tr("the package of %1 is in %2: %n page(s)", nullptr, made.pages).arg(Q(made.subject), file));
       },
       Refuser(), BookLink::Pace::Long);
+}
+
+AskedDeed HoldOn(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason,
+                 const std::string& kind) {
+  Json body{{"scope", scope}, {"ref", ref}, {"reason", reason}};
+  if (!mill.empty()) body["mill"] = mill;
+  return {"place_hold", {body}, {{"kind", kind}, {"name", ref}}, PapersWork::tr("the hold on %1 %2").arg(Q(kind), Q(ref))};
 }
 
 DeskPaper TracePaper(const Found& what) {

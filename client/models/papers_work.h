@@ -34,6 +34,10 @@ struct PapersAnswer {
   std::vector<HoldRow> holds;           // that name it
 };
 
+// A hold as it is asked of the book. `scope` as a hold takes it; `kind`: what that is to people.
+AskedDeed HoldOn(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason,
+                 const std::string& kind);
+
 // The record of a trace, proved and kept when it is written.
 DeskPaper TracePaper(const Found& what);
 
@@ -78,8 +82,6 @@ class PapersWork : public QObject {
   void SetBusy(bool busy);
   void Do(const AskedDeed& deed);
   void After(const AskedDeed& deed, const nlohmann::json& answer, bool late);
-  void PlaceHold(const std::string& scope, const std::string& ref, const std::string& mill, const std::string& reason,
-                 const std::string& kind);
 
   BookLink& link_;
   KeptDeed deed_;

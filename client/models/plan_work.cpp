@@ -218,7 +218,7 @@ void PlanWork::PlanBeside() {
     second = kAims[(static_cast<std::size_t>(std::ranges::find(kAims, second) - kAims.begin()) + 1) % kAims.size()];
   } while (second == aims.front());
   aims.push_back(second);
-  Search(std::move(aims), 0);
+  Search(aims, 0);
 }
 
 void PlanWork::TakeOther() {
@@ -248,7 +248,7 @@ void PlanWork::StopSearch() {
   if (watch_) watch_->stop.request_stop();
 }
 
-void PlanWork::Search(std::vector<std::string> aims, std::size_t in_hand, double seconds) {
+void PlanWork::Search(const std::vector<std::string>& aims, std::size_t in_hand, double seconds) {
   if (busy() || !link_.ready() || chosen_lists().isEmpty()) return;
   Asked asked{{}, saw_.toStdString(), seconds, overruled_};
   for (const QString& list : chosen_lists()) asked.cut_lists.push_back(list.toStdString());

@@ -97,7 +97,7 @@ class PlanWork : public QObject {
  private:
   struct Watch;  // what a search says of itself, and its stop
 
-  void Search(std::vector<std::string> aims, std::size_t in_hand, double seconds = 0);
+  void Search(const std::vector<std::string>& aims, std::size_t in_hand, double seconds = 0);
   void Searched(std::vector<PlanProposal> found, std::size_t in_hand);
   void Replan(const std::string& words);
   std::vector<std::string> AimsShown() const;

@@ -1,7 +1,6 @@
 #include "client/models/row_table.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace heatkeep {
 

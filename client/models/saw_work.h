@@ -44,9 +44,8 @@ class SawWork : public QObject {
   const Sheet* sheet() const;                        // of the piece in hand
   const SheetBlock* block() const;                   // the piece in hand: at the saw, or the next to fetch
   Step step() const;
-  const QString& drop() const { return drop_; }              // Place: the tag that waits for its place
-  const QString& drop_place() const { return drop_place_; }  // where it lies unless another one is scanned
-  int run() const { return run_; }                           // Cut: which kind of cut is next, from 0
+  const QString& drop() const { return drop_; }  // Place: the tag that waits for its place
+  int run() const { return run_; }               // Cut: which kind of cut is next, from 0
   Length stop_stroke() const { return on_saw_.stop_stroke; }
   const std::vector<DeviceRow>& devices() const { return on_saw_.devices; }
   const QString& device() const { return device_; }         // what lengths are read from; empty: not said

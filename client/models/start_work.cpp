@@ -11,9 +11,7 @@ bool NothingInIt(const std::vector<std::int64_t>& counts) {
   return counts.size() > 3 && counts[1] == 0 && counts[2] == 0 && counts[3] == 0;
 }
 
-StartWork::StartWork(BookLink& link, const FirstBook& first, QObject* parent) : QObject(parent), link_(link), first_(first), deed_(link) {
-  connect(&deed_, &SureDeed::Lost, this, &StartWork::Refused);
-}
+StartWork::StartWork(BookLink& link, const FirstBook& first, QObject* parent) : QObject(parent), link_(link), first_(first) {}
 
 StartWork::~StartWork() = default;
 
@@ -70,9 +68,28 @@ void StartWork::Look(const QString& file) {
       failed, BookLink::Pace::Long);
 }
 
+void StartWork::Do(std::function<Json(Connection&)> deed, std::function<void(const Json&)> then) {
+  asking_ = true;
+  emit Shown();
+  link_.Ask(
+      this, std::move(deed),
+      [this, then = std::move(then)](const Json& answer) {
+        asking_ = false;
+        then(answer);
+        emit Shown();
+      },
+      [this](const DbError& error) {
+        asking_ = false;
+        emit Shown();
+        emit Refused(error.kind == DbError::Kind::Unreachable
+                         ? tr("the answer got lost: do it again when the book is back; what is in the book already is not added twice")
+                         : WordsOf(error));
+      });
+}
+
 void StartWork::EnterNames() {
-  if (busy() || !look_) return;
-  deed_.Do(
+  if (busy() || !look_ || !link_.ready()) return;
+  Do(
       [look = *look_, request = NewRequest()](Connection& book) {
         incoming::EnterNames(book, request, look);
         return Json::object();
@@ -80,33 +97,23 @@ void StartWork::EnterNames() {
       [this](const Json&) {
         emit Done(tr("the names are entered; the file is looked at again"));
         Look(QString::fromStdString(look_->file.path));
-      },
-      [this](const DbError& error) {
-        emit Shown();
-        emit Refused(WordsOf(error));
       });
-  emit Shown();
 }
 
 void StartWork::Book() {
-  if (busy() || !look_ || look_->good.empty()) return;
-  deed_.Do([look = *look_](Connection& book) { return incoming::BookOpening(book, look); },
-           [this](const Json& answer) {
-             std::int64_t pieces = 0;
-             for (const Json& line : answer.at("lines")) pieces += line.at("count").get<std::int64_t>();
-             const bool again = answer.contains("again");
-             look_.reset();
-             emit Looked();
-             emit Done(again ? tr("this file was booked before: nothing was added")
-                             : tr("%n piece(s) are in the book, each with its tag; their labels wait to be printed", nullptr,
-                                  static_cast<int>(pieces)));
-             Read();
-           },
-           [this](const DbError& error) {
-             emit Shown();
-             emit Refused(WordsOf(error));
-           });
-  emit Shown();
+  if (busy() || !look_ || look_->good.empty() || !link_.ready()) return;
+  Do([look = *look_](Connection& book) { return incoming::BookOpening(book, look); },
+     [this](const Json& answer) {
+       std::int64_t pieces = 0;
+       for (const Json& line : answer.at("lines")) pieces += line.at("count").get<std::int64_t>();
+       const bool again = answer.contains("again");
+       look_.reset();
+       emit Looked();
+       emit Done(again ? tr("this file was booked before: nothing was added")
+                       : tr("%n piece(s) are in the book, each with its tag; their labels wait to be printed", nullptr,
+                            static_cast<int>(pieces)));
+       Read();
+     });
 }
 
 }  // namespace heatkeep

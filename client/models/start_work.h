@@ -5,6 +5,8 @@
 #include <QObject>
 #include <QString>
 #include <QStringList>
+#include <functional>
+#include <nlohmann/json.hpp>
 #include <optional>
 #include <thread>
 #include <vector>
@@ -12,7 +14,6 @@
 #include "client/incoming/opening.h"
 #include "client/models/book_link.h"
 #include "client/models/first_book.h"
-#include "client/models/sure_deed.h"
 
 namespace heatkeep {
 
@@ -38,7 +39,7 @@ class StartWork : public QObject {
   const std::optional<incoming::OpeningLook>& look() const { return look_; }
   void EnterNames();  // those of the file that the book does not know; looked at again then
   void Book();        // the good rows
-  bool busy() const { return making_ || deed_.busy() || looking_; }
+  bool busy() const { return making_ || looking_ || asking_; }
 
  signals:
   void Shown();
@@ -48,12 +49,14 @@ class StartWork : public QObject {
   void Refused(const QString& words);
 
  private:
+  // A deed that may be asked any number of times and is done once, by what the file says: where its answer is lost, people ask again.
+  void Do(std::function<nlohmann::json(Connection&)> deed, std::function<void(const nlohmann::json&)> then);
+
   BookLink& link_;
   const FirstBook& first_;
-  SureDeed deed_;
   std::vector<std::int64_t> counts_;
   std::optional<incoming::OpeningLook> look_;
-  bool making_ = false, looking_ = false;
+  bool making_ = false, looking_ = false, asking_ = false;
   std::jthread maker_;
 };
 

@@ -1,6 +1,5 @@
 #include "client/papers/analysis_text.h"
 
-#include "schema/terms/number_text.h"
 #include "schema/terms/plain_text.h"
 
 namespace heatkeep::papers {

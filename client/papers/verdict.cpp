@@ -35,8 +35,6 @@ std::string_view OverallText(Overall overall) {
   return words.at(static_cast<std::size_t>(overall));
 }
 
-std::string_view MethodText(Method method) { return kMethods.at(static_cast<std::size_t>(method)); }
-
 Method ReadMethod(std::string_view text) {
   for (std::size_t i = 0; i < kMethods.size(); ++i) {
     if (kMethods.at(i) == text) return static_cast<Method>(i);

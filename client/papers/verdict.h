@@ -21,8 +21,7 @@ enum class Method { Absolute, HalfEven, HalfAway };
 
 std::string_view VerdictText(Verdict verdict);  // "ok", "low", "high", "missing", "not limited"
 std::string_view OverallText(Overall overall);  // "conforms", "violates", "incomplete"
-std::string_view MethodText(Method method);     // "absolute", "rounding", "rounding-b"
-Method ReadMethod(std::string_view text);       // the same words. Throws BadText
+Method ReadMethod(std::string_view text);       // "absolute", "rounding", "rounding-b". Throws BadText
 
 struct Line {
   std::string what;                     // "C", "CEV", "Rm"

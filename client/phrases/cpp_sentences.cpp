@@ -40,27 +40,14 @@ class Gatherer : public Walk {
  private:
   bool Opens(At i) const override { return t_[i].Is("(") || t_[i].Is("["); }
   bool Closes(At i) const override { return t_[i].Is(")") || t_[i].Is("]"); }
-  bool Break(At i) const {
+  bool Break(At i) const override {
     if (t_[i].kind == Token::Kind::Word)
       return t_[i].text == "return" || t_[i].text == "case" || t_[i].text == "throw" || t_[i].text == "else";
     static constexpr std::array<std::string_view, 7> signs{",", ";", "{", "}", "=", "+=", "<<"};
     return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
   }
 
-  void Scan(At i, At end) override {
-    while (i < end) {
-      if (Break(i) || Closes(i)) {
-        ++i;
-        continue;
-      }
-      At k = i;
-      while (k < end && !Break(k) && !Closes(k)) k = Opens(k) ? Behind(k, end) : k + 1;
-      Harvest(i, k);
-      i = k;
-    }
-  }
-
-  void Harvest(At i, At k) {
+  void Harvest(At i, At k) override {
     const bool returned = i > 0 && t_[i - 1].IsWord("return");
     for (const std::string& draft : Alternatives(i, k)) {
       const bool lone = draft.find('\1') == std::string::npos;

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <set>
 
 #include "client/phrases/phrase.h"
@@ -85,31 +84,20 @@ class Gatherer : public Walk {
     }
   }
 
-  bool Break(At i) const {
+  bool Break(At i) const override {
     if (t_[i].kind == Token::Kind::Word)
       return Breaks().contains(t_[i].text) && !(i + 1 < t_.size() && t_[i + 1].Is("(") && (t_[i].text == "left" || t_[i].text == "right"));
     static constexpr std::array<std::string_view, 14> signs{",", ";", "=", "<>", "<", ">", "<=", ">=", ":=", "~", "!~", "=>", "@?", "}"};
     return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
   }
 
-  // Every expression from i to end.
-  void Scan(At i, At end) override {
-    while (i < end) {
-      if (t_[i].IsWord("comment") && i + 1 < end && t_[i + 1].IsWord("on")) {  // for who reads the tables
-        while (i < end && !t_[i].Is(";")) ++i;
-      }
-      if (i == end || Break(i) || Closes(i)) {
-        ++i;
-        continue;
-      }
-      At k = i;
-      while (k < end && !Break(k) && !Closes(k)) k = Opens(k) ? Behind(k, end) : k + 1;
-      Harvest(i, k);
-      i = k;
-    }
+  At Skipped(At i, At end) const override {  // a comment on: for who reads the tables
+    if (!t_[i].IsWord("comment") || i + 1 == end || !t_[i + 1].IsWord("on")) return i;
+    while (i < end && !t_[i].Is(";")) ++i;
+    return i;
   }
 
-  void Harvest(At i, At k) {
+  void Harvest(At i, At k) override {
     if (k == i + 1 && t_[i].kind == Token::Kind::Text && Compared(i)) return;
     for (const std::string& draft : Alternatives(i, k))
       if (Sentence(draft)) Say(draft);

@@ -143,6 +143,20 @@ Walk::At Walk::Behind(At i, At end) const {
   return end;
 }
 
+void Walk::Scan(At i, At end) {
+  while (i < end) {
+    i = Skipped(i, end);
+    if (i == end || Break(i) || Closes(i)) {
+      ++i;
+      continue;
+    }
+    At k = i;
+    while (k < end && !Break(k) && !Closes(k)) k = Opens(k) ? Behind(k, end) : k + 1;
+    Harvest(i, k);
+    i = k;
+  }
+}
+
 void Walk::Inside(At i, At end) {
   while (i < end) {
     const At k = Opens(i) ? Behind(i, end) : i + 1;

@@ -30,7 +30,12 @@ class Walk {
   explicit Walk(const Tokens& tokens) : t_(tokens) {}
   virtual bool Opens(At i) const = 0;
   virtual bool Closes(At i) const = 0;
-  virtual void Scan(At i, At end) = 0;  // every expression from i to end
+  virtual bool Break(At i) const = 0;               // between two expressions
+  virtual At Skipped(At i, At) const { return i; }  // behind what says nothing, or `i`
+  virtual void Harvest(At i, At k) = 0;             // an expression, from i to just before k
+
+  // Harvests every expression from i to end.
+  void Scan(At i, At end);
 
   // Just behind the bracket, or `end`, that closes what opens at `i`.
   At Behind(At i, At end) const;

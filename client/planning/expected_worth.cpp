@@ -1,6 +1,5 @@
 #include "client/planning/expected_worth.h"
 
-#include <algorithm>
 #include <map>
 
 #include "client/gateway/read_rows.h"

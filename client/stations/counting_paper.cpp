@@ -1,5 +1,4 @@
 // The counting station on paper: a count sheet to be written on, blind like the screen; once a place is counted, what differs.
-#include "client/models/qt_words.h"
 #include "client/stations/counting_station.h"
 #include "client/stations/screen_paper.h"
 

@@ -1,6 +1,5 @@
 // The papers station on paper: the record of what is traced (proved and kept, where the login may keep one), else what is said of it or
 // what waits.
-#include "client/models/qt_words.h"
 #include "client/stations/papers_station.h"
 #include "client/stations/screen_paper.h"
 

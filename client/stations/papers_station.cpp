@@ -11,7 +11,6 @@
 #include "client/models/scanned.h"
 #include "reports/record_words.h"
 #include "reports/sheet_words.h"
-#include "reports/trace_report.h"
 
 namespace heatkeep {
 namespace {
@@ -21,7 +20,7 @@ constexpr int kHistoryLines = 30;
 }  // namespace
 
 PapersStation::PapersStation(Desk& desk, QWidget* parent)
-    : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link), waiting_(new WaitingList) {
+    : Station(desk, parent), work_(desk.link, desk.settings), documents_(desk.link, desk.settings), waiting_(new WaitingList) {
   LayOut(waiting_, BuildWork(), papers_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &PapersStation::ChosenWaiting);
   connect(tree_, &FamilyTreeView::Opened, &work_, &PapersWork::Ask);

@@ -1,5 +1,4 @@
 // The planning station on paper: the pick list of a plan that is promised, the bars of what is proposed, else the lines that are open.
-#include "client/models/qt_words.h"
 #include "client/stations/plan_station.h"
 #include "client/stations/plan_words.h"
 #include "client/stations/screen_paper.h"

@@ -12,6 +12,11 @@
 #include "client/stations/sign.h"
 
 namespace heatkeep {
+namespace {
+
+int LevelOf(const PlaceLoad& place) { return QString::fromStdString(place.level).toInt(); }  // 0 where it is no number
+
+}  // namespace
 
 RackMapView::RackMapView(QWidget* parent) : QWidget(parent) { setAccessibleName(tr("rack map")); }
 
@@ -24,7 +29,7 @@ void RackMapView::Show(const std::vector<PlaceLoad>& places, ReadingUnits units)
   for (const PlaceLoad& p : places)
     if (!p.bay.empty()) {
       bays.insert(p.bay);
-      levels.insert(std::atoi(p.level.c_str()));
+      levels.insert(LevelOf(p));
     }
   columns_ = std::max(1, static_cast<int>(bays.size()));
   const int rack_rows = static_cast<int>(levels.size());
@@ -37,7 +42,7 @@ void RackMapView::Show(const std::vector<PlaceLoad>& places, ReadingUnits units)
       ++loose;
     } else {
       // the highest level is drawn on top, as it stands
-      const int level = static_cast<int>(std::distance(levels.begin(), levels.find(std::atoi(p.level.c_str()))));
+      const int level = static_cast<int>(std::distance(levels.begin(), levels.find(LevelOf(p))));
       cells_[i] = {static_cast<int>(std::distance(bays.begin(), bays.find(p.bay))), rack_rows - 1 - level};
     }
   }

@@ -9,7 +9,6 @@
 #include "client/models/qt_words.h"
 #include "client/models/scanned.h"
 #include "client/stations/gate_words.h"
-#include "reports/sheet_words.h"
 
 namespace heatkeep {
 namespace {

@@ -365,7 +365,7 @@ void SawStation::HandOver() {
   AskHandedOver(0, {});
 }
 
-void SawStation::AskHandedOver(std::size_t cut, DoneCounts done) {
+void SawStation::AskHandedOver(std::size_t cut, const DoneCounts& done) {
   const std::vector<SheetCut> cuts = work_.step() == SawWork::Step::Cut ? RemainingOf(*work_.block()).cuts : std::vector<SheetCut>{};
   if (cut >= cuts.size()) {
     Question(cuts.empty() ? tr("How do things stand at saw %1? The next one reads it.").arg(desk().settings.saw)

@@ -52,7 +52,7 @@ class SawStation : public Station {
   void RestMeasured();
   void FewerCut();
   void HandOver();
-  void AskHandedOver(std::size_t cut, DoneCounts done);  // line by line
+  void AskHandedOver(std::size_t cut, const DoneCounts& done);  // line by line
   void BadMetal();
   void Mishap(std::vector<std::string> planning::Mishaps::*of, const QString& reason);
   void PrintLabel(const QString& tag);

@@ -50,8 +50,6 @@ FineMoney WorthCurve::Left(Length rest) const {
   return {allocator::Priced(rules_.scrap_per_metre, rest).micro + std::llround(std::max(0.0, Gain(rest) - back))};
 }
 
-bool WorthCurve::Keep(Length rest) const { return Gain(rest) > static_cast<double>(rules_.return_cost.cents) * 1e6; }
-
 Length WorthCurve::KeepLength() const {
   const double back = static_cast<double>(rules_.return_cost.cents) * 1e6;
   double loss = 0, least = 0;

@@ -23,8 +23,10 @@ class WorthCurve {
 
   FineMoney Racked(Length drop) const;  // of one that is on the rack
   FineMoney Left(Length rest) const;    // of what a cut leaves
-  bool Keep(Length rest) const;         // does putting it back pay?
-  // The shortest rest from which putting back pays on the whole (keep_length.h, the same division).
+  // The shortest rest from which putting back pays on the whole. Whether it pays need not change only once along the grid (a crowded
+  // middle of the rack, say): it is the grid length that divides best, where what is lost below it by scrapping rests that pay, and above
+  // it by keeping rests that do not, is least in sum; the shortest of equals. Beyond `longest` when
+  // nothing pays.
   Length KeepLength() const;
 
  private:

@@ -14,10 +14,6 @@ begin
   join book.party o on o.party_id = e.owner_id left join book.place w using (place_id) where e.piece_id = p_piece);
 end $$;
 
-create function api.label(p_tag text) returns jsonb
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return guard.label((select piece_id from book.piece where tag = guard.tag_form(p_tag)));
-
 -- Every new tag is a label that should exist.
 create function guard.new_tag_has_a_label() returns trigger
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$

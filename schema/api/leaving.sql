@@ -75,8 +75,7 @@ begin
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be returned', e.tag, e.state);
   end if;
   perform guard.leave(e, 'returned', 'returned', v_words);
-  return guard.end_deed(jsonb_build_object('tag', e.tag, 'words', v_words, 'length_nm', e.length_nm, 'mass_g', (select guard.mass_g(e.length_nm, s.area_um2, g.density_kg_m3)
-    from lot l join section s using (section_id) left join grade g using (grade_id) where l.lot_id = e.lot_id)));
+  return guard.end_deed(jsonb_build_object('tag', e.tag, 'words', v_words, 'length_nm', e.length_nm, 'mass_g', guard.lot_mass_g(e.lot_id, e.length_nm)));
 end $$;
 
 -- {"tag","reason"}: lost or stolen, by the owner of the shop; the millimetres stay unexplained.

@@ -109,8 +109,7 @@ begin
   end if;
   v_lot := guard.lot(p_line ->> 'mill', p_line ->> 'heat', (p_line ->> 'read_from')::read_from, p_line ->> 'grade',
     p_line -> 'section', p_line ->> 'condition', coalesce(p_line ->> 'papers_state', 'awaited')::papers_state);
-  select guard.mass_g(v_length * v_count, s.area_um2, g.density_kg_m3) into v_theory
-    from lot join section s using (section_id) left join grade g using (grade_id) where lot_id = v_lot;
+  v_theory := guard.lot_mass_g(v_lot, v_length * v_count);
   if (p_line ->> 'slip_count')::integer <> v_count then
     v_mismatch := v_mismatch || format('counted %s, the slip says %s', v_count, p_line ->> 'slip_count');
   end if;

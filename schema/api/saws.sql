@@ -100,7 +100,5 @@ create view api.saw_bands as
 create view api.sections_too_large as
   select w.name as saw, x.label as section, guard.too_large_words(w, x) as words
     from book.saw w cross join book.section x where guard.too_large_words(w, x) is not null;
-create view api.saw_capacity as
-  select w.name as saw, c.shape::text, c.width_nm, c.height_nm from book.saw_capacity c join book.saw w using (saw_id);
 create view api.saw_rules as
   select w.name as saw, w.max_section_nm, w.max_mass_g, w.stop_stroke_nm, w.bundle_bars, w.cents_per_hour from book.saw w;

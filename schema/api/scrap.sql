@@ -37,8 +37,7 @@ begin
   insert into metal_out (piece_id, lot_id, owner_id, class, length_nm, reason, scrap_bin_id)
     values (e.piece_id, e.lot_id, e.owner_id, 'scrap', e.length_nm, concat_ws('; ', p ->> 'reason', p ->> 'instruction'), guard.bin_for(p ->> 'bin', e.lot_id, true));
   update piece set length_nm = 0, state = 'scrapped', place_id = null where piece_id = e.piece_id;
-  return guard.end_deed(jsonb_build_object('tag', e.tag, 'bin', p ->> 'bin', 'mass_g', (select guard.mass_g(e.length_nm, x.area_um2, g.density_kg_m3)
-    from lot l join section x using (section_id) left join grade g using (grade_id) where l.lot_id = e.lot_id)));
+  return guard.end_deed(jsonb_build_object('tag', e.tag, 'bin', p ->> 'bin', 'mass_g', guard.lot_mass_g(e.lot_id, e.length_nm)));
 end $$;
 
 -- {"bin","dealer","ticket","mass_g","cents_per_tonne"}: a bin is emptied, weighed by the dealer. Metal that is held now does not leave.

@@ -193,11 +193,6 @@ create view api.saws as
       order by fitted_from desc limit 1) b on true;
 create view api.settings_now as
   select distinct on (name) name, value, valid_from from book.setting where valid_from <= now() order by name, valid_from desc;
-create view api.prices_now as
-  select distinct on (g.designation, x.label) g.designation as grade, x.label as section, p.cents_per_tonne,
-      p.scrap_cents_per_tonne, p.valid_from
-    from book.price p join book.grade g using (grade_id) left join book.section x using (section_id)
-    where p.valid_from <= now() order by g.designation, x.label, p.valid_from desc;
 -- Every price and keep rule there ever was, with who set it and when.
 create view api.rules as
   select 'price' as rule, g.designation as grade, x.label as section, p.cents_per_tonne as value, p.scrap_cents_per_tonne as scrap, p.valid_from, h.who, h.at,

@@ -152,6 +152,13 @@ create function guard.mass_g(p_length_nm bigint, p_area_um2 bigint, p_density_kg
 language sql immutable
 return round(p_length_nm::numeric * p_area_um2 * coalesce(p_density_kg_m3, 7850) * 0.000000000000000001);
 
+-- Of a length of this lot's bar.
+create function guard.lot_mass_g(p_lot bigint, p_length_nm bigint) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select guard.mass_g(p_length_nm, x.area_um2, g.density_kg_m3) from lot join section x using (section_id) left join grade g using (grade_id) where lot_id = p_lot);
+end $$;
+
 create function guard.setting(p_name text, p_default text) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin

@@ -13,8 +13,6 @@ namespace heatkeep {
 
 enum class Papers { None, P21, P22, P31, P32 };
 
-constexpr bool AtLeast(Papers have, Papers asked) { return have >= asked; }
-
 // "none", "2.1", "2.2", "3.1", "3.2".
 std::string_view PapersText(Papers papers);
 

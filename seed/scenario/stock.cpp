@@ -4,7 +4,6 @@
 #include <array>
 #include <set>
 
-#include "seed/scenario/csv.h"
 #include "seed/scenario/draw.h"
 #include "seed/scenario/groups.h"
 #include "seed/scenario/shelves.h"

@@ -8,7 +8,6 @@
 #include "client/allocator/bins_bound.h"
 #include "client/allocator/bins_branch.h"
 #include "client/allocator/bins_layout.h"
-#include "client/allocator/bins_quick.h"
 #include "client/allocator/bins_relaxation.h"
 #include "client/allocator/bins_search.h"
 

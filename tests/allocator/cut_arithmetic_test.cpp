@@ -3,7 +3,6 @@
 #include <gtest/gtest.h>
 
 #include "client/allocator/cut_arithmetic.h"
-#include "client/allocator/value.h"
 #include "tests/allocator/problem_maker.h"
 
 namespace heatkeep::allocator::test {

@@ -87,6 +87,8 @@ TEST(TwoPlans, DifferenceIsInMetresKilogramsAndMoney) {
 }
 
 // Two drops by hand, equally long; the pull of the searched one is 1.50 dearer or cheaper.
+constexpr FineMoney kLeastGain{200'000'000};
+
 TEST(TwoPlans, PlainOneIsTakenOnlyWhenTheGainIsBelowTheSetting) {
   Problem problem;
   problem.rules = Rules(0, 0, 0, 100);

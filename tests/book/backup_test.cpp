@@ -11,7 +11,6 @@
 #include <thread>
 
 #include "client/book/book_error.h"
-#include "client/book/migrate_error.h"
 #include "client/book/restore.h"
 #include "client/command/command_line.h"
 #include "client/gateway/records.h"

@@ -54,7 +54,6 @@ TEST_F(Connected, GettersRefuseWhatIsNotThere) {
   EXPECT_THROW(std::ignore = row.Text("missing"), DbError);
   EXPECT_THROW(std::ignore = row.Bool("t"), DbError);
   EXPECT_THROW(std::ignore = rows[1], DbError);
-  EXPECT_DOUBLE_EQ(row.Real("r"), 1.5);
 }
 
 TEST_F(Connected, KindsFollowTheSqlstate) {
@@ -72,7 +71,7 @@ TEST_F(Connected, KindsFollowTheSqlstate) {
       {"57014", DbError::Kind::Bug}};
   for (const auto& [code, kind] : expected) {
     const DbError error = raise(code);
-    EXPECT_EQ(error.kind, kind) << code << " is " << NameOf(error.kind);
+    EXPECT_EQ(error.kind, kind) << code;
     EXPECT_EQ(error.sqlstate, code);
     EXPECT_EQ(error.message,
               code == "53100" ? "the disk of the book is full, and nothing of this was booked: make room there and do it again (m)" : "m");

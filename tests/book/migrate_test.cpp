@@ -10,7 +10,6 @@
 #include <thread>
 
 #include "client/book/migrate_error.h"
-#include "schema/terms/sha256.h"
 #include "tests/fixture/test_book.h"
 #include "tests/fixture/test_cluster.h"
 

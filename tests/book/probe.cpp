@@ -9,7 +9,6 @@
 #include <cerrno>
 #include <cstdio>
 #include <fstream>
-#include <stdexcept>
 #include <system_error>
 
 namespace heatkeep {

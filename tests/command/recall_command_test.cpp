@@ -1,6 +1,5 @@
 // Recall, its letters and drills, and printed records asked about again, by the command line.
 #include <filesystem>
-#include <fstream>
 
 #include "tests/command/works.h"
 #include "tests/reports/read_back.h"

@@ -1,5 +1,4 @@
 // heatkeep receive: what a lorry brings, from a file.
-#include <fstream>
 
 #include "tests/command/works.h"
 

@@ -1,5 +1,4 @@
 // `heatkeep saw ...`: what cutting takes, the deeds by words, and a saw off the network.
-#include <fstream>
 
 #include "tests/command/works.h"
 

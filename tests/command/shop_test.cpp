@@ -57,7 +57,7 @@ TEST_F(Shop, TheSameFileTwiceChangesNothingAndAChangedOneOnlyWhatChanged) {
   const Ran dearer = As("owner", {"shop", "set", File("p.json", priced("1.70"))});
   EXPECT_EQ(dearer.code, 1) << "the past is not rewritten" << dearer;
   EXPECT_TRUE(Has(dearer.err, "price")) << dearer;
-  EXPECT_EQ(Number("select cents_per_tonne as n from api.prices_now"), 160'000);
+  EXPECT_EQ(Number("select value as n from api.rules where rule = 'price'"), 160'000);
 }
 
 TEST_F(Shop, TheWholeScenarioGoesIn) {

@@ -1,5 +1,4 @@
 // Spreadsheets brought to the book, and looking at files before anything is done.
-#include <fstream>
 
 #include "tests/command/works.h"
 #include "tests/intake/packed.h"

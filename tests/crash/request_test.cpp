@@ -6,7 +6,6 @@
 #include <array>
 #include <fstream>
 #include <iostream>
-#include <optional>
 
 #include "client/book/account.h"
 #include "client/gateway/deeds.h"

@@ -6,9 +6,9 @@
 
 #include "client/book/account.h"
 #include "client/book/server_processes.h"
-#include "client/gateway/deeds.h"
 #include "client/models/book_link.h"
-#include "client/models/sure_deed.h"
+#include "client/models/kept_deed.h"
+#include "client/models/qt_words.h"
 #include "tests/crash/sawing_works.h"
 
 namespace heatkeep {
@@ -23,11 +23,10 @@ struct Restart : SawingWorks {
   void KillTheServer() {
     for (const pid_t pid : ServerProcesses(cluster.data(), ServerAccount())) kill(pid, SIGKILL);
   }
-  // A deed that any number of times under one number is done once.
-  SureDeed::Work Measured(const std::string& tag, Length length) {
-    return [request = NewRequest(), tag, length](Connection& book) {
-      return Deeds(book).CorrectLength(request, tag, length, std::nullopt, "measured again");
-    };
+  std::int64_t Moves(const std::string& tag) {
+    return Number(
+        "select count(*) as n from book.happening join book.piece on row_id = piece_id where tbl = 'piece' and sets ? 'place_id' and tag = $1",
+        {tag});
   }
 
   int words = 0;
@@ -44,24 +43,28 @@ TEST_F(Restart, UnderAnOpenDeskIsHeardOfAndTheDeskGoesOnByItself) {
   QObject::connect(&link, &BookLink::Ready, [&] { ++ready; });
   QObject::connect(&link, &BookLink::Away, [&](const QString&) { ++away; });
   QObject::connect(&link, &BookLink::Changed, [&](const QStringList&) { ++changed; });
-  link.Start();
-  ASSERT_TRUE(WaitFor([&] { return ready == 1; }));
-  SureDeed deed(link);
+  DeskSettings settings;
+  settings.kept_folder = Q((folder / "kept").string());
+  KeptDeed deed(link, settings, "restart");
   int answers = 0, refusals = 0;
+  QObject::connect(&deed, &KeptDeed::Answered, [&] { ++answers; });
+  QObject::connect(&deed, &KeptDeed::Refused, [&](const AskedDeed&, const DbError& error) {
+    ++refusals;
+    ADD_FAILURE() << error.message;
+  });
+  link.Start();
+  const std::int64_t moves = Moves(tag);
+  ASSERT_TRUE(WaitFor([&] { return ready == 1; }));
   for (int round = 1; round <= 3; ++round) {
     if (round % 2 == 0) Run({"book", "stop"});  // the keeper restarts it
     else KillTheServer();
     // at once, before the link has heard of it: the answer is missing
-    const bool asked = deed.Do(
-        Measured(tag, {1'000'000'000 - round * 1'000}), [&](const nlohmann::json&) { ++answers; },
-        [&](const DbError& error) {
-          ++refusals;
-          ADD_FAILURE() << error.message;
-        });
-    ASSERT_TRUE(asked);
+    const std::string place = round % 2 == 0 ? "B1-1" : "GATE";
+    ASSERT_TRUE(deed.Do({"put_away", {{{"tag", tag}, {"place", place}}}})) << "round " << round;
     ASSERT_TRUE(WaitFor([&] { return answers == round && link.ready(); })) << "round " << round;
-    EXPECT_EQ(Number("select length_nm as n from book.piece where tag = $1", {tag}), 1'000'000'000 - round * 1'000);
-    EXPECT_EQ(Number("select count(*) as n from book.metal_out join book.piece using (piece_id) where tag = $1", {tag}), round);
+    EXPECT_EQ(Number("select count(*) as n from book.piece join book.place using (place_id) where tag = $1 and name = $2", {tag, place}),
+              1);
+    EXPECT_EQ(Moves(tag), moves + round) << "done once";
   }
   EXPECT_EQ(refusals, 0);
   EXPECT_GE(away, 1);

@@ -2,7 +2,6 @@
 // reaches a person, every balance is exact. HEATKEEP_LOAD_CONNECTIONS and HEATKEEP_LOAD_SECONDS make it longer (`ninja load_long`).
 #include <algorithm>
 #include <array>
-#include <atomic>
 #include <cstdlib>
 #include <iostream>
 #include <thread>

@@ -13,7 +13,6 @@
 #include "client/book/book_location.h"
 #include "client/book/migrate.h"
 #include "client/book/persons.h"
-#include "client/book/restore.h"
 #include "client/command/command_line.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/records.h"

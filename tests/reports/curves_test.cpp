@@ -5,7 +5,6 @@
 #include <QImage>
 #include <QXmlStreamReader>
 #include <algorithm>
-#include <cmath>
 #include <filesystem>
 #include <set>
 

@@ -1,6 +1,5 @@
 // A piece is promised to at most one live plan, and only when it may be used.
 #include <future>
-#include <thread>
 
 #include "tests/schema/small_shop.h"
 

@@ -210,7 +210,7 @@ TEST_F(SawPull, ACutWithoutAListMakesPiecesOfStockWithTagsOfTheirOwn) {
   ASSERT_EQ(done.at("stock_tags").size(), 3u);
   for (const Json& tag : done.at("stock_tags")) {
     EXPECT_EQ(shop.LengthOf(tag), Mm(200));
-    EXPECT_EQ(shop.Word("select label ->> 'heat' as w from api.label($1) label", {tag.get<std::string>()}), "M2208");
+    EXPECT_EQ(shop.Word("select label ->> 'heat' as w from api.labels_to_print($1)", {tag.get<std::string>()}), "M2208");
   }
   EXPECT_EQ(shop.Balance("M2208", "on hand"), Mm(600 + 5382));
   EXPECT_EQ(shop.Balance("M2208", "kerf"), Mm(8));

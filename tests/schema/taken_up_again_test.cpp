@@ -65,7 +65,7 @@ TEST_F(TakenUpAgain, ADropsLabelSaysItsHeatAndAnotherHeatOnItIsRefused_HK044) {
   EXPECT_EQ(label.at("parent"), bar);
   EXPECT_EQ(label.at("length_nm"), Mm(1900));
   const std::string nameless = shop.Receive({.heat = "", .read_from = "none", .length = 900, .papers_state = "none", .kind = "drop"}).at(0);
-  EXPECT_EQ(Answer(shop.saw, "api.label($1)", {nameless}).at("heat"), "NO HEAT");
+  EXPECT_EQ(shop.Word("select label ->> 'heat' as w from api.labels_to_print($1)", {nameless}), "NO HEAT");
 }
 
 TEST_F(TakenUpAgain, ARejectIsUsedAsADropUnderANewTag) {

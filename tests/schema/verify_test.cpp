@@ -1,7 +1,6 @@
 // verify_book passes after every kind of deed (every test of this folder asks it at its end), and finds what
 // was changed behind the book's back: by the chains, by the replay, by the balances, and at last by comparing
 // with a kept seal.
-#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 

@@ -52,15 +52,14 @@ TEST_P(YearsQuestions, AnsweredByAnIndex) { EXPECT_EQ(ReadThrough(GetParam()), "
 INSTANTIATE_TEST_SUITE_P(
     OfATag, YearsQuestions,
     testing::Values("select * from api.stock_on_hand where tag = '{tag}'", "select * from api.own_pieces where tag = '{tag}'",
-                    "select * from api.piece_history where tag = '{bar}'", "select api.label('{tag}')",
-                    "select * from api.promises where tag = '{tag}'", "select * from api.label_queue where tag = '{tag}'",
-                    "select * from api.labels_to_print('{tag}')", "select * from api.photos where tag = '{tag}'",
-                    "select * from api.piece_notes where tag = '{tag}'", "select * from api.outside_trips where tag = '{tag}'",
-                    "select * from api.transfers where tag = '{tag}'", "select * from api.measured_lengths where tag = '{tag}'",
-                    "select * from api.defects where tag = '{tag}'", "select * from api.defect_zones where tag = '{tag}'",
-                    "select * from api.trace('piece', '{bar}')", "select * from api.metal_balance('piece', '{bar}')",
-                    "select * from api.recall_list('piece', '{bar}')", "select api.preview_hold('piece', '{bar}')",
-                    "select * from api.record_of('piece', '{bar}', null, 'x')"));
+                    "select * from api.piece_history where tag = '{bar}'", "select * from api.promises where tag = '{tag}'",
+                    "select * from api.label_queue where tag = '{tag}'", "select * from api.labels_to_print('{tag}')",
+                    "select * from api.photos where tag = '{tag}'", "select * from api.piece_notes where tag = '{tag}'",
+                    "select * from api.outside_trips where tag = '{tag}'", "select * from api.transfers where tag = '{tag}'",
+                    "select * from api.measured_lengths where tag = '{tag}'", "select * from api.defects where tag = '{tag}'",
+                    "select * from api.defect_zones where tag = '{tag}'", "select * from api.trace('piece', '{bar}')",
+                    "select * from api.metal_balance('piece', '{bar}')", "select * from api.recall_list('piece', '{bar}')",
+                    "select api.preview_hold('piece', '{bar}')", "select * from api.record_of('piece', '{bar}', null, 'x')"));
 INSTANTIATE_TEST_SUITE_P(
     OfAHeat, YearsQuestions,
     testing::Values("select * from api.trace('heat', '{heat}', '{mill}')", "select * from api.metal_balance('heat', '{heat}', '{mill}')",

@@ -2,6 +2,7 @@
 // asks again with the same request number, and the book holds the deed once.
 #include <QDir>
 
+#include "client/stations/counting_station.h"
 #include "client/stations/papers_station.h"
 #include "client/stations/receiving_station.h"
 #include "tests/stations/desk_test.h"
@@ -29,6 +30,9 @@ class LostAnswerTest : public DeskTest {
   DeskWindow::MakeStations Papers() {
     return [this](Desk& desk) { return std::vector<Station*>{papers = new PapersStation(desk)}; };
   }
+  DeskWindow::MakeStations Counting() {
+    return [this](Desk& desk) { return std::vector<Station*>{counting = new CountingStation(desk)}; };
+  }
   // A note of three bars, typed but for the last key.
   void TypeNote(const QString& number) {
     WaitFor([&] { return gate->work().facts().expected.size() == 1; }, "what is expected");
@@ -49,6 +53,7 @@ class LostAnswerTest : public DeskTest {
 
   ReceivingStation* gate = nullptr;
   PapersStation* papers = nullptr;
+  CountingStation* counting = nullptr;
 };
 
 TEST_F(LostAnswerTest, OfAReceiptThatWasBookedIsThereOnceAfterARestart) {
@@ -115,6 +120,58 @@ TEST_F(LostAnswerTest, OfAHoldIsOneHoldAndCanStillBeUndone) {
   EXPECT_EQ(shop.Number("select count(*) as n from book.hold"), 1);
   Press(Qt::Key_Z, Qt::ControlModifier);
   WaitFor([&] { return shop.Number("select count(*) as n from book.hold where lifted_by is null") == 0; }, "the hold to be off again");
+}
+
+TEST_F(LostAnswerTest, OfATagThatWasCountedIsCountedOnceAfterARestart) {
+  const std::string tag = shop.Receive({.heat = "M2208", .length = 640, .place = "B1-1", .kind = "drop", .ends = 1}).at(0);
+  Do(shop.planner, "freeze_place", {Json{{"place", "B1-1"}}.dump()});
+  OverLossyWire();
+  OpenDesk("clerk", Counting());
+  WaitFor([&] { return counting->work().count("B1-1") != nullptr; }, "the open count");
+  wire->LoseAnswers();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return shop.Number("select count(*) as n from book.count_line") == 1; }, "the tag in the book");
+  wire->Cut();
+  WaitFor([&] { return Said().contains("whether the count of " + QString::fromStdString(tag) + " was done is not known"); },
+          "the words of it");
+  CloseDesk();
+  OpenDeskAway("clerk", Counting());
+  wire->Mend();
+  WaitFor([&] { return Said().contains("The missing answer is here: " + QString::fromStdString(tag) + " counted"); }, "the answer");
+  EXPECT_EQ(counting->work().here("B1-1").size(), 1u);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.count_line"), 1);
+  EXPECT_EQ(Kept(), 0);
+}
+
+TEST_F(LostAnswerTest, OfADocumentIsFiledAndAcceptedOnceAfterARestart) {
+  shop.Receive({.heat = "M4000"});
+  OverLossyWire();
+  OpenDesk("quality", Papers());
+  TypeIn("M4000");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return papers->work().answer() && !papers->work().busy(); }, "the heat");
+  Press(Qt::Key_F3);
+  WaitFor([&] { return papers->filing(); }, "the form");
+  TypedDocument typed = papers->form()->document();
+  typed.number = "C-77";
+  typed.issued = "2026-01-02";
+  typed.analysis = "C 0.41 Si 0.26";
+  papers->form()->Show(typed);
+  shop.admin.ExecuteScript("begin; lock table book.document in exclusive mode");  // it is read and not written
+  Press(Qt::Key_F1);
+  WaitFor([&] { return Kept() == 1; }, "the deed on the disk");
+  wire->LoseAnswers();
+  shop.admin.ExecuteScript("commit");
+  WaitFor([&] { return shop.Number("select count(*) as n from book.document where accepted_by is not null") == 1; },
+          "the document in the book");
+  wire->Cut();
+  WaitFor([&] { return Said().contains("whether the filing of document C-77 was done is not known"); }, "the words of it");
+  CloseDesk();
+  OpenDeskAway("quality", Papers());
+  wire->Mend();
+  WaitFor([&] { return Said().contains("The missing answer is here: document C-77 is filed and accepted: 1 lot"); }, "the answer");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.document"), 1);
+  EXPECT_EQ(Kept(), 0);
 }
 
 TEST_F(LostAnswerTest, OfAnotherLoginWaitsForThatLoginAndIsTold) {

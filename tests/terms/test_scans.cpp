@@ -5,7 +5,6 @@
 #include <random>
 
 #include "schema/terms/scan.h"
-#include "schema/terms/tag.h"
 
 namespace heatkeep {
 namespace {

@@ -17,7 +17,8 @@ TEST(WorthCurve, WithoutAPastIsScrapValue) {
   EXPECT_EQ(WorthCurve().Racked(500_mm).micro, 0);
   const WorthCurve curve({}, SteadyPast(2000_mm, 1, 30), CrMo80(), 1000_mm);
   EXPECT_EQ(curve.Racked(500_mm), Scrap(500_mm));
-  EXPECT_FALSE(curve.Keep(500_mm));
+  EXPECT_EQ(curve.Left(500_mm), Scrap(500_mm));
+  EXPECT_GT(curve.KeepLength(), 1000_mm);
 }
 
 TEST(WorthCurve, LiesBetweenScrapAndNewMetal) {
@@ -51,7 +52,7 @@ TEST(WorthCurve, GivesTheLengthFromWhichPuttingBackPays) {
   const WorthCurve curve({}, SteadyPast(50_mm, 20, 10), CrMo80(), 2000_mm);
   const Length keep = curve.KeepLength();
   EXPECT_GT(keep, 112_mm);
-  for (Length l = 20_mm; l <= 2000_mm; l += 20_mm) EXPECT_EQ(curve.Keep(l), l >= keep) << l.nm;
+  for (Length l = 20_mm; l <= 2000_mm; l += 20_mm) EXPECT_EQ(curve.Left(l) > Scrap(l), l >= keep) << l.nm;
 }
 
 }  // namespace
