@@ -31,16 +31,17 @@ std::string OneMoment(Connection& keeper) {
 
 BackupFacts MakeBackup(Connection& keeper, const std::string& program, const std::filesystem::path& file,
                        const std::function<void(std::int64_t bytes)>& progress) {
-  const std::filesystem::path programs = FindClientPrograms(keeper.ServerVersion() / 10000);
+  const ServerBinaries programs = FindClientPrograms(keeper.ServerVersion() / 10000);
   Transaction moment(keeper);
   const std::string snapshot = OneMoment(keeper);
   BackupWriter writer(file);
-  PipedChild dump({(programs / "pg_dump").string(), "--format=custom", "--no-password", "--lock-wait-timeout=60s", "--role=heatkeep_book",
-                   "--schema=book", "--schema=guard", "--schema=api", "--snapshot=" + snapshot},
+  PipedChild dump({(programs.folder / "pg_dump").string(), "--format=custom", "--no-password", "--lock-wait-timeout=60s",
+                   "--role=heatkeep_book", "--schema=book", "--schema=guard", "--schema=api", "--snapshot=" + snapshot},
                   EnvironmentOf(keeper.handle()), PipedChild::Stream::FromIt);
   BackupFacts facts;
   facts.program = program;
   facts.server = keeper.ServerVersion();
+  facts.dumped_by = programs.major;
   facts.schema = static_cast<int>(ReadSchemaVersion(keeper));
   const BookDigest digest = ReadBookDigest(keeper);
   facts.digest = digest.digest;

@@ -96,8 +96,8 @@ std::string HexDigits(const std::string& text, const std::string& name) {
 std::string ManifestText(const BackupFacts& facts) {
   std::ostringstream out;
   out << kFirstLine << "\nmade at: " << facts.made_at << "\nprogram: " << facts.program << "\nschema: " << facts.schema
-      << "\nserver: " << facts.server << "\nhappenings: " << facts.happenings << "\ndigest: " << facts.digest
-      << "\ndump bytes: " << facts.dump_bytes << "\ndump sha256: " << facts.dump_sha256 << '\n';
+      << "\nserver: " << facts.server << "\ndumped by: " << facts.dumped_by << "\nhappenings: " << facts.happenings
+      << "\ndigest: " << facts.digest << "\ndump bytes: " << facts.dump_bytes << "\ndump sha256: " << facts.dump_sha256 << '\n';
   for (const Person& person : facts.persons) {
     out << "person: " << person.name;
     for (const std::string& role : person.roles) out << ' ' << role;
@@ -123,6 +123,7 @@ BackupFacts ReadManifest(const std::string& text) {
     else if (name == "program") facts.program = value;
     else if (name == "schema") facts.schema = static_cast<int>(std::min<std::int64_t>(Whole(value, name), 1'000'000));
     else if (name == "server") facts.server = static_cast<int>(std::min<std::int64_t>(Whole(value, name), 100'000'000));
+    else if (name == "dumped by") facts.dumped_by = static_cast<int>(std::min<std::int64_t>(Whole(value, name), 10'000));
     else if (name == "happenings") facts.happenings = Whole(value, name);
     else if (name == "digest") facts.digest = HexDigits(value, name);
     else if (name == "dump bytes") facts.dump_bytes = Whole(value, name);

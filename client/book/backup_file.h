@@ -22,6 +22,7 @@ struct BackupFacts {
   std::string program;          // the version of Heatkeep that made it
   int schema = 0;               // of the book: its last migration
   int server = 0;               // of PostgreSQL, as 150020
+  int dumped_by = 0;            // major version of the pg_dump that wrote it; 0 where it is the server's
   std::int64_t happenings = 0;  // in all chains, as api.book_digest counts them
   std::string digest;           // of the book, 64 hexadecimal digits
   std::int64_t dump_bytes = 0;

@@ -24,9 +24,14 @@ void RequireVersions(const BackupFacts& facts, const SchemaFiles& files, int ser
                        "the backup is of a book at version " + std::to_string(facts.schema) + ", this program only knows up to " +
                            std::to_string(files.migrations.back().version) + "; expected the program that made it (" + facts.program +
                            ") or a newer one");
-  if (facts.server / 10000 > server_major)
-    throw Bad("the backup is of PostgreSQL " + std::to_string(facts.server / 10000) + ", the server here is PostgreSQL " +
-              std::to_string(server_major) + "; expected the same or a newer one");
+  if (const int wanted = std::max(facts.server / 10000, facts.dumped_by); wanted > server_major)
+    throw Bad("the backup of a PostgreSQL " + std::to_string(facts.server / 10000) + " was written by pg_dump " + std::to_string(wanted) +
+              ", the server here is PostgreSQL " + std::to_string(server_major) + "; expected " + std::to_string(wanted) +
+              " or a newer one");
+  if (const int wanted = std::max(facts.server / 10000, facts.dumped_by); wanted > server_major)
+    throw Bad("the backup is of PostgreSQL " + std::to_string(facts.server / 10000) + ", written by its pg_dump " + std::to_string(wanted) +
+              ", and the server here is PostgreSQL " + std::to_string(server_major) + "; expected " + std::to_string(wanted) +
+              " or a newer one");
 }
 
 // What can be known to fail before anything is changed.
@@ -47,8 +52,18 @@ void RequireFits(Connection& keeper, const BackupFacts& facts, const SchemaFiles
                 ", and on this server that name is no person's login; expected another server, or that role renamed");
 }
 
-void Feed(Connection& keeper, BackupReader& backup, const RestoreProgress& progress) {
-  const fs::path programs = FindClientPrograms(std::max(backup.facts().server, keeper.ServerVersion()) / 10000);
+// From 17 on pg_restore sets transaction_timeout, which older servers do not know.
+fs::path ProgramsFor(int server_major) {
+  constexpr int kSetsTransactionTimeout = 17;
+  const ServerBinaries programs = FindClientPrograms(server_major);
+  if (server_major < kSetsTransactionTimeout && programs.major >= kSetsTransactionTimeout)
+    throw BookError(BookError::Kind::NoServer,
+                    "pg_restore " + std::to_string(programs.major) + " cannot give a book back to PostgreSQL " +
+                        std::to_string(server_major) + "; expected the package postgresql-client-" + std::to_string(server_major));
+  return programs.folder;
+}
+
+void Feed(Connection& keeper, const fs::path& programs, BackupReader& backup, const RestoreProgress& progress) {
   PipedChild restore({(programs / "pg_restore").string(), "--single-transaction", "--exit-on-error", "--no-password",
                       "--role=heatkeep_book", "--dbname=" + ConninfoPair("dbname", keeper.Database())},
                      EnvironmentOf(keeper.handle()), PipedChild::Stream::ToIt);
@@ -123,10 +138,11 @@ void CheckBackup(BackupReader& backup, const RestoreProgress& progress) {
 RestoreReport RestoreOnServer(Connection& keeper, BackupReader& backup, const RestoreProgress& progress) {
   const SchemaFiles files = ReadSchemaFiles(SchemaFolder());
   RequireFits(keeper, backup.facts(), files);
+  const fs::path programs = ProgramsFor(keeper.ServerVersion() / 10000);
   CheckBackup(backup, progress);
   MakeOwnerReady(keeper, files);
   backup.Rewind();
-  Feed(keeper, backup, progress);
+  Feed(keeper, programs, backup, progress);
   RequireSame(keeper, backup.facts());
   RestoreReport report;
   report.migrated = Migrate(keeper, files);

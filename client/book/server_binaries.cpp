@@ -58,23 +58,25 @@ std::vector<ServerBinaries> OnPath(const Pair& pair) {
   return found;
 }
 
-// The newest that fits, of the packages first.
-std::optional<ServerBinaries> Newest(const Pair& pair, bool (*fits)(int major, int wanted), int wanted) {
+// The best that is not older than `wanted`, of the packages first.
+std::optional<ServerBinaries> Best(const Pair& pair, int wanted, bool (*better)(int major, int than)) {
   std::optional<ServerBinaries> best;
   for (const auto& place : {Packaged, OnPath}) {
     for (const ServerBinaries& found : place(pair))
-      if (fits(found.major, wanted) && (!best || found.major > best->major)) best = found;
+      if (found.major >= wanted && (!best || better(found.major, best->major))) best = found;
     if (best) return best;
   }
   return best;
 }
 
+bool Newer(int major, int than) { return major > than; }
+bool Older(int major, int than) { return major < than; }
+
 }  // namespace
 
 ServerBinaries FindServerBinaries(std::optional<int> major) {
-  const auto exactly = [](int found, int asked) { return found == asked; };
-  const auto at_least = [](int found, int asked) { return found >= asked; };
-  if (const auto best = major ? Newest(kServer, exactly, *major) : Newest(kServer, at_least, kOldestServer)) return *best;
+  const auto best = major ? Best(kServer, *major, Older) : Best(kServer, kOldestServer, Newer);
+  if (best && best->major == major.value_or(best->major)) return *best;
   const std::string wanted = major ? std::to_string(*major) : std::to_string(kOldestServer);
   throw BookError(BookError::Kind::NoServer,
                   major ? "this book was made with PostgreSQL " + wanted +
@@ -85,10 +87,8 @@ ServerBinaries FindServerBinaries(std::optional<int> major) {
                           " or newer (looked in /usr/lib/postgresql and PATH)");
 }
 
-std::filesystem::path FindClientPrograms(int server_major) {
-  if (const auto best = Newest(
-          kClient, [](int found, int asked) { return found >= asked; }, server_major))
-    return best->folder;
+ServerBinaries FindClientPrograms(int server_major) {
+  if (const auto nearest = Best(kClient, server_major, Older)) return *nearest;
   const std::string wanted = std::to_string(server_major);
   throw BookError(BookError::Kind::NoServer,
                   "pg_dump and pg_restore of PostgreSQL " + wanted +

@@ -7,7 +7,7 @@
 namespace heatkeep {
 
 struct ServerBinaries {
-  std::filesystem::path folder;  // holds initdb and postgres
+  std::filesystem::path folder;  // holds initdb and postgres, or pg_dump and pg_restore
   int major = 0;
 };
 
@@ -18,8 +18,9 @@ inline constexpr int kOldestServer = 15;
 // BookError(NoServer) saying what to install.
 ServerBinaries FindServerBinaries(std::optional<int> major = std::nullopt);
 
-// The folder of pg_dump and pg_restore, the newest installed and not older than `server_major`: an older one cannot read a
-// newer server. Throws BookError(NoServer) saying what to install.
-std::filesystem::path FindClientPrograms(int server_major);
+// The folder of pg_dump and pg_restore with their version, the nearest to `server_major` that is installed and not older: an
+// older one cannot read a newer server, and what a newer one writes or says an older server may not know. Throws
+// BookError(NoServer) saying what to install.
+ServerBinaries FindClientPrograms(int server_major);
 
 }  // namespace heatkeep

@@ -19,8 +19,11 @@ return nullif(current_setting('heatkeep.' || p_name, true), '');
 
 -- Whether this is told by a saw that was off the network. What a session sets by itself says nothing: the deed must be under way.
 create function guard.told_later() returns boolean
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return exists (select from book.request where request_id = guard.note('told_later')::uuid and deed = 'send_offline' and who = session_user and answer is null);
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return guard.note('told_later') is not null
+    and exists (select from request where request_id = guard.note('told_later')::uuid and deed = 'send_offline' and who = session_user and answer is null);
+end $$;
 
 -- What is the same for all happenings of a statement: the deed (nothing that is kept changes without one), who, when, and where.
 create function guard.noted(p_tbl text, p_chain text) returns book.happening
@@ -53,6 +56,7 @@ declare
   -- a row that gives its chain its number begins it
   c_begins constant boolean := tg_argv[1] = tg_table_name and tg_argv[0] = tg_argv[2];
   v_row jsonb;
+  v_all happening[] := '{}';
   h happening := c_noted;
 begin
   for v_row in select to_jsonb(n) from fresh n loop
@@ -73,9 +77,10 @@ begin
     h.at := clock_timestamp();
     h.true_at := coalesce(c_noted.true_at, h.at);
     h.hash := guard.happening_hash(h.hash, h);
-    insert into happening (chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash)
-      values (h.chain, h.chain_id, h.seq, h.deed, h.tbl, h.row_id, h.sets, h.at, h.true_at, h.who, h.device, h.reason, h.request_id, h.hash);
+    v_all := v_all || h;
   end loop;
+  insert into happening (chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash)
+    select chain, chain_id, seq, deed, tbl, row_id, sets, at, true_at, who, device, reason, request_id, hash from unnest(v_all);
   if h.chain_id is not null then
     insert into chain_end (chain, chain_id, seq, hash) values (h.chain, h.chain_id, h.seq, h.hash) on conflict (chain, chain_id) do update set seq = excluded.seq, hash = excluded.hash;
   end if;

@@ -7,12 +7,18 @@ create function guard.longest_text() returns integer
 language sql immutable
 return 10000;
 
+create function guard.has_long_text(p text) returns boolean
+language plpgsql immutable as $$
+begin
+  return exists (select from string_to_table(replace(p, chr(92) || '"', '__'), '"') s where length(s) > guard.longest_text());
+end $$;
+
 -- Whether a body may hold a text that nobody could read as it stands: read as one text, because thousands of lines come in one body. Yes
 -- too where characters stand behind a backslash that JSON itself puts there, and where two texts were taken for one.
 create function guard.may_be_unreadable(p text) returns boolean
 language sql immutable
 return p ~ E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]' or position(E'\\u00' in p) > 0 or position(E'\\b' in p) > 0 or position(E'\\f' in p) > 0
-  or length(p) > guard.longest_text() and exists (select from string_to_table(replace(p, E'\\"', '__'), '"') s where length(s) > guard.longest_text());
+  or length(p) > guard.longest_text() and guard.has_long_text(p);
 
 -- What is wrong with the first text of a body that nobody could read as it stands, in words; null where all are well. Files travel as
 -- base64 and are none of it. Controls but tab and line ends; U+200B, 200E, 200F, 202A to 202E, 2060 to 206F and FEFF, which are not
@@ -36,6 +42,7 @@ declare
   v_digest text := encode(sha256(convert_to(v_args, 'UTF8')), 'hex');
   v_before book.request;
   v_texts jsonb;
+  v_texts_said text;
   v_unreadable text;
 begin
   if p_request is null then
@@ -56,7 +63,8 @@ begin
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
   end if;
   v_texts := jsonb_build_array(case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end, p_device, p_reason);
-  if guard.may_be_unreadable(v_texts::text) then
+  v_texts_said := v_texts::text;
+  if guard.may_be_unreadable(v_texts_said) then
     v_unreadable := guard.unreadable(v_texts);
   end if;
   if v_unreadable is not null then

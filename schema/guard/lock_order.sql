@@ -7,8 +7,11 @@
 --   4 pieces   with all that is written under them: strokes, promises, metal that left, labels, trips
 --   5 plans    that these pieces are promised to, with their layouts
 --   6 lines    of cut lists
+-- Lots are asked for in queues, by the remainder of their number: who asks for one alone is served before those who come later and would
+-- share it. A row lock does not do that: a share is given to whoever comes while others share it, and one who stopped a heat waited for
+-- minutes. A queue is a view, since a table or view can be locked by those who own it only, and an advisory lock by anybody.
 -- On a rung by name and number. A deed locks all it needs of a rung before it goes on; what it has, it may ask for again. The ends of the
--- chains and the rows that a deed makes belong to what it has locked. The locks are "no key update": nobody's foreign key waits for them.
+-- chains and the rows that a deed makes belong to what it has locked. Locks of rows are "no key update": nobody's foreign key waits for them.
 -- Several deeds in one transaction (a plan mended at the saw) may leave it from one to the next: who does that does the whole again where
 -- the database gave it up. No other function locks a row. Where the setting heatkeep.lock_order is given, a deed that leaves the order stops (HK014).
 create function guard.keep_order(p_rung integer, p_name text, p_ids bigint[], p_alone boolean default true) returns void
@@ -46,14 +49,25 @@ begin
   execute format('select from book.%1$I where %2$I = any ($1) order by %2$I for no key update', p_table, p_table || '_id') using p_ids;
 end $$;
 
+create function guard.lot_queue(p_lot bigint) returns integer
+language sql immutable
+return p_lot % 64;
+
+do $$
+begin
+  for n in 0..63 loop
+    execute format('create view guard.lot_queue_%s as select', n);
+  end loop;
+end $$;
+
 create function guard.lock_lots(p_lots bigint[], p_alone boolean) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_queues bigint[] := array(select distinct guard.lot_queue(n) from unnest(p_lots) n where n is not null order by 1);
 begin
-  perform guard.keep_order(3, 'lot', p_lots, p_alone);
-  if p_alone then
-    perform from lot where lot_id = any (p_lots) order by lot_id for no key update;
-  else
-    perform from lot where lot_id = any (p_lots) order by lot_id for share;
+  perform guard.keep_order(3, 'lot queue', v_queues, p_alone);
+  if cardinality(v_queues) > 0 then
+    execute (select string_agg(format('lock table guard.lot_queue_%s in %s mode', n, case when p_alone then 'exclusive' else 'row share' end), ';' order by n) from unnest(v_queues) n);
   end if;
 end $$;
 
@@ -87,11 +101,13 @@ begin
   perform from cut_line where cut_line_id = any (p_lines) order by cut_line_id for no key update;
 end $$;
 
--- The lines that a body names in its strokes or cuts, wherever.
+-- The lines that a body names in its strokes or cuts, wherever; each is looked up by its key, however many lines there are.
 create function guard.lines_named(p jsonb) returns bigint[]
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return array(select c.cut_line_id from jsonb_path_query(p, '$.**.strokes[*]') n join book.cut_line c on c.order_no = n ->> 'order' and c.line_no = n ->> 'line'
-  union select c.cut_line_id from jsonb_path_query(p, '$.**.cuts[*]') n join book.cut_line c on c.order_no = n ->> 'order' and c.line_no = n ->> 'line');
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return array(select (select cut_line_id from cut_line where order_no = n ->> 'order' and line_no = n ->> 'line')
+    from (select jsonb_path_query(p, '$.**.strokes[*]') as n union all select jsonb_path_query(p, '$.**.cuts[*]')) x);
+end $$;
 
 -- The pieces with these tags, as far as there are such.
 create function guard.lock_tags(p_tags text[]) returns void

@@ -15,11 +15,12 @@ create view guard.lot_words as
         from book.defect_report d join book.piece e using (piece_id) where d.lot_id = l.lot_id and d.answer is distinct from 'cut on' order by d.defect_report_id limit 1) as defect
     from book.lot l;
 
--- What the live holds name: lots (of a heat, with papers), lines of a receipt, pieces.
+-- What the live holds name: lots (of a heat, with papers), lines of a receipt, pieces. Kind by kind, so that who asks for one of them finds it by its key.
 create view guard.hold_target as
-  select h.hold_id, coalesce(h.lot_id, l.lot_id, d.lot_id) as lot_id, r.receipt_line_id, h.piece_id from book.hold h
-    left join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) left join book.document_lot d using (document_id)
-    left join book.receipt_line r using (receipt_id) where h.lifted_by is null;
+  select hold_id, lot_id, null::bigint as receipt_line_id, piece_id from book.hold where lifted_by is null and coalesce(lot_id, piece_id) is not null
+  union all select h.hold_id, l.lot_id, null, null from book.hold h join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) where h.lifted_by is null
+  union all select h.hold_id, d.lot_id, null, null from book.hold h join book.document_lot d using (document_id) where h.lifted_by is null
+  union all select h.hold_id, null, r.receipt_line_id, null from book.hold h join book.receipt_line r using (receipt_id) where h.lifted_by is null;
 
 create function guard.held_numbers(p_what text) returns bigint[]
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$

@@ -38,10 +38,11 @@ declare
   v_stays boolean := coalesce(p -> 'left' ->> 'fate' = 'same piece', false);
   v_at_once boolean := false;  -- begun and closed by this deed, with nothing left of it
   v_strokes stroke[] := '{}';
+  v_lines bigint[] := array_remove(guard.lines_named(p), null);
   n jsonb;
 begin
   e := guard.piece_for_deed(p ->> 'tag');
-  perform guard.lock_lines(guard.lines_named(p));
+  perform guard.lock_lines(v_lines);
   if e.length_nm = 0 then
     raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state);
   end if;
@@ -52,8 +53,7 @@ begin
     v_at_once := v_finish and not v_stays;
     insert into cut (piece_id, lot_id, owner_id, layout_id, saw_id, length_in_nm, closed, rest_nm)
       values (e.piece_id, e.lot_id, e.owner_id, v_layout.layout_id, guard.saw(p ->> 'saw'), e.length_nm, v_at_once, case when v_at_once then 0 end) returning * into v_cut;
-    perform guard.conflicts_of_cut(e, v_cut.saw_id, v_layout, (select coalesce(array_agg(c.cut_line_id), '{}') from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s
-      join cut_line c on c.order_no = s ->> 'order' and c.line_no = s ->> 'line'));
+    perform guard.conflicts_of_cut(e, v_cut.saw_id, v_layout, v_lines);
     if v_layout.state = 'promised' then
       update layout set state = 'at saw' where layout_id = v_layout.layout_id;
     end if;

@@ -132,6 +132,11 @@ TEST_F(Backup, ThatDoesNotFitOrIsNotWholeLeavesNothingBehind) {
   other.server = 990000;
   EXPECT_EQ(into_own(WithFacts("server", folder / "b.tar", other)), 2) << err.str();
   EXPECT_NE(err.str().find("PostgreSQL 99"), std::string::npos);
+  EXPECT_EQ(facts.dumped_by, facts.server / 10000);
+  other = facts;
+  other.dumped_by = 98;
+  EXPECT_EQ(into_own(WithFacts("dumped", folder / "b.tar", other)), 2) << err.str();
+  EXPECT_NE(err.str().find("pg_dump 98"), std::string::npos) << err.str();
   other = facts;
   other.digest = std::string(64, '0');
   {

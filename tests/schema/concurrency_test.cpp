@@ -1,6 +1,7 @@
 // Two at once, and transactions that look at an older book: the one that waits is held in its database call
 // while the other's transaction stays open.
 #include <future>
+#include <thread>
 
 #include "tests/schema/small_shop.h"
 
@@ -38,6 +39,28 @@ TEST_F(AtOnce, APromiseWaitsForAHoldUnderWayAndIsThenTold) {
   const Json told = WhileOpen(
       shop.quality, [&] { shop.Hold("M2208"); }, [&] { return Do(shop.planner, "commit_plan", {plan}); });
   EXPECT_EQ(told.at("taken").at(0).at("why"), "held by test_quality: letter of the mill");
+}
+
+// While others share a lot, each who comes shares it too; one who stops a heat must not wait until nobody comes any more.
+TEST_F(AtOnce, AHoldThatWaitsIsServedBeforeAPromiseThatComesLater) {
+  const std::string plan = shop.PlanFor(tags[1], {{.count = 14}}).dump();
+  std::future<Json> promised;
+  const Json held = WhileOpen(
+      shop.clerk,
+      [&] {
+        Do(shop.clerk, "put_away", {tags[0], "B1-1"});
+      },
+      [&] {
+        promised = std::async(std::launch::async, [&] {
+          Connection looker = shop.book.Admin();
+          const char* waits = "select from pg_stat_activity where datname = current_database() and wait_event_type = 'Lock'";
+          for (int look = 0; look < 100 && looker.Execute(waits).empty(); ++look) std::this_thread::sleep_for(std::chrono::milliseconds(5));
+          return Do(shop.planner, "commit_plan", {plan});
+        });
+        return shop.Hold("M2208");
+      });
+  EXPECT_EQ(held.at("pieces"), 3);
+  EXPECT_EQ(promised.get().at("taken").at(0).at("why"), "held by test_quality: letter of the mill");
 }
 
 TEST_F(AtOnce, APullWaitsForAHoldOfAPieceItCameFrom_HK040) {

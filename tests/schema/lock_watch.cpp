@@ -8,7 +8,7 @@ namespace {
 constexpr const char* kWatch = R"sql(
 create function book.check_write(p_table text, p_rung text, p_name text, p_chain text, p_id bigint) returns void language plpgsql as $$
 declare
-  v_key text := format('%s %s %s', p_rung, p_name, lpad(p_id::text, 18, '0'));
+  v_key text := case p_name when 'lot' then format('3 lot queue %s', lpad(guard.lot_queue(p_id)::text, 18, '0')) else format('%s %s %s', p_rung, p_name, lpad(p_id::text, 18, '0')) end;
   v_held text[] := string_to_array(coalesce(current_setting('heatkeep.locked', true), ''), ',');
 begin
   if v_key || ' alone' = any (v_held) or p_table = 'heat_reading' and v_key || ' shared' = any (v_held)
