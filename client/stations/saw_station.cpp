@@ -169,6 +169,12 @@ void SawStation::Confirm() {
   }
 }
 
+bool SawStation::Stop() {
+  if (!asking_->asking()) return false;
+  asking_->Leave();
+  return true;
+}
+
 void SawStation::Show() {
   ShowWaiting();
   const SheetBlock* const block = work_.block();
@@ -283,7 +289,7 @@ void SawStation::ShowWhy(const SheetBlock* block) {
     words << tr("WHAT IS CUT");
     for (const SheetCut& c : block->cuts) words << QString("%1 x %2   %3/%4").arg(c.count).arg(units().Stop(c.set), Q(c.order), Q(c.line));
     words << BookWords(WhatIsLeft(*block, units().Ruler())) << BookWords(LossWords(*block));
-    if (!MarkWords(*block).empty()) words << QString() << tr("MARK") << BookWords(MarkWords(*block));
+    if (!MarkWords(*block).empty()) words << QString() << BookWords(MarkWords(*block));
     if (!DoubtWords(*block).empty()) words << BookWords(DoubtWords(*block));
     if (!BundleWords(*block).empty()) words << BookWords(BundleWords(*block));
     for (const std::string& end : EndWords(*block)) words << BookWords(end);
@@ -298,9 +304,7 @@ void SawStation::ShowWhy(const SheetBlock* block) {
 
 std::optional<Length> SawStation::LengthIn(const QString& answer) {
   try {
-    const Length length = units().Read(answer);
-    if (length.nm > 0) return length;
-    throw BadText("the length is nothing", "a length above 0");
+    return units().ReadAboveZero(answer);
   } catch (const BadText& error) {
     sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
     return std::nullopt;
