@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "client/stations/plain_words.h"
+
 namespace heatkeep {
 
 namespace {
@@ -27,7 +29,8 @@ SignLine::SignLine(Size size, int sign_height, QWidget* parent) : QWidget(parent
 void SignLine::Say(Sign sign, const QString& words) {
   sign_ = sign;
   words_->setFont(FontOf(words.size() > kAtAGlance ? std::min(size_, Size::SectionHead) : size_));
-  words_->setText(words);
+  said_ = words;
+  words_->setText(Unbroken(words));
   setAccessibleName(words);
   setVisible(!words.isEmpty());
   QPalette colors = palette();
