@@ -58,8 +58,8 @@ QString MissingWords(const Lacking& s) {
 
 // What is to be bought, each metal on a line of its own.
 QString LineByLine(QString bought) {
-  static const QRegularExpression next("; (?=\\d+ x )");
-  return bought.replace(next, ";\n    ");
+  static const QRegularExpression next("; (?=\\D{0,12}\\d+ x )");
+  return bought.replace(next, ";\n");
 }
 
 void Cuts(const SheetBlock& block, ReadingUnits units, QStringList& words) {

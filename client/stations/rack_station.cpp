@@ -160,8 +160,9 @@ void RackStation::Show() {
   std::vector<int> counts(kClasses, 0);
   Length longest{1};
   for (const RackPiece* p : drops) longest = std::max(longest, p->length);
-  const Length step{
-      std::max<std::int64_t>(kNmPerMm * 50, (longest.nm / static_cast<std::int64_t>(kClasses) / (kNmPerMm * 50) + 1) * kNmPerMm * 50)};
+  // round figures of the reader's own under the bars
+  const std::int64_t least = units().length == ReadingUnits::LengthAs::Mm ? kNmPerMm * 50 : kNmPerInch * 2;
+  const Length step{(longest.nm / static_cast<std::int64_t>(kClasses) / least + 1) * least};
   for (const RackPiece* p : drops) ++counts[std::min(kClasses - 1, static_cast<std::size_t>((p->length.nm - 1) / step.nm))];
   lengths_->Show(counts, work_.Wanted(step, kClasses), step, work_.keep(), units());
   map_->Show(work_.places(), units());
