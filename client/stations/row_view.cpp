@@ -22,6 +22,7 @@ namespace heatkeep {
 namespace {
 
 constexpr int kMeasured = 200;  // rows that say how wide a column is to be
+constexpr int kNarrowest = 5;   // letters of a column of words
 
 // In the table's own distance from the edges, so that figures and words of neighbours do not touch.
 void PaintWords(QPainter* painter, const QRect& cell, const QString& words, Qt::Alignment alignment, const QFont& font,
@@ -105,6 +106,19 @@ int DecimalsOf(const QString& words) {
   if (!number) return -1;
   const qsizetype point = words.indexOf('.');
   return point < 0 ? 0 : static_cast<int>(words.size() - point - 1);
+}
+
+// Where there is too little room the longest words give way, never a figure.
+void Narrow(std::vector<int>& wide, const std::vector<TableColumn>& columns, int room, int least) {
+  for (int over = std::accumulate(wide.begin(), wide.end(), 0) - room; over > 0;) {
+    std::size_t widest = columns.size();
+    for (std::size_t i = 0; i < columns.size(); ++i)
+      if (!columns[i].number && wide[i] > least && (widest == columns.size() || wide[i] > wide[widest])) widest = i;
+    if (widest == columns.size()) return;
+    const int less = std::min(over, std::max(1, (wide[widest] - least + 1) / 2));
+    wide[widest] -= less;
+    over -= less;
+  }
 }
 
 }  // namespace
@@ -208,6 +222,7 @@ void RowView::WidenColumns() {
     const int lacking = std::accumulate(needed.begin(), needed.end(), 0) - std::accumulate(wide.begin(), wide.end(), 0);
     for (std::size_t i = 0; i < wide.size() && left > 0 && lacking > 0; ++i)
       wide[i] += std::min(needed[i] - wide[i], left * (needed[i] - wide[i]) / lacking);
+    Narrow(wide, columns, room, kNarrowest * letters.horizontalAdvance('0') + 2 * kInside);
   }
   fitting_ = true;
   for (std::size_t i = 0; i < wide.size(); ++i) view_->setColumnWidth(static_cast<int>(i), wide[i]);
