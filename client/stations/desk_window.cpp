@@ -51,6 +51,7 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   bottom->addWidget(undo_);
   for (DeedButton* quiet : {print_, set_}) {
     quiet->setFlat(true);
+    quiet->setMinimumHeight(kAround);
     quiet->setFont(FontOf(Size::Table));
     quiet->setFocusPolicy(Qt::TabFocus);
     bottom->addWidget(quiet);

@@ -27,7 +27,7 @@ void RackMapView::Show(const std::vector<PlaceLoad>& places, ReadingUnits units)
       levels.insert(std::atoi(p.level.c_str()));
     }
   const int columns = std::max(1, static_cast<int>(bays.size())), rack_rows = static_cast<int>(levels.size());
-  const int beside = std::clamp(columns / 2, 3, 6);  // places that are no rack have longer names
+  const int beside = std::clamp(columns / 3 + 1, 2, 6);  // places that are no rack have longer names
   int loose = 0;
   for (std::size_t i = 0; i < places.size(); ++i) {
     const PlaceLoad& p = places[i];

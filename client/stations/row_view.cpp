@@ -217,11 +217,7 @@ void RowView::WidenColumns() {
   std::ranges::transform(said, needed, std::back_inserter(wide), [](int a, int b) { return std::max(a, b); });
   const int room = view_->viewport()->width();
   if (std::accumulate(wide.begin(), wide.end(), 0) > room) {
-    std::ranges::transform(said, needed, wide.begin(), [](int a, int b) { return std::min(a, b); });
-    const int left = room - std::accumulate(wide.begin(), wide.end(), 0);
-    const int lacking = std::accumulate(needed.begin(), needed.end(), 0) - std::accumulate(wide.begin(), wide.end(), 0);
-    for (std::size_t i = 0; i < wide.size() && left > 0 && lacking > 0; ++i)
-      wide[i] += std::min(needed[i] - wide[i], left * (needed[i] - wide[i]) / lacking);
+    wide = needed;
     Narrow(wide, columns, room, kNarrowest * letters.horizontalAdvance('0') + 2 * kInside);
   }
   fitting_ = true;

@@ -111,7 +111,7 @@ void SawStation::BuildButtons(QLayout* into) {
   bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
   no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove,
                  [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
-  hand_over_ = add(2, 1, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
+  hand_over_ = add(2, 1, 2, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
 }
 
 void SawStation::Changed(const QStringList& deeds) {

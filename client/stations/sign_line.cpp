@@ -41,7 +41,9 @@ void SignLine::Say(Sign sign, const QString& words) {
 
 void SignLine::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  const double top = words_->height() > 2 * side_ ? words_->y() : words_->y() + (words_->height() - side_) / 2.0;
+  const int words = words_->heightForWidth(words_->width());
+  const double head = words_->y() + (words_->height() - words) / 2.0;
+  const double top = words > 2 * side_ ? head : head + (words - side_) / 2.0;
   PaintSign(painter, QRectF(0, top, side_, side_), sign_);
 }
 

@@ -1,6 +1,7 @@
 #include "client/stations/waiting_list.h"
 
 #include <QPainter>
+#include <QResizeEvent>
 #include <QStyledItemDelegate>
 
 #include "client/stations/desk_look.h"
@@ -91,7 +92,6 @@ WaitingList::WaitingList(QWidget* parent) : QListWidget(parent) {
   setItemDelegate(new EntryPainter(this));
   setFrameShape(QFrame::NoFrame);
   setVerticalScrollMode(ScrollPerPixel);
-  setResizeMode(Adjust);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setAccessibleName(tr("what waits"));
   connect(this, &QListWidget::currentItemChanged, this, [this](const QListWidgetItem* now) {
@@ -132,6 +132,11 @@ QString WaitingList::chosen() const { return currentItem() ? currentItem()->data
 void WaitingList::focusInEvent(QFocusEvent* event) {
   QListWidget::focusInEvent(event);
   if (currentItem()) currentItem()->setSelected(true);
+}
+
+void WaitingList::resizeEvent(QResizeEvent* event) {
+  QListWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) scheduleDelayedItemsLayout();
 }
 
 void WaitingList::paintEvent(QPaintEvent* event) {

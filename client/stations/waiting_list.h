@@ -36,6 +36,7 @@ class WaitingList : public QListWidget {
  protected:
   void focusInEvent(QFocusEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;  // another width: other lines
 
  private:
   std::vector<WaitingEntry> entries_;
