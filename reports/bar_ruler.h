@@ -10,7 +10,7 @@
 
 namespace heatkeep {
 
-enum class Units { Metric, Inch };
+enum class Units { Metric, Inch, InchDecimal };  // Inch: with fractions
 
 struct RulerTick {
   Length at;

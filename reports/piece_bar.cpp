@@ -27,11 +27,12 @@ double SymbolRoom(const PieceBar& bar, const BarView& view) {
 
 std::string LengthWords(Length length, Units units) {
   if (units == Units::Metric) return WriteMm(length);
-  return length.nm % (kNmPerInch / 64) == 0 ? WriteInchFraction(length, 64) : WriteInchDecimal(length);
+  return units == Units::Inch && length.nm % (kNmPerInch / 64) == 0 ? WriteInchFraction(length, 64) : WriteInchDecimal(length);
 }
 
 std::string RestWords(Length length, Units units) {
-  return units == Units::Metric ? WriteMm({length.nm - length.nm % kNmPerMm}) : WriteInchFraction(length, 16, Rounding::Down);
+  if (units == Units::Metric) return WriteMm({length.nm - length.nm % kNmPerMm});
+  return units == Units::Inch ? WriteInchFraction(length, 16, Rounding::Down) : WriteInchDecimal(length, 3, Rounding::Down);
 }
 
 }  // namespace

@@ -31,14 +31,18 @@ std::string HowToLift(Mass mass, Length length, Mass limit) {
 
 namespace {
 
-// Down to the millimetre, or the sixteenth of an inch.
-std::string RestText(Length left, Units units) { return units == Units::Metric ? MmText({left.nm - left.nm % kNmPerMm}) : InchText(left); }
+// Down to the millimetre, the sixteenth or the thousandth of an inch.
+std::int64_t StepOf(Units units) { return units == Units::Metric ? kNmPerMm : units == Units::Inch ? kNmPerInch / 16 : kNmPerInch / 1000; }
+
+std::string RestText(Length left, Units units) {
+  if (units == Units::Metric) return MmText({left.nm - left.nm % kNmPerMm});
+  return units == Units::Inch ? InchText(left) : WriteInchDecimal(left, 3, Rounding::Down) + " in";
+}
 
 }  // namespace
 
 std::string WhatIsLeft(const SheetBlock& block, Units units) {
-  const std::int64_t step = units == Units::Metric ? kNmPerMm : kNmPerInch / 16;
-  const bool whole = block.left.nm % step == 0;
+  const bool whole = block.left.nm % StepOf(units) == 0;
   const std::string length = RestText(block.left, units);
   if (block.left.nm <= 0) return "NOTHING LEFT";
   const bool about = block.doubt.nm > 0 || !whole;

@@ -76,7 +76,7 @@ Problem ToBuy(const Problem& problem, const Metal& metal, const std::vector<Shor
 std::string Words(const Purchase& p) {
   std::string words;
   for (const Bought& b : p.bars) {
-    words += (words.empty() ? "buy " : "; ") + std::to_string(b.count) + " x " + WriteMm(b.length) + " mm " + b.section + " " + b.grade;
+    words += (words.empty() ? "buy " : "; buy ") + std::to_string(b.count) + " x " + WriteMm(b.length) + " mm " + b.section + " " + b.grade;
     if (!b.condition.empty()) words += " " + b.condition;
     if (b.papers != PaperType::None) words += ", papers " + NameOf(b.papers);
     if (!b.heat.empty()) words += ", only of heat " + b.heat;

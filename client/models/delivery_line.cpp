@@ -154,11 +154,7 @@ JudgedLine LineJudge::Judge(const TypedLine& typed, const DoorFacts& facts, std:
       typed.weighed.trimmed().isEmpty() ? std::nullopt : complain.Try(LineField::Weighed, [&] { return units.ReadWeighed(typed.weighed); });
   if (typed.grade.trimmed().isEmpty()) complain.Add(LineField::Grade, tr("which grade is marked?"));
   const auto section = complain.Try(LineField::Section, [&] { return ReadSection(S(typed.section)); });
-  const auto length = complain.Try(LineField::Length, [&] {
-    const Length read = units.Read(typed.length);
-    if (read.nm <= 0) throw BadText("the length is nothing", "the length of one bar as measured");
-    return read;
-  });
+  const auto length = complain.Try(LineField::Length, [&] { return units.ReadAboveZero(typed.length); });
   if (typed.read_from != "none" && typed.mill.trimmed().isEmpty())
     complain.Add(LineField::Mill, tr("which mill made it? Two mills can use the same number"));
   if (section && length && count) {

@@ -62,10 +62,11 @@ std::function<void(const DbError&)> PapersWork::Refuser() {
 void PapersWork::ReadWaiting() {
   link_.Ask(
       this,
-      [](Connection& book) {
+      [decides = link_.May("close_conflict") || link_.May("cancel_plan")](Connection& book) {
         PapersWaiting waiting;
-        for (ConflictRow& row : ReadConflicts(book))
-          if (row.closed_by.empty()) waiting.conflicts.push_back(std::move(row));
+        if (decides)  // who does not may not read them either
+          for (ConflictRow& row : ReadConflicts(book))
+            if (row.closed_by.empty()) waiting.conflicts.push_back(std::move(row));
         waiting.awaited = ReadPapersAwaited(book);
         waiting.holds = ReadLiveHolds(book);
         return waiting;
@@ -180,8 +181,8 @@ void PapersWork::Ship(const QString& note) {
 void PapersWork::After(const AskedDeed& deed, const Json& answer, bool late) {
   const auto done = [&](const QString& words) { emit Done(KeptDeed::Told(words, late)); };
   if (deed.deed == "place_hold") {
-    const QString words =
-        tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on").arg(Q(deed.memo["kind"]), Q(deed.memo["name"]));
+    const QString words = tr("%1 %2 is held: nothing of it is promised, pulled or shipped from now on")
+                              .arg(BookWords(Q(deed.memo["kind"])), Q(deed.memo["name"]));
     emit Held(answer.at("hold_id").get<std::int64_t>(), KeptDeed::Told(words, late));
   } else if (deed.deed == "lift_hold") {
     const QString words = KeptDeed::Told(tr("the hold is lifted"), late);

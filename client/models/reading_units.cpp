@@ -1,5 +1,6 @@
 #include "client/models/reading_units.h"
 
+#include "schema/terms/bad_text.h"
 #include "schema/terms/mass_text.h"
 
 namespace heatkeep {
@@ -28,6 +29,11 @@ QString ReadingUnits::Total(Length of) const {
   return QString::number(units, 'f', 1) + (metric ? " m" : " ft");
 }
 
+QString ReadingUnits::Sum(Length of) const {
+  constexpr std::int64_t kLong = 10'000 * kNmPerMm;
+  return of.nm < kLong && of.nm > -kLong ? Words(of) : Total(of);
+}
+
 QString ReadingUnits::LengthUnitWord() const { return length == LengthAs::Mm ? "mm" : "in"; }
 
 QString ReadingUnits::Number(Mass of) const { return QString::fromStdString(mass == MassAs::Kg ? WriteKg(of) : WriteLb(of)); }
@@ -40,12 +46,20 @@ Length ReadingUnits::Read(const QString& text) const {
   return ReadLength(text.trimmed().toStdString(), {length == LengthAs::Mm ? LengthUnit::Mm : LengthUnit::Inch, '.'});
 }
 
+Length ReadingUnits::ReadAboveZero(const QString& text) const {
+  const Length read = Read(text);
+  if (read.nm <= 0) throw BadText(Quoted(text.toStdString()) + " is no length", "a length over zero");
+  return read;
+}
+
 Mass ReadingUnits::ReadWeighed(const QString& text) const {
   const QString typed = text.trimmed();
   const bool bare = !typed.isEmpty() && typed.back().isDigit();
   return ReadMass((bare && mass == MassAs::Lb ? typed + " lb" : typed).toStdString());
 }
 
-Units ReadingUnits::Ruler() const { return length == LengthAs::Mm ? Units::Metric : Units::Inch; }
+Units ReadingUnits::Ruler() const {
+  return length == LengthAs::Mm ? Units::Metric : length == LengthAs::InchFraction ? Units::Inch : Units::InchDecimal;
+}
 
 }  // namespace heatkeep

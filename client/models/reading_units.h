@@ -26,6 +26,8 @@ struct ReadingUnits {
   QString Stop(Length length) const;
   // "418.6 m" / "1373.4 ft": sums of many pieces.
   QString Total(Length length) const;
+  // From 10 m on as a total, else as it is: what is the sum of few pieces or of many.
+  QString Sum(Length length) const;
   QString LengthUnitWord() const;  // "mm", "in"
 
   QString Number(Mass mass) const;  // "39.5"
@@ -34,7 +36,8 @@ struct ReadingUnits {
 
   // What a person typed; a number without a unit is in these units. Throws BadText.
   Length Read(const QString& text) const;
-  Mass ReadWeighed(const QString& text) const;  // a mass
+  Length ReadAboveZero(const QString& text) const;  // the same of what a piece measures
+  Mass ReadWeighed(const QString& text) const;      // a mass
 
   Units Ruler() const;  // of a piece bar
 };

@@ -1,22 +1,25 @@
 #include "client/stations/asking_line.h"
 
-#include <QShortcut>
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 namespace heatkeep {
 
 AskingLine::AskingLine(Size size, QWidget* parent) : QWidget(parent), words_(new PlainWords(FontOf(size))), field_(new QLineEdit) {
   auto* down = Down(this);
-  down->addWidget(words_);
+  auto* asked = new QHBoxLayout;
+  asked->setSpacing(kBetween);
+  asked->addWidget(words_, 1);
+  auto* ways = new PlainWords(FontOf(Size::Table), Use::Quiet, tr("Enter: answer   Esc: leave it"));
+  ways->setWordWrap(false);
+  asked->addWidget(ways, 0, Qt::AlignBottom);
+  down->addLayout(asked);
   down->addWidget(field_);
   const bool large = size >= Size::SawBody;
   field_->setObjectName("answer");
   field_->setFont(MonoOf(large ? Size::Key : Size::SectionHead));
   field_->setMinimumHeight(large ? kGlove : 32);
   connect(field_, &QLineEdit::returnPressed, this, &AskingLine::Answer);
-  auto* leave = new QShortcut(Qt::Key_Escape, field_);
-  leave->setContext(Qt::WidgetShortcut);
-  connect(leave, &QShortcut::activated, this, &AskingLine::Leave);
   setVisible(false);
 }
 

@@ -1,4 +1,5 @@
-// A question under the work, answered by typing: what is asked in words, one field, Enter answers, Esc or an empty answer leaves it.
+// A question under the work, answered by typing: what is asked in words, one field, Enter answers, an empty answer leaves it, and so does
+// Esc, which the window gives to the station (Station::Stop).
 #pragma once
 
 #include <QLineEdit>

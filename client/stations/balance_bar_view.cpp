@@ -35,8 +35,7 @@ std::vector<BalanceBarView::Part> BalanceBarView::Parts() const {
     const QString letter = QString::fromStdString(ClassLetter(*balance_, i));
     parts.push_back({letter,
                      QString("%1  %2  %3, %4")
-                         .arg(letter, BookWords(c.name),
-                              c.length < Length{kNmPerMm * 10'000} ? units_.Words(c.length) : units_.Total(c.length), units_.Words(c.mass)),
+                         .arg(letter, c.name == "kerf" ? tr("kerf") : BookWords(c.name), units_.Sum(c.length), units_.Words(c.mass)),
                      c.length});
   }
   return parts;

@@ -25,9 +25,7 @@ CountingStation::CountingStation(Desk& desk, QWidget* parent)
   pages_->addWidget(BuildFreeze());
   pages_->addWidget(BuildCount());
   pages_->addWidget(BuildApprove());
-  why_ = new PlainWords(FontOf(Size::Body));
-  why_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  LayOut(waiting_, pages_, why_);
+  LayOut(waiting_, pages_, why_ = new WordsPane);
   connect(waiting_, &WaitingList::Chosen, this, &CountingStation::Choose);
   connect(&work_, &CountingWork::Shown, this, &CountingStation::Show);
   connect(&work_, &CountingWork::Refused, this, &CountingStation::Refuse);
@@ -180,7 +178,8 @@ void CountingStation::Show() {
         place_.isEmpty()
             ? tr("A place that the planner freezes shows up here by itself.")
             : tr("Once it is frozen nothing is taken from it or put in it, and plans leave it alone, until its count is approved or given up."));
-    freeze_->SetWanted(!place_.isEmpty() && !work_.busy());
+    freeze_->setVisible(!place_.isEmpty());
+    freeze_->SetWanted(!work_.busy());
     pages_->setCurrentIndex(kFreeze);
   } else if (count->state == "open") {
     ShowCount(*count);
@@ -247,8 +246,8 @@ void CountingStation::ShowApprove(const CountRow& count) {
             .arg(Q(count.counted_by)));
   } else {
     approve_what_->setText(tr("%n tag(s), %1 counted by %2; not found %3; in all %4, worth %5", nullptr, static_cast<int>(count.tags))
-                               .arg(units().Total(count.counted), Q(count.counted_by), units().Words(count.missing),
-                                    units().Words(count.difference), MoneyWords(count.worth)));
+                               .arg(units().Sum(count.counted), Q(count.counted_by), units().Sum(count.missing),
+                                    units().Sum(count.difference), MoneyWords(count.worth)));
     std::vector<TableRow> rows;
     for (const CountDifferenceRow& d : work_.differences()) {
       if (Q(d.place) != place_) continue;
@@ -281,7 +280,7 @@ void CountingStation::ShowWhy(const CountRow* count) {
     words
         << QString() << tr("WHAT AN APPROVAL DOES")
         << tr("Not found: missing, its metal unexplained until it turns up. Belongs elsewhere: it lies here from now on. Other length: what was measured. Without a tag: unknown metal in quarantine, never taken for the missing one by its looks.");
-  why_->setText(words.join('\n'));
+  why_->Say(words.join('\n'));
 }
 
 QString CountingStation::MoneyWords(Money money) const {
@@ -290,9 +289,7 @@ QString CountingStation::MoneyWords(Money money) const {
 
 std::optional<Length> CountingStation::LengthIn(QLineEdit* field) {
   try {
-    const Length length = units().Read(field->text());
-    if (length.nm > 0) return length;
-    throw BadText("the length is nothing", "the length as measured");
+    return units().ReadAboveZero(field->text());
   } catch (const BadText& error) {
     Refuse(BookWords(std::string(error.what())));
     field->setFocus();

@@ -13,6 +13,7 @@
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
 #include "client/stations/waiting_list.h"
+#include "client/stations/words_pane.h"
 
 class QBoxLayout;
 
@@ -24,6 +25,7 @@ class CountingStation : public Station {
  public:
   explicit CountingStation(Desk& desk, QWidget* parent = nullptr);
 
+  bool NowAndThen() const override { return true; }
   QString Name() const override { return tr("Counting"); }
   QStringList Deeds() const override { return {"count_seen", "freeze_place", "approve_count"}; }
   void Refresh() override { work_.Read(); }
@@ -59,7 +61,8 @@ class CountingStation : public Station {
   WaitingList* waiting_;
   QStackedWidget* pages_;
   QWidget* signing_;  // for who may approve
-  PlainWords *freeze_head_, *freeze_what_, *count_head_, *counted_, *approve_head_, *approve_what_, *why_;
+  PlainWords *freeze_head_, *freeze_what_, *count_head_, *counted_, *approve_head_, *approve_what_;
+  WordsPane* why_;
   SignLine *ticked_, *approve_sign_;
   QLineEdit *measured_, *section_, *length_, *marks_, *words_;
   RowTable *here_, *differences_;

@@ -6,6 +6,8 @@
 #include <QLabel>
 #include <QStringListModel>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <initializer_list>
 
 #include "client/models/device_words.h"
 #include "client/stations/desk_look.h"
@@ -18,6 +20,20 @@ QStringList Strings(const std::vector<std::string>& names) {
   QStringList all;
   for (const std::string& name : names) all.append(QString::fromStdString(name));
   return all;
+}
+
+// The names of all of them in columns of one width, so that the fields stand under each other.
+void AlignNames(std::initializer_list<QGridLayout*> grids) {
+  for (const int column : {0, 2}) {
+    int wide = 0;
+    for (QGridLayout* grid : grids)
+      for (int row = 0; row < grid->rowCount(); ++row)
+        if (const QLayoutItem* name = grid->itemAtPosition(row, column)) wide = std::max(wide, name->sizeHint().width());
+    for (QGridLayout* grid : grids) {
+      grid->setColumnMinimumWidth(column, wide);
+      grid->setColumnStretch(column + 1, 1);
+    }
+  }
 }
 
 }  // namespace
@@ -34,9 +50,9 @@ DeliveryForm::DeliveryForm(QWidget* parent)
   auto* read = new QHBoxLayout;
   read->setSpacing(kInside);
   Under(tr("Bars counted"), count_ = new QLineEdit, 2, read);
-  Under(tr("note says"), slip_count_ = new QLineEdit, 2, read);
+  Under(tr("Note says"), slip_count_ = new QLineEdit, 2, read);
   Under(tr("Heat as read"), heat_ = new QLineEdit, 5, read);
-  Under(tr("read from"), read_from_ = new QComboBox, 3, read);
+  Under(tr("Read from"), read_from_ = new QComboBox, 3, read);
   weighed_words_ = Under(tr("Weighed kg"), weighed_ = new QLineEdit, 3, read);
   down->addLayout(read);
   for (QLineEdit* big : {count_, heat_, weighed_}) big->setFont(MonoOf(Size::SawBody, true));
@@ -61,10 +77,9 @@ DeliveryForm::DeliveryForm(QWidget* parent)
   slip_heat_ = Field(grid, 3, 0, tr("Heat on note"), tr("where it says one"));
   slip_heat_->setObjectName("heat on note");
   bundle_ = Field(grid, 3, 1, tr("Bundle"), tr("name on the strap"));
-  grid->setColumnStretch(1, 1);
-  grid->setColumnStretch(3, 1);
   down->addLayout(grid);
   down->addWidget(more_ = BuildMore());
+  AlignNames({head, grid, qobject_cast<QGridLayout*>(more_->layout())});
   Offer(supplier_, parties_);
   Offer(mill_, parties_);
   Offer(owner_, parties_);
@@ -135,8 +150,6 @@ QWidget* DeliveryForm::BuildMore() {
                   {tr("on the end that is cut first"), QString("first")},
                   {tr("on both ends"), QString("both")},
                   {tr("none on the metal"), QString("none")}});
-  grid->setColumnStretch(1, 1);
-  grid->setColumnStretch(3, 1);
   more->setVisible(false);
   return more;
 }

@@ -2,8 +2,11 @@
 
 #include <QApplication>
 #include <QFontDatabase>
+#include <QPainter>
 #include <QPalette>
+#include <QProxyStyle>
 #include <QStyleFactory>
+#include <QStyleOption>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -41,6 +44,23 @@ QPalette PaletteOfScheme() {
   return p;
 }
 
+// Fusion's own frame of a field is a darker ground: nothing to be seen in the dark.
+class FieldStyle : public QProxyStyle {
+ public:
+  FieldStyle() : QProxyStyle(QStyleFactory::create("Fusion")) {}
+
+  void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override {
+    if (element != PE_FrameLineEdit) return QProxyStyle::drawPrimitive(element, option, painter, widget);
+    const bool enabled = option->state.testFlag(State_Enabled), focus = enabled && option->state.testFlag(State_HasFocus);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(ColorOf(focus ? Use::Done : enabled ? Use::Quiet : Use::Hairline), focus ? 2 : 1));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 2, 2);
+    painter->restore();
+  }
+};
+
 QFont Sized(QFont font, Size size, bool bold) {
   font.setPointSize(static_cast<int>(size));
   font.setBold(bold);
@@ -54,7 +74,7 @@ void ApplyLook(QApplication& application, DeskSettings::Look look) {
   static const bool system_dark = SystemIsDark();
   const bool dark = look == DeskSettings::Look::Dark || (look == DeskSettings::Look::System && system_dark);
   current = dark ? Scheme::Dark : Scheme::Light;
-  application.setStyle(QStyleFactory::create("Fusion"));
+  application.setStyle(new FieldStyle);
   application.setPalette(PaletteOfScheme());
   application.setFont(FontOf(Size::Body));
 }

@@ -25,8 +25,9 @@ constexpr int kGatherChanges = 150;  // ms in which changes of the book are take
 
 DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stations, const FirstBook& first)
     : desk_{link, DeskSettings::Load(kept), first}, kept_(kept), scan_(new QLineEdit), who_(new QLabel), pages_(new QStackedWidget),
-      banner_(new SignLine(Size::SectionHead)), last_(new SignLine), undo_(new QPushButton), print_(new QPushButton(tr("Print   Ctrl+P"))),
-      set_(new QPushButton(tr("Settings   Ctrl+,"))) {
+      banner_(new SignLine(Size::SectionHead)), last_(new SignLine), undo_(new QPushButton),
+      print_(new DeedButton(link, {}, tr("Print"), QKeySequence::Print)),
+      set_(new DeedButton(link, {}, tr("Settings"), Qt::CTRL | Qt::Key_Comma)) {
   setWindowTitle("Heatkeep");
   resize(1280, 800);
   stations_ = stations(desk_);
@@ -48,8 +49,9 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
   undo_->setVisible(false);
   undo_->setFocusPolicy(Qt::TabFocus);
   bottom->addWidget(undo_);
-  for (QPushButton* quiet : {print_, set_}) {
+  for (DeedButton* quiet : {print_, set_}) {
     quiet->setFlat(true);
+    quiet->setMinimumHeight(kAround);
     quiet->setFont(FontOf(Size::Table));
     quiet->setFocusPolicy(Qt::TabFocus);
     bottom->addWidget(quiet);
@@ -68,7 +70,9 @@ DeskWindow::DeskWindow(BookLink& link, QSettings& kept, const MakeStations& stat
           Open(other);
           return;
         }
-      Tell({Sign::Warning, tr("%1: nothing here is called that").arg(what), {}, {}});
+      const QString words = tr("%1: nothing here is called that").arg(what);
+      Tell({Sign::Warning, words, {}, {}});
+      if (current()) current()->NotFound(words);
     });
   }
   BuildKeys();
@@ -131,8 +135,6 @@ void DeskWindow::BuildKeys() {
     scan_->selectAll();
   });
   on(QKeySequence::Undo, [this] { Undo(); });
-  on(QKeySequence::Print, [this] { Print(); });
-  on(Qt::CTRL | Qt::Key_Comma, [this] { OpenSettings(); });
 }
 
 Station* DeskWindow::current() const { return qobject_cast<Station*>(pages_->currentWidget()); }
@@ -160,7 +162,7 @@ void DeskWindow::BookIsBack() {
   for (std::size_t i = 0; i < stations_.size(); ++i) {
     const bool may = MayWork(*stations_[i]);
     names_[i]->setVisible(may);
-    if (may && !first) first = stations_[i];
+    if (may && (!first || (first->NowAndThen() && !stations_[i]->NowAndThen()))) first = stations_[i];
   }
   banner_->Clear();
   if (!was_ready_ || !current() || !MayWork(*current())) {

@@ -11,6 +11,7 @@
 #include <functional>
 #include <vector>
 
+#include "client/stations/deed_button.h"
 #include "client/stations/scan_filter.h"
 #include "client/stations/sign_line.h"
 #include "client/stations/station.h"
@@ -40,6 +41,7 @@ class DeskWindow : public QMainWindow {
   SignLine* last() const { return last_; }
   SignLine* banner() const { return banner_; }
   Desk& desk() { return desk_; }
+  const ScanFilter& scans() const { return scans_; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -70,7 +72,8 @@ class DeskWindow : public QMainWindow {
   QLabel* who_;
   QStackedWidget* pages_;
   SignLine *banner_, *last_;
-  QPushButton *undo_, *print_, *set_;
+  QPushButton* undo_;
+  DeedButton *print_, *set_;
   Said said_;
   bool was_ready_ = false;
   QStringList changed_;

@@ -5,6 +5,7 @@
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "client/models/qt_words.h"
 #include "client/stations/desk_look.h"
@@ -37,7 +38,14 @@ void FamilyTreeView::Show(const std::vector<TraceLine>& lines, ReadingUnits unit
     Placed placed{.piece = std::move(piece), .bar = {}, .words = {}};
     placed.bar = TreeBar(placed.piece, letters);
     placed.words = TreeWords(placed.piece, letters);
+    for (BarRun& run : placed.bar.runs)
+      if (run.letter.size() > 2) run.letter = (run.letter == "other" ? tr("other") : BookWords(run.letter)).toStdString();
     full_ = std::max(full_, placed.bar.length);
+    if (placed.piece.piece.depth > 0 && !pieces_.empty()) {
+      const TraceLine &now = placed.piece.piece, &before = pieces_.back().piece.piece;
+      placed.same_metal =
+          std::tie(now.heat, now.mill, now.section, now.grade) == std::tie(before.heat, before.mill, before.section, before.grade);
+    }
     pieces_.push_back(std::move(placed));
   }
   Arrange();
@@ -54,7 +62,7 @@ BarView FamilyTreeView::ViewOf(const Placed& placed, double y) const {
   view.bar_height = 24;
   view.text = QFontInfo(FontOf(Size::Table)).pixelSize();
   view.units = units_.Ruler();
-  view.ruler = placed.piece.piece.depth == 0;
+  view.ruler = &placed == pieces_.data();  // one scale for all of them
   view.keep_word = tr("left").toStdString();
   return view;
 }
@@ -77,6 +85,12 @@ void FamilyTreeView::Arrange() {
 void FamilyTreeView::paintEvent(QPaintEvent*) {
   QPainter painter(viewport());
   painter.setRenderHint(QPainter::Antialiasing);
+  if (pieces_.empty()) {
+    painter.setPen(ColorOf(Use::Quiet));
+    painter.drawText(viewport()->rect().adjusted(kInside, kInside, -kInside, -kInside), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                     tr("Its family tree stands here: every piece to one scale under the piece it came from, and where it is now."));
+    return;
+  }
   const int scrolled = verticalScrollBar()->value(), bottom = scrolled + viewport()->height();
   const QFont tag_font = MonoOf(Size::Body, true), small = FontOf(Size::Table);
   const int head = LineHeight(tag_font), line = LineHeight(small);
@@ -92,7 +106,7 @@ void FamilyTreeView::paintEvent(QPaintEvent*) {
     const int after_tag = left + QFontMetrics(tag_font).horizontalAdvance(Q(piece.name)) + kBetween;
     painter.setFont(FontOf(Size::Table, piece.held));
     const QString where = (piece.held ? tr("HELD, ") : QString()) + BookWords(piece.where_now);
-    const int where_width = std::min(QFontMetrics(painter.font()).horizontalAdvance(where), (right - after_tag) / 2);
+    const int where_width = std::min(QFontMetrics(painter.font()).horizontalAdvance(where) + 2, (right - after_tag) * 2 / 3);
     painter.setPen(ColorOf(piece.held ? Use::Refusal : Use::Text));
     painter.drawText(QRect(right - where_width, y, where_width, head + 4), Qt::AlignRight | Qt::AlignBottom,
                      QFontMetrics(painter.font()).elidedText(where, Qt::ElideRight, where_width));
@@ -100,8 +114,8 @@ void FamilyTreeView::paintEvent(QPaintEvent*) {
     painter.setPen(ColorOf(Use::Quiet));
     QString about = tr("%1 of %2").arg(BookWords(piece.what), units_.Words(piece.length, Rounding::Down));
     if (!piece.parent.empty()) about += tr(" from %1").arg(Q(piece.parent));
-    if (!piece.heat.empty()) about += tr(", heat %1 %2").arg(Q(HeatInGroups(piece.heat)), Q(piece.mill));
-    about += QString(", %1 %2").arg(Q(piece.section), Q(piece.grade));
+    if (!piece.heat.empty() && !placed.same_metal) about += tr(", heat %1 %2").arg(Q(HeatInGroups(piece.heat)), Q(piece.mill));
+    if (!placed.same_metal) about += QString(", %1 %2").arg(Q(piece.section), Q(piece.grade));
     const int about_width = right - where_width - kBetween - after_tag;
     painter.drawText(QRect(after_tag, y, about_width, head + 4), Qt::AlignLeft | Qt::AlignBottom,
                      QFontMetrics(small).elidedText(about, Qt::ElideRight, about_width));

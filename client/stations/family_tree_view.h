@@ -33,6 +33,7 @@ class FamilyTreeView : public QAbstractScrollArea {
   struct Placed {
     TreePiece piece;
     PieceBar bar;
+    bool same_metal = false;         // as the piece it is from: not said again
     std::vector<std::string> words;  // as reports has them; the reader's are found for what is painted
     int top = 0, height = 0;
   };

@@ -39,7 +39,8 @@ void LengthBarsView::paintEvent(QPaintEvent*) {
                      tr("No drops of it: what is left of a cut and long enough shows up here."));
     return;
   }
-  const QRectF plot(0, 2.0 * line, width() - 1, height() - 3.5 * line);
+  const double above = keep_ ? 3.0 : 2.0;  // lines of words and of the bars' own figures
+  const QRectF plot(0, above * line, width() - 1, height() - (above + 1.5) * line);
   const double wide = plot.width() / static_cast<double>(drops_.size());
   for (std::size_t i = 0; i < drops_.size(); ++i) {
     const double high = plot.height() * drops_[i] / Most(drops_);
@@ -75,8 +76,9 @@ void LengthBarsView::paintEvent(QPaintEvent*) {
   if (keep_ && step_.nm > 0) {
     const double x = plot.left() + wide * static_cast<double>(keep_->nm) / static_cast<double>(step_.nm);
     painter.setPen(QPen(ColorOf(Use::Warning), 2));
-    painter.drawLine(QPointF(x, plot.top() - line * 0.6), QPointF(x, plot.bottom()));
-    painter.drawText(QPointF(x + 4, plot.top() - 1), tr("kept from %1").arg(units_.Words(*keep_)));
+    painter.drawLine(QPointF(x, line * 1.2), QPointF(x, plot.bottom()));
+    painter.drawText(QRectF(x + 4, line, plot.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
+                     tr("kept from %1").arg(units_.Words(*keep_)));
   }
 }
 

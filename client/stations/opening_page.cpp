@@ -3,6 +3,7 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <map>
 
 #include "client/models/qt_words.h"
@@ -23,6 +24,8 @@ OpeningPage::OpeningPage(BookLink& link, StartWork& work, const ReadingUnits& un
           &table_,
           tr("No file chosen yet. Choose one, or drop it on this window: every row is shown here with what is wrong with it, and nothing is booked before you say so.")),
       1);
+  down->addWidget(row_words_ = new SignLine);
+  connect(rows_, &RowView::Chosen, this, &OpeningPage::ShowRow);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(kInside);
   buttons->addWidget(book_ = new DeedButton(link, "open_balance", tr("Book the opening balance"), Qt::Key_F4, DeedButton::Weight::Primary));
@@ -62,9 +65,9 @@ void OpeningPage::ShowRows() {
   if (work_.look()) {
     const incoming::OpeningLook& look = *work_.look();
     std::map<int, QStringList> heeded;
-    for (const intake::FileProblem& warning : look.warnings) heeded[warning.line] << Q(warning.wrong);
+    for (const intake::FileProblem& warning : look.warnings) heeded[warning.line] << BookWords(warning.wrong);
     for (const intake::FileProblem& p : look.problems) {
-      const QString words = p.expected.empty() ? Q(p.wrong) : tr("%1; expected %2").arg(Q(p.wrong), Q(p.expected));
+      const QString words = p.expected.empty() ? BookWords(p.wrong) : tr("%1; expected %2").arg(BookWords(p.wrong), BookWords(p.expected));
       rows.push_back(
           {QString("bad %1").arg(rows.size()),
            {{p.line > 0 ? QString::number(p.line) : QString(), p.line}, {}, {}, {}, {}, {}, {}, {}, {tr("NOT BOOKED: %1").arg(words)}}});
@@ -81,7 +84,21 @@ void OpeningPage::ShowRows() {
                        {Q(r.place)},
                        {heeded[r.line_in_file].join("; ")}}});
   }
+  const auto faulty = std::ranges::find_if(rows, [](const TableRow& row) { return !row.cells.back().text.isEmpty(); });
+  const QString first = faulty == rows.end() ? QString() : faulty->key;
   table_.SetRows(std::move(rows));
+  row_words_->Clear();
+  if (!first.isEmpty()) rows_->Choose(first);
+}
+
+void OpeningPage::ShowRow(const QString& key) {
+  const int at = table_.RowOf(key);
+  if (at < 0) return row_words_->Clear();
+  const TableRow& row = table_.At(at);
+  const QString wrong = row.cells.back().text, number = row.cells.front().text;
+  const QString head = number.isEmpty() ? QString() : tr("Row %1: ").arg(number);
+  if (wrong.isEmpty()) row_words_->Say(Sign::Done, head + tr("nothing is wrong with it"));
+  else row_words_->Say(key.startsWith("bad ") ? Sign::Refusal : Sign::Warning, head + wrong);
 }
 
 void OpeningPage::Follow() {

@@ -1,5 +1,5 @@
-// A spreadsheet of bars on its way to become an opening balance: which columns it has, every row with what is wrong with it, and then
-// booked.
+// A spreadsheet of bars on its way to become an opening balance: which columns it has, every row with what is wrong with it, all the words
+// of the chosen one under the table, and then booked.
 #pragma once
 
 #include <QWidget>
@@ -24,6 +24,7 @@ class OpeningPage : public QWidget {
   void Follow();
   RowTable& table() { return table_; }
   QString words() const { return what_->text(); }
+  QString row_words() const { return row_words_->words(); }  // of the chosen row
 
   // Asks for the file; empty: none. A file dialog unless it is set otherwise.
   std::function<QString()> choose_file;
@@ -31,6 +32,7 @@ class OpeningPage : public QWidget {
  private:
   std::vector<TableColumn> Columns() const;
   void ShowRows();
+  void ShowRow(const QString& key);
 
   StartWork& work_;
   const ReadingUnits& units_;
@@ -38,6 +40,7 @@ class OpeningPage : public QWidget {
   SignLine* sign_;
   RowTable table_;
   RowView* rows_;
+  SignLine* row_words_;
   DeedButton *book_, *choose_, *names_;
 };
 

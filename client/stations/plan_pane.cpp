@@ -1,19 +1,19 @@
 #include "client/stations/plan_pane.h"
 
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace heatkeep {
-namespace {
-
-constexpr int kShortLines = 4;  // of what it lacks; the rest is counted
-
-}  // namespace
 
 PlanPane::PlanPane(QWidget* parent)
     : QWidget(parent), aim_(new PlainWords(FontOf(Size::Body, true))), proof_(new PlainWords(FontOf(Size::SectionHead))),
-      figures_(new PlainWords(FontOf(Size::Table), Use::Quiet)), short_(new SignLine), bars_(new PlanBars) {
+      figures_(new PlainWords(FontOf(Size::Table), Use::Quiet)), short_all_(new QScrollArea), short_(new SignLine), bars_(new PlanBars) {
   auto* down = Down(this);
-  for (QWidget* words : std::initializer_list<QWidget*>{aim_, proof_, figures_, short_}) down->addWidget(words);
+  short_all_->setFrameShape(QFrame::NoFrame);
+  short_all_->setWidgetResizable(true);
+  short_all_->setWidget(short_);
+  short_all_->setAccessibleName(tr("what it lacks"));
+  for (QWidget* part : std::initializer_list<QWidget*>{aim_, proof_, figures_, short_all_}) down->addWidget(part);
   down->addWidget(bars_, 1);
 }
 
@@ -24,10 +24,20 @@ void PlanPane::Show(const QString& aim, bool in_hand, const QString& proof, cons
   proof_->setFont(FontOf(aim.isEmpty() ? Size::SectionHead : Size::Body));
   figures_->setText(figures);
   figures_->setVisible(!figures.isEmpty());
-  QStringList lines = lacks.split('\n', Qt::SkipEmptyParts);
-  const auto more = static_cast<int>(lines.size()) - kShortLines;
-  if (more > 0) lines = lines.mid(0, kShortLines) << tr("and %n more line(s)", nullptr, more);
-  short_->Say(Sign::Warning, lines.join('\n'));
+  short_->Say(Sign::Warning, lacks);
+  short_all_->setVisible(!lacks.isEmpty());
+  FitShortage();
+}
+
+// As high as its words, but never more than a third beside bars.
+void PlanPane::FitShortage() {
+  const int words = short_->heightForWidth(std::max(200, short_all_->viewport()->width() - kBetween));
+  short_all_->setFixedHeight(std::min(words + 2, bars_->count() > 0 ? height() / 3 : std::max(0, height() * 4 / 5)));
+}
+
+void PlanPane::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  FitShortage();
 }
 
 }  // namespace heatkeep

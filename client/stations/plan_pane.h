@@ -1,6 +1,7 @@
 // One plan of a planning station: its aim, its proof, what it amounts to, what it lacks and what to buy, and its bars.
 #pragma once
 
+#include <QScrollArea>
 #include <QWidget>
 
 #include "client/stations/plain_words.h"
@@ -21,8 +22,14 @@ class PlanPane : public QWidget {
   const SignLine* shortage() const { return short_; }
   QString proof() const { return proof_->text(); }
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
+  void FitShortage();
+
   PlainWords *aim_, *proof_, *figures_;
+  QScrollArea* short_all_;  // what it lacks scrolls where it would leave the bars no room
   SignLine* short_;
   PlanBars* bars_;
 };

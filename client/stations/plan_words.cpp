@@ -1,6 +1,7 @@
 #include "client/stations/plan_words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "client/models/qt_words.h"
@@ -55,6 +56,12 @@ QString MissingWords(const Lacking& s) {
       .arg(Q(s.order), Q(s.line), Q(s.section), Q(s.grade), BookWords(s.why));
 }
 
+// What is to be bought, each metal on a line of its own.
+QString LineByLine(QString bought) {
+  static const QRegularExpression next("; (?=\\D{0,12}\\d+ x )");
+  return bought.replace(next, ";\n");
+}
+
 void Cuts(const SheetBlock& block, ReadingUnits units, QStringList& words) {
   words << QString() << Words::tr("WHAT IS CUT");
   for (const SheetCut& c : block.cuts) words << QString("%1 x %2   %3/%4").arg(c.count).arg(units.Stop(c.set), Q(c.order), Q(c.line));
@@ -101,7 +108,7 @@ QString FiguresWords(const planning::DraftFigures& f, ReadingUnits units) {
 QString ShortWords(const PlanProposal& proposal) {
   QStringList words;
   for (const planning::Draft& draft : proposal.drafts)
-    if (draft.extras.buy && !draft.extras.buy->words.empty()) words << BookWords(draft.extras.buy->words);
+    if (draft.extras.buy && !draft.extras.buy->words.empty()) words << LineByLine(BookWords(draft.extras.buy->words));
   for (const planning::DraftShort& s : proposal.shorts) words << MissingWords(s);
   if (!proposal.too_large.empty()) {
     QStringList lines;
@@ -157,9 +164,11 @@ QString AboutWords(const PlanProposal& proposal) {
     if (!draft.extras.choice.words.empty()) words << BookWords(draft.extras.choice.words);
     for (const std::string& bar : draft.extras.bar_words) words << BookWords(bar);
     if (!draft.learned.empty()) words << BookWords(draft.learned);
-    for (const auto& ways : draft.extras.ways_out)
-      for (const auto& way : ways) words << Words::tr("way out: %1").arg(BookWords(way.words));
   }
+  words.removeDuplicates();
+  if (!proposal.shorts.empty()) words << QString() << Words::tr("WAYS OUT");
+  for (const planning::DraftShort& s : proposal.shorts)
+    for (const std::string& way : s.ways_out) words << Q(s.order + "/" + s.line) + ": " + BookWords(way);
   return words.join('\n');
 }
 

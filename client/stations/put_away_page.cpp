@@ -37,6 +37,7 @@ PutAwayPage::PutAwayPage(Desk& desk, ReceivingWork& work, QWidget* parent) : QWi
           FontOf(Size::Table), Use::Quiet,
           tr("Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.")),
       1);
+  buttons->addStretch();
   down->addLayout(buttons);
   connect(open_, &QPushButton::clicked, this, [this] { work_.OpenBundle(group_.first.bundle); });
   connect(place_, &QLineEdit::returnPressed, this, &PutAwayPage::PutAway);

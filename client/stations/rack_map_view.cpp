@@ -31,22 +31,20 @@ void RackMapView::Show(const std::vector<PlaceLoad>& places, ReadingUnits units)
       bays.insert(p.bay);
       levels.insert(LevelOf(p));
     }
-  columns_ = std::max(1, static_cast<int>(bays.size()));
-  const int rack_rows = static_cast<int>(levels.size());
-  std::map<std::pair<int, int>, int> taken;
+  const int columns = std::max(1, static_cast<int>(bays.size())), rack_rows = static_cast<int>(levels.size());
+  const int beside = std::clamp(columns / 3 + 1, 2, 6);  // places that are no rack have longer names
   int loose = 0;
   for (std::size_t i = 0; i < places.size(); ++i) {
     const PlaceLoad& p = places[i];
     if (p.bay.empty()) {
-      cells_[i] = {loose % std::max(columns_, 6), rack_rows + loose / std::max(columns_, 6)};
+      cells_[i] = {loose % beside, rack_rows + loose / beside, beside};
       ++loose;
     } else {
       // the highest level is drawn on top, as it stands
       const int level = static_cast<int>(std::distance(levels.begin(), levels.find(LevelOf(p))));
-      cells_[i] = {static_cast<int>(std::distance(bays.begin(), bays.find(p.bay))), rack_rows - 1 - level};
+      cells_[i] = {static_cast<int>(std::distance(bays.begin(), bays.find(p.bay))), rack_rows - 1 - level, columns};
     }
   }
-  if (loose > 0) columns_ = std::max(columns_, std::min(loose, std::max(columns_, 6)));
   rows_ = 1;
   for (const Cell& c : cells_) rows_ = std::max(rows_, c.row + 1);
   QStringList words;
@@ -62,7 +60,7 @@ QString RackMapView::WordsOf(const PlaceLoad& p) const {
 }
 
 QRectF RackMapView::BoxOf(std::size_t place) const {
-  const double wide = static_cast<double>(width()) / columns_, high = static_cast<double>(height()) / rows_;
+  const double wide = static_cast<double>(width()) / cells_[place].of, high = static_cast<double>(height()) / rows_;
   return {cells_[place].column * wide + 1, cells_[place].row * high + 1, wide - 3, high - 3};
 }
 

@@ -34,11 +34,11 @@ class RackMapView : public QWidget {
   QString WordsOf(const PlaceLoad& place) const;
 
   struct Cell {
-    int column = 0, row = 0;
+    int column = 0, row = 0, of = 1;  // of so many beside each other
   };
   std::vector<PlaceLoad> places_;
   std::vector<Cell> cells_;
-  int columns_ = 1, rows_ = 1;
+  int rows_ = 1;
   ReadingUnits units_;
 };
 

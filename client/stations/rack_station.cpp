@@ -3,6 +3,7 @@
 #include <QHBoxLayout>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "client/models/qt_words.h"
 #include "client/models/scanned.h"
@@ -14,6 +15,7 @@ namespace heatkeep {
 namespace {
 
 constexpr std::int64_t kYear = 365;
+constexpr QChar kFigureSpace(0x2007);  // as wide as a digit
 constexpr std::size_t kClasses = 24, kRowsATurn = 1000;
 
 QString MoneyWords(std::int64_t cents) {
@@ -51,10 +53,11 @@ RackStation::RackStation(Desk& desk, QWidget* parent)
   first->addWidget(unused);
   down->addLayout(first);
   down->addWidget(lengths_ = new LengthBarsView);
-  down->addWidget(rows_ = new RowView(&table_, tr("No drops. What is left of a cut, and is long enough to be kept, shows up here.")), 1);
+  down->addWidget(rows_ = new RowView(&table_, WhenEmpty()), 1);
   auto* why = new QWidget;
   auto* right = Down(why);
   right->addWidget(worth_ = new PlainWords(FontOf(Size::Body)));
+  worth_->HeadLines();
   right->addWidget(new PlainWords(FontOf(Size::Table), Use::Quiet, tr("where it lies: load of each place, number of pieces")));
   right->addWidget(map_ = new RackMapView, 1);
   right->addWidget(yield_ = new YieldView);
@@ -75,6 +78,8 @@ RackStation::RackStation(Desk& desk, QWidget* parent)
   connect(&work_, &RackWork::Refused, this, [this](const QString& words) { emit Happened({Sign::Refusal, words, {}, {}}); });
   Show();
 }
+
+QString RackStation::WhenEmpty() { return tr("No drops. What is left of a cut, and is long enough to be kept, shows up here."); }
 
 std::vector<TableColumn> RackStation::Columns() const {
   // all of them fit the pane at 1280: the whole rack says grade and section, a group its pieces' mass and their bars
@@ -155,8 +160,9 @@ void RackStation::Show() {
   std::vector<int> counts(kClasses, 0);
   Length longest{1};
   for (const RackPiece* p : drops) longest = std::max(longest, p->length);
-  const Length step{
-      std::max<std::int64_t>(kNmPerMm * 50, (longest.nm / static_cast<std::int64_t>(kClasses) / (kNmPerMm * 50) + 1) * kNmPerMm * 50)};
+  // round figures of the reader's own under the bars
+  const std::int64_t least = units().length == ReadingUnits::LengthAs::Mm ? kNmPerMm * 50 : kNmPerInch * 2;
+  const Length step{(longest.nm / static_cast<std::int64_t>(kClasses) / least + 1) * least};
   for (const RackPiece* p : drops) ++counts[std::min(kClasses - 1, static_cast<std::size_t>((p->length.nm - 1) / step.nm))];
   lengths_->Show(counts, work_.Wanted(step, kClasses), step, work_.keep(), units());
   map_->Show(work_.places(), units());
@@ -185,7 +191,8 @@ void RackStation::ShowRows() {
   Length longest;
   for (const RackPiece* p : to_show_) longest = std::max(longest, p->length);
   rows_->SetFullLength(longest);
-  rows_->SetCount([this] { return tr("%n piece(s); Enter shows the papers, Ctrl+E keeps the table as CSV", nullptr, table_.rowCount()); });
+  rows_->SetCount([this] { return tr("%n piece(s). Enter: papers. Ctrl+E: keep as CSV", nullptr, table_.rowCount()); });
+  rows_->SetEmptyWords(unused_only_ ? tr("Nothing of it lay unused for a year.") : WhenEmpty());
   table_.SetRows({});
   shown_ = 0;
   ShowMore();
@@ -214,7 +221,8 @@ void RackStation::ShowWorth() {
   int ages[5] = {};
   for (const RackPiece* p : drops) ++ages[std::min<std::int64_t>(4, p->days / kQuarter)];
   const QString names[5] = {tr("this quarter"), tr("one quarter"), tr("two quarters"), tr("three quarters"), tr("a year and more")};
-  for (int i = 0; i < 5; ++i) words << QString("%1  %2").arg(names[i]).arg(ages[i]);
+  const auto digits = static_cast<int>(QString::number(*std::ranges::max_element(ages)).size());
+  for (int i = 0; i < 5; ++i) words << QString("%1  %2").arg(ages[i], digits, 10, kFigureSpace).arg(names[i]);
   worth_->setText(words.join('\n'));
 }
 

@@ -39,6 +39,7 @@ class RackStation : public Station {
   void ShowRows();
   void ShowMore();
   void ShowWorth();
+  static QString WhenEmpty();
   std::vector<TableColumn> Columns() const;
   TableRow RowOf(const RackPiece& piece) const;
 

@@ -105,7 +105,6 @@ QWidget* ReceivingStation::BuildWhy() {
   connect(photo_, &QPushButton::clicked, this, &ReceivingStation::Photo);
   down->addWidget(photo_);
   down->addWidget(why_ = new WordsPane, 1);
-  why_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   return pane;
 }
 
@@ -186,13 +185,13 @@ void ReceivingStation::ShowWaiting() {
                          .sign = group.first.blocked.find("quarantine") != std::string::npos ? Sign::Refusal : Sign::Waiting,
                          .mono = true});
   }
-  entries.push_back({.key = {}, .title = tr("Expected"), .below = {}, .right = {}, .section = true});
+  entries.push_back({.key = {}, .title = tr("Expected"), .below = {}, .right = tr("due"), .section = true});
   for (const ExpectedRow& row : work_.facts().expected)
     entries.push_back(
         {.key = KeyOf(row),
          .title = tr("%1 / %2  %3").arg(Q(row.order), Q(row.line), Q(row.supplier)),
          .below = tr("%1 x %2 %3, %4").arg(row.ordered - row.delivered).arg(Q(row.section), Q(row.grade), units().Words(row.length)),
-         .right = tr("due %1").arg(Q(row.due).mid(5)),
+         .right = Q(row.due),
          .sign = Sign::None});
   entries.push_back(
       {.key = kNotOrdered, .title = tr("Something not ordered"), .below = tr("read it as it is"), .right = {}, .sign = Sign::None});

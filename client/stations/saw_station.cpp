@@ -111,7 +111,7 @@ void SawStation::BuildButtons(QLayout* into) {
   bad_ = add(1, 3, 1, "quarantine", tr("BAD METAL"), Qt::Key_F7, Weight::Glove, [this] { BadMetal(); });
   no_mark_ = add(2, 0, 1, "quarantine", tr("NO MARK"), Qt::Key_F8, Weight::Glove,
                  [this] { Mishap(&planning::Mishaps::unreadable, tr("its mark cannot be read")); });
-  hand_over_ = add(2, 1, 1, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
+  hand_over_ = add(2, 1, 2, "hand_over", tr("SHIFT ENDS"), Qt::Key_F9, Weight::Glove, [this] { HandOver(); });
 }
 
 void SawStation::Changed(const QStringList& deeds) {
@@ -167,6 +167,12 @@ void SawStation::Confirm() {
     case SawWork::Step::Pull: sign_->Say(Sign::Waiting, tr("scan the piece first: %1").arg(Q(work_.block()->tag))); break;
     default: break;
   }
+}
+
+bool SawStation::Stop() {
+  if (!asking_->asking()) return false;
+  asking_->Leave();
+  return true;
 }
 
 void SawStation::Show() {
@@ -283,7 +289,7 @@ void SawStation::ShowWhy(const SheetBlock* block) {
     words << tr("WHAT IS CUT");
     for (const SheetCut& c : block->cuts) words << QString("%1 x %2   %3/%4").arg(c.count).arg(units().Stop(c.set), Q(c.order), Q(c.line));
     words << BookWords(WhatIsLeft(*block, units().Ruler())) << BookWords(LossWords(*block));
-    if (!MarkWords(*block).empty()) words << QString() << tr("MARK") << BookWords(MarkWords(*block));
+    if (!MarkWords(*block).empty()) words << QString() << BookWords(MarkWords(*block));
     if (!DoubtWords(*block).empty()) words << BookWords(DoubtWords(*block));
     if (!BundleWords(*block).empty()) words << BookWords(BundleWords(*block));
     for (const std::string& end : EndWords(*block)) words << BookWords(end);
@@ -298,9 +304,7 @@ void SawStation::ShowWhy(const SheetBlock* block) {
 
 std::optional<Length> SawStation::LengthIn(const QString& answer) {
   try {
-    const Length length = units().Read(answer);
-    if (length.nm > 0) return length;
-    throw BadText("the length is nothing", "a length above 0");
+    return units().ReadAboveZero(answer);
   } catch (const BadText& error) {
     sign_->Say(Sign::Refusal, BookWords(std::string(error.what())));
     return std::nullopt;

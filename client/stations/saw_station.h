@@ -27,8 +27,10 @@ class SawStation : public Station {
   bool StartAway() override { return work_.StartAway(); }
   void Changed(const QStringList& deeds) override;
   bool Take(const QString& scan) override;
+  void NotFound(const QString& words) override { sign_->Say(Sign::Warning, words); }
   DeskPaper Paper() override;
   void Confirm() override;
+  bool Stop() override;
   void Redress() override;
 
   const SawWork& work() const { return work_; }

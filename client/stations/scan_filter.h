@@ -25,6 +25,7 @@ class ScanFilter : public QObject {
   explicit ScanFilter(QObject* parent = nullptr);  // sees the keys of every window of the application
 
   void Set(int gap_ms, const QString& prefix);
+  bool holds() const { return !held_.empty(); }  // keys of which it is not known yet whether they are a scan
 
  signals:
   void Scanned(const QString& text);

@@ -28,6 +28,7 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
   auto* form = new QFormLayout(this);
   form->setContentsMargins(kAround, kAround, kAround, kAround);
   form->setSpacing(kInside);
+  setMinimumWidth(720);
   lengths_ = Choice(form, tr("Lengths in"),
                     {{tr("millimetres"), int(LengthAs::Mm)},
                      {tr("inches with fractions"), int(LengthAs::InchFraction)},
@@ -81,6 +82,7 @@ SettingsPage::SettingsPage(Desk& desk, QWidget* parent) : QDialog(parent), befor
   scan_gap_->setValue(before_.scan_gap_ms);
   form->addRow(tr("Longest pause within a scan"), scan_gap_);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+  for (const auto which : {QDialogButtonBox::Ok, QDialogButtonBox::Cancel}) buttons->button(which)->setIcon({});
   buttons->button(QDialogButtonBox::Ok)->setText(tr("Set"));
   buttons->button(QDialogButtonBox::Cancel)->setText(tr("Leave as it was"));
   connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);

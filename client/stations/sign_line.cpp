@@ -4,6 +4,8 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "client/stations/plain_words.h"
+
 namespace heatkeep {
 
 namespace {
@@ -27,7 +29,8 @@ SignLine::SignLine(Size size, int sign_height, QWidget* parent) : QWidget(parent
 void SignLine::Say(Sign sign, const QString& words) {
   sign_ = sign;
   words_->setFont(FontOf(words.size() > kAtAGlance ? std::min(size_, Size::SectionHead) : size_));
-  words_->setText(words);
+  said_ = words;
+  words_->setText(Unbroken(words));
   setAccessibleName(words);
   setVisible(!words.isEmpty());
   QPalette colors = palette();
@@ -38,7 +41,9 @@ void SignLine::Say(Sign sign, const QString& words) {
 
 void SignLine::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  const double top = words_->height() > 2 * side_ ? words_->y() : words_->y() + (words_->height() - side_) / 2.0;
+  const int words = words_->heightForWidth(words_->width());
+  const double head = words_->y() + (words_->height() - words) / 2.0;
+  const double top = words > 2 * side_ ? head : head + (words - side_) / 2.0;
   PaintSign(painter, QRectF(0, top, side_, side_), sign_);
 }
 

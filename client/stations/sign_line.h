@@ -19,7 +19,7 @@ class SignLine : public QWidget {
 
   void Say(Sign sign, const QString& words);
   void Clear() { Say(Sign::None, {}); }
-  QString words() const { return words_->text(); }
+  QString words() const { return said_; }
   Sign sign() const { return sign_; }
 
  protected:
@@ -27,6 +27,7 @@ class SignLine : public QWidget {
 
  private:
   QLabel* words_;
+  QString said_;
   Size size_;
   int side_;  // of the sign
   Sign sign_ = Sign::None;

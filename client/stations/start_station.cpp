@@ -69,7 +69,8 @@ QWidget* StartStation::BuildSteps() {
   down->addWidget(progress_ = new QProgressBar);
   progress_->setVisible(false);
   down->addSpacing(kBetween);
-  down->addWidget(how_ = new PlainWords(MonoOf(Size::Body)));
+  down->addWidget(commands_ = new PlainWords(MonoOf(Size::Body)));
+  down->addWidget(how_ = new PlainWords(FontOf(Size::Body)));
   down->addStretch(1);
   connect(demo_, &QPushButton::clicked, this, [this] {
     if (work_.first().demo) work_.first().open(false);
@@ -103,7 +104,7 @@ DeskPaper StartStation::Paper() {
   const bool import = pages_->currentIndex() == 1;
   ScreenPage page = PageOf(tr("A new book"), import ? import_head_->text() : head_->text(), units());
   if (import) page.parts = {WordsPart({}, opening_->words()), TablePart({}, opening_->table())};
-  else page.parts = {WaitingPart({}, *list_), WordsPart({}, how_->text())};
+  else page.parts = {WaitingPart({}, *list_), WordsPart({}, (commands_->text() + "\n\n" + how_->text()).trimmed())};
   return PaperOf("start", std::move(page));
 }
 
@@ -157,7 +158,11 @@ void StartStation::Show() {
   progress_->setVisible(work_.making());
   if (!work_.making() && sign_->sign() == Sign::Waiting) sign_->Clear();
   const int chosen = list_->chosen().isEmpty() ? -1 : list_->chosen().toInt();
-  how_->setText(chosen >= 0 && chosen < static_cast<int>(steps.size()) ? steps[static_cast<std::size_t>(chosen)].how : QString());
+  const QString how = chosen >= 0 && chosen < static_cast<int>(steps.size()) ? steps[static_cast<std::size_t>(chosen)].how : QString();
+  const bool commands = how.startsWith("heatkeep ");
+  commands_->setText(commands ? how.section("\n\n", 0, 0) : QString());
+  commands_->setVisible(commands);
+  how_->setText(commands ? how.section("\n\n", 1) : how);
 }
 
 }  // namespace heatkeep

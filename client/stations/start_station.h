@@ -51,7 +51,7 @@ class StartStation : public Station {
   StartWork work_;
   WaitingList* list_;
   QStackedWidget* pages_;
-  PlainWords *head_, *offer_, *how_, *import_head_;
+  PlainWords *head_, *offer_, *commands_, *how_, *import_head_;
   SignLine* sign_;
   QProgressBar* progress_;
   DeedButton *demo_, *import_, *back_;

@@ -51,8 +51,12 @@ class Station : public QWidget {
   virtual void Changed(const QStringList& deeds) = 0;
   // A scan, or what was typed into the scan field. False: it is none of this station's, so the desk looks it up.
   virtual bool Take(const QString& scan) = 0;
+  // What was scanned or typed here is nowhere known; the bottom line says so. A station that is read from afar says it large.
+  virtual void NotFound(const QString& /*words*/) {}
   // A file that was dropped on the window. False: this station takes none like it.
   virtual bool TakeFile(const QString&) { return false; }
+  // Worked at now and then: a login that may work elsewhere too does not begin here.
+  virtual bool NowAndThen() const { return false; }
   // A private book opens here while it is empty.
   virtual bool OpensEmptyBook() const { return false; }
   // Enter on an empty scan field: the station's main deed.

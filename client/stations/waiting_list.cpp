@@ -1,6 +1,7 @@
 #include "client/stations/waiting_list.h"
 
 #include <QPainter>
+#include <QResizeEvent>
 #include <QStyledItemDelegate>
 
 #include "client/stations/desk_look.h"
@@ -10,14 +11,27 @@ namespace {
 
 enum Role { kKey = Qt::UserRole + 1, kBelow, kRight, kSign, kMono, kSection };
 
+// One line, or two where one is too narrow; what is longer still is cut short in the second.
+QStringList LinesOf(const QString& words, const QFontMetrics& letters, int room) {
+  if (words.isEmpty()) return {};
+  if (letters.horizontalAdvance(words) <= room) return {words};
+  qsizetype end = words.size();
+  while (end > 0 && letters.horizontalAdvance(words.left(end)) > room) end = words.lastIndexOf(' ', end - 1);
+  if (end <= 0) return {letters.elidedText(words, Qt::ElideRight, room)};
+  return {words.left(end).trimmed(), letters.elidedText(words.mid(end).trimmed(), Qt::ElideRight, room)};
+}
+
 class EntryPainter : public QStyledItemDelegate {
  public:
-  using QStyledItemDelegate::QStyledItemDelegate;
+  explicit EntryPainter(const QListWidget* list) : QStyledItemDelegate(const_cast<QListWidget*>(list)), list_(list) {}
 
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
-    const int title = QFontMetrics(FontOf(Size::Body, true)).height(), below = QFontMetrics(FontOf(Size::Table)).height();
+    const int title = QFontMetrics(FontOf(Size::Body, true)).height();
+    const QFontMetrics below(FontOf(Size::Table));
     if (index.data(kSection).toBool()) return {100, title + 2 * kInside};
-    return {100, title + (index.data(kBelow).toString().isEmpty() ? 0 : below) + 2 * kInside};
+    const int sign = static_cast<Sign>(index.data(kSign).toInt()) == Sign::None ? 0 : TitleOf(index).height() + kInside;
+    const auto lines = LinesOf(index.data(kBelow).toString(), below, list_->viewport()->width() - 2 * kInside - sign).size();
+    return {100, title + static_cast<int>(lines) * below.height() + 2 * kInside};
   }
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
@@ -27,8 +41,7 @@ class EntryPainter : public QStyledItemDelegate {
     if (chosen) painter->fillRect(option.rect, ColorOf(Use::Done));
     const QRect box = option.rect.adjusted(kInside, kInside, -kInside, -kInside);
     const bool section = index.data(kSection).toBool();
-    const QFont title_font = index.data(kMono).toBool() ? MonoOf(Size::Body, true) : FontOf(section ? Size::Table : Size::Body, true);
-    const QFontMetrics title(title_font), below(FontOf(Size::Table));
+    const QFontMetrics title = TitleOf(index), below(FontOf(Size::Table));
     const auto sign = static_cast<Sign>(index.data(kSign).toInt());
     int left = box.left();
     if (sign != Sign::None) {
@@ -46,20 +59,31 @@ class EntryPainter : public QStyledItemDelegate {
     const QString right = index.data(kRight).toString();
     const int right_width = right.isEmpty() ? 0 : below.horizontalAdvance(right) + kInside;
     painter->drawText(box, Qt::AlignRight | Qt::AlignTop, right);
-    painter->setFont(title_font);
+    painter->setFont(TitleFont(index));
     painter->setPen(section ? quiet : text);
     const int room = box.right() - left - right_width;
     painter->drawText(QRect(left, box.top(), room, title.height()), Qt::AlignLeft | Qt::AlignVCenter,
                       title.elidedText(index.data().toString(), Qt::ElideRight, room));
     painter->setFont(FontOf(Size::Table));
     painter->setPen(quiet);
-    const int whole = box.right() - left;
-    painter->drawText(QRect(left, box.top() + title.height(), whole, below.height()), Qt::AlignLeft | Qt::AlignVCenter,
-                      below.elidedText(index.data(kBelow).toString(), Qt::ElideRight, whole));
+    int top = box.top() + title.height();
+    for (const QString& line : LinesOf(index.data(kBelow).toString(), below, box.right() + 1 - left)) {
+      painter->drawText(QRect(left, top, box.right() + 1 - left, below.height()), Qt::AlignLeft | Qt::AlignVCenter, line);
+      top += below.height();
+    }
     painter->setPen(ColorOf(Use::Hairline));
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
     painter->restore();
   }
+
+ private:
+  static QFont TitleFont(const QModelIndex& index) {
+    const bool section = index.data(kSection).toBool();
+    return index.data(kMono).toBool() ? MonoOf(Size::Body, true) : FontOf(section ? Size::Table : Size::Body, true);
+  }
+  static QFontMetrics TitleOf(const QModelIndex& index) { return QFontMetrics(TitleFont(index)); }
+
+  const QListWidget* list_;
 };
 
 }  // namespace
@@ -108,6 +132,11 @@ QString WaitingList::chosen() const { return currentItem() ? currentItem()->data
 void WaitingList::focusInEvent(QFocusEvent* event) {
   QListWidget::focusInEvent(event);
   if (currentItem()) currentItem()->setSelected(true);
+}
+
+void WaitingList::resizeEvent(QResizeEvent* event) {
+  QListWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) scheduleDelayedItemsLayout();
 }
 
 void WaitingList::paintEvent(QPaintEvent* event) {

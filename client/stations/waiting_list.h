@@ -1,5 +1,5 @@
-// The left pane: what waits, one entry under the other, each with a sign, two lines and a word at the right; the one being done is
-// marked. Keys: up and down.
+// The left pane: what waits, one entry under the other, each with a sign, a title, up to two lines below it and a word at the right; the
+// one being done is marked. Keys: up and down.
 #pragma once
 
 #include <QListWidget>
@@ -11,9 +11,9 @@
 namespace heatkeep {
 
 struct WaitingEntry {
-  QString key = {};                // names it, stays selected through a refresh
-  QString title = {}, below = {};  // two lines
-  QString right = {};              // due, count, mass
+  QString key = {};  // names it, stays selected through a refresh
+  QString title = {}, below = {};
+  QString right = {};  // due, count, mass
   Sign sign = Sign::None;
   bool mono = false;     // the title is a tag or a heat
   bool section = false;  // a heading between entries; cannot be chosen
@@ -36,6 +36,7 @@ class WaitingList : public QListWidget {
  protected:
   void focusInEvent(QFocusEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;  // another width: other lines
 
  private:
   std::vector<WaitingEntry> entries_;

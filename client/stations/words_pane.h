@@ -1,4 +1,5 @@
-// The right pane: words that scroll where they are longer than the window. Never takes the focus.
+// The right pane: words under their heads, which scroll where they are longer than the window. Takes the focus by Tab only,
+// and only while there is something to scroll.
 #pragma once
 
 #include <QScrollArea>

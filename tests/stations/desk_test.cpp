@@ -93,6 +93,7 @@ void DeskTest::TypeIn(const QString& text) {
   for (const QChar c : text) {
     QTest::sendKeyEvent(QTest::Click, window->windowHandle(), Qt::Key(c.toUpper().unicode()), QString(c), Qt::NoModifier);
     QTest::qWait(window->desk().settings.scan_gap_ms + 25);
+    WaitFor([&] { return !window->scans().holds(); }, "the key to be typing");  // on a busy machine it is not yet
   }
 }
 

@@ -43,6 +43,22 @@ class PapersStationTest : public DeskTest {
   PapersStation* station = nullptr;
 };
 
+TEST_F(PapersStationTest, EscLeavesTheQuestionOfAHoldAndWhatIsTypedThenIsLookedUp) {
+  CutBar();
+  OpenPapers();
+  AskFor("M2208");
+  Press(Qt::Key_F5);
+  WaitFor([&] { return window->findChild<QLineEdit*>("answer")->isVisible(); }, "the question");
+  Press(Qt::Key_Escape);
+  EXPECT_FALSE(window->findChild<QLineEdit*>("answer")->isVisible());
+  Press(Qt::Key_Escape);
+  EXPECT_TRUE(window->scan_field()->hasFocus());
+  TypeIn("O1");
+  Press(Qt::Key_Return);
+  ShowsWhat("O1");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.holds"), 0);
+}
+
 TEST_F(PapersStationTest, AHeatTypedIsItsFamilyTreeItsBalanceAndItsPapers) {
   CutBar();
   OpenPapers();
@@ -228,6 +244,8 @@ TEST_F(PapersStationTest, WhatTheClerkFiledIsAcceptedByQuality) {
   shop.Receive({.heat = "M4000"});
   OpenPapers("clerk");
   AskFor("M4000");
+  EXPECT_NE(window->last()->sign(), Sign::Refusal)
+      << "what waits is shown to a login that decides nothing: " << window->last()->words().toStdString();
   Press(Qt::Key_F3);
   WaitFor([&] { return station->filing(); }, "the form");
   TypedDocument typed = station->form()->document();

@@ -72,6 +72,12 @@ TEST(PhraseBook, ARefusalAtTheSawIsGermanAndInInches) {
             "S000123A: von Säge 2 genommen, Auftrag A-7 und A-9, vor 5 min");
 }
 
+// 3000 mm are 118.11 in: 118 1/16 in would be bought too short.
+TEST(PhraseBook, NoBarOfAPurchaseIsAskedForShorterThanItMustBe) {
+  EXPECT_EQ(Said("buy 1 x 3000 mm round 80 42CrMo4; buy 2 x 3000 mm round 60 C45E: 9.00 m", kInches),
+            "buy 1 x 118.11 in round 80 42CrMo4; buy 2 x 118.11 in round 60 C45E: 29.5 ft");
+}
+
 TEST(PhraseBook, AProofIsReadPartByPart) {
   const In german("de");
   EXPECT_EQ(

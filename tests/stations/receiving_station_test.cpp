@@ -187,6 +187,7 @@ TEST_F(ReceivingStationTest, NothingIsReceivedThatWasNotCountedAndReadAndALookAl
   WaitFor([&] { return station->form().line().order_line == "20"; }, "the other line");
   EXPECT_EQ(station->form().line().heat, "");
   ScanIn("PO-17/10");
+  WaitFor([&] { return station->form().line().order_line == "10"; }, "the line again");
   EXPECT_EQ(station->form().line().heat, "O7715");
 }
 

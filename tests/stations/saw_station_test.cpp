@@ -99,6 +99,32 @@ TEST_F(SawStationTest, TheHeatIsReadBackBlindWhereTheOrderHasPapers) {
   EXPECT_EQ(StateOf(tag), "at saw");
 }
 
+TEST_F(SawStationTest, EscLeavesAQuestionAndTheNextOneIsTheOneThatIsAsked) {
+  const std::string tag = Promised();
+  OpenSaw();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const auto* asked = station->findChild<AskingLine*>();
+  for (const Qt::Key key : {Qt::Key_F3, Qt::Key_F4, Qt::Key_F6, Qt::Key_F7, Qt::Key_F9}) {
+    Press(key);
+    EXPECT_TRUE(asked->asking());
+    Press(Qt::Key_Escape);
+    EXPECT_FALSE(asked->asking());
+    EXPECT_FALSE(asked->isVisible());
+  }
+  EXPECT_EQ(StateOf(tag), "at saw");
+}
+
+TEST_F(SawStationTest, WhatIsNowhereKnownIsSaidLargeToo) {
+  Promised();
+  OpenSaw();
+  ScanIn("XY-4711");
+  WaitFor([&] { return window->last()->words() == "XY-4711: nothing here is called that"; }, "the word of it");
+  const auto lines = station->findChildren<SignLine*>();
+  EXPECT_TRUE(
+      std::ranges::any_of(lines, [&](const SignLine* line) { return line->isVisible() && line->words() == window->last()->words(); }));
+}
+
 TEST_F(SawStationTest, AShortPieceIsMeasuredAndTheRestOfThePlanMendedByOneKeyAndALength) {
   const std::string tag = Promised();
   OpenSaw();

@@ -79,6 +79,9 @@ TEST_F(StartStationTest, AnOpeningBalanceIsLookedAtRowByRowBeforeItIsBooked) {
         [&, row = row, words = words](const std::string& w) { return w.starts_with(row) && w.find(words) != std::string::npos; }))
         << row << words;
   EXPECT_EQ(station->work().look()->good.size(), 3u);
+  // the first of them is chosen, and all its words stand under the table
+  EXPECT_TRUE(station->opening().row_words().startsWith("Row 4: NOT BOOKED: ")) << station->opening().row_words().toStdString();
+  EXPECT_TRUE(station->opening().row_words().contains("expected ")) << station->opening().row_words().toStdString();
   Picture("start_import_rows");
   EXPECT_EQ(shop.Number("select count(*) as n from book.piece"), 0) << "looking changes nothing";
   Press(Qt::Key_F4);

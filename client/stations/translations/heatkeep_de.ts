@@ -6055,6 +6055,917 @@
         <source>expected at least one line</source>
         <translation>erwartet wird mindestens eine Position</translation>
     </message>
+    <message>
+        <source>%1 %2 %3 over %4</source>
+        <translation>%1 %2 %3 über %4</translation>
+    </message>
+    <message>
+        <source>%1 %2 is not in the book</source>
+        <translation>%1 %2 steht nicht im Buch</translation>
+    </message>
+    <message>
+        <source>%1 %2 over %3 %4</source>
+        <translation>%1 %2 über %3 %4</translation>
+    </message>
+    <message>
+        <source>%1 %2 stands in line %3 already</source>
+        <translation>%1 %2 steht schon in Zeile %3</translation>
+    </message>
+    <message>
+        <source>%1 a kg</source>
+        <translation>%1 je kg</translation>
+    </message>
+    <message>
+        <source>%1 as in the header</source>
+        <translation>%1 wie in der Kopfzeile</translation>
+    </message>
+    <message>
+        <source>%1 cell</source>
+        <translation>%1 Zelle</translation>
+    </message>
+    <message>
+        <source>%1 cells</source>
+        <translation>%1 Zellen</translation>
+    </message>
+    <message>
+        <source>%1 formula (%2): the values computed when the file was last saved are taken</source>
+        <translation>%1 Formel (%2): genommen wird, was beim letzten Speichern berechnet war</translation>
+    </message>
+    <message>
+        <source>%1 formulas (%2): the values computed when the file was last saved are taken</source>
+        <translation>%1 Formeln (%2): genommen wird, was beim letzten Speichern berechnet war</translation>
+    </message>
+    <message>
+        <source>%1 has no value</source>
+        <translation>%1 hat keinen Wert</translation>
+    </message>
+    <message>
+        <source>%1 holds the error %2</source>
+        <translation>%1 enthält den Fehler %2</translation>
+    </message>
+    <message>
+        <source>%1 is a number a spreadsheet made of a heat like 123E3</source>
+        <translation>%1 ist eine Zahl, die die Tabelle aus einer Schmelze wie 123E3 gemacht hat</translation>
+    </message>
+    <message>
+        <source>%1 is a number that only its format shows with zeros in front</source>
+        <translation>%1 ist eine Zahl, die nur durch ihr Format führende Nullen zeigt</translation>
+    </message>
+    <message>
+        <source>%1 is empty</source>
+        <translation>%1 ist leer</translation>
+    </message>
+    <message>
+        <source>%1 is no cell</source>
+        <translation>%1 ist keine Zelle</translation>
+    </message>
+    <message>
+        <source>%1 is no length</source>
+        <translation>%1 ist keine Länge</translation>
+    </message>
+    <message>
+        <source>%1 is no text in the sheet</source>
+        <translation>%1 ist im Blatt kein Text</translation>
+    </message>
+    <message>
+        <source>%1 is no type of document</source>
+        <translation>%1 ist keine Art von Dokument</translation>
+    </message>
+    <message>
+        <source>%1 is not known</source>
+        <translation>%1 ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 is not said</source>
+        <translation>%1 fehlt</translation>
+    </message>
+    <message>
+        <source>%1 over %2 %3</source>
+        <translation>%1 über %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 repetitions of a row or cell</source>
+        <translation>%1 Wiederholungen einer Zeile oder Zelle</translation>
+    </message>
+    <message>
+        <source>%1: %2; expected %3</source>
+        <translation>%1: %2; erwartet: %3</translation>
+    </message>
+    <message>
+        <source>%1: the file is empty; expected a whole PDF, PNG, JPEG or TIFF file</source>
+        <translation>%1: die Datei ist leer; erwartet: eine ganze PDF-, PNG-, JPEG- oder TIFF-Datei</translation>
+    </message>
+    <message>
+        <source>%1; expected %2</source>
+        <translation>%1; erwartet: %2</translation>
+    </message>
+    <message>
+        <source>2.1, 2.2, 3.1 or 3.2</source>
+        <translation>2.1, 2.2, 3.1 oder 3.2</translation>
+    </message>
+    <message>
+        <source>MPa for Rm and Re, % for A</source>
+        <translation>MPa für Rm und Re, % für A</translation>
+    </message>
+    <message>
+        <source>MPa or %</source>
+        <translation>MPa oder %</translation>
+    </message>
+    <message>
+        <source>Re is higher than Rm</source>
+        <translation>Re ist höher als Rm</translation>
+    </message>
+    <message>
+        <source>Rm and Re in MPa, A in %, as Rm 1028 Re 775 A 16</source>
+        <translation>Rm und Re in MPa, A in %, wie Rm 1028 Re 775 A 16</translation>
+    </message>
+    <message>
+        <source>Rm, Re or A</source>
+        <translation>Rm, Re oder A</translation>
+    </message>
+    <message>
+        <source>SQLite format 3</source>
+        <translation>SQLite format 3</translation>
+    </message>
+    <message>
+        <source>XLSX, ODS or CSV</source>
+        <translation>XLSX, ODS oder CSV</translation>
+    </message>
+    <message>
+        <source>a 7z archive</source>
+        <translation>ein 7z-Archiv</translation>
+    </message>
+    <message>
+        <source>a PDF</source>
+        <translation>ein PDF</translation>
+    </message>
+    <message>
+        <source>a SYLK file</source>
+        <translation>eine SYLK-Datei</translation>
+    </message>
+    <message>
+        <source>a byte that is a character neither in UTF-8 nor in Windows-1252</source>
+        <translation>ein Byte, das weder in UTF-8 noch in Windows-1252 ein Zeichen ist</translation>
+    </message>
+    <message>
+        <source>a bzip2 file</source>
+        <translation>eine bzip2-Datei</translation>
+    </message>
+    <message>
+        <source>a cell names shared string %1, which is not there</source>
+        <translation>eine Zelle nennt den gemeinsamen Text %1, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>a cell of the unknown type %1</source>
+        <translation>eine Zelle der unbekannten Art %1</translation>
+    </message>
+    <message>
+        <source>a chemical symbol</source>
+        <translation>ein chemisches Zeichen</translation>
+    </message>
+    <message>
+        <source>a closing quote</source>
+        <translation>ein schließendes Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>a column without a name</source>
+        <translation>eine Spalte ohne Namen</translation>
+    </message>
+    <message>
+        <source>a database file</source>
+        <translation>eine Datenbankdatei</translation>
+    </message>
+    <message>
+        <source>a date from 1900 on</source>
+        <translation>ein Datum ab 1900</translation>
+    </message>
+    <message>
+        <source>a designation or number of the grade list</source>
+        <translation>ein Kurzname oder eine Nummer der Werkstoffliste</translation>
+    </message>
+    <message>
+        <source>a doubt shorter than the length</source>
+        <translation>eine Unsicherheit, die kleiner ist als die Länge</translation>
+    </message>
+    <message>
+        <source>a family like alloy steel</source>
+        <translation>eine Familie wie alloy steel</translation>
+    </message>
+    <message>
+        <source>a file saved as UTF-8</source>
+        <translation>eine als UTF-8 gespeicherte Datei</translation>
+    </message>
+    <message>
+        <source>a file that may be read</source>
+        <translation>eine Datei, die gelesen werden darf</translation>
+    </message>
+    <message>
+        <source>a flat OpenDocument file</source>
+        <translation>eine flache OpenDocument-Datei</translation>
+    </message>
+    <message>
+        <source>a formula that was never computed</source>
+        <translation>eine Formel, die nie berechnet wurde</translation>
+    </message>
+    <message>
+        <source>a grade as the old list has it</source>
+        <translation>ein Werkstoff, wie er in der alten Liste steht</translation>
+    </message>
+    <message>
+        <source>a grade like 42CrMo4</source>
+        <translation>ein Werkstoff wie 42CrMo4</translation>
+    </message>
+    <message>
+        <source>a grade of the list</source>
+        <translation>ein Werkstoff der Liste</translation>
+    </message>
+    <message>
+        <source>a grade&apos;s designation</source>
+        <translation>der Kurzname eines Werkstoffs</translation>
+    </message>
+    <message>
+        <source>a grade&apos;s name</source>
+        <translation>der Name eines Werkstoffs</translation>
+    </message>
+    <message>
+        <source>a gzip file</source>
+        <translation>eine gzip-Datei</translation>
+    </message>
+    <message>
+        <source>a header line and rows</source>
+        <translation>eine Kopfzeile und Zeilen</translation>
+    </message>
+    <message>
+        <source>a header with it</source>
+        <translation>eine Kopfzeile, in der sie steht</translation>
+    </message>
+    <message>
+        <source>a length over zero</source>
+        <translation>eine Länge über null</translation>
+    </message>
+    <message>
+        <source>a line number of the order</source>
+        <translation>eine Positionsnummer des Auftrags</translation>
+    </message>
+    <message>
+        <source>a name for the piece</source>
+        <translation>ein Name für das Stück</translation>
+    </message>
+    <message>
+        <source>a name that the owner has entered</source>
+        <translation>ein Name, den der Inhaber eingetragen hat</translation>
+    </message>
+    <message>
+        <source>a picture</source>
+        <translation>ein Bild</translation>
+    </message>
+    <message>
+        <source>a place of the shop</source>
+        <translation>ein Platz des Betriebs</translation>
+    </message>
+    <message>
+        <source>a product analysis without values</source>
+        <translation>eine Stückanalyse ohne Werte</translation>
+    </message>
+    <message>
+        <source>a quote that is opened here is never closed</source>
+        <translation>ein Anführungszeichen, das hier beginnt, endet nirgends</translation>
+    </message>
+    <message>
+        <source>a range</source>
+        <translation>ein Bereich</translation>
+    </message>
+    <message>
+        <source>a range of sizes</source>
+        <translation>ein Bereich von Maßen</translation>
+    </message>
+    <message>
+        <source>a rar archive</source>
+        <translation>ein RAR-Archiv</translation>
+    </message>
+    <message>
+        <source>a row of more than 1 MiB</source>
+        <translation>eine Zeile von mehr als 1 MiB</translation>
+    </message>
+    <message>
+        <source>a smaller file</source>
+        <translation>eine kleinere Datei</translation>
+    </message>
+    <message>
+        <source>a spreadsheet locked with a password</source>
+        <translation>eine mit Kennwort gesperrte Tabelle</translation>
+    </message>
+    <message>
+        <source>a spreadsheet of ordinary size</source>
+        <translation>eine Tabelle gewöhnlicher Größe</translation>
+    </message>
+    <message>
+        <source>a spreadsheet with a table</source>
+        <translation>eine Datei mit einer Tabelle</translation>
+    </message>
+    <message>
+        <source>a text document (RTF)</source>
+        <translation>ein Textdokument (RTF)</translation>
+    </message>
+    <message>
+        <source>a text file</source>
+        <translation>eine Textdatei</translation>
+    </message>
+    <message>
+        <source>a text file has no sheets</source>
+        <translation>eine Textdatei hat keine Blätter</translation>
+    </message>
+    <message>
+        <source>a tolerance smaller than the length</source>
+        <translation>eine Toleranz, die kleiner ist als die Länge</translation>
+    </message>
+    <message>
+        <source>a value</source>
+        <translation>ein Wert</translation>
+    </message>
+    <message>
+        <source>a web page (HTML)</source>
+        <translation>eine Webseite (HTML)</translation>
+    </message>
+    <message>
+        <source>a whole number, 1 or more</source>
+        <translation>eine ganze Zahl ab 1</translation>
+    </message>
+    <message>
+        <source>a whole spreadsheet</source>
+        <translation>eine vollständige Tabelle</translation>
+    </message>
+    <message>
+        <source>a whole spreadsheet, saved again</source>
+        <translation>eine vollständige Tabelle, neu gespeichert</translation>
+    </message>
+    <message>
+        <source>a whole text file</source>
+        <translation>eine vollständige Textdatei</translation>
+    </message>
+    <message>
+        <source>a yield strength below the tensile strength</source>
+        <translation>eine Streckgrenze unter der Zugfestigkeit</translation>
+    </message>
+    <message>
+        <source>a zero byte</source>
+        <translation>ein Nullbyte</translation>
+    </message>
+    <message>
+        <source>a zero character</source>
+        <translation>ein Nullzeichen</translation>
+    </message>
+    <message>
+        <source>an XML file</source>
+        <translation>eine XML-Datei</translation>
+    </message>
+    <message>
+        <source>an XML spreadsheet of 2003</source>
+        <translation>eine XML-Tabelle von 2003</translation>
+    </message>
+    <message>
+        <source>an old binary office file</source>
+        <translation>eine alte binäre Bürodatei</translation>
+    </message>
+    <message>
+        <source>an old binary spreadsheet (.xls)</source>
+        <translation>eine alte binäre Tabelle (.xls)</translation>
+    </message>
+    <message>
+        <source>an order number</source>
+        <translation>eine Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>an xz file</source>
+        <translation>eine xz-Datei</translation>
+    </message>
+    <message>
+        <source>analysis: %1 is no element</source>
+        <translation>Analyse: %1 ist kein Element</translation>
+    </message>
+    <message>
+        <source>another grade, condition, type, date or validator than line %1 has of this document and heat</source>
+        <translation>ein anderer Werkstoff oder Zustand, eine andere Art, ein anderes Datum oder ein anderer Prüfer, als Zeile %1 von diesem Dokument und dieser Schmelze hat</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>irgendeine Zahl</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>at most %1 columns</source>
+        <translation>höchstens %1 Spalten</translation>
+    </message>
+    <message>
+        <source>bar or drop</source>
+        <translation>bar (Stange) oder drop (Reststück)</translation>
+    </message>
+    <message>
+        <source>bytes that are not UTF-8 though the file says it is</source>
+        <translation>Bytes, die nicht UTF-8 sind, obwohl die Datei es sagt</translation>
+    </message>
+    <message>
+        <source>cannot be opened (%1)</source>
+        <translation>lässt sich nicht öffnen (%1)</translation>
+    </message>
+    <message>
+        <source>cannot be read to its end</source>
+        <translation>lässt sich nicht bis zum Ende lesen</translation>
+    </message>
+    <message>
+        <source>cell %1 is there twice or out of order</source>
+        <translation>Zelle %1 kommt doppelt oder nicht an ihrer Stelle vor</translation>
+    </message>
+    <message>
+        <source>cell %1 stands in row %2</source>
+        <translation>Zelle %1 steht in Zeile %2</translation>
+    </message>
+    <message>
+        <source>cell %1%2: %3</source>
+        <translation>Zelle %1%2: %3</translation>
+    </message>
+    <message>
+        <source>cell %1: %2</source>
+        <translation>Zelle %1: %2</translation>
+    </message>
+    <message>
+        <source>column %1 is missing</source>
+        <translation>die Spalte %1 fehlt</translation>
+    </message>
+    <message>
+        <source>column %1 stands twice</source>
+        <translation>die Spalte %1 steht doppelt da</translation>
+    </message>
+    <message>
+        <source>day number %1 is no date</source>
+        <translation>die Tageszahl %1 ist kein Datum</translation>
+    </message>
+    <message>
+        <source>document, heat and section</source>
+        <translation>Dokument, Schmelze und Querschnitt</translation>
+    </message>
+    <message>
+        <source>doubt: as long as the piece itself</source>
+        <translation>Unsicherheit: so groß wie das Stück selbst</translation>
+    </message>
+    <message>
+        <source>each %1 once</source>
+        <translation>jede %1 einmal</translation>
+    </message>
+    <message>
+        <source>each column once</source>
+        <translation>jede Spalte einmal</translation>
+    </message>
+    <message>
+        <source>elements with their mass %, as C 0.41 Si 0.26</source>
+        <translation>Elemente mit ihrem Masse-%, wie C 0.41 Si 0.26</translation>
+    </message>
+    <message>
+        <source>for example round 50</source>
+        <translation>zum Beispiel round 50</translation>
+    </message>
+    <message>
+        <source>from %1%2</source>
+        <translation>von %1%2</translation>
+    </message>
+    <message>
+        <source>half a UTF-16 character</source>
+        <translation>ein halbes UTF-16-Zeichen</translation>
+    </message>
+    <message>
+        <source>half a UTF-16 character at the end</source>
+        <translation>ein halbes UTF-16-Zeichen am Ende</translation>
+    </message>
+    <message>
+        <source>heat %1 has no mill</source>
+        <translation>bei Schmelze %1 fehlt das Werk</translation>
+    </message>
+    <message>
+        <source>heat %1 is a number in the sheet: zeros in front of it would be lost; look at the metal, and format the column as text</source>
+        <translation>Schmelze %1 ist im Blatt eine Zahl: führende Nullen gingen verloren; am Material nachsehen und die Spalte als Text formatieren</translation>
+    </message>
+    <message>
+        <source>heat %1 looks like %2; they are kept apart until somebody has looked</source>
+        <translation>Schmelze %1 sieht aus wie %2; sie bleiben getrennt, bis jemand nachgesehen hat</translation>
+    </message>
+    <message>
+        <source>heat is empty</source>
+        <translation>die Schmelze ist leer</translation>
+    </message>
+    <message>
+        <source>hidden columns (%1) are read like all others</source>
+        <translation>ausgeblendete Spalten (%1) werden gelesen wie alle anderen</translation>
+    </message>
+    <message>
+        <source>hidden rows (%1) are read like all others</source>
+        <translation>ausgeblendete Zeilen (%1) werden gelesen wie alle anderen</translation>
+    </message>
+    <message>
+        <source>how the row is known</source>
+        <translation>wie die Zeile bekannt ist</translation>
+    </message>
+    <message>
+        <source>its date</source>
+        <translation>das Datum</translation>
+    </message>
+    <message>
+        <source>mass %</source>
+        <translation>Masse-%</translation>
+    </message>
+    <message>
+        <source>mass % of an element at least</source>
+        <translation>Masse-% mindestens eines Elements</translation>
+    </message>
+    <message>
+        <source>merged cells (%1): only the first of them holds the value</source>
+        <translation>verbundene Zellen (%1): nur die erste enthält den Wert</translation>
+    </message>
+    <message>
+        <source>metal, tag, slip or none</source>
+        <translation>metal (Material), tag (Werksanhänger), slip (Lieferschein) oder none (nicht lesbar)</translation>
+    </message>
+    <message>
+        <source>money a kg</source>
+        <translation>Geld je kg</translation>
+    </message>
+    <message>
+        <source>more rows than a sheet has</source>
+        <translation>mehr Zeilen, als ein Blatt hat</translation>
+    </message>
+    <message>
+        <source>more than %1 MiB</source>
+        <translation>mehr als %1 MiB</translation>
+    </message>
+    <message numerus="yes">
+        <source>more than %1 bytes</source>
+        <translation>
+            <numerusform>mehr als %1 Byte</numerusform>
+            <numerusform>mehr als %1 Bytes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>more than %1 parts are packed in it</source>
+        <translation>mehr als %1 Teile sind darin gepackt</translation>
+    </message>
+    <message>
+        <source>more than 2 000 000 shared strings</source>
+        <translation>mehr als 2 000 000 gemeinsame Texte</translation>
+    </message>
+    <message>
+        <source>more than 64 MiB</source>
+        <translation>mehr als 64 MiB</translation>
+    </message>
+    <message>
+        <source>more than 64 MiB of text in one cell</source>
+        <translation>mehr als 64 MiB Text in einer Zelle</translation>
+    </message>
+    <message>
+        <source>more than 65 536 cell formats</source>
+        <translation>mehr als 65 536 Zellformate</translation>
+    </message>
+    <message>
+        <source>neither a minimum nor a maximum</source>
+        <translation>weder ein Kleinst- noch ein Höchstwert</translation>
+    </message>
+    <message>
+        <source>no --sheet, or a spreadsheet</source>
+        <translation>kein --sheet, oder eine Tabelle</translation>
+    </message>
+    <message>
+        <source>no heat, or what it was read from: metal, tag or slip</source>
+        <translation>keine Schmelze, oder wovon sie gelesen wurde: metal (Material), tag (Werksanhänger) oder slip (Lieferschein)</translation>
+    </message>
+    <message>
+        <source>no heat: not for certificated orders</source>
+        <translation>keine Schmelze: nicht für Aufträge mit Zeugnis</translation>
+    </message>
+    <message>
+        <source>nothing is in it</source>
+        <translation>darin steht nichts</translation>
+    </message>
+    <message>
+        <source>nothing is in sheet %1</source>
+        <translation>in Blatt %1 steht nichts</translation>
+    </message>
+    <message>
+        <source>one of them at least</source>
+        <translation>mindestens eines davon</translation>
+    </message>
+    <message>
+        <source>one of: %1</source>
+        <translation>eines von: %1</translation>
+    </message>
+    <message>
+        <source>one without a password</source>
+        <translation>eine ohne Kennwort</translation>
+    </message>
+    <message>
+        <source>only sheet %1 is read, the first of %2; --sheet NAME reads another</source>
+        <translation>gelesen wird nur Blatt %1, das erste von %2; --sheet NAME liest ein anderes</translation>
+    </message>
+    <message>
+        <source>only these columns: %1</source>
+        <translation>nur diese Spalten: %1</translation>
+    </message>
+    <message>
+        <source>or %1</source>
+        <translation>oder %1</translation>
+    </message>
+    <message>
+        <source>order and line</source>
+        <translation>Auftrag und Position</translation>
+    </message>
+    <message>
+        <source>owner is empty, and there is an owner&apos;s reference or rule</source>
+        <translation>kein Eigentümer, aber eine Referenz oder Regel eines Eigentümers</translation>
+    </message>
+    <message>
+        <source>part %1 has a document type, which no spreadsheet needs</source>
+        <translation>Teil %1 hat einen Dokumenttyp, den keine Tabelle braucht</translation>
+    </message>
+    <message>
+        <source>part %1 is damaged</source>
+        <translation>Teil %1 ist beschädigt</translation>
+    </message>
+    <message>
+        <source>part %1 is damaged or is not as large as it says</source>
+        <translation>Teil %1 ist beschädigt oder nicht so groß, wie er angibt</translation>
+    </message>
+    <message>
+        <source>part %1 is missing</source>
+        <translation>Teil %1 fehlt</translation>
+    </message>
+    <message>
+        <source>part %1 is nested too deeply</source>
+        <translation>Teil %1 ist zu tief verschachtelt</translation>
+    </message>
+    <message>
+        <source>part %1 is not as large as it says</source>
+        <translation>Teil %1 ist nicht so groß, wie er angibt</translation>
+    </message>
+    <message>
+        <source>part %1 is not well-formed XML in line %2</source>
+        <translation>Teil %1 ist in Zeile %2 kein wohlgeformtes XML</translation>
+    </message>
+    <message>
+        <source>part %1 is packed in an unusual way</source>
+        <translation>Teil %1 ist ungewöhnlich gepackt</translation>
+    </message>
+    <message>
+        <source>part %1 is there twice</source>
+        <translation>Teil %1 kommt doppelt vor</translation>
+    </message>
+    <message>
+        <source>part %1 names an entity of its own</source>
+        <translation>Teil %1 nennt eine eigene Entität</translation>
+    </message>
+    <message>
+        <source>part %1 unpacks to more than %2 MiB</source>
+        <translation>Teil %1 wird entpackt größer als %2 MiB</translation>
+    </message>
+    <message>
+        <source>product analysis of document, heat and section</source>
+        <translation>Stückanalyse von Dokument, Schmelze und Querschnitt</translation>
+    </message>
+    <message>
+        <source>read_from is none but there is a heat</source>
+        <translation>read_from ist none (nicht lesbar), aber es steht eine Schmelze da</translation>
+    </message>
+    <message>
+        <source>round 80</source>
+        <translation>round 80</translation>
+    </message>
+    <message>
+        <source>row with tests of document, heat and section</source>
+        <translation>Zeile mit Prüfungen von Dokument, Schmelze und Querschnitt</translation>
+    </message>
+    <message>
+        <source>rows as a person writes them; perhaps a quote is missing</source>
+        <translation>Zeilen, wie ein Mensch sie schreibt; vielleicht fehlt ein Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>sheet %1 has no part in the file</source>
+        <translation>Blatt %1 hat keinen Teil in der Datei</translation>
+    </message>
+    <message>
+        <source>sheet %1 has something in cell %2</source>
+        <translation>Blatt %1 hat etwas in Zelle %2</translation>
+    </message>
+    <message>
+        <source>sheet %1 holds more than 4 000 000 cells</source>
+        <translation>Blatt %1 enthält mehr als 4 000 000 Zellen</translation>
+    </message>
+    <message>
+        <source>sheet %1 holds more than 64 MiB of text</source>
+        <translation>Blatt %1 enthält mehr als 64 MiB Text</translation>
+    </message>
+    <message>
+        <source>tests: %1 is not known here</source>
+        <translation>Prüfungen: %1 ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>text behind a closing quote</source>
+        <translation>Text hinter einem schließenden Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>text: save it as CSV</source>
+        <translation>Text: als CSV speichern</translation>
+    </message>
+    <message>
+        <source>the date on the document, as 2026-03-04</source>
+        <translation>das Datum auf dem Dokument, wie 2026-03-04</translation>
+    </message>
+    <message>
+        <source>the delimiter there, or &quot;&quot; for a quote inside a quoted cell</source>
+        <translation>dort das Trennzeichen, oder &quot;&quot; für ein Anführungszeichen in einer Zelle mit Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>the document&apos;s number</source>
+        <translation>die Nummer des Dokuments</translation>
+    </message>
+    <message>
+        <source>the document&apos;s own number</source>
+        <translation>die eigene Nummer des Dokuments</translation>
+    </message>
+    <message>
+        <source>the file is locked with a password</source>
+        <translation>die Datei ist mit einem Kennwort gesperrt</translation>
+    </message>
+    <message>
+        <source>the grade</source>
+        <translation>der Werkstoff</translation>
+    </message>
+    <message>
+        <source>the heat</source>
+        <translation>die Schmelze</translation>
+    </message>
+    <message>
+        <source>the heat as marked on the metal, in a column formatted as text</source>
+        <translation>die Schmelze, wie sie auf dem Material steht, in einer als Text formatierten Spalte</translation>
+    </message>
+    <message>
+        <source>the heat as marked, or read_from none when it cannot be read</source>
+        <translation>die Schmelze, wie sie auf dem Material steht, oder read_from none, wenn sie nicht lesbar ist</translation>
+    </message>
+    <message>
+        <source>the heat as the document has it</source>
+        <translation>die Schmelze, wie sie im Dokument steht</translation>
+    </message>
+    <message>
+        <source>the issuer</source>
+        <translation>der Aussteller</translation>
+    </message>
+    <message>
+        <source>the mill, as it is in the book</source>
+        <translation>das Werk, wie es im Buch steht</translation>
+    </message>
+    <message>
+        <source>the minimum is over the maximum</source>
+        <translation>der Kleinstwert liegt über dem Höchstwert</translation>
+    </message>
+    <message>
+        <source>the number</source>
+        <translation>die Nummer</translation>
+    </message>
+    <message>
+        <source>the path of a file</source>
+        <translation>der Pfad einer Datei</translation>
+    </message>
+    <message>
+        <source>the piece&apos;s name in the old list</source>
+        <translation>der Name des Stücks in der alten Liste</translation>
+    </message>
+    <message>
+        <source>the rows of sheet %1 are out of order</source>
+        <translation>die Zeilen von Blatt %1 sind nicht in ihrer Ordnung</translation>
+    </message>
+    <message>
+        <source>the same in both rows</source>
+        <translation>in beiden Zeilen dasselbe</translation>
+    </message>
+    <message>
+        <source>the section</source>
+        <translation>der Querschnitt</translation>
+    </message>
+    <message>
+        <source>the sheet stores %1 as a number</source>
+        <translation>im Blatt ist %1 als Zahl gespeichert</translation>
+    </message>
+    <message>
+        <source>the standard of the limits</source>
+        <translation>die Norm der Grenzwerte</translation>
+    </message>
+    <message>
+        <source>the time of day %1</source>
+        <translation>die Uhrzeit %1</translation>
+    </message>
+    <message>
+        <source>the type is not said</source>
+        <translation>die Art fehlt</translation>
+    </message>
+    <message>
+        <source>the workbook points outside of itself, to %1</source>
+        <translation>die Mappe verweist aus sich hinaus, auf %1</translation>
+    </message>
+    <message>
+        <source>the zip file is damaged (%1)</source>
+        <translation>die ZIP-Datei ist beschädigt (%1)</translation>
+    </message>
+    <message>
+        <source>there is no sheet %1</source>
+        <translation>ein Blatt %1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is no sheet of cells in it</source>
+        <translation>darin ist kein Blatt mit Zellen</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>eine solche Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>this is %1</source>
+        <translation>das ist %1</translation>
+    </message>
+    <message>
+        <source>this is a binary spreadsheet (.xlsb)</source>
+        <translation>das ist eine binäre Tabelle (.xlsb)</translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>this is a spreadsheet or zip file</source>
+        <translation>das ist eine Tabelle oder ZIP-Datei</translation>
+    </message>
+    <message>
+        <source>this is a zip file but no spreadsheet</source>
+        <translation>das ist eine ZIP-Datei, aber keine Tabelle</translation>
+    </message>
+    <message>
+        <source>this is an OpenDocument %1, no spreadsheet</source>
+        <translation>das ist OpenDocument (%1), aber keine Tabelle</translation>
+    </message>
+    <message>
+        <source>tolerance: the lower limit takes away the whole length</source>
+        <translation>Toleranz: das untere Abmaß nimmt die ganze Länge weg</translation>
+    </message>
+    <message>
+        <source>unit %1</source>
+        <translation>Einheit %1</translation>
+    </message>
+    <message>
+        <source>unknown column %1</source>
+        <translation>unbekannte Spalte %1</translation>
+    </message>
+    <message>
+        <source>unknown element %1</source>
+        <translation>unbekanntes Element %1</translation>
+    </message>
+    <message>
+        <source>unknown property %1</source>
+        <translation>unbekannte Eigenschaft %1</translation>
+    </message>
+    <message>
+        <source>upto_mm is not above over_mm</source>
+        <translation>upto_mm ist nicht größer als over_mm</translation>
+    </message>
+    <message>
+        <source>what is limited</source>
+        <translation>was begrenzt ist</translation>
+    </message>
+    <message>
+        <source>who delivered</source>
+        <translation>wer geliefert hat</translation>
+    </message>
+    <message>
+        <source>who issued the document</source>
+        <translation>wer das Dokument ausgestellt hat</translation>
+    </message>
+    <message>
+        <source>who made it, since two mills can use the same number</source>
+        <translation>wer es hergestellt hat, denn zwei Werke können dieselbe Nummer verwenden</translation>
+    </message>
+    <message>
+        <source>who made the metal</source>
+        <translation>wer das Material hergestellt hat</translation>
+    </message>
+    <message>
+        <source>whole kg/m3</source>
+        <translation>ganze kg/m3</translation>
+    </message>
+    <message>
+        <source>whose metal it is</source>
+        <translation>wem das Material gehört</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>ja oder nein</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
@@ -6225,12 +7136,12 @@
         <translation>DER PLAN</translation>
     </message>
     <message>
-        <source>way out: %1</source>
-        <translation>Ausweg: %1</translation>
-    </message>
-    <message>
         <source>Saw %1   %2</source>
         <translation>Säge %1   %2</translation>
+    </message>
+    <message>
+        <source>WAYS OUT</source>
+        <translation>AUSWEGE</translation>
     </message>
 </context>
 <context>
@@ -6261,10 +7172,21 @@
     </message>
 </context>
 <context>
+    <name>heatkeep::AskingLine</name>
+    <message>
+        <source>Enter: answer   Esc: leave it</source>
+        <translation>Enter: antworten   Esc: lassen</translation>
+    </message>
+</context>
+<context>
     <name>heatkeep::BalanceBarView</name>
     <message>
         <source>metal balance: %1</source>
         <translation>Materialbilanz: %1</translation>
+    </message>
+    <message>
+        <source>kerf</source>
+        <translation>Schnittfuge</translation>
     </message>
 </context>
 <context>
@@ -6618,16 +7540,8 @@
         <translation>Stangen gezählt</translation>
     </message>
     <message>
-        <source>note says</source>
-        <translation>laut Schein</translation>
-    </message>
-    <message>
         <source>Heat as read</source>
         <translation>Schmelze, gelesen</translation>
-    </message>
-    <message>
-        <source>read from</source>
-        <translation>gelesen von</translation>
     </message>
     <message>
         <source>Weighed kg</source>
@@ -6797,6 +7711,14 @@
         <source>not said: ±%1</source>
         <translation>nicht genannt: ±%1</translation>
     </message>
+    <message>
+        <source>Note says</source>
+        <translation>Laut Schein</translation>
+    </message>
+    <message>
+        <source>Read from</source>
+        <translation>Gelesen von</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::DeskWindow</name>
@@ -6833,14 +7755,6 @@
         <translation>Rückgängig: %1   Strg+Z</translation>
     </message>
     <message>
-        <source>Print   Ctrl+P</source>
-        <translation>Drucken   Strg+P</translation>
-    </message>
-    <message>
-        <source>Settings   Ctrl+,</source>
-        <translation>Einstellungen   Strg+,</translation>
-    </message>
-    <message>
         <source>as %1, who worked here last</source>
         <translation>als %1, wer hier zuletzt arbeitete</translation>
     </message>
@@ -6859,6 +7773,14 @@
     <message>
         <source>%1: this screen takes no such file; certificates go to Papers, an opening balance to Start</source>
         <translation>%1: dieser Bildschirm nimmt keine solche Datei; Zeugnisse gehören zu Papiere, ein Anfangsbestand zu Start</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
     </message>
 </context>
 <context>
@@ -7026,6 +7948,14 @@
     <message>
         <source>, heat %1 %2</source>
         <translation>, Schmelze %1 %2</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>Its family tree stands here: every piece to one scale under the piece it came from, and where it is now.</source>
+        <translation>Hier steht der Stammbaum: jedes Stück in einem Maßstab unter dem Stück, aus dem es kam, und wo es jetzt ist.</translation>
     </message>
 </context>
 <context>
@@ -7409,6 +8339,14 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <source>every row is as it should be</source>
         <translation>jede Zeile ist, wie sie sein soll</translation>
     </message>
+    <message>
+        <source>Row %1: </source>
+        <translation>Zeile %1: </translation>
+    </message>
+    <message>
+        <source>nothing is wrong with it</source>
+        <translation>daran ist nichts falsch</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::PapersStation</name>
@@ -7712,12 +8650,9 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <source>%1 - in hand</source>
         <translation>%1 - gewählt</translation>
     </message>
-    <message numerus="yes">
-        <source>and %n more line(s)</source>
-        <translation>
-            <numerusform>und %n weitere Zeile</numerusform>
-            <numerusform>und %n weitere Zeilen</numerusform>
-        </translation>
+    <message>
+        <source>what it lacks</source>
+        <translation>was ihm fehlt</translation>
     </message>
 </context>
 <context>
@@ -7997,6 +8932,61 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     </message>
 </context>
 <context>
+    <name>heatkeep::PutAwayPage</name>
+    <message>
+        <source>scan or type the place</source>
+        <translation>Platz scannen oder tippen</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Einlagern</translation>
+    </message>
+    <message>
+        <source>Labels that wait</source>
+        <translation>Wartende Etiketten</translation>
+    </message>
+    <message>
+        <source>Where does %1 lie?</source>
+        <translation>Wo liegt %1?</translation>
+    </message>
+    <message>
+        <source>Where do these %1 bars lie?</source>
+        <translation>Wo liegen diese %1 Stangen?</translation>
+    </message>
+    <message>
+        <source>%1 x %2 %3 %4   heat %5   %6, %7</source>
+        <translation>%1 x %2 %3 %4   Schmelze %5   %6, %7</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>The place alone: all of them. A tag, then the place: that one.</source>
+        <translation>Nur der Platz: alle. Eine Kennung, dann der Platz: nur diese.</translation>
+    </message>
+    <message>
+        <source>%1: now its place</source>
+        <translation>%1: jetzt den Platz</translation>
+    </message>
+    <message>
+        <source>The strap is cut</source>
+        <translation>Das Band ist geschnitten</translation>
+    </message>
+    <message>
+        <source>Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.</source>
+        <translation>Ein Band zu schneiden löst, was unter Spannung steht, und Stangen rollen: erst verkeilen, am Ende stehen, nie in seiner Richtung.</translation>
+    </message>
+    <message>
+        <source>Strapped as %1: it goes as one. Cut the strap first where bars go to several places.</source>
+        <translation>Gebündelt als %1: geht als eines. Schneide zuerst das Band, wenn Stangen an mehrere Plätze gehen.</translation>
+    </message>
+</context>
+<context>
     <name>heatkeep::RackMapView</name>
     <message>
         <source>rack map</source>
@@ -8116,13 +9106,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <source>Nothing of ours is in the rack.</source>
         <translation>Nichts Eigenes im Regal.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n piece(s); Enter shows the papers, Ctrl+E keeps the table as CSV</source>
-        <translation>
-            <numerusform>%n Stück; Enter zeigt die Papiere, Strg+E speichert die Tabelle als CSV</numerusform>
-            <numerusform>%n Stück; Enter zeigt die Papiere, Strg+E speichert die Tabelle als CSV</numerusform>
-        </translation>
-    </message>
     <message>
         <source>DROPS ARE WORTH</source>
         <translation>WERT DER RESTSTÜCKE</translation>
@@ -8222,60 +9205,16 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <source>Days</source>
         <translation>Tage</translation>
     </message>
-</context>
-<context>
-    <name>heatkeep::PutAwayPage</name>
-    <message>
-        <source>scan or type the place</source>
-        <translation>Platz scannen oder tippen</translation>
+    <message numerus="yes">
+        <source>%n piece(s). Enter: papers. Ctrl+E: keep as CSV</source>
+        <translation>
+            <numerusform>%n Stück. Enter: Papiere. Strg+E: als CSV behalten</numerusform>
+            <numerusform>%n Stück. Enter: Papiere. Strg+E: als CSV behalten</numerusform>
+        </translation>
     </message>
     <message>
-        <source>place</source>
-        <translation>Platz</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>Einlagern</translation>
-    </message>
-    <message>
-        <source>Labels that wait</source>
-        <translation>Wartende Etiketten</translation>
-    </message>
-    <message>
-        <source>Where does %1 lie?</source>
-        <translation>Wo liegt %1?</translation>
-    </message>
-    <message>
-        <source>Where do these %1 bars lie?</source>
-        <translation>Wo liegen diese %1 Stangen?</translation>
-    </message>
-    <message>
-        <source>%1 x %2 %3 %4   heat %5   %6, %7</source>
-        <translation>%1 x %2 %3 %4   Schmelze %5   %6, %7</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>The place alone: all of them. A tag, then the place: that one.</source>
-        <translation>Nur der Platz: alle. Eine Kennung, dann der Platz: nur diese.</translation>
-    </message>
-    <message>
-        <source>%1: now its place</source>
-        <translation>%1: jetzt den Platz</translation>
-    </message>
-    <message>
-        <source>The strap is cut</source>
-        <translation>Das Band ist geschnitten</translation>
-    </message>
-    <message>
-        <source>Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.</source>
-        <translation>Ein Band zu schneiden löst, was unter Spannung steht, und Stangen rollen: erst verkeilen, am Ende stehen, nie in seiner Richtung.</translation>
-    </message>
-    <message>
-        <source>Strapped as %1: it goes as one. Cut the strap first where bars go to several places.</source>
-        <translation>Gebündelt als %1: geht als eines. Schneide zuerst das Band, wenn Stangen an mehrere Plätze gehen.</translation>
+        <source>Nothing of it lay unused for a year.</source>
+        <translation>Nichts davon lag ein Jahr lang ungenutzt.</translation>
     </message>
 </context>
 <context>
@@ -8299,22 +9238,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     <message>
         <source>Change this line</source>
         <translation>Position ändern</translation>
-    </message>
-    <message>
-        <source>scan or type the place</source>
-        <translation>Platz scannen oder tippen</translation>
-    </message>
-    <message>
-        <source>place</source>
-        <translation>Platz</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>Einlagern</translation>
-    </message>
-    <message>
-        <source>Labels that wait</source>
-        <translation>Wartende Etiketten</translation>
     </message>
     <message>
         <source>PHOTO</source>
@@ -8356,10 +9279,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>%1 x %2 %3, %4</translation>
     </message>
     <message>
-        <source>due %1</source>
-        <translation>fällig %1</translation>
-    </message>
-    <message>
         <source>Something not ordered</source>
         <translation>Etwas nicht Bestelltes</translation>
     </message>
@@ -8377,27 +9296,7 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     </message>
     <message>
         <source>Order %1, line %2: count it, read its heat</source>
-        <translation>Bestellung %1, Position %2: zählen, Schmelze lesen</translation>
-    </message>
-    <message>
-        <source>Where does %1 lie?</source>
-        <translation>Wo liegt %1?</translation>
-    </message>
-    <message>
-        <source>Where do these %1 bars lie?</source>
-        <translation>Wo liegen diese %1 Stangen?</translation>
-    </message>
-    <message>
-        <source>%1 x %2 %3 %4   heat %5   %6, %7</source>
-        <translation>%1 x %2 %3 %4   Schmelze %5   %6, %7</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <source>The place alone: all of them. A tag, then the place: that one.</source>
-        <translation>Nur der Platz: alle. Eine Kennung, dann der Platz: nur diese.</translation>
+        <translation>Bestellung %1, Pos. %2: zählen, Schmelze lesen</translation>
     </message>
     <message>
         <source>line %1 is read; F1 receives the whole note</source>
@@ -8410,10 +9309,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     <message>
         <source>the photo is kept with this line, and with its first bar when the note is received</source>
         <translation>das Foto bleibt bei dieser Position, und bei ihrer ersten Stange, sobald der Lieferschein gebucht ist</translation>
-    </message>
-    <message>
-        <source>%1: now its place</source>
-        <translation>%1: jetzt den Platz</translation>
     </message>
     <message>
         <source>%1 is a place: choose first what is put there, or scan its tag</source>
@@ -8515,20 +9410,12 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>Mehr</translation>
     </message>
     <message>
-        <source>The strap is cut</source>
-        <translation>Das Band ist geschnitten</translation>
-    </message>
-    <message>
-        <source>Cutting a strap lets go what is under tension and bars roll: chock first, stand at the end, never in line with it.</source>
-        <translation>Ein Band zu schneiden löst, was unter Spannung steht, und Stangen rollen: erst verkeilen, am Ende stehen, nie in seiner Richtung.</translation>
-    </message>
-    <message>
-        <source>Strapped as %1: it goes as one. Cut the strap first where bars go to several places.</source>
-        <translation>Gebündelt als %1: geht als eines. Schneide zuerst das Band, wenn Stangen an mehrere Plätze gehen.</translation>
-    </message>
-    <message>
         <source>measured with %1</source>
         <translation>gemessen mit %1</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>fällig</translation>
     </message>
 </context>
 <context>
@@ -8816,10 +9703,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     <message>
         <source>WHAT IS CUT</source>
         <translation>WAS GESÄGT WIRD</translation>
-    </message>
-    <message>
-        <source>MARK</source>
-        <translation>KENNZEICHEN</translation>
     </message>
     <message>
         <source>PAPERS</source>
@@ -9274,7 +10157,7 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     </message>
     <message>
         <source>Grades and their limits</source>
-        <translation>Werkstoffe und ihre Grenzwerte</translation>
+        <translation>Werkstoffe: mit ihren Grenzwerten</translation>
     </message>
     <message>
         <source>The shop: saws, places, mills, customers</source>

@@ -367,6 +367,13 @@
             <numerusform>%1 files, %2 are not what was filed or are gone</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>more than %1 bytes</source>
+        <translation>
+            <numerusform>more than %1 byte</numerusform>
+            <numerusform>more than %1 bytes</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
@@ -578,16 +585,6 @@
     </message>
 </context>
 <context>
-    <name>heatkeep::PlanPane</name>
-    <message numerus="yes">
-        <source>and %n more line(s)</source>
-        <translation>
-            <numerusform>and %n more line</numerusform>
-            <numerusform>and %n more lines</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>heatkeep::PlanStation</name>
     <message numerus="yes">
         <source>%n line(s), </source>
@@ -676,22 +673,19 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n piece(s); Enter shows the papers, Ctrl+E keeps the table as CSV</source>
-        <translation>
-            <numerusform>%n piece; Enter shows the papers, Ctrl+E keeps the table as CSV</numerusform>
-            <numerusform>%n pieces; Enter shows the papers, Ctrl+E keeps the table as CSV</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n piece(s) have no price</source>
         <translation>
             <numerusform>%n piece has no price</numerusform>
             <numerusform>%n pieces have no price</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>heatkeep::PutAwayPage</name>
+    <message numerus="yes">
+        <source>%n piece(s). Enter: papers. Ctrl+E: keep as CSV</source>
+        <translation>
+            <numerusform>%n piece. Enter: papers. Ctrl+E: keep as CSV</numerusform>
+            <numerusform>%n pieces. Enter: papers. Ctrl+E: keep as CSV</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::ReceivingStation</name>
