@@ -55,6 +55,16 @@ constexpr std::array kExamples{
     Example{"simulate", "--seed 3 --lines 1000 --policy plain --policy drops-first --out year"},
 };
 
+// An example behind a description ("free what has lapsed: heatkeep saw lapse") is said once, in the last lines of the help.
+void SetApart(CLI::App& app) {
+  const std::string about = app.get_description(), more = app.get_footer();
+  if (const std::size_t at = about.find(": heatkeep "); at != std::string::npos) {
+    app.description(about.substr(0, at));
+    app.footer("example: " + about.substr(at + 2) + (more.empty() ? "" : "\n" + more));
+  }
+  for (CLI::App* child : app.get_subcommands([](CLI::App*) { return true; })) SetApart(*child);
+}
+
 // A noun shows what its first command shows.
 std::string ShowByCommands(CLI::App& app) {
   std::string first;
@@ -80,6 +90,7 @@ void AddExamples(CLI::App& root) {
     const std::string rest = example.rest;
     app->footer("example: heatkeep " + std::string(example.command) + (rest.empty() ? "" : " " + rest));
   }
+  SetApart(root);
   ShowByCommands(root);
 }
 
