@@ -136,7 +136,7 @@ void AddSectionAndTag(CLI::App& root, Words& words) {
     };
   });
   CLI::App* tag = root.add_subcommand("tag", "tag numbers")->require_subcommand(1);
-  CLI::App* check = tag->add_subcommand("check", "is the check character right, and what does a scan say? heatkeep tag check A000001D");
+  CLI::App* check = tag->add_subcommand("check", "is the check character right, and what does a scan say?");
   auto text = Kept<std::string>();
   auto json = Kept<bool>();
   check->add_option("tag", *text, "the tag, or the whole string a scanner gives")->required();
@@ -359,7 +359,7 @@ void AddSawing(CLI::App& root, Words& words) {
   record->add_flag("--json", o->json, "as JSON");
   record->callback([&words, o] { words.work = [&words, o] { return RunCutRecord(words.Call(), *o); }; });
 
-  CLI::App* ship = root.add_subcommand("ship", "cut pieces leave: heatkeep ship ORDER/LINE=COUNT... --note N --customer C");
+  CLI::App* ship = root.add_subcommand("ship", "cut pieces leave");
   auto note = Kept<std::string>(), customer = Kept<std::string>();
   auto lines = Kept<std::vector<std::string>>();
   ship->add_option("lines", *lines, "ORDER/LINE=COUNT, or ORDER/LINE=COUNT=HEAT,HEAT where several heats leave")->required();

@@ -28,6 +28,8 @@ constexpr std::array kExamples{
     Example{"book restore", "/backup/bars-2026-03-02.tar --home /srv/bars"},
     Example{"book person add", "ilse --role clerk --role saw"},
     Example{"book person list", ""},
+    Example{"tag check", "A000001D"},
+    Example{"ship", "26-1184/10=4 26-1184/20=2 --note D-2041 --customer \"Drewe Conveyors\""},
     Example{"receive", "note-20418.xlsx --sheet Monday"},
     Example{"opening", "rack.csv --leave-out-bad"},
     Example{"certificate add", "documents.csv"},
