@@ -77,7 +77,7 @@ std::string WrongIn(const std::string& command, const CommandPage& root) {
       const std::string name = word.substr(0, word.find_first_of("=,;"));
       const auto own = takes(*at, name), everywhere = takes(root, name);
       if (own == at->options.end() && everywhere == root.options.end()) return name + " is no option of " + at->Typed();
-      if (own == at->options.end() && !everywhere->takes.empty()) words >> word;  // its value is no command
+      if (everywhere != root.options.end() && !everywhere->takes.empty()) words >> word;  // its value is no command
       continue;
     }
     if (at->commands.empty() || !std::islower(static_cast<unsigned char>(word[0]))) continue;
