@@ -46,7 +46,7 @@ TEST(Examples, OfEveryHelpAreOfThatCommandAndAreUnderstood) {
 
 TEST(Examples, AreNotSaidInTheDescription) {
   for (const CommandPage& page : All(AllCommands()))
-    EXPECT_EQ(page.about.find("heatkeep "), std::string::npos) << page.Typed() << ": " << page.about;
+    EXPECT_EQ(page.about.find(": heatkeep "), std::string::npos) << page.Typed() << ": " << page.about;
 }
 
 // Of a page: what stands between backquotes or is set off by four blanks, and begins with the program.

@@ -110,6 +110,7 @@ TEST_F(PlanCommand, WritesNoKeyThatThePageOfFilesDoesNotName) {
   options.rules = Put("rules.json", kRulesFileSample);
   options.buy = "6000mm=378.80,12000mm=750";
   options.price_of_one_heat = true;
+  options.seconds = 1;
   ASSERT_EQ(
       Plan(
           "tag,kind,section,grade,heat,length,count,ends,place\nB1,bar,round 80,42CrMo4,K3317,6000mm,2,,R1\nD1,drop,round 80,42CrMo4,M2208,1900,1,,R2\n"
