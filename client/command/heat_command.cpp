@@ -139,7 +139,7 @@ int RunHeatCheck(const HeatCheckOptions& options, std::ostream& out, std::ostrea
     options.json ? SayJson(checked, options, out) : SayWords(checked, options, out);
     return checked.overall == Overall::Conforms ? 0 : 1;
   } catch (const std::exception& e) {
-    err << e.what() << "\n";
+    err << "heatkeep: " << e.what() << "\n";
     return 2;
   }
 }
