@@ -14,7 +14,9 @@
 namespace heatkeep {
 namespace {
 
-std::runtime_error Refused(const std::string& path, const std::string& why) { return std::runtime_error(path + ": not written: " + why); }
+std::runtime_error Refused(const std::string& path, const std::string& why) {
+  return std::runtime_error(path + ": not written: " + why + "; expected a folder that is there, with room and leave to write");
+}
 
 void FlushToDisk(const std::string& path, const std::string& shown) {
   const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
@@ -29,7 +31,7 @@ void FlushToDisk(const std::string& path, const std::string& shown) {
 
 void WriteWholeFile(const std::string& path, const std::function<void(const std::string&)>& write) {
   static std::atomic<unsigned> count{0};
-  if (std::filesystem::is_directory(path)) throw Refused(path, "it is a folder; a file name is expected");
+  if (std::filesystem::is_directory(path)) throw std::runtime_error(path + ": not written: it is a folder; expected the name of a file");
   const std::string temporary = path + ".part-" + std::to_string(::getpid()) + "-" + std::to_string(count.fetch_add(1));
   try {
     write(temporary);

@@ -1,5 +1,5 @@
 // What is installed beside the programs and made from their words: the man pages and the completions of the shells.
-// usage: heatkeep-pages VERSION DATE FOLDER     fills FOLDER/man1 and FOLDER/completion; exit 0, or 2 and a message
+// usage: heatkeep-pages VERSION DATE FOLDER     fills FOLDER/man1, FOLDER/man5 and FOLDER/completion; exit 0, or 2 and a message
 #include <cstdio>
 #include <filesystem>
 #include <fstream>
@@ -8,6 +8,7 @@
 #include "client/app/desk_options.h"
 #include "client/command/command_line.h"
 #include "client/command/completion.h"
+#include "client/command/files_page.h"
 #include "client/command/man_page.h"
 
 namespace {
@@ -57,10 +58,12 @@ int main(int argc, char** argv) {
     const fs::path folder = argv[3];
     fs::remove_all(folder / "man1");
     fs::create_directories(folder / "man1");
+    fs::create_directories(folder / "man5");
     fs::create_directories(folder / "completion");
     const CommandPage root = AllCommands();
     WritePages(root, root, edition, folder / "man1");
     Write(folder / "man1/heatkeep-desk.1", DeskManPage(DeskOptions(), edition));
+    Write(folder / "man5/heatkeep-files.5", FilesManPage(edition));
     Write(folder / "completion/heatkeep", BashCompletion(root));
     Write(folder / "completion/_heatkeep", ZshCompletion(root));
     return 0;

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cerrno>
 #include <charconv>
+#include <cstring>
 #include <numeric>
 #include <sstream>
 #include <system_error>
@@ -155,7 +156,8 @@ BackupWriter::BackupWriter(const std::filesystem::path& file)
   fd_ = open(part_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0600);
   if (fd_ < 0 && errno == EEXIST)
     throw Bad(part_.string() + " is there: another backup to this name is being made, or was broken off; expected it gone");
-  if (fd_ < 0) throw std::system_error(errno, std::generic_category(), part_.string() + " cannot be written");
+  if (fd_ < 0)
+    throw Bad(part_.string() + " cannot be written: " + std::strerror(errno) + "; expected a folder that is there, with leave to write");
   try {
     Put(std::string(static_cast<std::size_t>(kBlock), '\0'));  // its header, once the length is known
   } catch (...) {
@@ -228,7 +230,9 @@ BackupReader::BackupReader(const std::filesystem::path& file) : file_(file) {
     };
     const std::string cut = file.string() + " was cut off: it ends before its manifest; expected a whole backup";
     const std::int64_t dump = LengthSaid(block(0, kBlock), kDump);
-    if (dump < 0 && info.st_size < kBlock) throw Bad(file.string() + " is no backup of a book, or was cut off at its beginning");
+    if (dump < 0 && info.st_size < kBlock)
+      throw Bad(file.string() +
+                " is no backup of a book, or was cut off at its beginning; expected a file that `heatkeep book backup` made");
     if (dump < 0) throw Bad(file.string() + " is no backup of a book; expected a file that `heatkeep book backup` made");
     const std::int64_t behind = kBlock + Filled(dump);
     if (dump > info.st_size || info.st_size < behind + kBlock) throw Bad(cut);

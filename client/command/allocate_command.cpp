@@ -4,6 +4,7 @@
 #include <ostream>
 #include <stdexcept>
 
+#include "client/command/counted.h"
 #include "client/command/extras_words.h"
 #include "client/command/known_names.h"
 #include "client/command/plan_json.h"
@@ -211,7 +212,7 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
 int RunPlanCancel(const BookCall& call, std::int64_t plan, const std::string& reason) {
   return WithBook(call, [&](Connection& connection) {
     const Json answer = Deeds(connection).CancelPlan(NewRequest(), plan, reason);
-    call.out << "plan " << plan << " is cancelled, " << answer["released"] << " pieces are free again\n";
+    call.out << "plan " << plan << " is cancelled, " << Counted(answer["released"].get<int>(), "piece") << " free again\n";
     return 0;
   });
 }

@@ -6,6 +6,7 @@
 #include "client/book/backup.h"
 #include "client/book/restore.h"
 #include "client/command/book_command.h"
+#include "client/command/counted.h"
 #include "client/command/work_watch.h"
 #include "schema/terms/number_text.h"
 
@@ -27,7 +28,7 @@ Json FactsJson(const BackupOptions& options, const BackupFacts& facts) {
 
 void SayFacts(std::ostream& out, const BackupFacts& facts) {
   out << "the book as of " << facts.made_at << ", version " << facts.schema << ", " << WriteWhole(facts.happenings, true) << " happenings, "
-      << facts.persons.size() << " persons\n"
+      << Counted(facts.persons.size(), "person") << "\n"
       << "its digest  " << facts.digest << '\n';
 }
 

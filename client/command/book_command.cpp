@@ -25,6 +25,7 @@ struct Call {
   BookLocation where;
   std::istream& in;
   std::ostream& out;
+  std::ostream& err;
 };
 
 PrivateCluster RequireOwn(const Call& call) {
@@ -114,7 +115,14 @@ int Verify(Call& call) {
   Connection session = OpenBook(call.where);
   nlohmann::ordered_json checks = nlohmann::ordered_json::array();
   bool all_well = true;
-  for (const CheckRow& c : VerifyBook(session, call.command.only_new)) {
+  std::vector<CheckRow> rows;
+  try {
+    rows = VerifyBook(session, call.command.only_new);
+  } catch (const DbError& error) {
+    if (error.kind != DbError::Kind::Forbidden) throw;
+    return ExplainForbidden(error, RolesThatMay(session, DoorOf(error)), call.err);
+  }
+  for (const CheckRow& c : rows) {
     all_well = all_well && c.ok;
     if (call.command.json) checks.push_back({{"check", c.check}, {"ok", c.ok}, {"detail", c.detail}});
     else call.out << (c.ok ? "ok     " : "WRONG  ") << c.check << (c.detail.empty() ? "" : ": " + c.detail) << '\n';
@@ -212,7 +220,7 @@ int RunBook(BookDeed deed, const BookCommand& command, std::istream& in, std::os
     BookChoice where = command.where;
     // The watcher is told its home by the environment, and must not be led to a server by the rest of it.
     if (deed == BookDeed::Watch && where.home.empty()) where.home = HomeFolder().string();
-    Call call{command, FindBook(where), in, out};
+    Call call{command, FindBook(where), in, out, err};
     return DeedOf(deed)(call);
   } catch (const std::exception& error) { return ExplainBookFailure(error, err); }
 }

@@ -142,7 +142,7 @@ DocumentRecord MeantDocument(Connection& connection, const CertificateChoice& ch
   if (found.empty())
     throw BadText(
         "no document " + Quoted(choice.number) + (choice.version > 0 ? " version " + std::to_string(choice.version) : "") + " is filed",
-        "the number of a filed document");
+        "the number of a filed document (`heatkeep papers list` names them)");
   throw BadText("several documents have the number " + Quoted(choice.number), "--issuer " + issuers);
 }
 

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/command/receive_command.h"
 #include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"
@@ -116,18 +117,19 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
           : deed == CertificateDeed::File                        ? stock.FilePapers(request, document)
                                                                  : stock.ReplaceDocument(request, document);
       if (deed == CertificateDeed::Replace)
-        call.out << part << ", version " << answer["version"] << ": went with " << answer["pieces"].size() << " pieces, "
-                 << answer["shipments"].size() + answer["sold"].size() << " shipments\n";
+        call.out << part << ", version " << answer["version"] << ": went with " << Counted(answer["pieces"].size(), "piece") << ", "
+                 << Counted(answer["shipments"].size() + answer["sold"].size(), "shipment") << "\n";
       (answer.contains("again") ? again : filed) += 1;
       unjudged += answer.contains("warning") && !answer["warning"].is_null() ? 1U : 0U;
       lots += document["lots"].size();
     }
     whole.Commit();
     if (unjudged > 0)
-      call.err << "heatkeep: " << unjudged << " documents have tests that no limit is known of; `heatkeep certificate check` says which\n";
-    if (again > 0) call.out << again << " documents were filed before from this file: nothing was added\n";
+      call.err << "heatkeep: "
+               << "no limit is known of tests of " << Counted(unjudged, "document") << "; `heatkeep certificate check` says which\n";
+    if (again > 0) call.out << Counted(again, "document") << " filed before from this file: nothing was added\n";
     else
-      call.out << filed << " documents filed for " << lots << " lots"
+      call.out << Counted(filed, "document") << " filed for " << Counted(lots, "lot")
                << (deed == CertificateDeed::File ? "; they wait until quality accepts them" : "") << '\n';
     return 0;
   });

@@ -96,7 +96,7 @@ void AddBook(CLI::App& root, Words& words) {
                           bool reads) {
     CLI::App* app = book->add_subcommand(name, help);
     auto options = Kept<BackupOptions>();
-    app->add_option("file", options->file, file)->required();
+    app->add_option("file", options->file, file)->required()->type_name("FILE(tar)");
     app->add_flag("--json", options->json, "as JSON");
     if (reads) app->add_flag("--check", options->check, "only read the file through and say what is in it");
     app->callback([&words, options, run] { words.work = [&words, options, run] { return run(words.Call(), *options); }; });
@@ -136,7 +136,7 @@ void AddSectionAndTag(CLI::App& root, Words& words) {
     };
   });
   CLI::App* tag = root.add_subcommand("tag", "tag numbers")->require_subcommand(1);
-  CLI::App* check = tag->add_subcommand("check", "is the check character right, and what does a scan say? heatkeep tag check A000001D");
+  CLI::App* check = tag->add_subcommand("check", "is the check character right, and what does a scan say?");
   auto text = Kept<std::string>();
   auto json = Kept<bool>();
   check->add_option("tag", *text, "the tag, or the whole string a scanner gives")->required();
@@ -265,8 +265,8 @@ void AddAllocate(CLI::App& root, Words& words) {
       ->allow_extra_args(false);
   allocate->add_flag("--bundled", o->bundled, "bars are cut in bundles (their grip)");
   allocate->add_option("--aim", o->aim, "what is best (`heatkeep plan --help` says each)")->capture_default_str()->check(OneOf(AimWords()));
-  allocate->add_option("--seconds", o->seconds, "at most")->capture_default_str()->check(CLI::PositiveNumber);
-  allocate->add_option("--threads", o->threads, "how many work on it")->capture_default_str()->check(CLI::Range(1, 256));
+  allocate->add_option("--seconds", o->seconds, "longest search")->capture_default_str()->check(Between(0.001, 86'400));
+  allocate->add_option("--threads", o->threads, "how many work on it")->capture_default_str()->check(Between(1, 256));
   allocate->add_option("--seed", o->seed, "the same seed, the same plan")->capture_default_str();
   allocate->add_flag("--dry", o->dry, "show the plan, promise nothing");
   allocate->add_flag("--json", o->json, "as JSON");
@@ -318,7 +318,7 @@ void AddReplan(CLI::App& root, Words& words) {
   each("--bad", o->bad, "a tag not to be cut: it goes to quarantine");
   each("--unreadable", o->unreadable, "a tag whose mark cannot be read: it goes to quarantine");
   replan->add_option("--reason", o->reason, "what happened");
-  replan->add_option("--seconds", o->seconds, "at most")->capture_default_str()->check(CLI::PositiveNumber);
+  replan->add_option("--seconds", o->seconds, "longest search")->capture_default_str()->check(Between(0.001, 86'400));
   replan->add_flag("--dry", o->dry, "show what would change, change nothing");
   replan->add_flag("--json", o->json, "as JSON");
   replan->callback([&words, o] { words.work = [&words, o] { return RunReplan(words.Call(), *o); }; });
@@ -328,9 +328,9 @@ void AddSawing(CLI::App& root, Words& words) {
   CLI::App* pull = root.add_subcommand("pull", "fetch a promised piece to the saw");
   auto tag = Kept<std::string>(), saw = Kept<std::string>();
   auto plan = Kept<std::int64_t>();
-  pull->add_option("tag", *tag)->required();
-  pull->add_option("--saw", *saw)->required();
-  pull->add_option("--plan", *plan)->required();
+  pull->add_option("tag", *tag, "the tag")->required();
+  pull->add_option("--saw", *saw, "which saw")->required();
+  pull->add_option("--plan", *plan, "the plan that it is promised to")->required();
   auto heat_read = Kept<std::string>();
   pull->add_option("--heat-read", *heat_read, "the last 4 characters of the heat as read from the metal");
   pull->callback([&words, tag, saw, plan, heat_read] {
@@ -342,10 +342,8 @@ void AddSawing(CLI::App& root, Words& words) {
   auto o = Kept<CutOptions>();
   record->add_option("--plan", o->plan, "the plan's number")->required();
   record->add_option("--tag", o->tag, "only this piece, by itself; with --bundle the bar of it that differs");
-  record
-      ->add_option("--bundle", o->bundle,
-                   "only this bundle of the sheet: heatkeep cut record --plan 1 --bundle 1 --tag A000001D --rest 248")
-      ->check(CLI::PositiveNumber);
+  record->add_option("--bundle", o->bundle, "only this bundle of the sheet: --bundle 1 --tag A000001D --rest 248")
+      ->check(Between(1, 1'000'000));
   record->add_option("--done", o->done, "ORDER/LINE=COUNT good pieces, where they differ; may be given several times")
       ->allow_extra_args(false);
   record
@@ -361,12 +359,12 @@ void AddSawing(CLI::App& root, Words& words) {
   record->add_flag("--json", o->json, "as JSON");
   record->callback([&words, o] { words.work = [&words, o] { return RunCutRecord(words.Call(), *o); }; });
 
-  CLI::App* ship = root.add_subcommand("ship", "cut pieces leave: heatkeep ship ORDER/LINE=COUNT... --note N --customer C");
+  CLI::App* ship = root.add_subcommand("ship", "cut pieces leave");
   auto note = Kept<std::string>(), customer = Kept<std::string>();
   auto lines = Kept<std::vector<std::string>>();
   ship->add_option("lines", *lines, "ORDER/LINE=COUNT, or ORDER/LINE=COUNT=HEAT,HEAT where several heats leave")->required();
   ship->add_option("--note", *note, "delivery note")->required();
-  ship->add_option("--customer", *customer)->required();
+  ship->add_option("--customer", *customer, "who gets them")->required();
   auto true_at = Kept<std::string>(), device = Kept<std::string>();
   ship->add_option("--true-at", *true_at, "when they really left, if earlier: 2026-03-04T22:15");
   ship->add_option("--device", *device, "where it is entered");
@@ -392,12 +390,12 @@ void AddSimulate(CLI::App& root, Words& words) {
   CLI::App* simulate = root.add_subcommand("simulate", "a seeded year in the rack: how much metal each policy buys");
   auto o = Kept<SimulateOptions>();
   simulate->add_option("--seed", o->seed, "same seed, same shop and lists")->capture_default_str();
-  simulate->add_option("--lines", o->lines, "cut lines in the year")->capture_default_str();
-  simulate->add_option("--groups", o->groups, "sections and grades")->capture_default_str();
-  simulate->add_option("--days", o->days, "working days")->capture_default_str();
+  simulate->add_option("--lines", o->lines, "cut lines in the year")->capture_default_str()->check(Between(1, 1'000'000));
+  simulate->add_option("--groups", o->groups, "sections and grades")->capture_default_str()->check(Between(1, 200));
+  simulate->add_option("--days", o->days, "working days")->capture_default_str()->check(Between(1, 5000));
   simulate->add_option("--policy", o->policies, "several; none: all")
       ->check(OneOf({"new-bar", "from-memory", "plain", "drops-first", "least-money"}));
-  simulate->add_option("--threads", o->threads)->capture_default_str();
+  simulate->add_option("--threads", o->threads, "how many work on it")->capture_default_str()->check(Between(1, 64));
   simulate->add_option("--iterations", o->iterations, "budget of one plan")->capture_default_str();
   simulate->add_option("--out", o->out, "for the pictures (SVG and PNG)")->type_name(kFolder);
   simulate->add_flag("--json", o->json, "as JSON, every day");
@@ -412,12 +410,6 @@ void AddAll(CLI::App& root, Words& words) {
   root.add_option("--book", words.where.book, "a book on a server: connection string or service name (else one's own)");
   root.add_option("--person", words.where.person, "the login (else the account's name)");
   root.add_option("--home", words.where.home, "folder of a book of one's own")->type_name(kFolder);
-  root.footer(
-      "example: heatkeep opening rack.csv\n"
-      "         heatkeep cutlist add monday.csv --name monday\n"
-      "         heatkeep allocate monday --saw 1\n"
-      "         heatkeep report sheet 1 --to sheet.pdf\n"
-      "`heatkeep COMMAND --help` says what a command takes, with an example.");
   AddBook(root, words);
   AddSectionAndTag(root, words);
   AddHeat(root, words);
@@ -435,6 +427,12 @@ void AddAll(CLI::App& root, Words& words) {
   AddStockSide(root, words);
   AddLabelPrint(root, words.Registers());
   AddSimulate(root, words);
+  root.footer(
+      "example: heatkeep opening rack.csv\n"
+      "         heatkeep cutlist add monday.csv --name monday\n"
+      "         heatkeep allocate monday --saw 1\n"
+      "         heatkeep report sheet 1 --to sheet.pdf\n"
+      "`heatkeep COMMAND --help` says what a command takes, with an example.");
   AddExamples(root);
 }
 
@@ -449,6 +447,18 @@ CommandPage AllCommands() {
   CLI::App root(kAbout, "heatkeep");
   AddAll(root, words);
   return PageOf(root);
+}
+
+std::string WrongWords(const std::vector<std::string>& words) {
+  std::istringstream in;
+  std::ostringstream nowhere, wrong;
+  Words read{in, nowhere, nowhere, {}, {}};
+  CLI::App root(kAbout, "heatkeep");
+  AddAll(root, read);
+  try {
+    root.parse(std::vector<std::string>(words.rbegin(), words.rend()));  // it takes them from behind
+  } catch (const CLI::ParseError& error) { SayWordError(root, error, words, wrong); }
+  return wrong.str();
 }
 
 int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ostream& out, std::ostream& err) {

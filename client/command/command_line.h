@@ -2,6 +2,8 @@
 #pragma once
 
 #include <iosfwd>
+#include <string>
+#include <vector>
 
 #include "client/command/command_page.h"
 
@@ -12,5 +14,8 @@ int RunCommandLine(int argc, const char* const* argv, std::istream& in, std::ost
 
 // Every command and option that RunCommandLine reads.
 CommandPage AllCommands();
+
+// What RunCommandLine would say against these words (without the program's name), before anything is done; empty where they are understood.
+std::string WrongWords(const std::vector<std::string>& words);
 
 }  // namespace heatkeep::command

@@ -59,10 +59,6 @@ CommandPage PageOf(const CLI::App& app, std::vector<std::string> words) {
   CommandPage page;
   page.words = std::move(words);
   page.about = app.get_description();
-  if (const std::size_t at = page.about.find(": heatkeep "); at != std::string::npos) {
-    page.examples.push_back(page.about.substr(at + 2));
-    page.about.resize(at);
-  }
   AddFooter(page, app.get_footer());
   for (const CLI::Option* option : app.get_options()) page.options.push_back(OptionOf(*option));
   for (const CLI::App* child : app.get_subcommands([](const CLI::App* one) { return !one->get_group().empty(); })) {

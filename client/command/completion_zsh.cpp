@@ -42,8 +42,9 @@ std::string Specification(const OptionPage& option) {
   std::string specs;
   std::vector<std::string> names = option.others;
   names.push_back(option.name);
-  for (const std::string& name : names)
-    specs += " \\\n    '" + std::string(option.many ? "*" : "") + name + "[" + Said(option.help) + "]" + value + "'";
+  for (const std::string& name : names)  // "--name=": its value behind a blank or an equals sign
+    specs += " \\\n    '" + std::string(option.many ? "*" : "") + name + (name.starts_with("--") && !value.empty() ? "=" : "") + "[" +
+        Said(option.help) + "]" + value + "'";
   return specs;
 }
 

@@ -5,6 +5,7 @@
 #include <ostream>
 
 #include "client/command/book_command.h"
+#include "client/command/counted.h"
 #include "client/gateway/cut_body.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
@@ -171,7 +172,8 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
       if (!fetched && Refused(call.err, saw_deeds.MakeUpBundle(NewRequest(), made))) return false;
       answers.push_back(saw_deeds.RecordBundle(NewRequest(), body));
       if (options.json) return true;
-      call.out << "bundle " << bars.front()->bundle_no << ": " << bars.size() << " bars in " << answers.back()["strokes"] << " strokes\n";
+      call.out << "bundle " << bars.front()->bundle_no << ": " << bars.size() << " bars in "
+               << Counted(answers.back()["strokes"].get<int>(), "stroke") << "\n";
       for (const SheetBlock* bar : bars)
         for (const Json& answer : answers.back()["bars"])
           if (answer["tag"] == bar->tag) SayCut(call.out, *bar, cuts.at(bar->tag), answer);

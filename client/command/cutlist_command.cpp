@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
@@ -76,8 +77,8 @@ int RunCutListList(const BookCall& call, bool json) {
                         {"open", l.open},
                         {"due", l.due}});
       else
-        call.out << l.name << ": " << l.lines << " lines, " << l.pieces << " pieces, " << l.cut << " cut, " << l.planned << " planned, "
-                 << l.open << " open" << (l.due.empty() ? "" : ", first due " + l.due) << '\n';
+        call.out << l.name << ": " << Counted(l.lines, "line") << ", " << Counted(l.pieces, "piece") << ", " << l.cut << " cut, "
+                 << l.planned << " planned, " << l.open << " open" << (l.due.empty() ? "" : ", first due " + l.due) << '\n';
     }
     if (json) call.out << rows.dump(2) << '\n';
     else if (lists.empty()) call.out << "no cut lists yet; `heatkeep cutlist add FILE` brings one in\n";

@@ -60,8 +60,13 @@ std::string Filled(const std::string& says, const Json& answer) {
     const std::size_t open = says.find('{', at), close = says.find('}', open == std::string::npos ? at : open);
     if (open == std::string::npos) return text + says.substr(at);
     const std::string key = says.substr(open + 1, close - open - 1);
-    text += says.substr(at, open - at) + InWords(key, answer.value(key, Json()));
+    const Json value = answer.value(key, Json());
+    text += says.substr(at, open - at) + InWords(key, value);
     at = close + 1;
+    if (value != 1 || says.compare(at, 1, " ") != 0) continue;  // "1 pieces" is "1 piece"; "is", "was" and "has" stay
+    const std::size_t end = std::min(says.find_first_not_of("abcdefghijklmnopqrstuvwxyz", at + 1), says.size());
+    text += says.substr(at, end - at - (end - at > 4 && says[end - 1] == 's' ? 1 : 0));
+    at = end;
   }
   return text;
 }
@@ -160,7 +165,8 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed) {
           return 0;
         }
         for (const DeedWord& w : deed.words)
-          if (deed.preview && w.required && !body.contains(w.key)) throw BadText(w.name + " is missing", w.help);
+          if (deed.preview && w.required && !body.contains(w.key))
+            throw BadText(w.name + " is missing", w.help + ", or --preview to see what it would stop");
         if (body.is_object() && !said->true_at.empty()) body["true_at"] = ReadIsoDateOrTime(said->true_at);
         if (body.is_object() && !said->device.empty()) body["device"] = said->device;
         StockDeeds deeds(connection);
@@ -192,7 +198,7 @@ void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
       return WithBook(call, [&](Connection& connection) {
         const Json rows = ReadRows(connection, list.view, list.order, only->empty() ? "" : list.only, *only);
         if (*json) call.out << rows.dump(2) << '\n';
-        else if (rows.empty()) call.out << "none\n";
+        else if (rows.empty()) call.out << "none" << (only->empty() ? "" : " of " + Quoted(*only) + "; without it all are listed") << '\n';
         if (*json) return 0;
         const bool money = std::any_of(list.columns.begin(), list.columns.end(), IsMoney);
         const std::string currency = money ? ReadCurrency(connection) : "";

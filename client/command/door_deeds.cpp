@@ -1,7 +1,20 @@
 // At the door and about papers: what is expected, what came otherwise, what is awaited.
 #include "client/command/deed_command.h"
+#include "client/command/option_text.h"
+#include "schema/terms/grade_limit.h"
 
 namespace heatkeep::command {
+namespace {
+
+// What was typed for `key`, as the book takes a limit: with the figures it is printed with.
+void PutBound(Json& row, const std::string& key) {
+  if (!row.contains(key)) return;
+  const Bound bound = ReadOption("--" + key, row[key].get<std::string>(), [](const std::string& words) { return ReadBound(words); });
+  row[key] = bound.millionths;
+  row[key + "_places"] = bound.places;
+}
+
+}  // namespace
 
 void AddDoorDeeds(CLI::App& root, const Later& later) {
   CLI::App& expected = Noun(root, "expected", "what is ordered and not here yet");
@@ -99,7 +112,7 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
             {"heat", "heat", "the heat"},
             {"--on", "chase_on", "the day", WordKind::Date},
             {"--words", "words", "who was asked"}},
-           "{lots} lots are asked for again on {chase_on}"});
+           "asked for again on {chase_on}: {lots} lots"});
   AddDeed(papers, later,
           {"accept",
            "accept a document the clerk has filed",
@@ -109,16 +122,20 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
            "document {number} is accepted for {lots} lots"});
   AddDeed(papers, later,
           {"limit",
-           "what an analysis of a grade must keep to, in hundredths of a per cent of a per cent (0.030 % = 30000)",
-           "1.4404 C --most 30000 --source \"EN 10088-3\"",
+           "what an analysis of a grade must keep to; many at once by `heatkeep grades limits`",
+           "1.4404 C --most 0.030 --source \"EN 10088-3\"",
            &StockDeeds::DefineLimits,
            {{"grade", "grade", "the grade"},
             {"element", "element", "C, Cr, ..."},
-            {"--least", "least", "at least", WordKind::Count, false},
-            {"--most", "most", "at most", WordKind::Count, false},
+            {"--least", "least", "at least, mass % with the figures it is printed with", WordKind::Text, false},
+            {"--most", "most", "at most, mass % with the figures it is printed with", WordKind::Text, false},
             {"--source", "source", "where that is said"}},
            "{added} limits added",
-           [](Json body) { return Json::array({std::move(body)}); }});
+           [](Json row) {
+             PutBound(row, "least");
+             PutBound(row, "most");
+             return Json::array({std::move(row)});
+           }});
   AddList(papers, later,
           {"awaited",
            "lots that wait, first to be chased first",

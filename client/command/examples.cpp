@@ -28,6 +28,8 @@ constexpr std::array kExamples{
     Example{"book restore", "/backup/bars-2026-03-02.tar --home /srv/bars"},
     Example{"book person add", "ilse --role clerk --role saw"},
     Example{"book person list", ""},
+    Example{"tag check", "A000001D"},
+    Example{"ship", "26-1184/10=4 26-1184/20=2 --note D-2041 --customer \"Drewe Conveyors\""},
     Example{"receive", "note-20418.xlsx --sheet Monday"},
     Example{"opening", "rack.csv --leave-out-bad"},
     Example{"certificate add", "documents.csv"},
@@ -55,6 +57,16 @@ constexpr std::array kExamples{
     Example{"simulate", "--seed 3 --lines 1000 --policy plain --policy drops-first --out year"},
 };
 
+// An example behind a description ("free what has lapsed: heatkeep saw lapse") is said once, in the last lines of the help.
+void SetApart(CLI::App& app) {
+  const std::string about = app.get_description(), more = app.get_footer();
+  if (const std::size_t at = about.find(": heatkeep "); at != std::string::npos) {
+    app.description(about.substr(0, at));
+    app.footer("example: " + about.substr(at + 2) + (more.empty() ? "" : "\n" + more));
+  }
+  for (CLI::App* child : app.get_subcommands([](CLI::App*) { return true; })) SetApart(*child);
+}
+
 // A noun shows what its first command shows.
 std::string ShowByCommands(CLI::App& app) {
   std::string first;
@@ -80,6 +92,7 @@ void AddExamples(CLI::App& root) {
     const std::string rest = example.rest;
     app->footer("example: heatkeep " + std::string(example.command) + (rest.empty() ? "" : " " + rest));
   }
+  SetApart(root);
   ShowByCommands(root);
 }
 

@@ -5,6 +5,7 @@
 #include <ostream>
 
 #include "client/allocator/eligible.h"
+#include "client/command/option_text.h"
 #include "client/planning/watched_search.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/number_text.h"
@@ -181,9 +182,7 @@ void SayEnd(const Plan& plan, std::ostream& out) {
 }
 
 FineMoney ReadAmount(const std::string& option, const std::string& text) {
-  try {
-    return {ReadScaled(text, 2) * 1'000'000};
-  } catch (const BadText& e) { throw BadText(option + ": " + e.Wrong(), e.Expected()); }
+  return {ReadOption(option, text, [](const std::string& words) { return ReadScaled(words, 2); }) * 1'000'000};
 }
 
 std::vector<Offer> ReadOffers(const std::string& text) {
@@ -193,9 +192,7 @@ std::vector<Offer> ReadOffers(const std::string& text) {
     const std::string part = text.substr(from, comma - from);
     const std::size_t equal = part.find('=');
     Offer offer;
-    try {
-      offer.length = ReadLength(part.substr(0, equal));
-    } catch (const BadText& e) { throw BadText("--buy: " + e.Wrong(), e.Expected()); }
+    offer.length = ReadOption("--buy", part.substr(0, equal), [](const std::string& words) { return ReadLength(words); });
     if (offer.length.nm == 0) throw BadText("--buy: a length is nothing", "a length above 0");
     if (equal != std::string::npos) offer.price = ReadAmount("--buy", part.substr(equal + 1));
     offers.push_back(offer);

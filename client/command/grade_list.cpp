@@ -2,6 +2,7 @@
 
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/command/limit_rows.h"
 #include "client/command/receive_command.h"
 #include "client/command/reference_files.h"
@@ -42,7 +43,7 @@ int AddLimits(Connection& connection) {
 
 int RunGradesLimits(const BookCall& call) {
   return WithBook(call, [&](Connection& connection) {
-    call.out << AddLimits(connection) << " limits added\n";
+    call.out << Counted(AddLimits(connection), "limit") << " added\n";
     return 0;
   });
 }

@@ -3,6 +3,7 @@
 #include <ostream>
 
 #include "client/command/heat_lines.h"
+#include "client/command/option_text.h"
 #include "client/command/reference_files.h"
 #include "client/papers/analysis_text.h"
 #include "client/papers/mechanical.h"
@@ -25,13 +26,12 @@ struct Checked {
 };
 
 std::int64_t TestNumber(const std::string& name, const std::string& text) {
-  try {
-    if (text.find(',') != std::string::npos) throw BadText("a comma in " + Quoted(text), "a decimal point, as 12.5");
-    const std::int64_t read = ReadScaled(text, 6);
-    const std::int64_t most = name == "A" ? 100 : 10'000;
-    if (read > most * 1'000'000) throw BadText(Quoted(text) + " is too large", "at most " + std::to_string(most));
+  return ReadOption(name, text, [most = name == "A" ? std::int64_t{100} : std::int64_t{10'000}](const std::string& words) {
+    if (words.find(',') != std::string::npos) throw BadText("a comma in " + Quoted(words), "a decimal point, as 12.5");
+    const std::int64_t read = ReadScaled(words, 6);
+    if (read > most * 1'000'000) throw BadText(Quoted(words) + " is too large", "at most " + std::to_string(most));
     return read;
-  } catch (const BadText& e) { throw BadText(name + ": " + e.Wrong(), e.Expected()); }
+  });
 }
 
 papers::TestQuestion Tests(const HeatCheckOptions& o, const papers::Question& q) {
@@ -139,7 +139,7 @@ int RunHeatCheck(const HeatCheckOptions& options, std::ostream& out, std::ostrea
     options.json ? SayJson(checked, options, out) : SayWords(checked, options, out);
     return checked.overall == Overall::Conforms ? 0 : 1;
   } catch (const std::exception& e) {
-    err << e.what() << "\n";
+    err << "heatkeep: " << e.what() << "\n";
     return 2;
   }
 }

@@ -3,6 +3,7 @@
 #include <memory>
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/command/limit_rows.h"
 #include "client/command/receive_command.h"
 #include "client/command/table_words.h"
@@ -19,7 +20,7 @@ int RunLimits(const BookCall& call, const TableFile& file) {
     const LimitTable table = ReadLimitTable(bytes, file);
     if (!table.problems.empty()) return RefuseFile(call.err, table.problems);
     const Json answer = Deeds(connection).DefineLimits(RequestOfFile(connection, "limits", file.Part(), bytes), table.rows);
-    call.out << (answer.contains("again") ? 0 : answer["added"].get<int>()) << " limits added\n";
+    call.out << Counted(answer.contains("again") ? 0 : answer["added"].get<int>(), "limit") << " added\n";
     return 0;
   });
 }
@@ -36,8 +37,8 @@ int RunCorrection(const BookCall& call, const TableFile& file, const std::string
       call.out << "these limits were replaced before from this file, for this reason: nothing was changed\n";
       return 0;
     }
-    call.out << answer["replaced"] << " limits replaced by " << answer["added"] << "; " << answer["documents"]
-             << " documents were accepted under them: heatkeep grades look-again\n";
+    call.out << Counted(answer["replaced"].get<int>(), "limit") << " replaced by " << answer["added"]
+             << "; accepted under them: " << Counted(answer["documents"].get<int>(), "document") << " (`heatkeep grades look-again`)\n";
     return 0;
   });
 }
@@ -79,7 +80,7 @@ void AddLimitWords(CLI::App& root, const Later& later) {
             {"--over", "over_nm", "sizes above this", WordKind::Length, false},
             {"--upto", "upto_nm", "up to and with this", WordKind::Length, false},
             {"--reason", "reason", "how it is known"}},
-           "{replaced} limits are withdrawn; {documents} documents were accepted under them",
+           "{replaced} limits withdrawn; accepted under them: {documents} documents",
            [](Json row) {
              Json body{{"reason", row["reason"]}};
              row.erase("reason");

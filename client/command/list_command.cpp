@@ -4,6 +4,7 @@
 
 #include "client/command/known_names.h"
 #include "client/command/list_specs.h"
+#include "client/command/option_values.h"
 #include "client/command/paper_files.h"
 #include "client/command/work_watch.h"
 #include "client/gateway/read_rows.h"
@@ -103,7 +104,7 @@ void AddLists(CLI::App& report, const Later& later) {
       if (option == "section") app->add_option("--section", choice->section, "only this section: round 80");
       if (option == "place") app->add_option("place", choice->place, "the place")->required();
       if (option == "days")
-        app->add_option("--days", choice->days, "for how long nobody worked on it")->capture_default_str()->check(CLI::Range(1, 100'000));
+        app->add_option("--days", choice->days, "for how long nobody worked on it")->capture_default_str()->check(Between(1, 100'000));
       if (option == "from") app->add_option("--from", choice->from, "the first month: 2026-01");
       if (option == "by-section") app->add_flag("--by-section", choice->by_section, "each section and grade by itself");
       if (option == "pieces") app->add_flag("--pieces", choice->pieces, "each piece by itself, drawn to scale");

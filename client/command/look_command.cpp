@@ -17,6 +17,15 @@ using intake::Look;
 
 std::string DelimiterWord(char delimiter) { return delimiter == '\t' ? "tab" : std::string(1, delimiter); }
 
+const char* PartedBy(char delimiter) {
+  switch (delimiter) {
+    case ',': return "commas";
+    case ';': return "semicolons";
+    case '\t': return "tabs";
+    default: return "upright strokes";
+  }
+}
+
 Json ProblemsJson(const std::vector<intake::FileProblem>& problems) {
   Json list = Json::array();
   for (const intake::FileProblem& p : problems) {
@@ -60,9 +69,9 @@ Json LookJson(const LookOptions& options, const Look& look) {
 void SayHow(const Look& look, std::ostream& out) {
   const intake::TableFacts& facts = look.facts;
   out << "format    " << facts.format;
-  if (!facts.encoding.empty()) out << ", " << facts.encoding << ", cells parted by " << DelimiterWord(facts.delimiter);
+  if (!facts.encoding.empty()) out << ", " << facts.encoding << ", cells parted by " << PartedBy(facts.delimiter);
   if (!facts.sheet.empty()) out << ", sheet " << Quoted(facts.sheet) << " of " << facts.sheets.size();
-  out << ", decimal mark " << look.decimal_mark << '\n';
+  out << (look.decimal_mark == ',' ? ", decimal comma\n" : ", decimal point\n");
   for (const intake::MatchedColumn& c : facts.columns) {
     out << "column    " << intake::ColumnLetters(c.place) << "  " << Quoted(c.header) << " is " << c.name
         << (c.unit.empty() ? "" : ", " + c.unit + " where no unit is written") << '\n';

@@ -4,34 +4,10 @@
 #include <sstream>
 
 #include "client/command/option_values.h"
+#include "client/command/roff.h"
 
 namespace heatkeep::command {
 namespace {
-
-std::string Bold(const std::string& text) { return "\\fB" + Roff(text) + "\\fR"; }
-std::string Italic(const std::string& text) { return "\\fI" + Roff(text) + "\\fR"; }
-
-std::string Upper(std::string text) {
-  for (char& c : text) c = static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
-  return text;
-}
-
-std::string Title(const std::string& name, const ManEdition& edition) {
-  return ".TH " + Roff(Upper(name)) + " 1 " + edition.date + " \"Heatkeep " + edition.version + "\" \"Heatkeep Manual\"\n";
-}
-
-// Lines as they stand: no filling, in one face.
-std::string AsTyped(const std::string& text) {
-  std::string lines = ".PP\n.nf\n\\f(CW";
-  std::istringstream in(text);
-  bool first = true;
-  for (std::string line; std::getline(in, line);) {
-    if (!first) lines += '\n';
-    first = false;
-    lines += line.empty() ? "\\&" : Roff(line);
-  }
-  return lines + "\\fR\n.fi\n";
-}
 
 std::string Takes(const OptionPage& option) {
   return option.takes.substr(0, option.takes.find('('));  // the endings of a file are said in the text
@@ -122,28 +98,11 @@ std::string SeeAlso(const CommandPage& page, const CommandPage& root) {
   }
   for (const CommandPage& one : page.commands) names.push_back(ManName(one));
   std::string text = ".SH SEE ALSO\n";
-  for (std::size_t i = 0; i < names.size(); ++i) text += ".BR " + Roff(names[i]) + " (1)" + (i + 1 < names.size() ? ",\n" : "\n");
-  return text;
+  for (const std::string& name : names) text += ".BR " + Roff(name) + " (1),\n";
+  return text + ".BR heatkeep\\-files (5)\n";
 }
 
 }  // namespace
-
-std::string Roff(const std::string& text) {
-  std::string out;
-  bool begin = true;
-  for (const char c : text) {
-    if (begin && (c == '.' || c == '\'')) out += "\\&";
-    begin = c == '\n';
-    if (c == '\\') out += "\\e";
-    else if (c == '-') out += "\\-";
-    else if (c == '\'') out += "\\(aq";
-    else if (c == '`') out += "\\(ga";
-    else if (c == '^') out += "\\(ha";
-    else if (c == '~') out += "\\(ti";
-    else out += c;
-  }
-  return out;
-}
 
 std::string ManName(const CommandPage& page) {
   std::string name = page.Typed();
@@ -153,7 +112,7 @@ std::string ManName(const CommandPage& page) {
 
 std::string ManPage(const CommandPage& page, const CommandPage& root, const ManEdition& edition) {
   std::string text =
-      Title(ManName(page), edition) + ".SH NAME\n" + Roff(ManName(page)) + " \\- " + Roff(page.about) + "\n" + Synopsis(page);
+      Title(ManName(page), 1, edition) + ".SH NAME\n" + Roff(ManName(page)) + " \\- " + Roff(page.about) + "\n" + Synopsis(page);
   text += ".SH DESCRIPTION\n" + Roff(page.about) + ".\n";
   if (!page.notes.empty()) text += AsTyped(page.notes);
   text += Commands(page) + ".SH OPTIONS\n";
@@ -173,7 +132,7 @@ std::string ManPage(const CommandPage& page, const CommandPage& root, const ManE
 }
 
 std::string DeskManPage(const std::vector<OptionPage>& options, const ManEdition& edition) {
-  std::string text = Title("heatkeep-desk", edition) +
+  std::string text = Title("heatkeep-desk", 1, edition) +
       ".SH NAME\nheatkeep\\-desk \\- the windows of Heatkeep: one station a role\n"
       ".SH SYNOPSIS\n" +
       Bold("heatkeep-desk") + " [" + Italic("options") +
@@ -184,7 +143,7 @@ std::string DeskManPage(const std::vector<OptionPage>& options, const ManEdition
       Bold("heatkeep") + "(1).\n.SH OPTIONS\n";
   for (const OptionPage& option : options) text += OptionText(option);
   return text + Examples({"heatkeep-desk", "heatkeep-desk --book service=shop", "heatkeep-desk --home /srv/bars"}) + Exits({1, 3, 130}) +
-      ".SH SEE ALSO\n.BR heatkeep (1)\n";
+      ".SH SEE ALSO\n.BR heatkeep (1),\n.BR heatkeep\\-files (5)\n";
 }
 
 }  // namespace heatkeep::command

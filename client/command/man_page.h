@@ -6,15 +6,9 @@
 #include <vector>
 
 #include "client/command/command_page.h"
+#include "client/command/roff.h"
 
 namespace heatkeep::command {
-
-// A text in a page: of backslashes, dashes and a leading dot.
-std::string Roff(const std::string& text);
-
-struct ManEdition {
-  std::string version, date;  // "0.1.0", "2026-11-26"
-};
 
 // "heatkeep-book-init"; of the program "heatkeep".
 std::string ManName(const CommandPage& page);

@@ -25,13 +25,13 @@ void AddMendingDeeds(CLI::App& root, const Later& later) {
            {tag,
             {"--mill", "mill", "who made it"},
             {"--heat", "heat", "the heat as read"},
-            {"--read-from", "read_from", "metal, tag or slip"},
+            {"--read-from", "read_from", "what the heat was read from", WordKind::Text, true, {"metal", "tag", "slip"}},
             {"--grade", "grade", "its grade"},
             {"--section", "section", "its section", WordKind::Section},
             {"--condition", "condition", "+QT", WordKind::Text, false},
             {"--owner", "owner", "whose it is; else ours", WordKind::Text, false},
             reason},
-           "{tag} is put right; {follow} pieces follow",
+           "{tag} is put right, with {follow} pieces cut from it",
            [](Json body) {
              Json lot = Json::object();
              for (const char* key : {"mill", "heat", "read_from", "grade", "section", "condition"}) {
@@ -49,7 +49,7 @@ void AddMendingDeeds(CLI::App& root, const Later& later) {
            {{"note", "note", "the delivery note, or the name of the opening balance"},
             {"--supplier", "supplier", "whose note; none: an opening balance", WordKind::Text, false},
             reason},
-           "receipt {note} is reversed: {pieces} pieces are gone from the book's stock; the note may be booked again"});
+           "receipt {note} is reversed, {pieces} pieces gone from the book's stock; the note may be booked again"});
   AddDeed(Noun(root, "papers", ""), later,
           {"at-risk",
            "quality allows cutting before the papers are here; nothing of it ships",

@@ -1,6 +1,8 @@
 #include "client/command/option_values.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 #include <utility>
 
 #include "schema/terms/bad_text.h"
@@ -55,6 +57,20 @@ CLI::Validator OneOf(std::vector<std::string> words) {
                 (near.empty() ? "" : "; perhaps " + OneOfWords(near) + " is meant");
           },
           set + "}"};
+}
+
+CLI::Validator Between(double least, double most) {
+  const auto text = [](double number) {
+    std::array<char, 32> digits{};
+    return std::string(digits.data(), std::to_chars(digits.data(), digits.data() + digits.size(), number, std::chars_format::fixed).ptr);
+  };
+  const std::string range = text(least) + " to " + text(most);
+  return {[least, most, range](const std::string& typed) -> std::string {
+            double number = least;  // what is no number at all is told so when it is read
+            std::from_chars(typed.data(), typed.data() + typed.size(), number);
+            return number >= least && number <= most ? "" : Quoted(typed) + " is out of range; expected " + range;
+          },
+          range};
 }
 
 }  // namespace heatkeep::command

@@ -24,4 +24,7 @@ std::vector<std::string> Near(const std::string& typed, const std::vector<std::s
 // The check of an option with a fixed set of words: says which there are, and which was perhaps meant.
 CLI::Validator OneOf(std::vector<std::string> words);
 
+// The check of a number: says between which it must be.
+CLI::Validator Between(double least, double most);
+
 }  // namespace heatkeep::command

@@ -2,6 +2,7 @@
 
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/records/package_file.h"
 
 namespace heatkeep::command {
@@ -34,8 +35,8 @@ int RunCertificatePackage(const BookCall& call, const PackageOptions& options) {
   return WithBook(call, [&](Connection& connection) {
     const PackageFile file = WritePackage(connection, Asked(options), options.to, options.letter ? PaperSize::Letter : PaperSize::A4);
     if (!file.against.empty()) return Refuse(call, file);
-    call.out << "wrote " << options.to << ": " << file.pages << " pages, " << file.documents << " documents, SHA-256 " << file.sha256
-             << "; " << (file.kept_before ? "the same as package " : "kept as package ") << file.package << '\n';
+    call.out << "wrote " << options.to << ": " << Counted(file.pages, "page") << ", " << Counted(file.documents, "document") << ", SHA-256 "
+             << file.sha256 << "; " << (file.kept_before ? "the same as package " : "kept as package ") << file.package << '\n';
     return 0;
   });
 }

@@ -17,7 +17,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "A000001D --kind bent --words \"3 mm in the middle\" --usable",
            &StockDeeds::RecordDamage,
            {tag,
-            {"--kind", "kind", "bent, corroded, dented, cracked or other"},
+            {"--kind", "kind", "what it is", WordKind::Text, true, {"bent", "corroded", "dented", "cracked", "other"}},
             {"--words", "words", "what is seen, and where"},
             {"--usable", "usable", "it may still be used; else it is quarantined", WordKind::Yes},
             {"--from", "from_nm", "from the first end", WordKind::Length, false},
@@ -52,7 +52,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "A000001D --method mark --result \"half a stencil ...3317\" --as-tag A000002B",
            &StockDeeds::ReestablishIdentity,
            {tag,
-            {"--method", "method", "mark, custody or analysis"},
+            {"--method", "method", "what it stands on", WordKind::Text, true, {"mark", "custody", "analysis"}},
             {"--result", "result", "what was found"},
             {"--as-tag", "as_tag", "the missing piece it is", WordKind::Text, false},
             {"--mill", "mill", "whose heat", WordKind::Text, false},
@@ -76,7 +76,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "to weaker papers, or to metal of no sure heat",
            "A000001D --to 2.2 --reason \"tests of another section\"",
            &StockDeeds::Downgrade,
-           {tag, {"--to", "to", "3.1, 2.2, 2.1, none, \"grade only\" or unknown"}, reason},
+           {tag, {"--to", "to", "to what", WordKind::Text, true, {"3.1", "2.2", "2.1", "none", "grade only", "unknown"}}, reason},
            "{tag} is downgraded to {to}; new tag: {new_tag}"});
   AddDeed(piece, later,
           {"photo",
@@ -85,7 +85,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            &StockDeeds::AddPhoto,
            {tag,
             {"file", "file_base64", "the picture", WordKind::File},
-            {"--kind", "kind", "mark, label, defect, damage, signature or other"},
+            {"--kind", "kind", "what it shows", WordKind::Text, true, {"mark", "label", "defect", "damage", "signature", "other"}},
             {"--words", "words", "what it shows", WordKind::Text, false}},
            "photo {photo_id} of {tag}, SHA-256 {sha256}"});
   AddDeed(piece, later,
@@ -115,7 +115,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
             {"--order", "order", "the customer's order"},
             {"--customer", "customer", "who buys"},
             note,
-            {"--papers", "papers", "sold with 2.1, 2.2, 3.1 or 3.2", WordKind::Text, false},
+            {"--papers", "papers", "sold with these", WordKind::Text, false, {"2.1", "2.2", "3.1", "3.2"}},
             {"--papers-sent", "papers_sent", "the document goes with it", WordKind::Yes, false}},
            "note {note}: {sold}"});
   AddDeed(piece, later,
@@ -226,7 +226,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "3 --reason \"second analysis\"",
            &StockDeeds::CondemnHold,
            {{"hold", "hold_id", "its number", WordKind::Count}, reason},
-           "hold {hold_id}: {pieces} pieces are condemned"});
+           "hold {hold_id}: {pieces} pieces condemned"});
   AddList(Noun(root, "hold", ""), later,
           {"list",
            "all holds",

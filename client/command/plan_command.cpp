@@ -9,11 +9,16 @@
 #include "client/allocator/proof_words.h"
 #include "client/command/extras_words.h"
 #include "client/command/file_problem.h"
+#include "client/command/option_text.h"
 #include "client/command/option_values.h"
 #include "client/command/plan_json.h"
+#include "client/command/rules_file.h"
 #include "client/command/search_watch.h"
 #include "client/incoming/table_file.h"
+#include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
+#include "client/intake/stock_file.h"
+#include "reports/whole_file.h"
 
 namespace heatkeep::command {
 namespace {
@@ -33,9 +38,7 @@ Aim AimOf(const std::string& word) {
 }
 
 Length LengthOption(const std::string& option, const std::string& text) {
-  try {
-    return ReadLength(text);
-  } catch (const BadText& e) { throw BadText(option + ": " + e.Wrong(), e.Expected()); }
+  return ReadOption(option, text, [](const std::string& words) { return ReadLength(words); });
 }
 
 // Nothing when the files are not good; `err` has been told then.
@@ -97,7 +100,8 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
     SayUnpriced(*problem, err);
     allocator::Plan plan = Searched(*problem, err);
     const PlanExtras extras = ExtrasOf(*problem, plan, wishes);
-    if (!options.json.empty()) WriteWhole(options.json, PlanJson(*problem, plan, &extras));
+    if (const std::string text = PlanJson(*problem, plan, &extras); !options.json.empty())
+      WriteWholeBytes(options.json, text.data(), text.size());
     Summary(*problem, plan, extras, out);
     return plan.value.unmet_pieces > 0 ? 3 : 0;
   } catch (const std::logic_error& e) {  // bad texts are among them
@@ -106,21 +110,33 @@ int RunPlan(const PlanOptions& options, std::ostream& out, std::ostream& err) {
   return 2;
 }
 
-constexpr const char* kAimsAndExamples = R"(What is best, after as many cuts as can be, highest priority first:
+// A text of several lines, the first behind `head`, the others below it.
+std::string Indented(const std::string& text, const std::string& head) {
+  std::string all = head;
+  for (const char c : text) all += c == '\n' ? "\n" + std::string(head.size(), ' ') : std::string(1, c);
+  return all;
+}
+
+// What a header must name, and what it may besides.
+std::string HeaderOf(const std::vector<intake::Column>& columns) {
+  std::string needed, besides;
+  for (const intake::Column& column : columns) {
+    std::string& names = column.required ? needed : besides;
+    names += (names.empty() ? "" : ",") + std::string(column.name);
+  }
+  return needed + "\nand " + besides;
+}
+
+std::string AimsAndExamples() {
+  return std::string(R"(What is best, after as many cuts as can be, highest priority first:
   drops-first   least full bar opened, then least worth of metal lost, pieces pulled, set-ups
   least-money   least metal, sawing, pulls, set-ups and extra heats in money; needs prices (--rules). A long rest is worth
                 nearly the price of a bar, so opening one costs little by itself: pull_bar says what fetching a bar costs
   fewest-bars   fewest full bars, then as drops-first
   least-metres  least length of metal pulled, drops and bars alike
 
-stock.csv  tag,kind,section,grade,heat,length,count,ends      and papers,owner,condition,held,price,place,doubt
-cuts.csv   order,line,section,grade,length,quantity           and tolerance,due,priority,one_heat,max_heats,face,papers,owner,condition
-rules.json {"prices": [{"grade": "42CrMo4", "per_kg": 1.60, "scrap_per_kg": 0.25}],
-            "sawing": {"money_per_minute": 0.70, "rates": [{"cm2_per_minute": 30}]},
-            "costs": {"pull": 0.80, "pull_bar": 4.00, "setup": 2.00, "extra_heat": 5.00},
-            "grade_substitutes": [{"asked": "C45E", "given": "42CrMo4", "order": "A17", "extra_per_metre": 3.00}],
-            "section_substitutes": [{"asked": "round 80", "given": "round 85", "extra_per_metre": 6.20}],
-            "groups": [{"section": "round 80", "grade": "42CrMo4", "kerf": "2mm", "trim": 5, "grip": 60, "keep": 150}]}
+)") + Indented(HeaderOf(intake::StockColumns()), "stock.csv  ") +
+      "\n" + Indented(HeaderOf(intake::CutsColumns()), "cuts.csv   ") + "\n" + Indented(kRulesFileSample, "rules.json ") + R"(
 
 Examples
   heatkeep plan --stock stock.csv --cuts cuts.csv --json plan.json
@@ -131,6 +147,7 @@ Examples
 
 Exit: 0 every cut placed, 3 some are short (the plan is written), 2 bad input (no plan is written).
 On a terminal value and bound are shown while it searches; Ctrl-C takes the best plan so far.)";
+}
 
 std::vector<std::string> AimWords() {
   std::vector<std::string> words;
@@ -139,7 +156,7 @@ std::vector<std::string> AimWords() {
 }
 
 void AddPlanFileOptions(CLI::App& app, PlanOptions& options) {
-  app.footer(kAimsAndExamples);
+  app.footer(AimsAndExamples());
   app.add_option("--stock", options.stock, "the pieces there are: CSV, XLSX or ODS")->type_name(kTableFile);
   app.add_option("--stock-sheet", options.stock_sheet, "which sheet of that spreadsheet");
   app.add_option("--cuts", options.cuts, "what is to be cut: CSV, XLSX or ODS")->type_name(kTableFile);

@@ -1,9 +1,6 @@
 #include "client/command/plan_json.h"
 
-#include <cstdio>
-#include <fstream>
 #include <nlohmann/json.hpp>
-#include <stdexcept>
 
 namespace heatkeep::command {
 namespace {
@@ -135,20 +132,6 @@ std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& p
     AddExtras(j, problem, plan, *extras);
   }
   return j.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
-}
-
-void WriteWhole(const std::string& path, const std::string& text) {
-  const std::string part = path + ".part";
-  bool good = false;
-  {
-    std::ofstream file(part, std::ios::binary | std::ios::trunc);
-    file << text;
-    file.close();
-    good = file.good();
-  }
-  if (good && std::rename(part.c_str(), path.c_str()) == 0) return;
-  std::remove(part.c_str());
-  throw std::runtime_error(path + ": it cannot be written; expected a place for the plan with room and leave to write");
 }
 
 }  // namespace heatkeep::command

@@ -25,8 +25,4 @@ nlohmann::ordered_json FiguresJson(const allocator::Bound& bound);
 // The object as text, two blanks an indent, a line end at its end; with what is told beside the plan if there is any.
 std::string PlanJson(const allocator::Problem& problem, const allocator::Plan& plan, const PlanExtras* extras = nullptr);
 
-// Writes text to a temporary name beside `path` and renames it. Throws std::runtime_error "path: what; expected",
-// and leaves nothing behind then.
-void WriteWhole(const std::string& path, const std::string& text);
-
 }  // namespace heatkeep::command

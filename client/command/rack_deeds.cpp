@@ -58,7 +58,7 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
            "van A000001D --note T-7",
            &StockDeeds::SendToSite,
            {{"site", "site", "where to"}, {"tags", "tags", "the pieces", WordKind::Texts}, {"--note", "note", "the transfer note"}},
-           "{sent} pieces are on their way, note {note}"});
+           "{sent} pieces on their way, note {note}"});
   AddDeed(transfer, later,
           {"receive",
            "it arrived and was measured",
@@ -149,7 +149,7 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
            "\"tape 7\" --kind tape --site main",
            &StockDeeds::AddDevice,
            {{"name", "device", "as written on it"},
-            {"--kind", "kind", "tape, readout, scale, scanner or analyser"},
+            {"--kind", "kind", "what it is", WordKind::Text, true, {"tape", "readout", "scale", "scanner", "analyser"}},
             {"--site", "site", "where it is used"}},
            "{device} is entered"});
   AddDeed(device, later,
@@ -171,7 +171,21 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
            {"device", "kind", "site", "calibrated_on", "due_on", "doubt_nm", "overdue"}});
   AddList(Noun(root, "shop", "places, saws, prices and rules"), later,
           {"places", "every place metal can be", "places", "walk place", {"place", "site", "kind", "max_length_nm", "max_mass_g"}});
-  AddList(Noun(root, "saw", "at the saw"), later,
+  CLI::App& saw = Noun(root, "saw", "at the saw");
+  AddList(saw, later,
+          {"consents",
+           "other metal that customers agreed to, and who signed it",
+           "consents",
+           "consent",
+           {"consent", "order_no", "line_no", "grade", "section", "papers", "count", "agreed_by", "cost_cents", "signed_by"}});
+  AddList(saw, later,
+          {"defects",
+           "defects found at the saws, and what the lead answered",
+           "defects",
+           "report",
+           {"report", "tag", "mill", "heat", "kind", "from_end", "at_nm", "words", "answer", "answer_words"}});
+  AddList(saw, later, {"scrap-bins", "what lies in every scrap bin", "scrap_bins", "bin", {"bin", "alloy_group", "pieces", "mass_g"}});
+  AddList(saw, later,
           {"rejects",
            "pieces cut wrong, by number",
            "rejects",

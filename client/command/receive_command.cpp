@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/gateway/deeds.h"
 #include "client/incoming/book_names.h"
 #include "client/incoming/opening.h"
@@ -78,7 +79,7 @@ void SaySum(std::ostream& out, const Received& sum) {
     out << "this file was taken in before: nothing was added\n";
     return;
   }
-  out << sum.pieces << " pieces taken in, " << WriteKg({sum.mass_g}, 0, true) << " kg by theory";
+  out << Counted(sum.pieces, "piece") << " taken in, " << WriteKg({sum.mass_g}, 0, true) << " kg by theory";
   if (sum.quarantined > 0) out << ", " << sum.quarantined << " of them quarantined";
   out << '\n';
 }

@@ -3,6 +3,7 @@
 #include <ostream>
 #include <stdexcept>
 
+#include "client/command/option_text.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/snapshot.h"
@@ -86,8 +87,8 @@ int RunReportBalance(const BookCall& call, const std::string& heat, const std::s
 
 int RunReportMeasured(const BookCall& call, const MeasuredQuestion& asked, const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    for (const std::string& day : {asked.from, asked.to})
-      if (!day.empty()) ReadIsoDate(day);
+    for (const auto& [option, day] : {std::pair{"--from", asked.from}, std::pair{"--until", asked.to}})
+      if (!day.empty()) ReadOption(option, day, [](const std::string& words) { return ReadIsoDate(words); });
     const std::vector<MeasuredRow> rows = ReadMeasured(connection, asked.from, asked.to, asked.heat);
     std::string title = asked.heat.empty() ? "all heats" : "heat " + asked.heat;
     if (!asked.from.empty()) title += ", from " + asked.from;

@@ -2,20 +2,9 @@
 // left out, nothing else may be in it. Money in units of the currency (1.60), lengths as elsewhere ("1.6mm", or a
 // number of millimetres), sections in words ("round 80"). A row without "section" or "grade" holds for any; of several
 // rows that fit the first counts.
-//
-// {
-//   "prices": [ { "section": "round 80", "grade": "42CrMo4", "density_kg_m3": 7850,
-//                 "per_kg": 1.60, "scrap_per_kg": 0.25 },          or "per_metre", "scrap_per_metre"
-//               ... ],
-//   "sawing": { "money_per_minute": 0.70,
-//               "rates": [ { "section": "...", "grade": "...", "cm2_per_minute": 30 }, ... ] },
-//   "costs":  { "pull": 0.80, "pull_bar": 4.00, "setup": 2.00, "extra_heat": 5.00 },   pull_bar: of a full bar, else as pull
-//   "grade_substitutes":   [ { "asked": "C45E", "given": "42CrMo4", "order": "A17", "extra_per_metre": 3.00 }, ... ],
-//   "section_substitutes": [ { "asked": "round 80", "given": "round 85", "extra_per_metre": 6.20 }, ... ],
-//   "groups": [ { "section": "round 80", "grade": "42CrMo4", "kerf": "2mm", "trim": 5, "grip": 60, "keep": 150 }, ... ]
-// }
-// A substitute without "order" holds for every order. A group's missing length is the general one of the command.
-// Density is 7850 kg/m3 where no price row that fits says another; a price in the stock file comes before the rows here.
+// In kRulesFileSample a price may be "per_metre" (and "scrap_per_metre") as well, and say "density_kg_m3"; pull_bar is of a full bar, else
+// as pull. A substitute without "order" holds for every order. A group's missing length is the general one of the command. Density is 7850
+// kg/m3 where no price row that fits says another; a price in the stock file comes before the rows here.
 #pragma once
 
 #include <optional>
@@ -29,6 +18,15 @@
 namespace heatkeep::command {
 
 using allocator::FineMoney;
+
+// One with every part.
+inline constexpr const char* kRulesFileSample =
+    R"({"prices": [{"grade": "42CrMo4", "per_kg": 1.60, "scrap_per_kg": 0.25}],
+ "sawing": {"money_per_minute": 0.70, "rates": [{"cm2_per_minute": 30}]},
+ "costs": {"pull": 0.80, "pull_bar": 4.00, "setup": 2.00, "extra_heat": 5.00},
+ "grade_substitutes": [{"asked": "C45E", "given": "42CrMo4", "order": "A17", "extra_per_metre": 3.00}],
+ "section_substitutes": [{"asked": "round 80", "given": "round 85", "extra_per_metre": 6.20}],
+ "groups": [{"section": "round 80", "grade": "42CrMo4", "kerf": "2mm", "trim": 5, "grip": 60, "keep": 150}]})";
 
 struct RulesFile {
   struct Metal {  // which metal a row holds for

@@ -6,6 +6,7 @@
 #include <ostream>
 
 #include "client/command/deed_command.h"
+#include "client/command/option_text.h"
 #include "client/gateway/saw_readings.h"
 #include "schema/terms/bad_text.h"
 #include "schema/terms/length_text.h"
@@ -163,7 +164,7 @@ int RunSawLoad(const BookCall& call, bool json) {
 
 int RunSawTime(const BookCall& call, std::int64_t plan, const std::string& rate, bool json) {
   return WithBook(call, [&](Connection& connection) {
-    const std::optional<CuttingRate> typed = rate.empty() ? std::nullopt : std::optional(ReadRate(rate));
+    const std::optional<CuttingRate> typed = rate.empty() ? std::nullopt : std::optional(ReadOption("--rate", rate, ReadRate));
     const std::vector<SawingRow> all = ReadSawing(connection, plan);
     if (all.empty()) throw std::invalid_argument("plan " + std::to_string(plan) + " cuts nothing; `heatkeep plan list` names the plans");
     Sums sums;
@@ -215,15 +216,18 @@ int RunSawTime(const BookCall& call, std::int64_t plan, const std::string& rate,
 int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
   try {
     const Section section = ReadSection(e.section);
-    const CuttingRate rate = ReadRate(e.rate);
+    const CuttingRate rate = ReadOption("--rate", e.rate, ReadRate);
     const int bars = static_cast<int>(e.bars);
     const Area area{AreaOf(section).um2 * bars};
     Contact contact = ContactOf(section);
     contact.widest = contact.widest * bars;
     contact.mean = contact.mean * bars;
     const milliseconds time = CutTime(area, e.cuts, rate);
-    const Length kerf = e.kerf.empty() ? Length{} : ReadLength(e.kerf);
-    const std::int64_t strokes = e.length.empty() || e.stop.empty() ? 1 : FeedStrokes(ReadLength(e.length), ReadLength(e.stop));
+    const auto length = [](const std::string& words) { return ReadLength(words); };
+    const Length kerf = e.kerf.empty() ? Length{} : ReadOption("--kerf", e.kerf, length);
+    const std::int64_t strokes = e.length.empty() || e.stop.empty()
+        ? 1
+        : FeedStrokes(ReadOption("--length", e.length, length), ReadOption("--stop", e.stop, length));
     Json j{{"area_um2", area.um2},
            {"cuts", e.cuts},
            {"bars", bars},
@@ -235,7 +239,9 @@ int RunSawEstimate(const BookCall& call, const SawEstimate& e, bool json) {
            {"chips_g", ChipMass(area, e.cuts, kerf, kSteel).g},
            {"feed_strokes", strokes},
            {"kerfs", 1}};
-    if (!e.per_hour.empty()) j["cost_cents"] = TimeCost(time, {ReadScaled(e.per_hour, 2)}).cents;
+    if (!e.per_hour.empty())
+      j["cost_cents"] =
+          TimeCost(time, {ReadOption("--per-hour", e.per_hour, [](const std::string& words) { return ReadScaled(words, 2); })}).cents;
     if (json) {
       call.out << j.dump(2) << '\n';
       return 0;

@@ -112,8 +112,8 @@ void AddSaw(CLI::App& root, const std::function<BookCall()>& call, std::function
   estimate->add_option("section", one->section, "round 100, square 50, hex 50, flat 100x20, tube 60.3x4")->required();
   estimate->add_option("--rate", one->rate, "cm2 a minute")->required();
   estimate->add_option("--kerf", one->kerf, "for the chips");
-  estimate->add_option("--cuts", one->cuts, "how many")->capture_default_str()->check(CLI::Range(1, 1'000'000));
-  estimate->add_option("--bars", one->bars, "bars cut together by each of them")->capture_default_str()->check(CLI::Range(1, 1000));
+  estimate->add_option("--cuts", one->cuts, "how many")->capture_default_str()->check(Between(1, 1'000'000));
+  estimate->add_option("--bars", one->bars, "bars cut together by each of them")->capture_default_str()->check(Between(1, 1000));
   estimate->add_option("--per-hour", one->per_hour, "what an hour of the saw costs: 45.00");
   estimate->add_option("--length", one->length, "of a piece, for the strokes of the stop");
   estimate->add_option("--stop", one->stop, "the stroke of the length stop");
@@ -134,7 +134,7 @@ void AddSaw(CLI::App& root, const std::function<BookCall()>& call, std::function
       "block", "tag numbers for a saw off the network: heatkeep saw block --device saw-2 --site main --queue saw-2.queue");
   block->add_option("--device", *device, "the saw's device")->required();
   block->add_option("--site", *site, "its site")->required();
-  block->add_option("--size", *size, "how many")->capture_default_str()->check(CLI::Range(1, 10'000));
+  block->add_option("--size", *size, "how many")->capture_default_str()->check(Between(1, 10'000));
   block->add_option("--queue", *file, "the saw's file")->required()->type_name(kAnyFile);
   block->callback([=, &work] { work = [=] { return RunSawBlock(call(), *device, *site, *size, *file); }; });
 }

@@ -86,7 +86,7 @@ int RunSection(const SectionOptions& options, std::ostream& out, std::ostream& e
     out << (options.json ? Json(answer) : Words(answer));
     return 0;
   } catch (const std::exception& e) {
-    err << e.what() << "\n";
+    err << "heatkeep: " << e.what() << "\n";
     return 2;
   }
 }

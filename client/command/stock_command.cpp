@@ -3,6 +3,7 @@
 #include <iomanip>
 #include <ostream>
 
+#include "client/command/counted.h"
 #include "client/command/known_names.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
@@ -48,7 +49,7 @@ int RunStock(const BookCall& call, const std::string& grade, const std::string& 
     if (json) call.out << all.dump(2) << '\n';
     else if (rows.empty() && !(grade.empty() && section.empty())) call.out << "nothing like that is here\n";
     else if (rows.empty()) call.out << "nothing here yet; `heatkeep receive FILE` or `heatkeep opening FILE` brings metal in\n";
-    else call.out << rows.size() << " pieces, " << WriteMm({length.nm / 1000}) << " m, " << WriteKg(mass, 0, true) << " kg\n";
+    else call.out << Counted(rows.size(), "piece") << ", " << WriteMm({length.nm / 1000}) << " m, " << WriteKg(mass, 0, true) << " kg\n";
     return 0;
   });
 }

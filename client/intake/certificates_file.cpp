@@ -90,22 +90,32 @@ void CheckPairs(FileRows<CertificatesFileRow>& file, const std::string& name) {
 
 }  // namespace
 
+const std::vector<Column>& CertificatesColumns() {
+  static const std::vector<Column> columns = [] {
+    std::vector<Column> all{
+        {"number", true, "of the document", false, {}, "A03"},
+        {"type", true, "of EN 10204: 2.1, 2.2, 3.1 or 3.2", false, {}, "A02"},
+        {"issuer", true, "who issued it", false, {}, "A01"},
+        {"issued", false, "the day, 2026-03-04", false, {}, "Z02"},
+        {"heat", true, "as it says", false, {}, "B07"},
+        {"section", true,
+         "round 80, square 50, hex 27, flat 60x20, tube 60x5, angle 100x75x8, box 100x60x5, channel UPN 100, beam IPE 100; in inches: round 3 1/8 in",
+         true, kLengthUnit, "B09"},
+        {"condition", false, "as delivered: +QT, +N, +A", false, {}, "B04"},
+        {"grade", true, "as it says", false, {}, "B02"},
+        {"Rm", false, "tensile strength", true, "MPa", "C12"},
+        {"Re", false, "yield or proof strength", true, "MPa", "C11"},
+        {"A", false, "elongation", true, "%", "C13"},
+        {"validated_by", false, "NAME, POSITION, manufacturer|independent|purchaser|official; several with ; between"},
+        {"analysis", false, "heat (empty) or product: whose the chemistry is; the two are two rows"}};
+    for (std::string_view element : kElements) all.push_back({element, false, "its content", true, "mass %"});
+    return all;
+  }();
+  return columns;
+}
+
 FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  std::vector<Column> columns{{"number", true, false, {}, "A03"},
-                              {"type", true, false, {}, "A02"},
-                              {"issuer", true, false, {}, "A01"},
-                              {"issued", false, false, {}, "Z02"},
-                              {"heat", true, false, {}, "B07"},
-                              {"section", true, true, kLengthUnit, "B09"},
-                              {"condition", false, false, {}, "B04"},
-                              {"grade", true, false, {}, "B02"},
-                              {"Rm", false, true, "MPa", "C12"},
-                              {"Re", false, true, "MPa", "C11"},
-                              {"A", false, true, "%", "C13"},
-                              {"validated_by"},
-                              {"analysis"}};
-  for (std::string_view element : kElements) columns.push_back({element, false, true, "mass %"});
-  auto file = ReadCheckedRows<CertificatesFileRow>(bytes, name, std::move(columns), how, ReadRow);
+  auto file = ReadCheckedRows<CertificatesFileRow>(bytes, name, CertificatesColumns(), how, ReadRow);
   CheckPairs(file, name);
   if (!file.problems.empty() && how.bad_lines == BadLines::RefuseFile) file.rows.clear();
   return file;

@@ -1,8 +1,6 @@
 // Certificates typed from paper: one row a document and heat and section, and one more where an analysis of the product is given
 // beside that of the heat.
-// Header: number,type,issuer,heat,section,grade and perhaps issued,condition, a column for any chemical element by
-// its symbol (C, Si, Mn ... in mass %), analysis (heat or product; empty: heat), Rm and Re (MPa) and A (%), validated_by (papers.h).
-// An empty cell is not reported, never zero.
+// There may be a column for any chemical element by its symbol (C, Si, Mn ...). An empty cell is not reported, never zero.
 // A column may be called by its field of EN 10168:2004 instead: A01 issuer, A02 type, A03 number, B02 grade, B04 condition, B07
 // heat, B09 section, C11 Re, C12 Rm, C13 A, Z02 issued, and C71 to C92 with the element behind it: "C71 C", "C72 Si". The fields
 // do not say whose analysis it is: the column analysis does, under that name.
@@ -14,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-#include "client/intake/file_rows.h"
+#include "client/intake/checked_rows.h"
 #include "schema/terms/element.h"
 #include "schema/terms/papers.h"
 #include "schema/terms/section.h"
@@ -34,6 +32,9 @@ struct CertificatesFileRow {
   std::optional<std::int64_t> a_millipercent;  // elongation: 12.5 % is 12 500
   std::vector<Validator> validated_by;
 };
+
+// What its header may be, and what each column says.
+const std::vector<Column>& CertificatesColumns();
 
 // A document, heat, section and kind of analysis stand once; the two rows of one lot agree in grade and condition, and one of them
 // has the tests. A row of the product has an analysis. Elements that add up to more than 101 % are refused.

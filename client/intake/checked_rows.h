@@ -16,6 +16,7 @@ namespace heatkeep::intake {
 struct Column {
   std::string_view name;  // small letters; matched without case, blanks, '_' and '-'
   bool required = false;
+  std::string_view says = {};  // what is in it, for people: the manual is made from it
   bool numbers = false;        // its cells tell which decimal mark the file uses
   std::string_view unit = {};  // what a number without a unit is: "kg", "mass %"; of a length kLengthUnit
   std::string_view code = {};  // another name: its field of EN 10168:2004, "A03"

@@ -40,25 +40,31 @@ CutsFileRow ReadRow(CheckedRows& file) {
 
 }  // namespace
 
+const std::vector<Column>& CutsColumns() {
+  static const std::vector<Column> columns{
+      {"order", true, "the customer's order"},
+      {"line", true, "its line, once in the file"},
+      {"section", true,
+       "round 80, square 50, hex 27, flat 60x20, tube 60x5, angle 100x75x8, box 100x60x5, channel UPN 100, beam IPE 100; in inches: round 3 1/8 in",
+       true, kLengthUnit},
+      {"grade", true, "as marked or written: 42CrMo4, 1.4404, 4140"},
+      {"length", true, "of one piece, as ordered", true, kLengthUnit},
+      {"quantity", true, "how many, 1 or more"},
+      {"tolerance", false, "like -0/+1; empty: none is said", true, kLengthUnit},
+      {"due", false, "the day, 2026-03-31"},
+      {"priority", false, "1 (first) to 1000; empty: 5"},
+      {"one_heat", false, "a name: all lines that share it come from one heat"},
+      {"max_heats", false, "from how many heats its pieces may come; empty: any number"},
+      {"face", false, "allowance for facing, added to the length; empty: 0", true, kLengthUnit},
+      {"papers", false, "at least 2.1, 2.2, 3.1 or 3.2; empty: none are asked for"},
+      {"owner", false, "to be cut from this customer's own metal; empty: from the shop's"},
+      {"condition", false, "asked for: +QT, +N, +A"},
+      {"customer", false, "who ordered it"}};
+  return columns;
+}
+
 FileRows<CutsFileRow> ReadCutsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  return ReadCheckedRows<CutsFileRow>(bytes, name,
-                                      {{"order", true},
-                                       {"line", true},
-                                       {"section", true, true, kLengthUnit},
-                                       {"grade", true},
-                                       {"length", true, true, kLengthUnit},
-                                       {"quantity", true},
-                                       {"tolerance", false, true, kLengthUnit},
-                                       {"due"},
-                                       {"priority"},
-                                       {"one_heat"},
-                                       {"max_heats"},
-                                       {"face", false, true, kLengthUnit},
-                                       {"papers"},
-                                       {"owner"},
-                                       {"condition"},
-                                       {"customer"}},
-                                      how, ReadRow);
+  return ReadCheckedRows<CutsFileRow>(bytes, name, CutsColumns(), how, ReadRow);
 }
 
 }  // namespace heatkeep::intake

@@ -67,41 +67,47 @@ DeliveryFileRow ReadRow(CheckedRows& file) {
 
 }  // namespace
 
+const std::vector<Column>& DeliveryColumns() {
+  static const std::vector<Column> columns{
+      {"note", true, "the delivery note"},
+      {"supplier", true, "who delivered"},
+      {"order", false, "the purchase order"},
+      {"order_line", false, "its line"},
+      {"received", false, "day, or day and time; empty: now"},
+      {"line", false, "of the note; empty: they are numbered"},
+      {"slip_line", false, "the line of the slip it answers, where two heats were counted on one line; empty: this line"},
+      {"mill", true, "who made it"},
+      {"heat", true, "as marked; empty only where read_from is none"},
+      {"read_from", true, "what the heat was read from: metal, tag, slip or none (unreadable)"},
+      {"tag_heat", false, "the heat as its tag says; empty: nobody looked"},
+      {"slip_heat", false, "as the slip says; empty: nobody looked"},
+      {"certificate_heat", false, "as the certificate says; empty: nobody looked"},
+      {"grade", true, "as marked or written: 42CrMo4, 1.4404, 4140"},
+      {"section", true,
+       "round 80, square 50, hex 27, flat 60x20, tube 60x5, angle 100x75x8, box 100x60x5, channel UPN 100, beam IPE 100; in inches: round 3 1/8 in",
+       true, kLengthUnit},
+      {"condition", false, "as delivered: +QT, +N, +A"},
+      {"length", true, "of one bar, as measured", true, kLengthUnit},
+      {"count", true, "as counted, 1 or more"},
+      {"slip_count", false, "what the slip says"},
+      {"weighed", false, "the whole line, as weighed", true, "kg"},
+      {"place", false, "where it is put"},
+      {"bundle", false, "the name on the strap, one a row"},
+      {"papers", false, "awaited (empty) or none"},
+      {"price", false, "what was paid", true, "money a kg"},
+      {"owner", false, "whose metal it is; empty: the shop's own"},
+      {"owner_ref", false, "the owner's own reference"},
+      {"rests", false, "what becomes of rests of an owner's metal: return, scrap or ask"},
+      {"chips", false, "what becomes of its chips: return or scrap"},
+      {"ends", false, "how many ends are square: 0, 1 or 2; empty: 0"},
+      {"mark", false, "which end carries the mill's mark: first, last, both, none or unknown (empty)"},
+      {"doubt", false, "it may be this much shorter; empty: what it was measured with tells", true, kLengthUnit},
+      {"measured_with", false, "the tape or readout of the book"}};
+  return columns;
+}
+
 FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  return ReadCheckedRows<DeliveryFileRow>(bytes, name,
-                                          {{"note", true},
-                                           {"supplier", true},
-                                           {"order"},
-                                           {"order_line"},
-                                           {"received"},
-                                           {"line"},
-                                           {"slip_line"},
-                                           {"mill", true},
-                                           {"heat", true},
-                                           {"read_from", true},
-                                           {"tag_heat"},
-                                           {"slip_heat"},
-                                           {"certificate_heat"},
-                                           {"grade", true},
-                                           {"section", true, true, kLengthUnit},
-                                           {"condition"},
-                                           {"length", true, true, kLengthUnit},
-                                           {"count", true},
-                                           {"slip_count"},
-                                           {"weighed", false, true, "kg"},
-                                           {"place"},
-                                           {"bundle"},
-                                           {"papers"},
-                                           {"price", false, true, "money a kg"},
-                                           {"owner"},
-                                           {"owner_ref"},
-                                           {"rests"},
-                                           {"chips"},
-                                           {"ends"},
-                                           {"mark"},
-                                           {"doubt", false, true, kLengthUnit},
-                                           {"measured_with"}},
-                                          how, ReadRow);
+  return ReadCheckedRows<DeliveryFileRow>(bytes, name, DeliveryColumns(), how, ReadRow);
 }
 
 }  // namespace heatkeep::intake

@@ -1,23 +1,10 @@
 // A delivery: what `heatkeep receive` takes. One row is one line of the delivery note and one heat.
-// Header: note,supplier,mill,heat,read_from,grade,section,length,count and perhaps
-// order,order_line,received,line,slip_line,condition,slip_count,weighed,place,papers,price,owner,owner_ref,rests,chips,
-// ends,mark,doubt,measured_with,tag_heat,slip_heat,certificate_heat,bundle.
-//   heat        as marked; empty only when read_from is none (unreadable), and then it must be empty
-//   read_from   metal, tag, slip or none              received    ISO date or date and time
-//   count       counted on the lorry, 1 or more       slip_count  what the slip says, 0 or more
-//   weighed     kg, lb or t; bare: kg; of the line    papers      awaited or none; empty: awaited
-//   price       money per kg, at most 2 decimals      ends        square ends, 0, 1 or 2; empty: 0
-//   mark        first, last, both, none, unknown      doubt       may be this much shorter; empty: 0, or the device's
-//   slip_line   line of the slip it answers: two heats counted there are two rows here (empty: this line)
-//   order_line  line of the purchase order            tag_heat, slip_heat, certificate_heat  the heat as it stands there;
-//   bundle      name on the strap, one a row                      empty: nobody has looked
-//   owner_ref   the owner's own reference             rests, chips  what becomes of them: return, scrap or ask (rests)
-//   measured_with  tape or readout of the book
 #pragma once
 
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "client/intake/file_rows.h"
 #include "client/intake/piece_cells.h"
@@ -48,6 +35,9 @@ struct DeliveryFileRow {
   std::optional<Length> doubt;  // none: not said, and what it was measured with tells
   std::string measured_with;
 };
+
+// What its header may be, and what each column says.
+const std::vector<Column>& DeliveryColumns();
 
 FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 

@@ -52,18 +52,21 @@ Grade ReadRow(CheckedRows& file) {
 
 }  // namespace
 
+const std::vector<Column>& GradesColumns() {
+  static const std::vector<Column> columns{{"designation", true, "its name, once in the file: 42CrMo4"},
+                                           {"number", true, "its number: 1.7225"},
+                                           {"uns", true, "its UNS number: G41400"},
+                                           {"family", true, "alloy steel, stainless steel ..."},
+                                           {"standard", true, "which standard it is of"},
+                                           {"density_kg_m3", true, "whole, 500 to 25 000", false, "kg/m3"},
+                                           {"density_source", true, "where the density is from"},
+                                           {"source", true, "where the row is from"},
+                                           {"evidence", true, "how it is known: seen, or from memory"}};
+  return columns;
+}
+
 FileRows<Grade> ReadGradesFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  return ReadCheckedRows<Grade>(bytes, name,
-                                {{"designation", true},
-                                 {"number", true},
-                                 {"uns", true},
-                                 {"family", true},
-                                 {"standard", true},
-                                 {"density_kg_m3", true, false, "kg/m3"},
-                                 {"density_source", true},
-                                 {"source", true},
-                                 {"evidence", true}},
-                                how, ReadRow);
+  return ReadCheckedRows<Grade>(bytes, name, GradesColumns(), how, ReadRow);
 }
 
 const Grade* FindGrade(const std::vector<Grade>& grades, std::string_view text) {

@@ -1,16 +1,17 @@
 // The list of grades that comes with the program: names, where their limits stand, and their density.
-// Header: designation,number,uns,family,standard,density_kg_m3,density_source,source,evidence, all of them.
-// A designation stands once; density is whole kg/m3 in 500..25 000.
 #pragma once
 
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "client/intake/file_rows.h"
+#include "client/intake/checked_rows.h"
 #include "schema/terms/grade.h"
 
 namespace heatkeep::intake {
+
+// What its header may be, and what each column says.
+const std::vector<Column>& GradesColumns();
 
 FileRows<Grade> ReadGradesFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 

@@ -45,19 +45,23 @@ GradeLimit ReadLimit(CheckedRows& file, std::string_view what_column) {
   return row;
 }
 
+// The two differ in one column only.
+std::vector<Column> ColumnsOfLimits(std::string_view what_column) {
+  return {{"grade", true, "its designation"},
+          {"over_mm", true, "sizes above this; empty: 0", true, "mm"},
+          {"upto_mm", true, "up to and with this; empty: all larger ones", true, "mm"},
+          {what_column, true, what_column == "what" ? "a sum or an equivalent: CEV, Cr+Mo+Ni" : "a chemical symbol: C, Mn, Cr"},
+          {"min_pct", true, "at least, with the figures it is printed with", true, "mass %"},
+          {"max_pct", true, "at most, the same; one of both is needed", true, "mass %"},
+          {"kind", true, "of which analysis: heat analysis"},
+          {"source", true, "where the limit is from"},
+          {"edition_or_note", true, "which edition, or a note"},
+          {"evidence", true, "how it is known: seen, or from memory"}};
+}
+
 FileRows<GradeLimit> ReadLimits(std::string_view bytes, const std::string& name, ReadingOptions how, std::string_view what_column) {
-  return ReadCheckedRows<GradeLimit>(bytes, name,
-                                     {{"grade", true},
-                                      {"over_mm", true, true, "mm"},
-                                      {"upto_mm", true, true, "mm"},
-                                      {what_column, true},
-                                      {"min_pct", true, true, "mass %"},
-                                      {"max_pct", true, true, "mass %"},
-                                      {"kind", true},
-                                      {"source", true},
-                                      {"edition_or_note", true},
-                                      {"evidence", true}},
-                                     how, [what_column](CheckedRows& file) { return ReadLimit(file, what_column); });
+  return ReadCheckedRows<GradeLimit>(bytes, name, what_column == "what" ? SumsColumns() : LimitsColumns(), how,
+                                     [what_column](CheckedRows& file) { return ReadLimit(file, what_column); });
 }
 
 MechanicalLimit ReadMechanical(CheckedRows& file) {
@@ -100,6 +104,16 @@ ProductDeviation ReadDeviation(CheckedRows& file) {
 
 }  // namespace
 
+const std::vector<Column>& LimitsColumns() {
+  static const std::vector<Column> columns = ColumnsOfLimits("element");
+  return columns;
+}
+
+const std::vector<Column>& SumsColumns() {
+  static const std::vector<Column> columns = ColumnsOfLimits("what");
+  return columns;
+}
+
 FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
   return ReadLimits(bytes, name, how, "element");
 }
@@ -108,35 +122,41 @@ FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& nam
   return ReadLimits(bytes, name, how, "what");
 }
 
+const std::vector<Column>& MechanicalColumns() {
+  static const std::vector<Column> columns{{"grade", true, "its designation"},
+                                           {"condition", true, "+QT, +N, +A"},
+                                           {"over_mm", true, "sizes above this; empty: 0", true, "mm"},
+                                           {"upto_mm", true, "up to and with this; empty: all larger ones", true, "mm"},
+                                           {"property", true, "Rm, Re or A"},
+                                           {"min", true, "at least, with the figures it is printed with", true},
+                                           {"max", true, "at most, the same; one of both is needed", true},
+                                           {"unit", true, "MPa of Rm and Re, % of A"},
+                                           {"source", true, "where the limit is from"},
+                                           {"edition_or_note", true, "which edition, or a note"},
+                                           {"evidence", true, "how it is known: seen, or from memory"}};
+  return columns;
+}
+
 FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  return ReadCheckedRows<MechanicalLimit>(bytes, name,
-                                          {{"grade", true},
-                                           {"condition", true},
-                                           {"over_mm", true, true, "mm"},
-                                           {"upto_mm", true, true, "mm"},
-                                           {"property", true},
-                                           {"min", true, true},
-                                           {"max", true, true},
-                                           {"unit", true},
-                                           {"source", true},
-                                           {"edition_or_note", true},
-                                           {"evidence", true}},
-                                          how, ReadMechanical);
+  return ReadCheckedRows<MechanicalLimit>(bytes, name, MechanicalColumns(), how, ReadMechanical);
+}
+
+const std::vector<Column>& DeviationColumns() {
+  static const std::vector<Column> columns{{"standard", true, "of the limits"},
+                                           {"grade", true, "only of this one; empty: of all of the standard"},
+                                           {"element", true, "a chemical symbol"},
+                                           {"over_pct", true, "specified contents above this; empty: 0", true, "mass %"},
+                                           {"upto_pct", true, "up to and with this; empty: all larger ones", true, "mass %"},
+                                           {"above_pct", true, "so much above the maximum is permitted", true, "mass %"},
+                                           {"below_pct", true, "so much below the minimum is permitted", true, "mass %"},
+                                           {"source", true, "where the deviation is from"},
+                                           {"evidence", true, "how it is known: seen, or from memory"},
+                                           {"note", true, "a note"}};
+  return columns;
 }
 
 FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  return ReadCheckedRows<ProductDeviation>(bytes, name,
-                                           {{"standard", true},
-                                            {"grade", true},
-                                            {"element", true},
-                                            {"over_pct", true, true, "mass %"},
-                                            {"upto_pct", true, true, "mass %"},
-                                            {"above_pct", true, true, "mass %"},
-                                            {"below_pct", true, true, "mass %"},
-                                            {"source", true},
-                                            {"evidence", true},
-                                            {"note", true}},
-                                           how, ReadDeviation);
+  return ReadCheckedRows<ProductDeviation>(bytes, name, DeviationColumns(), how, ReadDeviation);
 }
 
 }  // namespace heatkeep::intake

@@ -4,23 +4,25 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
-#include "client/intake/file_rows.h"
+#include "client/intake/checked_rows.h"
 #include "schema/terms/grade_limit.h"
 
 namespace heatkeep::intake {
 
-// Header: grade,over_mm,upto_mm,element,min_pct,max_pct,kind,source,edition_or_note,evidence. A minimum over its maximum,
-// a row without either or without source, a row twice is a problem.
+// A minimum over its maximum, a row without either or without source, a row twice is a problem.
+const std::vector<Column>& LimitsColumns();
 FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 
 // The same with a column "what" for the element: sums and carbon equivalents (client/papers/quantity.h).
+const std::vector<Column>& SumsColumns();
 FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 
-// Header: grade,condition,over_mm,upto_mm,property,min,max,unit,source,edition_or_note,evidence.
+const std::vector<Column>& MechanicalColumns();
 FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 
-// Header: standard,grade,element,over_pct,upto_pct,above_pct,below_pct,source,evidence,note.
+const std::vector<Column>& DeviationColumns();
 FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
 
 }  // namespace heatkeep::intake

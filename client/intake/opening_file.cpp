@@ -62,27 +62,33 @@ OpeningFileRow ReadRow(CheckedRows& file, LookAlikes& look_alikes) {
 
 }  // namespace
 
+const std::vector<Column>& OpeningColumns() {
+  static const std::vector<Column> columns{
+      {"old_tag", true, "what the old list calls it, once in the file"},
+      {"kind", true, "bar or drop"},
+      {"mill", false, "who made it"},
+      {"heat", false, "as it stands; empty: not known, and then it serves no order that asks for papers"},
+      {"read_from", false, "metal, tag, slip or none; empty: the list does not say"},
+      {"grade", true, "as marked or written: 42CrMo4, 1.4404, 4140"},
+      {"section", true,
+       "round 80, square 50, hex 27, flat 60x20, tube 60x5, angle 100x75x8, box 100x60x5, channel UPN 100, beam IPE 100; in inches: round 3 1/8 in",
+       true, kLengthUnit},
+      {"condition", false, "as delivered: +QT, +N, +A"},
+      {"length", true, "of one piece", true, kLengthUnit},
+      {"count", false, "how many alike; empty: 1"},
+      {"place", false, "where it lies"},
+      {"papers", false, "what it came with, to be typed from paper: 2.1, 2.2, 3.1, 3.2 or none (empty)"},
+      {"owner", false, "whose metal it is; empty: the shop's own"},
+      {"ends", false, "how many ends are square: 0, 1 or 2; empty: 0 of a bar, 1 of a drop"},
+      {"doubt", false, "it may be this much shorter than written; empty: 0", true, kLengthUnit},
+      {"price", false, "what was paid", true, "money a kg"}};
+  return columns;
+}
+
 FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::string& name, ReadingOptions how,
                                          const std::vector<std::string>& known_heats) {
   LookAlikes look_alikes(known_heats);
-  return ReadCheckedRows<OpeningFileRow>(bytes, name,
-                                         {{"old_tag", true},
-                                          {"kind", true},
-                                          {"mill"},
-                                          {"heat"},
-                                          {"read_from"},
-                                          {"grade", true},
-                                          {"section", true, true, kLengthUnit},
-                                          {"condition"},
-                                          {"length", true, true, kLengthUnit},
-                                          {"count"},
-                                          {"place"},
-                                          {"papers"},
-                                          {"owner"},
-                                          {"ends"},
-                                          {"doubt", false, true, kLengthUnit},
-                                          {"price", false, true, "money a kg"}},
-                                         how, [&](CheckedRows& file) { return ReadRow(file, look_alikes); });
+  return ReadCheckedRows<OpeningFileRow>(bytes, name, OpeningColumns(), how, [&](CheckedRows& file) { return ReadRow(file, look_alikes); });
 }
 
 }  // namespace heatkeep::intake

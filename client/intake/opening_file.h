@@ -1,9 +1,4 @@
 // The opening balance: what lies on the rack on the first day, as the old list has it.
-// Header: old_tag,kind,grade,section,length and perhaps mill,heat,read_from,condition,count,place,papers,owner,ends,doubt,price.
-//   old_tag  the piece's name in the old list, once each     kind   bar or drop
-//   heat     as it stands; empty: not known, with a warning (not for certificated orders)
-//   count    whole, 1 or more; empty: 1                      ends   0, 1 or 2; empty: 0 for a bar, 1 for a drop
-//   papers   2.1, 2.2, 3.1, 3.2 or none                      price  money per kg, at most 2 decimals
 // Nothing is guessed: a grade stays as written, a heat is never matched to another. A heat that an eye may take for
 // another one (of this file, or known) is warned of. With BadLines::LeaveOut the good lines come without the bad ones.
 #pragma once
@@ -37,6 +32,9 @@ struct OpeningFileRow {
   Length doubt;
   std::optional<Money> price_per_kg;
 };
+
+// What its header may be, and what each column says.
+const std::vector<Column>& OpeningColumns();
 
 FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::string& name, ReadingOptions how = {},
                                          const std::vector<std::string>& known_heats = {});

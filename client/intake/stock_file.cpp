@@ -38,24 +38,30 @@ StockFileRow ReadRow(CheckedRows& file) {
 
 }  // namespace
 
+const std::vector<Column>& StockColumns() {
+  static const std::vector<Column> columns{
+      {"tag", true, "a name for the piece, once in the file"},
+      {"kind", true, "bar or drop"},
+      {"section", true,
+       "round 80, square 50, hex 27, flat 60x20, tube 60x5, angle 100x75x8, box 100x60x5, channel UPN 100, beam IPE 100; in inches: round 3 1/8 in",
+       true, kLengthUnit},
+      {"grade", true, "as marked or written: 42CrMo4, 1.4404, 4140"},
+      {"heat", true, "as stamped; empty: not known"},
+      {"length", true, "of one piece", true, kLengthUnit},
+      {"count", true, "how many alike, 1 or more; empty or unlimited: as many as wanted"},
+      {"ends", false, "how many ends are square: 0, 1 or 2; empty: 0 of a bar, 1 of a drop"},
+      {"papers", false, "what it has: 2.1, 2.2, 3.1, 3.2 or none (empty)"},
+      {"owner", false, "whose metal it is; empty: the shop's own"},
+      {"condition", false, "as delivered: +QT, +N, +A"},
+      {"held", false, "yes or no (empty): a held piece is not planned"},
+      {"price", false, "what was paid", true, "money a kg"},
+      {"place", false, "where it lies"},
+      {"doubt", false, "it may be this much shorter than written; empty: 0", true, kLengthUnit}};
+  return columns;
+}
+
 FileRows<StockFileRow> ReadStockFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
-  return ReadCheckedRows<StockFileRow>(bytes, name,
-                                       {{"tag", true},
-                                        {"kind", true},
-                                        {"section", true, true, kLengthUnit},
-                                        {"grade", true},
-                                        {"heat", true},
-                                        {"length", true, true, kLengthUnit},
-                                        {"count", true},
-                                        {"ends"},
-                                        {"papers"},
-                                        {"owner"},
-                                        {"condition"},
-                                        {"held"},
-                                        {"price", false, true, "money a kg"},
-                                        {"place"},
-                                        {"doubt", false, true, kLengthUnit}},
-                                       how, ReadRow);
+  return ReadCheckedRows<StockFileRow>(bytes, name, StockColumns(), how, ReadRow);
 }
 
 }  // namespace heatkeep::intake

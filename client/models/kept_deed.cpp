@@ -5,8 +5,8 @@
 
 #include "client/gateway/deed_by_name.h"
 #include "client/models/qt_words.h"
+#include "client/queue/kept_file.h"
 #include "client/queue/record_file.h"
-#include "client/queue/whole_file.h"
 
 namespace heatkeep {
 namespace {
@@ -45,7 +45,7 @@ void KeptDeed::Keep(Asked& asked) {
   for (const RequestNumber& request : asked.requests) kept["requests"].push_back(request.text);
   const QString file = QDir(settings_.kept_folder).filePath(name_ + '-' + Q(asked.requests.at(0).text));
   try {
-    WriteWholeFile(file.toStdString(), kKind, kept.dump());
+    WriteKeptFile(file.toStdString(), kKind, kept.dump());
     asked.file = file;
   } catch (const QueueError&) {
     asked.file.clear();  // it is done all the same; LostWords says what that means where its answer is lost
@@ -54,7 +54,7 @@ void KeptDeed::Keep(Asked& asked) {
 
 KeptDeed::Asked KeptDeed::Read(const QString& file) {
   try {
-    const Json kept = Json::parse(ReadWholeFile(file.toStdString(), kKind).value_or(""));
+    const Json kept = Json::parse(ReadKeptFile(file.toStdString(), kKind).value_or(""));
     Asked asked{
         {kept.at("deed"), kept.at("bodies"), kept.at("memo"), Q(kept.at("words"))}, {}, file, kept.at("book"), kept.at("login"), true};
     for (const Json& request : kept.at("requests")) asked.requests.push_back({request});
@@ -125,7 +125,7 @@ void KeptDeed::Ask(const Asked& asked) {
   };
   const auto answered = [this](const Asked& of) {
     try {
-      if (!of.file.isEmpty()) RemoveWholeFile(of.file.toStdString());
+      if (!of.file.isEmpty()) RemoveKeptFile(of.file.toStdString());
     } catch (const QueueError&) {
       // it is asked once more at the next start, and answers the same
     }

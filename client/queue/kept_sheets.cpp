@@ -2,8 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "client/queue/kept_file.h"
 #include "client/queue/record_file.h"
-#include "client/queue/whole_file.h"
 
 namespace heatkeep {
 namespace {
@@ -123,10 +123,10 @@ std::string TextOf(const KeptSheets& kept) {
   return Written(all).dump();
 }
 
-void KeepSheets(const std::filesystem::path& path, const KeptSheets& kept) { WriteWholeFile(path, kKind, TextOf(kept)); }
+void KeepSheets(const std::filesystem::path& path, const KeptSheets& kept) { WriteKeptFile(path, kKind, TextOf(kept)); }
 
 std::optional<KeptSheets> ReadKeptSheets(const std::filesystem::path& path) {
-  const std::optional<std::string> bytes = ReadWholeFile(path, kKind);
+  const std::optional<std::string> bytes = ReadKeptFile(path, kKind);
   if (!bytes) return std::nullopt;
   KeptSheets kept;
   try {

@@ -15,7 +15,8 @@ begin
   select n.* into l from receipt_line n join receipt r using (receipt_id)
     where r.supplier_id = guard.party(p ->> 'supplier') and r.note = p ->> 'note' and r.reversed_by is null and n.line = p ->> 'line';
   if l.receipt_line_id is null or l.over_count is null then
-    raise exception using errcode = 'HK043', message = format('nothing came over on note %s line %s', p ->> 'note', p ->> 'line');
+    raise exception using errcode = 'HK043', message = format('nothing came over on note %s line %s', p ->> 'note', p ->> 'line'),
+      hint = '`heatkeep receipt list` says what came';
   elsif l.over_by is not null then
     raise exception using errcode = 'HK043', message = format('%s decided already to %s them', l.over_by, case when l.over_kept then 'keep' else 'return' end);
   elsif v_keep is null then
@@ -40,7 +41,7 @@ begin
   perform guard.lock_rows('receipt', array(select receipt_id from receipt where kind = 'opening' and note = p ->> 'name'));
   select * into r from receipt where kind = 'opening' and note = p ->> 'name' and reversed_by is null;
   if r.receipt_id is null then
-    raise exception using errcode = 'HK026', message = format('there is no opening balance "%s"', p ->> 'name');
+    raise exception using errcode = 'HK026', message = format('there is no opening balance "%s"', p ->> 'name'), hint = '`heatkeep receipt list` says what came';
   elsif r.received_by = session_user then
     raise exception using errcode = 'HK043', message = 'it was brought in by you: others sign it';
   end if;

@@ -32,7 +32,7 @@ begin
   if v_again is not null then return v_again; end if;
   update consent set signed_by = session_user where consent_id = p_consent and signed_by is null;
   if not found then
-    raise exception using errcode = 'HK043', message = format('consent %s does not wait for a signature', p_consent);
+    raise exception using errcode = 'HK043', message = format('consent %s does not wait for a signature', p_consent), hint = '`heatkeep saw consents` names them';
   end if;
   return guard.end_deed(jsonb_build_object('consent', p_consent));
 end $$;

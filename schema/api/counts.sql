@@ -12,7 +12,8 @@ begin
   if v_again is not null then return v_again; end if;
   v_place := guard.place(guard.said(p, 'place', 'the place'));
   if exists (select from stock_count where place_id = v_place and state in ('open', 'counted')) then
-    raise exception using errcode = 'HK041', message = format('%s is being counted already', p ->> 'place');
+    raise exception using errcode = 'HK041', message = format('%s is being counted already', p ->> 'place'),
+      hint = '`heatkeep count seen` goes on with it, `heatkeep count give-up` ends it';
   end if;
   insert into stock_count (place_id, state, started_by) values (v_place, 'open', session_user);
   v_pieces := array(select piece_id from piece where place_id = v_place and length_nm > 0);

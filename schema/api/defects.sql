@@ -69,7 +69,7 @@ begin
   perform guard.lock_pieces(array(select piece_id from defect_report where defect_report_id = p_report));
   update defect_report set answer = p_answer, answer_words = p_words, answered_by = session_user where defect_report_id = p_report and answer is distinct from 'cut on';
   if not found then
-    raise exception using errcode = 'HK043', message = format('report %s does not wait for an answer', p_report);
+    raise exception using errcode = 'HK043', message = format('report %s does not wait for an answer', p_report), hint = '`heatkeep saw defects` names them';
   end if;
   update conflict set closed_by = session_user, closing_words = format('cut on: %s', p_words)
     where defect_report_id = p_report and closed_by is null and p_answer = 'cut on';

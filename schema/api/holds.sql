@@ -25,7 +25,8 @@ begin
   end if;
   if coalesce(h.heat, h.piece_id::text, h.lot_id::text, h.document_id::text, h.receipt_id::text) is null then
     raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref)
-      else format('the book knows no %s "%s" of %s', p_scope, p_ref, coalesce(p_mill, 'nobody')) end;
+      else format('the book knows no %s "%s" of %s', p_scope, p_ref, coalesce(p_mill, 'nobody')) end,
+      hint = '`heatkeep stock` names what is here, `heatkeep receipt list` what came, `heatkeep papers list` the documents';
   end if;
   h.scope := p_scope;
   return h;
@@ -87,7 +88,7 @@ begin
   perform guard.lock_rows('hold', array[p_hold]);
   select * into h from hold where hold_id = p_hold;
   if h.hold_id is null or h.lifted_by is not null then
-    raise exception using errcode = 'HK043', message = format('hold %s is not a live hold', p_hold);
+    raise exception using errcode = 'HK043', message = format('hold %s is not a live hold', p_hold), hint = '`heatkeep hold list` names them';
   elsif h.condemned_by is not null then
     raise exception using errcode = 'HK043', message = format('hold %s was condemned by %s: the metal is not used any more', p_hold, h.condemned_by),
       hint = 'scrap it or return it to whom it came from';

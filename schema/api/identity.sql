@@ -69,7 +69,7 @@ begin
   e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'));
   select * into l from lot where lot_id = e.lot_id;
   if e.state not in ('missing', 'written off') then
-    raise exception using errcode = 'HK043', message = format('%s is not missing: it is %s', e.tag, e.state);
+    raise exception using errcode = 'HK043', message = format('%s is not missing: it is %s', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
   elsif v_read is distinct from l.heat and upper(v_read) <> e.tag and v_read is distinct from e.old_tag then
     raise exception using errcode = 'HK042', message = format('what is read on it (%s) is neither the tag %s nor the heat in the book', v_read, e.tag),
       hint = 'book it as found (heatkeep piece found): quality decides what it is';

@@ -35,7 +35,7 @@ begin
   if v_again is not null then return v_again; end if;
   v_printer := guard.said(p, 'printer', 'the printer they came from');
   if jsonb_array_length(coalesce(p -> 'jobs', '[]')) = 0 then
-    raise exception using errcode = 'HK026', message = 'say which labels: jobs is empty', hint = 'their numbers are in the queue of labels';
+    raise exception using errcode = 'HK026', message = 'say which labels: jobs is empty', hint = '`heatkeep label list` names them';
   end if;
   perform guard.lock_pieces(array(select piece_id from label_job where label_job_id in (select x::bigint from jsonb_array_elements_text(p -> 'jobs') x)));
   for v_job in select x::bigint from jsonb_array_elements_text(p -> 'jobs') x order by 1 loop
@@ -69,7 +69,7 @@ declare
 begin
   select * into j from label_job where label_job_id = p_job;
   if j.label_job_id is null then
-    raise exception using errcode = 'HK026', message = format('there is no label number %s', p_job), hint = 'their numbers are in the queue of labels';
+    raise exception using errcode = 'HK026', message = format('there is no label number %s', p_job), hint = '`heatkeep label list` names them';
   elsif j.state = 'printed' then
     raise exception using errcode = 'HK043', message = format('label %s was printed at %s', p_job, to_char(j.printed_at, 'YYYY-MM-DD HH24:MI')),
       hint = 'another one of the same piece, at the piece: heatkeep piece relabel';

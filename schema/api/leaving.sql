@@ -72,7 +72,7 @@ begin
   elsif v_held is null then
     perform guard.free_to_change(e, 'returned');
   elsif e.length_nm = 0 or e.state = 'at saw' or e.frozen then
-    raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be returned', e.tag, e.state);
+    raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be returned', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
   end if;
   perform guard.leave(e, 'returned', 'returned', v_words);
   return guard.end_deed(jsonb_build_object('tag', e.tag, 'words', v_words, 'length_nm', e.length_nm, 'mass_g', guard.lot_mass_g(e.lot_id, e.length_nm)));

@@ -39,7 +39,7 @@ begin
   e := guard.piece_for_deed(e.tag);
   select * into t from outside_trip where piece_id = e.piece_id and back_nm is null;
   if t.outside_trip_id is null or e.state <> 'outside' then
-    raise exception using errcode = 'HK043', message = format('%s is not outside: it is %s', e.tag, e.state);
+    raise exception using errcode = 'HK043', message = format('%s is not outside: it is %s', e.tag, e.state), hint = '`heatkeep outside list` names what is';
   end if;
   perform guard.said(p, 'length_nm', 'the length as measured now');
   v_place := guard.place(guard.said(p, 'place', 'where it is put'));

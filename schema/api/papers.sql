@@ -160,7 +160,7 @@ begin
   select * into d from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number' order by version desc limit 1;
   if d.document_id is null or d.accepted_by is not null then
     raise exception using errcode = 'HK043', message = coalesce(format('document %s was accepted by %s already', d.number, d.accepted_by),
-      format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer'));
+      format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer')), hint = '`heatkeep papers list` names the documents';
   end if;
   v_wrong := guard.judge_document(d.document_id);
   if v_wrong is not null then
@@ -189,7 +189,7 @@ begin
   update lot set at_risk_by = session_user where mill_id = guard.party(p_mill) and heat = p_heat and papers_state = 'awaited';
   get diagnostics v_count = row_count;
   if v_count = 0 then
-    raise exception using errcode = 'HK026', message = format('no lot of heat %s of %s waits for papers', p_heat, p_mill);
+    raise exception using errcode = 'HK026', message = format('no lot of heat %s of %s waits for papers', p_heat, p_mill), hint = '`heatkeep papers awaited` names those that do';
   end if;
   return guard.end_deed(jsonb_build_object('lots', v_count));
 end $$;

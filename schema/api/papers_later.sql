@@ -39,7 +39,8 @@ begin
     where mill_id = guard.party(p ->> 'mill') and heat = p ->> 'heat' and papers_state = 'awaited';
   get diagnostics v_count = row_count;
   if v_count = 0 then
-    raise exception using errcode = 'HK026', message = format('no lot of heat %s of %s waits for papers', p ->> 'heat', p ->> 'mill');
+    raise exception using errcode = 'HK026', message = format('no lot of heat %s of %s waits for papers', p ->> 'heat', p ->> 'mill'),
+      hint = '`heatkeep papers awaited` names those that do';
   end if;
   return guard.end_deed(jsonb_build_object('lots', v_count, 'chase_on', p ->> 'chase_on'));
 end $$;

@@ -91,7 +91,7 @@ begin
   select * into h from shipment where note = guard.said(p, 'note', 'our delivery note');
   if d.document_id is null or h.shipment_id is null then
     raise exception using errcode = 'HK026', message = case when h.shipment_id is null then format('no shipment has the note %s', p ->> 'note')
-      else format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer') end;
+      else format('no document %s of %s is filed', p ->> 'number', p ->> 'issuer') end, hint = '`heatkeep papers list` names the documents';
   elsif d.accepted_by is null then
     raise exception using errcode = 'HK043', message = format('document %s is not accepted yet', d.number), hint = 'quality accepts it first';
   elsif v_form = 'copy' and d.file_sha256 is null then

@@ -55,7 +55,7 @@ begin
     raise exception using errcode = 'HK043', message = format('%s itself is not in quarantine: %s came before it and is', p.tag,
       (select string_agg(tag, ', ') from piece where piece_id = any (p.path || p.before_path) and quarantine is not null)), hint = 'release that one';
   elsif p.quarantine is null then
-    raise exception using errcode = 'HK043', message = format('%s is not in quarantine', p.tag);
+    raise exception using errcode = 'HK043', message = format('%s is not in quarantine', p.tag), hint = '`heatkeep hold list` names what else stops metal';
   elsif coalesce(btrim(p_evidence), '') = '' then
     raise exception using errcode = 'HK026', message = 'a release names its evidence';
   elsif guard.setting('two_person_release', 'no') = 'yes' and session_user = (select r.received_by from receipt_line

@@ -134,7 +134,7 @@ begin
   v_note := guard.said(p, 'note', 'the number of the transfer note');
   select * into v_site from site where name = guard.said(p, 'site', 'the site it goes to');
   if v_site.site_id is null then
-    raise exception using errcode = 'HK026', message = format('no site is called "%s"', p ->> 'site');
+    raise exception using errcode = 'HK026', message = format('no site is called "%s"', p ->> 'site'), hint = '`heatkeep shop places` names the sites';
   elsif jsonb_array_length(coalesce(p -> 'tags', '[]')) = 0 then
     raise exception using errcode = 'HK026', message = 'say what is sent: tags is empty';
   end if;
@@ -167,7 +167,7 @@ begin
   select * into t from transfer where piece_id = e.piece_id and received_nm is null;
   select * into v_to from place where place_id = guard.place(guard.said(p, 'place', 'where it is put'));
   if t.transfer_id is null or e.state <> 'in transit' then
-    raise exception using errcode = 'HK043', message = format('%s is not on its way: it is %s', e.tag, e.state);
+    raise exception using errcode = 'HK043', message = format('%s is not on its way: it is %s', e.tag, e.state), hint = '`heatkeep transfer list` names what is';
   elsif t.to_site_id <> v_to.site_id then
     raise exception using errcode = 'HK043', message = format('%s was sent to %s; %s is at another site', e.tag,
       (select name from site where site_id = t.to_site_id), v_to.name);

@@ -70,7 +70,7 @@ begin
     union select piece_id from piece where tag in (select x ->> 'tag' from jsonb_array_elements(p -> 'layouts') x)), false, array[v_plan]);
   select state into v_state from plan where plan_id = v_plan;
   if v_state is null or v_state = 'cancelled' then
-    raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', v_plan, v_state), format('there is no plan %s', v_plan));
+    raise exception using errcode = 'HK027', message = coalesce(format('plan %s is %s', v_plan, v_state), format('there is no plan %s', v_plan)), hint = '`heatkeep plan list` names them';
   elsif exists (select from plan where plan_id = v_plan and (saw_id, kerf_nm, trim_nm, grip_nm)
       is distinct from (v_saw, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint, (p ->> 'grip_nm')::bigint)) then
     raise exception using errcode = 'HK042', message = format('plan %s was made for another saw, kerf, trim or grip', v_plan),

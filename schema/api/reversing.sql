@@ -20,7 +20,7 @@ begin
   select * into r from receipt where note = btrim(p ->> 'note') and supplier_id is not distinct from v_supplier and kind <> 'found' and reversed_by is null;
   if r.receipt_id is null then
     raise exception using errcode = 'HK026', message = format('no receipt %s of %s is booked', p ->> 'note', coalesce(p ->> 'supplier', 'an opening balance')),
-      hint = 'heatkeep receipt list names them';
+      hint = '`heatkeep receipt list` names them';
   end if;
   perform guard.lock_pieces(array(select piece_id from piece join receipt_line using (receipt_line_id) where receipt_id = r.receipt_id), true);
   select string_agg(format('%s %s', tag, words), '; ' order by tag) into v_words from (

@@ -91,7 +91,7 @@ begin
   perform guard.lock_rows('saw', array[guard.saw(p_saw)]);
   update handover set taken_by = session_user where saw_id = guard.saw(p_saw) and taken_by is null returning * into h;
   if h.handover_id is null then
-    raise exception using errcode = 'HK043', message = format('saw %s was not handed over', p_saw);
+    raise exception using errcode = 'HK043', message = format('saw %s was not handed over', p_saw), hint = '`heatkeep saw handover` hands it over';
   end if;
   return guard.end_deed(jsonb_build_object('saw', p_saw, 'tag', (select tag from piece where piece_id = h.piece_id), 'length_nm', h.length_nm,
     'done', h.done, 'open', h.open, 'words', h.words, 'given_by', h.given_by,

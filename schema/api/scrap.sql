@@ -24,7 +24,7 @@ begin
   e := guard.piece_for_deed(p ->> 'tag');
   v_words := coalesce(guard.hold_words(e.piece_id), guard.quarantine_words(e.piece_id), case when e.frozen then 'its place is being counted' end);
   if e.length_nm = 0 then
-    raise exception using errcode = 'HK043', message = format('%s is %s', e.tag, e.state);
+    raise exception using errcode = 'HK043', message = format('%s is %s', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
   elsif v_words is not null then
     raise exception using errcode = 'HK040', message = format('%s is not scrapped: %s', e.tag, v_words), hint = 'it is evidence until quality closes the case';
   elsif guard.taken_words(e) is not null then
@@ -56,7 +56,7 @@ begin
   perform guard.lock_rows('scrap_bin', array(select scrap_bin_id from scrap_bin where name = p ->> 'bin'));
   select * into b from scrap_bin where name = p ->> 'bin';
   if b.scrap_bin_id is null then
-    raise exception using errcode = 'HK026', message = format('no scrap bin is called "%s"', p ->> 'bin');
+    raise exception using errcode = 'HK026', message = format('no scrap bin is called "%s"', p ->> 'bin'), hint = '`heatkeep saw scrap-bins` names them';
   elsif v_mass > 1000000000 or (p ->> 'cents_per_tonne')::bigint > 1000000000 then
     -- one such ticket would make every sum over the tickets fail
     raise exception using errcode = 'HK026', message = format('a ticket of %s g at %s cents a tonne cannot be scrap that was weighed', v_mass, p ->> 'cents_per_tonne'),

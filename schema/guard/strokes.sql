@@ -6,7 +6,7 @@ declare
 begin
   select cut_line_id into v_id from cut_line where order_no = p_order and line_no = p_line;
   if v_id is null then
-    raise exception using errcode = 'HK027', message = format('there is no order %s line %s', p_order, p_line);
+    raise exception using errcode = 'HK027', message = format('there is no order %s line %s', p_order, p_line), hint = '`heatkeep cutlist list` names the open ones';
   end if;
   return v_id;
 end $$;

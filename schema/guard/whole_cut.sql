@@ -44,7 +44,7 @@ begin
   e := guard.piece_for_deed(p ->> 'tag');
   perform guard.lock_lines(v_lines);
   if e.length_nm = 0 then
-    raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state);
+    raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
   end if;
   select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
   v_stop := guard.blocked_words(e.piece_id);

@@ -202,7 +202,7 @@ TEST_F(Allocate, PlansAreListedShownAndCancelled) {
   EXPECT_EQ(As("planner", {"plan", "cancel", "1"}).code, 2) << "no reason";
   const Ran gone = As("planner", {"plan", "cancel", "1", "--reason", "the order fell through"});
   EXPECT_EQ(gone.code, 0) << gone;
-  EXPECT_EQ(gone.out, "plan 1 is cancelled, 1 pieces are free again\n");
+  EXPECT_EQ(gone.out, "plan 1 is cancelled, 1 piece free again\n");
   EXPECT_EQ(As("planner", {"plan", "cancel", "1", "--reason", "again"}).code, 1);
   EXPECT_EQ(Asked("planner", {"plan", "list"})[0]["state"], "cancelled");
   EXPECT_EQ(Plan("A"), 2) << "its lines and its piece are open again";

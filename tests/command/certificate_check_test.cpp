@@ -94,7 +94,7 @@ TEST_F(CertificateCheck, AProductAnalysisIsEnteredBesideThatOfTheHeatAndMayLieOu
       << over;
   const Ran filed = As("quality", {"certificate", "add", File("c.csv", head + row("heat", "0.44") + row("product", "0.47"))});
   ASSERT_EQ(filed.code, 0) << filed;
-  EXPECT_TRUE(Has(filed.out, "1 documents filed for 1 lots")) << filed;
+  EXPECT_TRUE(Has(filed.out, "1 document filed for 1 lot")) << filed;
   const Json shown = Asked("saw", {"certificate", "show", "C1"}).at("lots").at(0);
   EXPECT_EQ(shown.at("heat_analysis").at("C"), 0.44);
   EXPECT_EQ(shown.at("product_analysis").at("C"), 0.47);
@@ -109,7 +109,7 @@ TEST_F(CertificateCheck, AProductAnalysisIsEnteredBesideThatOfTheHeatAndMayLieOu
 
 TEST_F(CertificateCheck, ALimitStoredWronglyIsCorrectedFromATableAndItsDocumentsAreLookedAtAgain) {
   const auto table = [&](const std::string& rows) { return File("limits.csv", kLimitsHead + rows); };
-  ASSERT_EQ(As("quality", {"grades", "limits", table("42CrMo4,,,100,Rm,800,,MPa,our order,,typed\n")}).out, "1 limits added\n");
+  ASSERT_EQ(As("quality", {"grades", "limits", table("42CrMo4,,,100,Rm,800,,MPa,our order,,typed\n")}).out, "1 limit added\n");
   TakeIn("A1,bar,Vandrek,K1,42CrMo4,round 80,4000,2,3.1,,\n");
   ASSERT_EQ(As("quality",
                {"certificate", "add",
@@ -122,7 +122,7 @@ TEST_F(CertificateCheck, ALimitStoredWronglyIsCorrectedFromATableAndItsDocuments
   const Words correct{"grades", "correct", table("42CrMo4,,,100,Rm,900,,MPa,our order,,typed\n"), "--reason", "the order says 900"};
   const Ran corrected = As("quality", correct);
   ASSERT_EQ(corrected.code, 0) << corrected;
-  EXPECT_EQ(corrected.out, "1 limits replaced by 1; 1 documents were accepted under them: heatkeep grades look-again\n");
+  EXPECT_EQ(corrected.out, "1 limit replaced by 1; accepted under them: 1 document (`heatkeep grades look-again`)\n");
   EXPECT_TRUE(Has(As("quality", correct).out, "nothing was changed"));
   const Json changed = Asked("owner", {"grades", "changed", "42CrMo4"});
   EXPECT_EQ(changed.at(0).at("was"), "at least 800 MPa");
@@ -136,7 +136,7 @@ TEST_F(CertificateCheck, ALimitStoredWronglyIsCorrectedFromATableAndItsDocuments
   EXPECT_EQ(Asked("saw", {"grades", "test-limits", "42CrMo4"}).size(), 1u);
   const Ran withdrawn =
       As("quality", {"grades", "withdraw", "42CrMo4", "--property", "Rm", "--upto", "100 mm", "--reason", "of another order"});
-  EXPECT_EQ(withdrawn.out, "1 limits are withdrawn; 0 documents were accepted under them\n") << withdrawn;
+  EXPECT_EQ(withdrawn.out, "1 limit withdrawn; accepted under them: 0 documents\n") << withdrawn;
   EXPECT_EQ(As("quality", {"grades", "withdraw", "42CrMo4", "--reason", "x"}).code, 2);
   EXPECT_EQ(Asked("quality", {"grades", "changed"}).size(), 2u);
   EXPECT_EQ(Broken(), "");

@@ -84,7 +84,7 @@ TEST_F(Completion, OfZshNamesEveryCommand) {
   const std::string zsh = ZshCompletion(AllCommands());
   EXPECT_TRUE(zsh.starts_with("#compdef heatkeep\n"));
   for (const char* part :
-       {"_heatkeep_book_person_add()", "--role[", "(clerk planner saw quality owner)", "_files -g \"(#i)*.(csv|xlsx|ods)\""})
+       {"_heatkeep_book_person_add()", "--role=[", "--json[", "(clerk planner saw quality owner)", "_files -g \"(#i)*.(csv|xlsx|ods)\""})
     EXPECT_TRUE(Has(zsh, part)) << part;
 }
 

@@ -184,7 +184,7 @@ TEST_F(Cut, WhatIsCutWhileItIsHeldIsBookedAndStopped) {
   OneBar();
   ASSERT_EQ(As("saw", {"pull", tag, "--saw", "1", "--plan", "1"}).code, 0);
   const Ran hold = As("quality", {"hold", "heat", "K1", "--reason", "letter"});
-  EXPECT_EQ(hold.out, "hold 1: 1 pieces stopped; AT A SAW NOW: " + tag + "; plan 1 lacks " + tag + ": heatkeep replan 1\n");
+  EXPECT_EQ(hold.out, "hold 1: 1 piece stopped; AT A SAW NOW: " + tag + "; plan 1 lacks " + tag + ": heatkeep replan 1\n");
   const Ran ran = Record();
   EXPECT_TRUE(Has(ran.out, "STOP: ")) << ran;
   EXPECT_EQ(Good(), 14);

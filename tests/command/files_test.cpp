@@ -97,7 +97,7 @@ TEST_F(Files, CertificateFreesItsLotsAndIsFiledOnce) {
             410'000);
   const Ran again = As("quality", {"certificate", "add", file});
   EXPECT_EQ(again.code, 0) << again;
-  EXPECT_EQ(again.out, "1 documents were filed before from this file: nothing was added\n");
+  EXPECT_EQ(again.out, "1 document filed before from this file: nothing was added\n");
   EXPECT_EQ(Number("select count(*) as n from book.document"), 1);
   EXPECT_EQ(
       As("clerk", {"certificate", "add", File("c2.csv", std::string(kPapersHead) + "C9,3.1,Vandrek,2026-01-05,K1,round 80,42CrMo4,,,\n")})

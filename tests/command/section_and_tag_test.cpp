@@ -65,10 +65,10 @@ TEST(SectionCommand, RefusesInWords) {
   const Ran grade = Section("round 50", "42CrMo");
   EXPECT_EQ(grade.code, 2);
   EXPECT_EQ(grade.out, "");
-  EXPECT_EQ(grade.err, "unknown grade \"42CrMo\"; expected perhaps 42CrMo4\n");
+  EXPECT_EQ(grade.err, "heatkeep: unknown grade \"42CrMo\"; expected perhaps 42CrMo4\n");
   EXPECT_EQ(Section("angle 50x5").code, 2);
   EXPECT_EQ(Section("round 50", "", "1,100").code, 2);
-  EXPECT_EQ(Section("round 50", "", "0").err, "\"0\" is no length; expected a length over zero\n");
+  EXPECT_EQ(Section("round 50", "", "0").err, "heatkeep: \"0\" is no length; expected a length over zero\n");
 }
 
 TEST(TagCommand, SaysWhetherTheCheckCharacterIsRight) {

@@ -96,9 +96,9 @@ TEST_F(Shop, HoldsQuarantinesAndPuttingAway) {
   EXPECT_EQ(As("clerk", {"putaway", tag, "Z9"}).code, 1);
   EXPECT_EQ(As("clerk", {"putaway", "A999999X", "B1-1"}).code, 1);
   EXPECT_EQ(As("clerk", {"hold", "heat", "K1", "--reason", "x"}).code, 1) << "quality's alone";
-  EXPECT_EQ(As("quality", {"hold", "heat", "K1", "--mill", "Vandrek", "--reason", "letter"}).out, "hold 1: 1 pieces stopped\n");
+  EXPECT_EQ(As("quality", {"hold", "heat", "K1", "--mill", "Vandrek", "--reason", "letter"}).out, "hold 1: 1 piece stopped\n");
   EXPECT_EQ(As("quality", {"hold", "heat", "K9", "--reason", "letter"}).code, 1);
-  EXPECT_EQ(As("quality", {"hold", "piece", TagOf("T2"), "--reason", "bent"}).out, "hold 2: 1 pieces stopped\n");
+  EXPECT_EQ(As("quality", {"hold", "piece", TagOf("T2"), "--reason", "bent"}).out, "hold 2: 1 piece stopped\n");
   EXPECT_TRUE(Has(Asked("saw", {"stock"})[0]["state"].get<std::string>(), "held"));
   EXPECT_EQ(As("quality", {"hold", "lift", "1", "--evidence", ""}).code, 1);
   EXPECT_EQ(As("quality", {"hold", "lift", "1", "--evidence", "tested"}).out, "hold 1 is lifted\n");

@@ -51,7 +51,7 @@ TEST_F(Spreadsheets, LookShowsWhatWasUnderstoodAndDoesNothing) {
   const std::string before = Digest();
   const Ran ran = Heatkeep({"look", file, "--as", "cuts"});
   EXPECT_EQ(ran.code, 2);
-  EXPECT_TRUE(Has(ran.out, "format    CSV, UTF-8, cells parted by ;, decimal mark ,\n")) << ran;
+  EXPECT_TRUE(Has(ran.out, "format    CSV, UTF-8, cells parted by semicolons, decimal comma\n")) << ran;
   EXPECT_TRUE(Has(ran.out, "column    E  \"Length\" is length, mm where no unit is written\n")) << ran;
   EXPECT_TRUE(Has(ran.out, "lines     2, good 1\nline 2\n  order         4711\n")) << ran;
   EXPECT_TRUE(Has(ran.out, "  length        352.4 mm\n")) << ran;

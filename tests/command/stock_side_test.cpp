@@ -101,16 +101,16 @@ TEST_F(StockSide, LengthAndReceiptArePutRightByCommand) {
   EXPECT_EQ(Said("quality",
                  {"correct", "receipt", two, "--mill", "Vandrek", "--heat", "K3371", "--read-from", "metal", "--grade", "42CrMo4",
                   "--section", "round 80", "--reason", "misread"}),
-            two + " is put right; 0 pieces follow\n");
+            two + " is put right, with 0 pieces cut from it\n");
   EXPECT_EQ(Said("quality", {"papers", "at-risk", "Vandrek", "K3371", "--reason", "promised for Friday"}),
-            "1 lots may be cut at risk; nothing of them ships\n");
+            "1 lot may be cut at risk; nothing of them ships\n");
   const std::string head = "number,type,issuer,heat,section,grade,issued\n";
   EXPECT_EQ(Said("clerk", {"certificate", "file", File("f.csv", head + "C2,3.1,Vandrek,K3371,round 80,42CrMo4,2026-01-05\n")}),
-            "1 documents filed for 1 lots; they wait until quality accepts them\n");
+            "1 document filed for 1 lot; they wait until quality accepts them\n");
   Said("quality", {"papers", "accept", "Vandrek", "C2"});
   EXPECT_EQ(As("quality", {"certificate", "replace", PathOf("f.csv")}).code, 2) << "no reason";
   EXPECT_EQ(Said("quality", {"certificate", "replace", PathOf("f.csv"), "--reason", "misprint"}),
-            "Vandrek C2, version 2: went with 1 pieces, 0 shipments\n1 documents filed for 1 lots\n");
+            "Vandrek C2, version 2: went with 1 piece, 0 shipments\n1 document filed for 1 lot\n");
   EXPECT_EQ(Broken(), "");
 }
 

@@ -9,7 +9,7 @@ namespace heatkeep::intake {
 namespace {
 
 FileRows<Length> Lengths(std::string_view bytes, ReadingOptions how = {}) {
-  return ReadCheckedRows<Length>(bytes, "f.csv", {{"slip_count"}, {"length", true, true}}, how, [](CheckedRows& file) {
+  return ReadCheckedRows<Length>(bytes, "f.csv", {{"slip_count"}, {"length", true, {}, true}}, how, [](CheckedRows& file) {
     return file.NeededValue<Length>("length", "a length", [&file](const std::string& cell) { return ReadLength(cell, file.Lengths()); });
   });
 }

@@ -4,8 +4,8 @@
 #include <gtest/gtest.h>
 #include <stdlib.h>
 
+#include "client/queue/kept_file.h"
 #include "client/queue/record_file.h"
-#include "client/queue/whole_file.h"
 
 namespace heatkeep {
 namespace {
@@ -113,7 +113,7 @@ TEST_F(SheetsKept, ComeBackToTheNanometre) {
 }
 
 TEST_F(SheetsKept, OfAnotherVersionAreRefusedInWords) {
-  WriteWholeFile(path, "sheets", R"({"saw": "2"})");
+  WriteKeptFile(path, "sheets", R"({"saw": "2"})");
   try {
     ReadKeptSheets(path);
     FAIL() << "was not refused";

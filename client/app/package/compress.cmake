@@ -1,5 +1,5 @@
 # What Debian wants compressed is compressed in the tree that becomes a package; `cmake --install` leaves it as it is.
-file(GLOB_RECURSE texts ${CPACK_TEMPORARY_DIRECTORY}/*/usr/share/man/*.1 ${CPACK_TEMPORARY_DIRECTORY}/*/usr/share/doc/*/changelog)
+file(GLOB_RECURSE texts ${CPACK_TEMPORARY_DIRECTORY}/*/usr/share/man/*.[15] ${CPACK_TEMPORARY_DIRECTORY}/*/usr/share/doc/*/changelog)
 if(NOT texts)
   message(FATAL_ERROR "no man page is in ${CPACK_TEMPORARY_DIRECTORY}")
 endif()

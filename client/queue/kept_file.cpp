@@ -1,4 +1,4 @@
-#include "client/queue/whole_file.h"
+#include "client/queue/kept_file.h"
 
 #include <fcntl.h>
 #include <unistd.h>
@@ -25,7 +25,7 @@ std::string HeadOf(std::string_view kind) { return "HEATKW1 " + std::string(kind
 
 }  // namespace
 
-void WriteWholeFile(const std::filesystem::path& path, std::string_view kind, std::string_view bytes) {
+void WriteKeptFile(const std::filesystem::path& path, std::string_view kind, std::string_view bytes) {
   const std::filesystem::path fresh = path.string() + ".new";
   const int fd = open(fresh.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0600);
   if (fd < 0) Fail(fresh, "cannot be opened");
@@ -38,7 +38,7 @@ void WriteWholeFile(const std::filesystem::path& path, std::string_view kind, st
   if (rename(fresh.c_str(), path.c_str()) != 0 || !SyncFolderOf(path)) Fail(path, "cannot be put in its place");
 }
 
-std::optional<std::string> ReadWholeFile(const std::filesystem::path& path, std::string_view kind) {
+std::optional<std::string> ReadKeptFile(const std::filesystem::path& path, std::string_view kind) {
   std::error_code none;
   if (!std::filesystem::exists(path, none) && !none) return std::nullopt;
   std::ifstream in(path, std::ios::binary);
@@ -54,7 +54,7 @@ std::optional<std::string> ReadWholeFile(const std::filesystem::path& path, std:
   return bytes;
 }
 
-void RemoveWholeFile(const std::filesystem::path& path) {
+void RemoveKeptFile(const std::filesystem::path& path) {
   if (unlink(path.c_str()) != 0 && errno != ENOENT) Fail(path, "cannot be removed");
 }
 
