@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "client/intake/csv_encoding.h"
+#include "client/intake/file_bytes.h"
 
 namespace heatkeep::intake {
 namespace {

@@ -1,6 +1,7 @@
 #include "client/intake/table.h"
 
 #include "client/intake/csv.h"
+#include "client/intake/file_bytes.h"
 #include "client/intake/file_format.h"
 #include "client/intake/ods.h"
 #include "client/intake/xlsx.h"

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/allocator/enumerate.h"
+#include "tests/allocator/problem_maker.h"
 #include "tests/allocator/random_problem.h"
 
 namespace heatkeep::allocator::test {

@@ -108,9 +108,9 @@ TEST_F(Lists, EveryReportIsWrittenInEveryForm) {
           : form == std::string("xlsx")                   ? OutputOf("unzip -p '" + file + "' xl/worksheets/sheet1.xml")
                                                           : WholeFile(file);
       EXPECT_GT(text.size(), 20U) << file;
-      if (form == std::string("pdf")) EXPECT_EQ(CrowdingOf(file, 215.9, 279.4), "") << file;
-      if (form == std::string("xlsx")) EXPECT_TRUE(Has(text, "state=\"frozen\"")) << file;
-      if (form == std::string("json")) EXPECT_EQ(Json::parse(text).is_object(), true) << file;
+      if (form == std::string("pdf")) { EXPECT_EQ(CrowdingOf(file, 215.9, 279.4), "") << file; }
+      if (form == std::string("xlsx")) { EXPECT_TRUE(Has(text, "state=\"frozen\"")) << file; }
+      if (form == std::string("json")) { EXPECT_EQ(Json::parse(text).is_object(), true) << file; }
     }
     Words here{report};
     EXPECT_EQ(Json::parse(WholeFile(PathOf(report[0] + ".json"))).size(), List(who, here).size()) << "here as in the file: " << report[0];

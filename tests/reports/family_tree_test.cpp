@@ -131,10 +131,11 @@ TEST(RecallPaper, EveryLineIsOnTheListAndOnlyTheCustomersOnTheLetter) {
     const std::string letter = TextOf(folder / "l.pdf");
     EXPECT_EQ(CrowdingOf(folder / "l.pdf", 210, 297), "");
     for (const RecallLine& line : recall.lines)
-      if (line.customer == "Drewe Conveyors")
+      if (line.customer == "Drewe Conveyors") {
         for (const std::string& word : {line.customer, line.note, line.order}) EXPECT_EQ(letter.find(word), std::string::npos) << word;
-      else if (line.customer == "Pallant Hydraulics" && IsWithCustomer(line))
+      } else if (line.customer == "Pallant Hydraulics" && IsWithCustomer(line)) {
         EXPECT_NE(letter.find(line.note), std::string::npos) << line.note;
+      }
   }
   EXPECT_THROW(WriteRecallLetter(folder / "n.pdf", recall, "Ister Marine", {}, kTold), std::runtime_error);
 }
