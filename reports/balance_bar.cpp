@@ -1,5 +1,6 @@
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 
 #include "reports/balance_record.h"
 #include "reports/leader_rows.h"
@@ -41,7 +42,11 @@ void Fill(Pen& pen, const Segment& s, double y, std::size_t index) {
     painter.save();
     const double d = pen.dots();
     painter.setClipRect(QRectF(s.x * d, y * d, s.width * d, kBar * d));
-    for (double x = s.x - kBar; x < s.x + s.width; x += 2.2) pen.line(x, y + kBar, x + kBar, y, 0.12);
+    const int lines = static_cast<int>(std::ceil((s.width + kBar) / 2.2));
+    for (int i = 0; i < lines; ++i) {
+      const double x = s.x - kBar + 2.2 * i;
+      pen.line(x, y + kBar, x + kBar, y, 0.12);
+    }
     painter.restore();
   }
   pen.box(s.x, y, s.width, kBar, 0.2);

@@ -1,3 +1,5 @@
+#include <array>
+
 #include "reports/balance_record.h"
 #include "reports/flow_parts.h"
 #include "reports/quantity_text.h"
@@ -9,6 +11,8 @@ namespace {
 
 constexpr double kRow = 5;
 
+using Cells = std::array<std::string, 5>;  // letter, class, length, mass, share
+
 std::string Share(Length part, Length whole) {
   if (whole.nm <= 0) return "";
   const double share = 100.0 * static_cast<double>(part.nm) / static_cast<double>(whole.nm);
@@ -18,7 +22,7 @@ std::string Share(Length part, Length whole) {
   return (hundredths < 0 ? "-" : "") + std::to_string(size / 100) + (rest.size() < 2 ? ".0" : ".") + rest + " %";
 }
 
-void DrawRow(Pen& pen, double y, double width, const std::string (&cells)[5], bool bold) {
+void DrawRow(Pen& pen, double y, double width, const Cells& cells, bool bold) {
   const TextStyle left{3.3, bold};
   const TextStyle figure{3.3, bold, true, false, Align::Right};
   pen.text(kMargin, y + 0.5, 8, cells[0], {3.3, true});
@@ -29,11 +33,8 @@ void DrawRow(Pen& pen, double y, double width, const std::string (&cells)[5], bo
   pen.line(kMargin, y + kRow, kMargin + width, y + kRow, bold ? 0.3 : 0.1);
 }
 
-FlowItem Row(double width, std::string letter, std::string what, std::string mm, std::string kg, std::string share, bool bold, int head) {
-  FlowItem item{kRow, [=](Pen& pen, double y) {
-                  const std::string cells[5] = {letter, what, mm, kg, share};
-                  DrawRow(pen, y, width, cells, bold);
-                }};
+FlowItem Row(double width, const Cells& cells, bool bold, int head) {
+  FlowItem item{kRow, [=](Pen& pen, double y) { DrawRow(pen, y, width, cells, bold); }};
   item.head = head;
   return item;
 }
@@ -51,7 +52,7 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
   const double bar = DrawBalanceBar(nullptr, kMargin, 0, width, balance);
   flow.items.push_back({bar + 1, [=](Pen& pen, double y) { DrawBalanceBar(&pen, kMargin, y, width, balance); }, true});
   const int head = static_cast<int>(flow.repeated.size());
-  flow.repeated.push_back(Row(width, "", "class", "length mm", "mass kg", "of what came in", true, -1));
+  flow.repeated.push_back(Row(width, {"", "class", "length mm", "mass kg", "of what came in"}, true, -1));
   FlowItem first = flow.repeated.back();
   first.with_next = true;
   flow.items.push_back(first);
@@ -60,10 +61,12 @@ void AddBalance(Flow& flow, const HeatBalance& balance, double width) {
       const BalanceClass& c = balance.classes[i];
       if (c.in != in) continue;
       flow.items.push_back(
-          Row(width, ClassLetter(balance, i), c.name, MmFull(c.length), KgNumber(c.mass), Share(c.length, sums.in), false, head));
+          Row(width, {ClassLetter(balance, i), c.name, MmFull(c.length), KgNumber(c.mass), Share(c.length, sums.in)}, false, head));
     }
-    flow.items.push_back(Row(width, "", in ? "sum in" : "sum out", MmFull(in ? sums.in : sums.out),
-                             KgNumber(in ? sums.in_mass : sums.out_mass), Share(in ? sums.in : sums.out, sums.in), true, head));
+    flow.items.push_back(Row(width,
+                             {"", in ? "sum in" : "sum out", MmFull(in ? sums.in : sums.out), KgNumber(in ? sums.in_mass : sums.out_mass),
+                              Share(in ? sums.in : sums.out, sums.in)},
+                             true, head));
     flow.items.back().with_next = !in;
   }
   flow.items.push_back({9, [=](Pen& pen, double y) {

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <cmath>
 
 #include "reports/tone_color.h"
 
@@ -52,7 +53,9 @@ void Hatch(QPainter& painter, const QRectF& r, Use use, bool crossed, const BarV
   painter.setClipRect(r, Qt::IntersectClip);
   painter.setPen(PenOf(use, view, 0.9));
   const double step = std::max(view.bar_height * 0.22, view.line * 4);
-  for (double x = r.left() - r.height(); x < r.right(); x += step) {
+  const int lines = static_cast<int>(std::ceil((r.width() + r.height()) / step));
+  for (int i = 0; i < lines; ++i) {
+    const double x = r.left() - r.height() + step * i;
     painter.drawLine(QPointF(x, r.bottom()), QPointF(x + r.height(), r.top()));
     if (crossed) painter.drawLine(QPointF(x, r.top()), QPointF(x + r.height(), r.bottom()));
   }

@@ -35,7 +35,7 @@ std::string DoerIn(QPDFObjectHandle object) {
     for (const auto& [key, value] : object.getDictAsMap()) inside.push_back(value);
   for (QPDFObjectHandle& one : inside) {
     if (one.isIndirect()) continue;
-    const std::string doer = DoerIn(one);
+    std::string doer = DoerIn(one);
     if (!doer.empty()) return doer;
   }
   if (!object.isDictionary()) return {};

@@ -3,7 +3,7 @@
 namespace heatkeep {
 
 std::string PackageSubject(const Package& package) {
-  const std::string order = package.order.empty() ? "" : "order " + package.order;
+  std::string order = package.order.empty() ? "" : "order " + package.order;
   if (package.note.empty()) return order;
   return order + (order.empty() ? "" : ", ") + "note " + package.note;
 }

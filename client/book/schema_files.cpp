@@ -52,7 +52,7 @@ Migration ReadMigration(const fs::path& path) {
   if (path.extension() != ".sql" || stem.size() < 6 || stem[4] != '_' || !std::all_of(stem.begin(), stem.begin() + 4, IsDigit))
     Bad(path.string() + ": not the name of a migration; expected NNNN_name.sql");
   Migration migration;
-  migration.version = std::atoi(stem.substr(0, 4).c_str());
+  migration.version = std::stoi(stem.substr(0, 4));
   migration.name = stem.substr(5);
   migration.file = {path, "migration", ReadWhole(path, path.parent_path().string())};
   migration.sha256 = Sha256Hex(migration.file.text);
@@ -65,7 +65,7 @@ fs::path SchemaFolder() {
   if (const char* set = std::getenv("HEATKEEP_SCHEMA"); set && *set) return set;
   std::error_code ignored;
   const fs::path beside = fs::read_symlink("/proc/self/exe", ignored).parent_path();
-  const fs::path installed = (beside / "../share/heatkeep/schema").lexically_normal();
+  fs::path installed = (beside / "../share/heatkeep/schema").lexically_normal();
   if (fs::exists(installed / "files", ignored)) return installed;
   // a program that was never installed, a test of ours say: the build folder it lies in has a link to the sources
   for (fs::path folder = beside; folder.has_relative_path(); folder = folder.parent_path())

@@ -46,7 +46,9 @@ int MajorOf(const fs::path& postgres) {
   const ChildEnd end = RunChild({postgres.string(), "--version"}, ServerAccount());
   const std::string mark = "(PostgreSQL) ";
   const auto at = end.output.find(mark);
-  return at == std::string::npos ? 0 : std::atoi(end.output.c_str() + at + mark.size());
+  int version = 0;
+  if (at != std::string::npos) std::from_chars(end.output.data() + at + mark.size(), end.output.data() + end.output.size(), version);
+  return version;
 }
 
 std::vector<ServerBinaries> OnPath(const Pair& pair) {
