@@ -34,7 +34,7 @@ class DeedButton : public QPushButton {
   bool glove() const { return weight_ == Weight::Glove || weight_ == Weight::PrimaryGlove; }
   bool primary() const { return weight_ == Weight::Primary || weight_ == Weight::PrimaryGlove; }
   QFont KeyFont() const { return FontOf(glove() ? Size::SectionHead : Size::Table); }
-  QString KeyWords() const { return key_.toString(QKeySequence::NativeText); }
+  QString KeyWords() const { return key_.toString(QKeySequence::NativeText).replace("Ctrl", tr("Ctrl")); }
 
   const BookLink& link_;
   QString deed_;

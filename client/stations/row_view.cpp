@@ -21,6 +21,7 @@
 namespace heatkeep {
 namespace {
 
+constexpr int kPad = 5;         // of a cell, left and right
 constexpr int kMeasured = 200;  // rows that say how wide a column is to be
 constexpr int kNarrowest = 5;   // letters of a column of words
 
@@ -30,7 +31,7 @@ void PaintWords(QPainter* painter, const QRect& cell, const QString& words, Qt::
   painter->save();
   painter->setFont(font);
   painter->setPen(color);
-  const QRect box = cell.adjusted(kInside, 0, -kInside, 0);
+  const QRect box = cell.adjusted(kPad, 0, -kPad, 0);
   painter->drawText(box, static_cast<int>(alignment) | Qt::TextSingleLine,
                     QFontMetrics(font).elidedText(words, Qt::ElideRight, box.width()));
   painter->restore();
@@ -89,7 +90,7 @@ class CellPainter : public QStyledItemDelegate {
   // What is cut short is said whole.
   bool helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option, const QModelIndex& index) override {
     const QString words = index.data().toString();
-    if (event->type() != QEvent::ToolTip || QFontMetrics(view->font()).horizontalAdvance(words) <= option.rect.width() - 2 * kInside)
+    if (event->type() != QEvent::ToolTip || QFontMetrics(view->font()).horizontalAdvance(words) <= option.rect.width() - 2 * kPad)
       return QStyledItemDelegate::helpEvent(event, view, option, index);
     QToolTip::showText(event->globalPos(), words, view);
     return true;
@@ -112,7 +113,7 @@ int DecimalsOf(const QString& words) {
 void Narrow(std::vector<int>& wide, const std::vector<TableColumn>& columns, int room, int least) {
   for (int over = std::accumulate(wide.begin(), wide.end(), 0) - room; over > 0;) {
     std::size_t widest = columns.size();
-    for (std::size_t i = 0; i < columns.size(); ++i)
+    for (std::size_t i = 1; i < columns.size(); ++i)  // the first names the row
       if (!columns[i].number && wide[i] > least && (widest == columns.size() || wide[i] > wide[widest])) widest = i;
     if (widest == columns.size()) return;
     const int less = std::min(over, std::max(1, (wide[widest] - least + 1) / 2));
@@ -210,15 +211,15 @@ void RowView::WidenColumns() {
       if (i < rows_->At(row).cells.size())
         wide = std::max(
             wide, letters.horizontalAdvance(rows_->At(row).cells[i].text) + PointShift(static_cast<int>(i), rows_->At(row).cells[i].text));
-    said.push_back(columns[i].width * letters.horizontalAdvance('0') + 2 * kInside);
-    needed.push_back(columns[i].bar ? said.back() : wide + 2 * kInside + 2);
+    said.push_back(columns[i].width * letters.horizontalAdvance('0') + 2 * kPad);
+    needed.push_back(columns[i].bar ? said.back() : wide + 2 * kPad + 2);
   }
   std::vector<int> wide;
   std::ranges::transform(said, needed, std::back_inserter(wide), [](int a, int b) { return std::max(a, b); });
   const int room = view_->viewport()->width();
   if (std::accumulate(wide.begin(), wide.end(), 0) > room) {
     wide = needed;
-    Narrow(wide, columns, room, kNarrowest * letters.horizontalAdvance('0') + 2 * kInside);
+    Narrow(wide, columns, room, kNarrowest * letters.horizontalAdvance('0') + 2 * kPad);
   }
   fitting_ = true;
   for (std::size_t i = 0; i < wide.size(); ++i) view_->setColumnWidth(static_cast<int>(i), wide[i]);

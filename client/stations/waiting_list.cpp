@@ -5,6 +5,7 @@
 #include <QStyledItemDelegate>
 
 #include "client/stations/desk_look.h"
+#include "client/stations/plain_words.h"
 
 namespace heatkeep {
 namespace {
@@ -30,7 +31,7 @@ class EntryPainter : public QStyledItemDelegate {
     const QFontMetrics below(FontOf(Size::Table));
     if (index.data(kSection).toBool()) return {100, title + 2 * kInside};
     const int sign = static_cast<Sign>(index.data(kSign).toInt()) == Sign::None ? 0 : TitleOf(index).height() + kInside;
-    const auto lines = LinesOf(index.data(kBelow).toString(), below, list_->viewport()->width() - 2 * kInside - sign).size();
+    const auto lines = LinesOf(Unbroken(index.data(kBelow).toString()), below, list_->viewport()->width() - 2 * kInside - sign).size();
     return {100, title + static_cast<int>(lines) * below.height() + 2 * kInside};
   }
 
@@ -67,7 +68,7 @@ class EntryPainter : public QStyledItemDelegate {
     painter->setFont(FontOf(Size::Table));
     painter->setPen(quiet);
     int top = box.top() + title.height();
-    for (const QString& line : LinesOf(index.data(kBelow).toString(), below, box.right() + 1 - left)) {
+    for (const QString& line : LinesOf(Unbroken(index.data(kBelow).toString()), below, box.right() + 1 - left)) {
       painter->drawText(QRect(left, top, box.right() + 1 - left, below.height()), Qt::AlignLeft | Qt::AlignVCenter, line);
       top += below.height();
     }

@@ -7524,6 +7524,10 @@
         <source>the login %1 may not do this</source>
         <translation>die Anmeldung %1 darf das nicht</translation>
     </message>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::DeliveryForm</name>
