@@ -2,15 +2,12 @@
 # usage: zsh -f complete.zsh LINE        the line up to the tab
 zmodload zsh/zpty
 zpty it zsh -f -i
-zpty -w it 'PS1=; stty cols 200 rows 60; autoload -Uz compinit; compinit -u -D; bindkey "^I" complete-word; zstyle ":completion:*" menu no'
+zpty -w it 'PS1=; LISTMAX=10000; stty cols 200 rows 60; autoload -Uz compinit; compinit -u -D; bindkey "^I" complete-word; zstyle ":completion:*" menu no'
 # every proposal goes through compadd: told with a word before it, then proposed
-zpty -w it 'compadd() { local -a told; builtin compadd -A told "$@"; print -rl -- "PROPOSED:"$^told >/dev/stderr; builtin compadd "$@" }'
-sleep 2
-while zpty -r -t it before 2>/dev/null; do :; done
-zpty -w -n it "$1"$'\t'
-sleep 2
-said=
-while zpty -r -t it piece 2>/dev/null; do said+=$piece; done
+zpty -w it 'compadd() { local -a told; builtin compadd -A told "$@"; print -rl -- "PROPOSED:"$^told >/dev/stderr; builtin compadd "$@" }; print "REA""DY"'
+zpty -r -m it before '*READY*'
+zpty -w -n it "$1"$'\t\x15print "DO""NE"\n'
+zpty -r -m it said '*DONE*'
 zpty -d it
 proposed=()
 for line in ${(f)${said//$'\r'/}}; do [[ $line == *PROPOSED:?* ]] && proposed+=(${line#*PROPOSED:}); done
