@@ -43,7 +43,7 @@ const std::map<std::string, Call>& Calls() {
       {"count_seen", By(&StockDeeds::CountSeen)},
       {"file_document", By(&Deeds::FileDocument)},
       {"file_papers", By(&StockDeeds::FilePapers)},
-      {"file_papers, accept_document", FileThenAccept},
+      {"file_papers+accept_document", FileThenAccept},
       {"freeze_place", By(&StockDeeds::FreezePlace)},
       {"hand_over", By(&SawDeeds::HandOver)},
       {"lift_hold", By(&StockDeeds::LiftHold)},

@@ -11,7 +11,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr const char* kFileThenAccept = "file_papers, accept_document";
+constexpr const char* kFileThenAccept = "file_papers+accept_document";
 
 Json Named(const Json& document) { return {{"issuer", document.at("issuer")}, {"number", document.at("number")}}; }
 

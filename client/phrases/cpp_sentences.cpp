@@ -28,6 +28,34 @@ bool PlainWord(const std::string& text) {
   return text.size() > 2 && std::all_of(text.begin(), text.end(), [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; });
 }
 
+// What a table's columns are and what is in each, for the manual: `vector<Column> columns{...}`, `vector<Column>& StockColumns() {...}`.
+At BehindColumns(const Tokens& t, At i) {
+  if (!t[i].IsWord("Column") || i + 1 >= t.size() || !t[i + 1].Is(">")) return i;
+  At k = i + 2;
+  int open = 0;
+  while (k < t.size() && open >= 0 && !t[k].Is("{") && !t[k].Is(";")) {
+    if (t[k].Is("(")) ++open;
+    if (t[k].Is(")")) --open;
+    ++k;
+  }
+  if (open < 0 || k == t.size() || !t[k].Is("{")) return i;
+  for (int depth = 0; k < t.size(); ++k) {
+    if (t[k].Is("{")) ++depth;
+    if (t[k].Is("}") && --depth == 0) return k + 1;
+  }
+  return k;
+}
+
+Tokens WithoutColumns(const Tokens& all) {
+  Tokens rest;
+  for (At i = 0; i < all.size();) {
+    const At behind = BehindColumns(all, i);
+    if (behind == i) rest.push_back(all[i++]);
+    else i = behind;
+  }
+  return rest;
+}
+
 class Gatherer : public Walk {
  public:
   Gatherer(const Tokens& tokens, bool single) : Walk(tokens), single_(single) {}
@@ -133,7 +161,7 @@ class Gatherer : public Walk {
 }  // namespace
 
 Drafts CppSentences(std::string_view source, bool single_words) {
-  const Tokens tokens = CppTokens(source);
+  const Tokens tokens = WithoutColumns(CppTokens(source));
   return Gatherer(tokens, single_words).All();
 }
 

@@ -91,8 +91,9 @@ class Gatherer : public Walk {
     return t_[i].kind == Token::Kind::Sign && std::find(signs.begin(), signs.end(), t_[i].text) != signs.end();
   }
 
-  At Skipped(At i, At end) const override {  // a comment on: for who reads the tables
-    if (!t_[i].IsWord("comment") || i + 1 == end || !t_[i + 1].IsWord("on")) return i;
+  // `comment on`, for who reads the tables; `execute` of SQL that is put together ("grant execute on" is none).
+  At Skipped(At i, At end) const override {
+    if (i + 1 >= end || !(t_[i].IsWord("comment") ? t_[i + 1].IsWord("on") : t_[i].IsWord("execute") && !t_[i + 1].IsWord("on"))) return i;
     while (i < end && !t_[i].Is(";")) ++i;
     return i;
   }

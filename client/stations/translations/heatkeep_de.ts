@@ -2653,10 +2653,6 @@
         <translation>Schmelze %1: %2 Stück von %3 (Auftrag %4 Position %5)</translation>
     </message>
     <message>
-        <source>heatkeep receipt list names them</source>
-        <translation>heatkeep receipt list nennt sie</translation>
-    </message>
-    <message>
         <source>held by %1: %2</source>
         <translation>gesperrt von %1: %2</translation>
     </message>
@@ -3910,10 +3906,6 @@
         <translation>Teillieferung: %1 von %2 können jetzt gesägt und geliefert werden</translation>
     </message>
     <message>
-        <source>party_id &lt;&gt; 0</source>
-        <translation>party_id &lt;&gt; 0</translation>
-    </message>
-    <message>
         <source>passed on</source>
         <translation>weitergegangen</translation>
     </message>
@@ -5002,10 +4994,6 @@
     <message>
         <source>the wall of %1 leaves no bore</source>
         <translation>die Wand von %1 lässt keine Bohrung</translation>
-    </message>
-    <message>
-        <source>their numbers are in the queue of labels</source>
-        <translation>ihre Nummern stehen in der Etikettenreihe</translation>
     </message>
     <message>
         <source>there is no label number %1</source>
@@ -6572,10 +6560,6 @@
         <translation>das Datum</translation>
     </message>
     <message>
-        <source>mass %</source>
-        <translation>Masse-%</translation>
-    </message>
-    <message>
         <source>mass % of an element at least</source>
         <translation>Masse-% mindestens eines Elements</translation>
     </message>
@@ -6586,10 +6570,6 @@
     <message>
         <source>metal, tag, slip or none</source>
         <translation>metal (Material), tag (Werksanhänger), slip (Lieferschein) oder none (nicht lesbar)</translation>
-    </message>
-    <message>
-        <source>money a kg</source>
-        <translation>Geld je kg</translation>
     </message>
     <message>
         <source>more rows than a sheet has</source>
@@ -6965,6 +6945,82 @@
     <message>
         <source>yes or no</source>
         <translation>ja oder nein</translation>
+    </message>
+    <message>
+        <source>`heatkeep count seen` goes on with it, `heatkeep count give-up` ends it</source>
+        <translation>`heatkeep count seen` zählt weiter, `heatkeep count give-up` bricht sie ab</translation>
+    </message>
+    <message>
+        <source>`heatkeep cutlist list` names the open ones</source>
+        <translation>`heatkeep cutlist list` nennt die offenen</translation>
+    </message>
+    <message>
+        <source>`heatkeep hold list` names them</source>
+        <translation>`heatkeep hold list` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep hold list` names what else stops metal</source>
+        <translation>`heatkeep hold list` nennt, was Material sonst sperrt</translation>
+    </message>
+    <message>
+        <source>`heatkeep label list` names them</source>
+        <translation>`heatkeep label list` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep outside list` names what is</source>
+        <translation>`heatkeep outside list` nennt, was außer Haus ist</translation>
+    </message>
+    <message>
+        <source>`heatkeep papers awaited` names those that do</source>
+        <translation>`heatkeep papers awaited` nennt die, die warten</translation>
+    </message>
+    <message>
+        <source>`heatkeep papers list` names the documents</source>
+        <translation>`heatkeep papers list` nennt die Zeugnisse</translation>
+    </message>
+    <message>
+        <source>`heatkeep piece history %1` says what happened to it</source>
+        <translation>`heatkeep piece history %1` sagt, was damit geschah</translation>
+    </message>
+    <message>
+        <source>`heatkeep receipt list` names them</source>
+        <translation>`heatkeep receipt list` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep receipt list` says what came</source>
+        <translation>`heatkeep receipt list` sagt, was gekommen ist</translation>
+    </message>
+    <message>
+        <source>`heatkeep saw consents` names them</source>
+        <translation>`heatkeep saw consents` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep saw defects` names them</source>
+        <translation>`heatkeep saw defects` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep saw handover` hands it over</source>
+        <translation>`heatkeep saw handover` übergibt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep saw scrap-bins` names them</source>
+        <translation>`heatkeep saw scrap-bins` nennt sie</translation>
+    </message>
+    <message>
+        <source>`heatkeep shop places` names the sites</source>
+        <translation>`heatkeep shop places` nennt die Standorte</translation>
+    </message>
+    <message>
+        <source>`heatkeep stock` names what is here, `heatkeep receipt list` what came, `heatkeep papers list` the documents</source>
+        <translation>`heatkeep stock` nennt, was hier ist, `heatkeep receipt list`, was gekommen ist, `heatkeep papers list` die Zeugnisse</translation>
+    </message>
+    <message>
+        <source>`heatkeep transfer list` names what is</source>
+        <translation>`heatkeep transfer list` nennt, was unterwegs ist</translation>
+    </message>
+    <message>
+        <source>lot queue</source>
+        <translation>Losschlange</translation>
     </message>
 </context>
 <context>
@@ -7517,6 +7573,30 @@
         <source>the count of %1 is given up: nothing was changed, and the place is free</source>
         <translation>die Zählung von %1 ist verworfen: nichts wurde geändert, und der Platz ist frei</translation>
     </message>
+    <message>
+        <source>the freezing of %1</source>
+        <translation>das Einfrieren von %1</translation>
+    </message>
+    <message>
+        <source>the count of %1</source>
+        <translation>die Zählung von %1</translation>
+    </message>
+    <message>
+        <source>the count of %1 without a tag</source>
+        <translation>die Zählung von %1 ohne Kennung</translation>
+    </message>
+    <message>
+        <source>the end of the count of %1</source>
+        <translation>das Ende der Zählung von %1</translation>
+    </message>
+    <message>
+        <source>the approval of the count of %1</source>
+        <translation>die Genehmigung der Zählung von %1</translation>
+    </message>
+    <message>
+        <source>the giving up of the count of %1</source>
+        <translation>das Verwerfen der Zählung von %1</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::DeedButton</name>
@@ -7925,6 +8005,14 @@
             <numerusform>Dokument %1 ist abgelegt und angenommen: %n Los darf damit verwendet werden</numerusform>
             <numerusform>Dokument %1 ist abgelegt und angenommen: %n Lose dürfen damit verwendet werden</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>the filing of document %1</source>
+        <translation>das Ablegen von Dokument %1</translation>
+    </message>
+    <message>
+        <source>the acceptance of document %1</source>
+        <translation>die Annahme von Dokument %1</translation>
     </message>
 </context>
 <context>
@@ -10285,19 +10373,16 @@ Oder mit eigenem Material beginnen: eine Tabelle dessen, was da liegt, wird der 
             <numerusform>%n Stück stehen im Buch, jedes mit seinem Etikett; die Etiketten warten auf den Druck</numerusform>
         </translation>
     </message>
+    <message>
+        <source>the answer got lost: do it again when the book is back; what is in the book already is not added twice</source>
+        <translation>Die Antwort ging verloren: bitte noch einmal, wenn das Buch wieder da ist; was schon im Buch steht, kommt nicht zweimal hinzu</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::StopFigure</name>
     <message>
         <source>stop at %1</source>
         <translation>Anschlag auf %1</translation>
-    </message>
-</context>
-<context>
-    <name>heatkeep::SureDeed</name>
-    <message>
-        <source>the answer got lost: it is asked again when the book is back, and is done once</source>
-        <translation>die Antwort ging verloren: es wird erneut gefragt, sobald das Buch wieder da ist, und nur einmal ausgeführt</translation>
     </message>
 </context>
 <context>
