@@ -28,7 +28,7 @@ TEST_F(CertificateFile, OneDocumentOfManyLotsKeepsItsFileByteForByte) {
   TakeInTwo();
   const Ran filed = As("clerk", {"certificate", "file", Table("3.1"), "--scan", File("c.pdf", pdf)});
   ASSERT_EQ(filed.code, 0) << filed;
-  EXPECT_TRUE(Has(filed.out, "1 documents filed for 2 lots")) << filed;
+  EXPECT_TRUE(Has(filed.out, "1 document filed for 2 lots")) << filed;
   ASSERT_EQ(As("quality", {"papers", "accept", "Vandrek", "C1"}).code, 0);
   EXPECT_EQ(Number("select count(*) as n from book.lot where papers = '3.1'"), 2);
   const Ran out = As("saw", {"certificate", "export", "C1", "--to", PathOf("out.pdf")});

@@ -90,7 +90,7 @@ TEST_F(Files, CertificateFreesItsLotsAndIsFiledOnce) {
                                     "C1,3.1,Vandrek,2026-01-05,K2,round 80,1.7225,0.43,0.7,\n");
   const Ran ran = As("quality", {"certificate", "add", file});
   EXPECT_EQ(ran.code, 0) << ran;
-  EXPECT_EQ(ran.out, "1 documents filed for 2 lots\n");
+  EXPECT_EQ(ran.out, "1 document filed for 2 lots\n");
   EXPECT_EQ(Number("select count(*) as n from api.candidates"), 2);
   EXPECT_EQ(Number("select ppm_x100 as n from book.analysis join book.document_lot using (document_lot_id) join book.lot using (lot_id)"
                    " where heat = 'K1' and element = 'C'"),

@@ -64,7 +64,7 @@ TEST_F(Packages, For21Of25HoldsTheUnchangedDocumentAndSaysThePart) {
   ASSERT_EQ(shipped.code, 0) << shipped;
   const Ran ran = Make({"--order", "O13", "--shop", "Ostrel Shaftworks"});
   ASSERT_EQ(ran.code, 0) << ran;
-  EXPECT_TRUE(Has(ran.out, "4 pages, 1 documents, SHA-256 ")) << ran;
+  EXPECT_TRUE(Has(ran.out, "4 pages, 1 document, SHA-256 ")) << ran;
   EXPECT_TRUE(Has(ran.out, "kept as package 1")) << ran;
   const std::string cover = Text("-f 1 -l 1"), delivery = Text("-f 2 -l 2");
   for (const char* part : {"Certificate package", "order O13", "for Pallant", "from Ostrel Shaftworks", "O13/10", "21 of 25", "280 mm",
