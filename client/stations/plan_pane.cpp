@@ -4,6 +4,11 @@
 #include <algorithm>
 
 namespace heatkeep {
+namespace {
+
+constexpr int kLeastShortage = 48;  // two lines and a half
+
+}  // namespace
 
 PlanPane::PlanPane(QWidget* parent)
     : QWidget(parent), aim_(new PlainWords(FontOf(Size::Body, true))), proof_(new PlainWords(FontOf(Size::SectionHead))),
@@ -13,7 +18,8 @@ PlanPane::PlanPane(QWidget* parent)
   short_all_->setWidgetResizable(true);
   short_all_->setWidget(short_);
   short_all_->setAccessibleName(tr("what it lacks"));
-  for (QWidget* part : std::initializer_list<QWidget*>{aim_, proof_, figures_, short_all_}) down->addWidget(part);
+  for (QWidget* part : std::initializer_list<QWidget*>{aim_, proof_, figures_}) down->addWidget(part);
+  down->addWidget(short_all_, 1000);  // up to its greatest height, before the bars get any more
   down->addWidget(bars_, 1);
 }
 
@@ -29,10 +35,12 @@ void PlanPane::Show(const QString& aim, bool in_hand, const QString& proof, cons
   FitShortage();
 }
 
-// As high as its words, but never more than a third beside bars.
+// As high as its words, but never more than a third beside bars; where there is no room it scrolls and pushes nothing out of the window.
 void PlanPane::FitShortage() {
   const int words = short_->heightForWidth(std::max(200, short_all_->viewport()->width() - kBetween));
-  short_all_->setFixedHeight(std::min(words + 2, bars_->count() > 0 ? height() / 3 : std::max(0, height() * 4 / 5)));
+  const int most = bars_->count() > 0 ? std::min(words + 2, std::max(kLeastShortage, height() / 3)) : words + 2;
+  short_all_->setMinimumHeight(std::min(most, kLeastShortage));
+  short_all_->setMaximumHeight(most);
 }
 
 void PlanPane::resizeEvent(QResizeEvent* event) {

@@ -262,9 +262,9 @@ void PlanStation::ShowProposals() {
   for (std::size_t i = 0; i < 2; ++i) {
     panes_[i]->setVisible(i < all.size());
     if (i >= all.size()) continue;
+    panes_[i]->bars()->Show(GroupsOf(all[i], units(), letters), units(), longest);
     panes_[i]->Show(all.size() > 1 ? AimWords(all[i].aim) : QString(), i == work_.in_hand(), ProofWords(all[i]),
                     FiguresWords(all[i].figures, units()), ShortWords(all[i]));
-    panes_[i]->bars()->Show(GroupsOf(all[i], units(), letters), units(), longest);
   }
   const QString difference = work_.difference();
   difference_->setVisible(!difference.isEmpty());
@@ -279,10 +279,10 @@ void PlanStation::ShowSheet() {
   if (!work_.sheet()) { return; }
   const Sheet& sheet = *work_.sheet();
   OrderLetters letters;
+  panes_[0]->bars()->Show(GroupsOf(sheet, units(), letters), units(), LongestOf(sheet));
   panes_[0]->Show({}, true, tr("saw %1: %2").arg(Q(sheet.saw), Q(sheet.proof)),
                   sheet.due.empty() ? tr("made by %1").arg(Q(sheet.made_by)) : tr("made by %1, due %2").arg(Q(sheet.made_by), Q(sheet.due)),
                   ShortWords(sheet));
-  panes_[0]->bars()->Show(GroupsOf(sheet, units(), letters), units(), LongestOf(sheet));
 }
 
 const planning::DraftPiece* PlanStation::PieceInHand() const {

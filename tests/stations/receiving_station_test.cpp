@@ -229,7 +229,7 @@ TEST_F(ReceivingStationTest, MetalWhoseHeatCannotBeReadIsTakenInAndWaits) {
   ScanIn("PO-17/20");
   TypeIn("1");
   for (QComboBox* choice : station->findChildren<QComboBox*>())
-    if (choice->accessibleName() == "read from") choice->setFocus();
+    if (choice->accessibleName() == "Read from") choice->setFocus();
   Press(Qt::Key_End);  // cannot be read
   EXPECT_TRUE(Remarked("its heat could not be read"));
   Press(Qt::Key_F1);

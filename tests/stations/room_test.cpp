@@ -1,9 +1,11 @@
 // 1280 x 800 is room enough for every station, in each language and unit, whatever is being asked: the window can be made that small, and
 // no table needs to be pushed sideways.
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QTableView>
 
 #include "client/stations/all_stations.h"
+#include "client/stations/plan_pane.h"
 #include "client/stations/receiving_station.h"
 #include "client/stations/saw_station.h"
 #include "tests/stations/desk_test.h"
@@ -99,6 +101,22 @@ TEST_P(RoomTest, EveryOtherStationFits) {
 INSTANTIATE_TEST_SUITE_P(Readers, RoomTest,
                          testing::Combine(testing::Values("en", "de"),
                                           testing::Values(LengthAs::Mm, LengthAs::InchFraction, LengthAs::InchDecimal)));
+
+TEST(PlanPane, WhatAPlanLacksScrollsAndPushesNothingOutOfTheWindow) {
+  PlanPane pane;
+  pane.resize(620, 500);
+  pane.show();
+  QStringList lacks;
+  for (int line = 1; line <= 60; ++line) lacks << QString("26-1251/%1, round 80 42CrMo4: 1 missing").arg(line);
+  pane.Show({}, true, "saw 1: nothing of it can be cut", "0 pieces", lacks.join('\n'));
+  QTest::qWait(50);
+  EXPECT_EQ(pane.height(), 500);
+  EXPECT_LT(pane.minimumSizeHint().height(), 250);
+  auto* scrolled = pane.findChild<QScrollArea*>();
+  ASSERT_NE(scrolled, nullptr);
+  EXPECT_GT(scrolled->height(), 250) << "no bars: the room is for what is lacking";
+  EXPECT_GT(scrolled->verticalScrollBar()->maximum(), 0);
+}
 
 }  // namespace
 }  // namespace heatkeep
