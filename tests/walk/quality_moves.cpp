@@ -63,7 +63,6 @@ select jsonb_build_object('kind', 'piece', 'subject', t.tag, 'content', repeat('
       {"order_heats", 2, R"(select "order" from w_line order by random() limit 1)"},
       {"recall_list", 1, R"(select 'piece', tag from w_piece order by random() limit 1)"},
       {"preview_hold", 1, R"(select 'heat', heat from w_piece where heat is not null order by random() limit 1)"},
-      {"label", 2, R"(select tag from w_piece order by random() limit 1)"},
       {"labels_to_print", 1, R"(select tag from w_piece order by random() limit 1)"},
       {"file_bytes", 1, R"(select sha256 from book.document_file order by random() limit 1)"},
       {"book_digest", 1, ""},
