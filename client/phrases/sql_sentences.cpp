@@ -28,7 +28,7 @@ bool HoldsWords(std::string_view name) {
       "state",       "class",   "kind",     "fate",   "why",        "what",  "verdict",    "over",    "wrong",
       "differences", "deed",    "identity", "papers", "process",    "cause", "v_no",       "w",       "v_answer",
       "v_next",      "v_fate",  "p_fate",   "p_what", "p_expected", "p_one", "p_more",     "sqlerrm", "answer",
-      "p_state",     "p_cause", "p_deed",   "scope",  "way",        "says",  "quarantine", "reason"};
+      "p_state",     "p_cause", "p_deed",   "scope",  "way",        "says",  "quarantine", "reason",  "v_blocked"};
   return words.contains(name) || name.find("words") != std::string_view::npos || name.find("held") != std::string_view::npos ||
       name.find("wrong") != std::string_view::npos || name.find("refus") != std::string_view::npos ||
       name.find("stop") != std::string_view::npos || name.find("why") != std::string_view::npos;

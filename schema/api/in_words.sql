@@ -3,6 +3,10 @@
 -- nobody's argument (a deadlock, a lost server, a fault of ours) go through as they are.
 create function guard.say_in_words(p_deed text, p_state text, p_message text, p_column text, p_constraint text, p_detail text) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare  -- of the server's own line: Key (saw_id, fitted_from)=(1, 2026-02-03) already exists.
+  v_key text := replace(substring(p_detail from '^Key \((.*?)\)='), '_', ' ');
+  v_value text := substring(p_detail from '^Key \(.*?\)=\((.*?)\) (?:already|is not|conflicts)');
+  v_table text := replace(substring(p_detail from 'in table "(.*)"\.$'), '_', ' ');
 begin
   raise exception using
     errcode = case when p_state in ('23505', '23P01') then 'HK041' else 'HK026' end,
@@ -18,7 +22,8 @@ begin
     hint = case
       when p_state = '23514' then 'expected ' || coalesce((select pg_get_constraintdef(oid) from pg_constraint
         where conname = p_constraint and connamespace = 'book'::regnamespace limit 1), p_message)
-      when p_detail <> '' and p_state not in ('23502', '23514') then p_detail  -- theirs show the whole row, which is nobody's to read
+      when v_value is not null and p_state in ('23505', '23P01') then format('the one with %s = %s is there', v_key, v_value)
+      when v_value is not null and v_table is not null then format('there is no %s with %s = %s', v_table, v_key, v_value)
       else 'lengths are whole nanometres, masses grams, money cents; the deed''s own lines say what it takes' end;
 end $$;
 

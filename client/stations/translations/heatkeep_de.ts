@@ -7022,6 +7022,14 @@
         <source>lot queue</source>
         <translation>Losschlange</translation>
     </message>
+    <message>
+        <source>the one with %1 = %2 is there</source>
+        <translation>Mit %1 = %2 gibt es das schon</translation>
+    </message>
+    <message>
+        <source>there is no %1 with %2 = %3</source>
+        <translation>%1 mit %2 = %3 gibt es nicht</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
