@@ -132,7 +132,7 @@ RowView::RowView(RowTable* table, const QString& empty_words, QWidget* parent)
   filter_->setPlaceholderText(tr("show only rows with these words"));
   filter_->setAccessibleName(tr("filter"));
   filter_->setClearButtonEnabled(true);
-  filter_->setFixedWidth(240);
+  filter_->setFixedWidth(std::max(240, filter_->fontMetrics().horizontalAdvance(filter_->placeholderText()) + 40));
   top->addWidget(filter_);
   top->addWidget(count_, 1);
   down->addLayout(top);
