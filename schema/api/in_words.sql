@@ -4,9 +4,9 @@
 create function guard.say_in_words(p_deed text, p_state text, p_message text, p_column text, p_constraint text, p_detail text) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare  -- of the server's own line: Key (saw_id, fitted_from)=(1, 2026-02-03) already exists.
-  v_key text := replace(substring(p_detail from '^Key \((.*?)\)='), '_', ' ');
-  v_value text := substring(p_detail from '^Key \(.*?\)=\((.*?)\) (?:already|is not|conflicts)');
-  v_table text := replace(substring(p_detail from 'in table "(.*)"\.$'), '_', ' ');
+  v_key text := replace(substring(p_detail from '^Key [(](.*?)[)]='), '_', ' ');
+  v_value text := substring(p_detail from '^Key [(].*?[)]=[(](.*?)[)] (?:already|is not|conflicts)');
+  v_table text := replace(substring(p_detail from 'in table "(.*)"[.]$'), '_', ' ');
 begin
   raise exception using
     errcode = case when p_state in ('23505', '23P01') then 'HK041' else 'HK026' end,
