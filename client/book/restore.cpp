@@ -28,10 +28,6 @@ void RequireVersions(const BackupFacts& facts, const SchemaFiles& files, int ser
     throw Bad("the backup of a PostgreSQL " + std::to_string(facts.server / 10000) + " was written by pg_dump " + std::to_string(wanted) +
               ", the server here is PostgreSQL " + std::to_string(server_major) + "; expected " + std::to_string(wanted) +
               " or a newer one");
-  if (const int wanted = std::max(facts.server / 10000, facts.dumped_by); wanted > server_major)
-    throw Bad("the backup is of PostgreSQL " + std::to_string(facts.server / 10000) + ", written by its pg_dump " + std::to_string(wanted) +
-              ", and the server here is PostgreSQL " + std::to_string(server_major) + "; expected " + std::to_string(wanted) +
-              " or a newer one");
 }
 
 // What can be known to fail before anything is changed.

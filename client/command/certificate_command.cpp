@@ -125,8 +125,8 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
     }
     whole.Commit();
     if (unjudged > 0)
-      call.err << "heatkeep: "
-               << "no limit is known of tests of " << Counted(unjudged, "document") << "; `heatkeep certificate check` says which\n";
+      call.err << "heatkeep: no limit is known of tests of " << Counted(unjudged, "document")
+               << "; `heatkeep certificate check` says which\n";
     if (again > 0) call.out << Counted(again, "document") << " filed before from this file: nothing was added\n";
     else
       call.out << Counted(filed, "document") << " filed for " << Counted(lots, "lot")

@@ -106,10 +106,6 @@ struct PhraseBook::Search {
       at += literal.size();
     }
     Holes holes;
-    if (phrase.kinds.isEmpty()) {
-      if (text == phrase.literals.front()) ways.push_back(holes);
-      return ways;
-    }
     Ways(phrase, text, 0, phrase.literals.front().size(), holes, ways);
     return ways;
   }

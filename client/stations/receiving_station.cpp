@@ -129,12 +129,9 @@ void ReceivingStation::Show() {
           chosen_ = KeyOf(group);
           put_->Forget();
         }
-  if (chosen_.startsWith("gate/")) {
-    const bool there = std::any_of(work_.gate().begin(), work_.gate().end(), [this](const GateGroup& g) { return KeyOf(g) == chosen_; });
-    if (!there) {  // put away: the next of them
-      chosen_ = work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
-      put_->Forget();
-    }
+  if (chosen_.startsWith("gate/") && !InHand()) {  // put away: the next of them
+    chosen_ = work_.gate().empty() ? QString() : KeyOf(work_.gate()[0]);
+    put_->Forget();
   }
   if (chosen_.startsWith("order/") && !form_->line().Begun() && !work_.facts().Expected(form_->line().order, form_->line().order_line))
     chosen_.clear();  // all of it came
