@@ -45,7 +45,7 @@ Json ValueOf(const DeedWord& word, std::vector<std::string> said) {
   return nullptr;
 }
 
-bool IsMoney(const std::string& key) { return key == "cents" || key.ends_with("_cents"); }
+bool IsMoney(const std::string& key) { return key == "cents" || key.ends_with("_cents") || key.starts_with("cents_per_"); }
 
 bool SaysNothing(const Json& value) { return value.is_null() || (value.is_array() && value.empty()); }
 
@@ -97,6 +97,7 @@ std::string SampleOf(const std::string& column) {
                                                           {"owner", "\"Ister Marine\""},
                                                           {"heat", "47-0783"},
                                                           {"order_no", "P26-104"},
+                                                          {"ticket", "W-4471"},
                                                           {"grade", "42CrMo4"}};
   const auto at = samples.find(column);
   return at == samples.end() ? "A000001D" : at->second;

@@ -191,6 +191,47 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
            "rejects",
            "reject",
            {"reject", "tag", "order_no", "line_no", "length_nm", "fault", "reused_as"}});
+  AddList(saw, later,
+          {"first-pieces",
+           "first pieces that were measured, beside what the stop was set for",
+           "first_pieces",
+           "order_no line_no",
+           {"saw", "order_no", "line_no", "set_nm", "measured_nm", "good", "measured_by"},
+           "order_no"});
+  AddList(saw, later,
+          {"not-cut",
+           "planned pieces that were not cut when their bar was ended, and why",
+           "open_pieces",
+           "plan_id layout_no",
+           {"plan_id", "layout_no", "tag", "order_no", "line_no", "missing", "why", "said_by"},
+           "order_no"});
+  AddList(saw, later,
+          {"bad-lengths",
+           "where a piece has bad metal that no plan cuts pieces from, measured from the end that is cut first",
+           "defect_zones",
+           "tag from_nm",
+           {"tag", "kind", "from_nm", "to_nm"},
+           "tag"});
+  AddList(saw, later,
+          {"bundles",
+           "bars cut together, and the strokes and cuts it took",
+           "saw_bundles",
+           "bundle",
+           {"bundle", "saw", "plan_id", "bars", "tags", "strokes", "cuts", "made_by"}});
+  AddList(saw, later,
+          {"tickets",
+           "what the scrap dealer weighed, ticket by ticket, beside what was booked",
+           "scrap_tickets",
+           "dealer ticket",
+           {"ticket", "dealer", "bin", "alloy_group", "mass_g", "book_mass_g", "cents_per_tonne", "named"},
+           "ticket"});
+  AddList(Noun(root, "certificate", "inspection documents"), later,
+          {"passed",
+           "which document went with which delivery, to whom, and by which rule",
+           "documents_passed",
+           "issuer number version note",
+           {"issuer", "number", "version", "note", "customer", "rule", "form", "additional", "words", "passed_by"},
+           "number"});
 }
 
 }  // namespace heatkeep::command
