@@ -26,12 +26,12 @@ QCursor CursorWith(const QString& tag) {
 }  // namespace
 
 PieceDrag::PieceDrag(QAbstractScrollArea* from, std::function<QString(const QPoint& at)> tag_at)
-    : QObject(from), from_(from), tag_at_(std::move(tag_at)) {
-  from->viewport()->installEventFilter(this);
+    : QObject(from), viewport_(from->viewport()), tag_at_(std::move(tag_at)) {
+  viewport_->installEventFilter(this);
 }
 
 bool PieceDrag::eventFilter(QObject* watched, QEvent* event) {
-  if (watched != from_->viewport()) return false;
+  if (watched != viewport_) return false;
   if (event->type() == QEvent::MouseButtonPress) {
     pressed_at_ = static_cast<QMouseEvent*>(event)->position().toPoint();
     pressed_ = tag_at_(pressed_at_);
@@ -43,7 +43,7 @@ bool PieceDrag::eventFilter(QObject* watched, QEvent* event) {
     if (dragged_.isEmpty()) {
       if ((mouse->position().toPoint() - pressed_at_).manhattanLength() < QApplication::startDragDistance()) return true;
       dragged_ = pressed_;
-      from_->viewport()->setCursor(CursorWith(dragged_));
+      viewport_->setCursor(CursorWith(dragged_));
     }
     emit Over(dragged_, mouse->globalPosition().toPoint());
     return true;
@@ -51,7 +51,7 @@ bool PieceDrag::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::MouseButtonRelease) {
     pressed_.clear();
     if (dragged_.isEmpty()) return false;
-    from_->viewport()->unsetCursor();
+    viewport_->unsetCursor();
     emit LetGo(std::exchange(dragged_, {}), static_cast<QMouseEvent*>(event)->globalPosition().toPoint());
     return true;
   }

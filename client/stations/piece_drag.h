@@ -25,7 +25,7 @@ class PieceDrag : public QObject {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
-  QAbstractScrollArea* from_;
+  QWidget* viewport_;  // of what it was made for: while that is taken down its viewport outlives the rest of it
   std::function<QString(const QPoint&)> tag_at_;
   QPoint pressed_at_;
   QString pressed_, dragged_;

@@ -81,7 +81,7 @@ TEST_F(Bundle, IsMadeUpAndCutByWordsAndOffTheNetwork) {
   Want("A", "O1,10,Pallant,round 30,C45E,300,76,,,,\n");
   ASSERT_EQ(As("owner", {"saw", "set", "1", "--bundle", "2"}).code, 0);
   ASSERT_EQ(Plan("A", {"--bundled"}), 1);
-  for (const Json& block : Sheet(1)["blocks"]) EXPECT_EQ(block["bundle"], 2);
+  for (const Json sheet = Sheet(1); const Json& block : sheet["blocks"]) EXPECT_EQ(block["bundle"], 2);
   const std::string a = TagOf("A0"), b = TagOf("A1"), c = TagOf("A2"), d = TagOf("A3");
   const Ran no = As("saw", {"saw", "make-up", a, b, c, "--saw", "1"});
   EXPECT_EQ(no.code, 1);
@@ -140,9 +140,9 @@ TEST_F(Bundle, WithoutAWishForHeatsLikeBarsGoTogetherAndSingleCuttingMakesNone) 
   Want("A", "O1,10,Pallant,round 30,C45E,300,38,,,,\n");
   Want("B", "O2,10,Pallant,round 30,C45E,300,38,,,,\n");
   ASSERT_EQ(Plan("A", {"--bundled"}), 1);
-  for (const Json& block : Sheet(1)["blocks"]) EXPECT_EQ(block["bundle"], 2);
+  for (const Json sheet = Sheet(1); const Json& block : sheet["blocks"]) EXPECT_EQ(block["bundle"], 2);
   ASSERT_EQ(Plan("B"), 2);
-  for (const Json& block : Sheet(2)["blocks"]) EXPECT_EQ(block["bundle"], 1);
+  for (const Json sheet = Sheet(2); const Json& block : sheet["blocks"]) EXPECT_EQ(block["bundle"], 1);
 }
 
 }  // namespace
