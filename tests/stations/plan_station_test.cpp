@@ -355,7 +355,7 @@ TEST_F(PlanStationTest, ALongSearchIsWatchedAndStoppedWithTheBestSoFar) {
   Picture("plan_searching");
   Press(Qt::Key_Escape);
   WaitFor([&] { return station->work().proposal() != nullptr && !station->work().busy(); }, "the best so far");
-  const planning::Draft& draft = station->work().proposal()->drafts.at(0);
+  const planning::Draft draft = station->work().proposal()->drafts.at(0);
   EXPECT_EQ(draft.plan.ended_by, allocator::EndedBy::Stopped);
   EXPECT_EQ(draft.plan.value.unmet_pieces, 0);
   EXPECT_TRUE(LastSays("the search was stopped; this is the best it had found"));
