@@ -66,6 +66,8 @@ int main(int argc, char** argv) {
     Write(folder / "man5/heatkeep-files.5", FilesManPage(edition));
     Write(folder / "completion/heatkeep", BashCompletion(root));
     Write(folder / "completion/_heatkeep", ZshCompletion(root));
+    Write(folder / "completion/heatkeep-desk", DeskBashCompletion(DeskOptions()));
+    Write(folder / "completion/_heatkeep-desk", DeskZshCompletion(DeskOptions()));
     return 0;
   } catch (const std::exception& error) {
     std::fprintf(stderr, "heatkeep-pages: %s\n", error.what());

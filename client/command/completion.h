@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "client/command/command_page.h"
 
@@ -13,5 +14,9 @@ std::string BashCompletion(const CommandPage& root);
 
 // For zsh; a file _heatkeep in its fpath.
 std::string ZshCompletion(const CommandPage& root);
+
+// The same after `heatkeep-desk`, which takes only options; no help of them has a " or a ].
+std::string DeskBashCompletion(const std::vector<OptionPage>& options);
+std::string DeskZshCompletion(const std::vector<OptionPage>& options);
 
 }  // namespace heatkeep::command

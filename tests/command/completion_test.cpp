@@ -21,15 +21,21 @@ class Completion : public testing::Test {
     fs::create_directories(folder_ / "papers");
     for (const char* name : {"note.csv", "rack.XLSX", "scan.pdf", "two words.ods"}) std::ofstream(folder_ / name) << "x";
     std::ofstream(folder_ / "heatkeep.bash") << BashCompletion(AllCommands());
+    std::vector<OptionPage> desk(4);
+    desk[0].name = "--home", desk[0].takes = "FOLDER";
+    desk[1].name = "--person", desk[1].takes = "NAME";
+    desk[2].name = "--settings", desk[2].takes = "FILE";
+    desk[3].name = "--help";
+    std::ofstream(folder_ / "heatkeep-desk.bash") << DeskBashCompletion(desk);
   }
   ~Completion() override { fs::remove_all(folder_); }
 
-  // What is proposed for the last of the words after `heatkeep`, in order of the alphabet.
-  Words After(const Words& words) const {
+  // What is proposed for the last of the words after the program, in order of the alphabet.
+  Words After(const Words& words, const std::string& program = "heatkeep", const std::string& function = "_heatkeep") const {
     std::ofstream script(folder_ / "ask.bash");
-    script << "cd '" << folder_.string() << "' && . ./heatkeep.bash\nCOMP_WORDS=(heatkeep";
+    script << "cd '" << folder_.string() << "' && . ./" << program << ".bash\nCOMP_WORDS=(" << program;
     for (const std::string& word : words) script << " '" << word << "'";
-    script << ")\nCOMP_CWORD=" << words.size() << "\n_heatkeep\nprintf '%s\\n' \"${COMPREPLY[@]}\"\n";
+    script << ")\nCOMP_CWORD=" << words.size() << "\n" << function << "\nprintf '%s\\n' \"${COMPREPLY[@]}\"\n";
     script.close();
     FILE* pipe = popen(("bash --norc " + (folder_ / "ask.bash").string() + " 2>&1").c_str(), "r");
     std::string said;
@@ -54,6 +60,16 @@ TEST_F(Completion, OfCommandsAndTheirCommands) {
   EXPECT_EQ(After({"book", "person", ""}), (Words{"add", "list"}));
   EXPECT_EQ(After({"--home", "/srv/bars", "cutlist", "a"}), Words{"add"}) << "the value of an option is no command";
   EXPECT_GE(After({""}).size(), 40U);
+}
+
+TEST_F(Completion, OfTheDesksOptionsAndTheirFiles) {
+  const auto desk = [&](const Words& words) { return After(words, "heatkeep-desk", "_heatkeep_desk"); };
+  EXPECT_EQ(desk({""}), (Words{"--help", "--home", "--person", "--settings"}));
+  EXPECT_EQ(desk({"--p"}), Words{"--person"});
+  EXPECT_EQ(desk({"--home", ""}), Words{"papers"}) << "folders only";
+  EXPECT_EQ(desk({"--settings", "=", "two"}), Words{"two words.ods"});
+  EXPECT_EQ(desk({"--settings", "="}).size(), 8U) << "every file here";
+  EXPECT_EQ(desk({"--person", ""}), Words{});
 }
 
 TEST_F(Completion, OfOptions) {

@@ -4,7 +4,7 @@ execute_process(COMMAND ${CMAKE_COMMAND} --install ${BUILD} --prefix ${TO}/first
 file(RENAME ${TO}/first ${TO}/moved)
 foreach(name bin/heatkeep bin/heatkeep-desk share/heatkeep/schema/files share/heatkeep/schema/roles.sql share/heatkeep/reference/grades.csv
         share/man/man1/heatkeep.1 share/man/man1/heatkeep-saw-cut.1 share/man/man1/heatkeep-desk.1 share/man/man5/heatkeep-files.5 share/bash-completion/completions/heatkeep
-        share/zsh/vendor-completions/_heatkeep share/applications/heatkeep-desk.desktop share/icons/hicolor/scalable/apps/heatkeep-desk.svg
+        share/zsh/vendor-completions/_heatkeep share/bash-completion/completions/heatkeep-desk share/zsh/vendor-completions/_heatkeep-desk share/applications/heatkeep-desk.desktop share/icons/hicolor/scalable/apps/heatkeep-desk.svg
         share/doc/heatkeep/copyright share/heatkeep/scenario/opening.csv share/doc/heatkeep/first_day/README.md)
   if(NOT EXISTS ${TO}/moved/${name})
     message(FATAL_ERROR "${name} is not installed")
