@@ -20,7 +20,7 @@ std::string Trimmed(std::string text) {
 DbError::Kind KindOfSqlstate(std::string_view s) {
   using Kind = DbError::Kind;
   if (s.starts_with("HK4") || s == "40001" || s == "40P01" || s == "55P03") return Kind::Stale;
-  if (s.starts_with("HK") || s.starts_with("23")) return Kind::Refused;
+  if (s.starts_with("HK") || s.starts_with("23") || s == "25006") return Kind::Refused;
   if (s == "42501") return Kind::Forbidden;
   if (s.starts_with("08") || s.starts_with("57P0") || s.starts_with("53")) return Kind::Unreachable;
   return Kind::Bug;
@@ -34,6 +34,9 @@ DbError MakeDbError(const PGconn* connection, const PGresult* result) {
   if (message.empty()) message = "the database gave no answer";
   if (sqlstate == "53100")
     message = "the disk of the book is full, and nothing of this was booked: make room there and do it again (" + message + ")";
+  if (sqlstate == "25006")
+    message =
+        "this server of the book only answers questions (a standby, or set so), and nothing of this was booked: do it at the server that takes deeds";
   const bool lost = !connection || PQstatus(connection) != CONNECTION_OK;
   DbError error(lost ? DbError::Kind::Unreachable : KindOfSqlstate(sqlstate), sqlstate, std::move(message));
   error.detail = Field(result, PG_DIAG_MESSAGE_DETAIL);

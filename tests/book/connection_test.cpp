@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
 #include <tuple>
 
 #include "client/gateway/copy_in.h"
@@ -68,13 +69,16 @@ TEST_F(Connected, KindsFollowTheSqlstate) {
       {"HK400", DbError::Kind::Stale},       {"42501", DbError::Kind::Forbidden},   {"23514", DbError::Kind::Refused},
       {"23505", DbError::Kind::Refused},     {"40001", DbError::Kind::Stale},       {"08006", DbError::Kind::Unreachable},
       {"53100", DbError::Kind::Unreachable}, {"57P03", DbError::Kind::Unreachable}, {"22003", DbError::Kind::Bug},
-      {"57014", DbError::Kind::Bug}};
+      {"57014", DbError::Kind::Bug},         {"25006", DbError::Kind::Refused}};
+  const std::map<std::string, std::string> in_our_words{
+      {"53100", "the disk of the book is full, and nothing of this was booked: make room there and do it again (m)"},
+      {"25006",
+       "this server of the book only answers questions (a standby, or set so), and nothing of this was booked: do it at the server that takes deeds"}};
   for (const auto& [code, kind] : expected) {
     const DbError error = raise(code);
     EXPECT_EQ(error.kind, kind) << code;
     EXPECT_EQ(error.sqlstate, code);
-    EXPECT_EQ(error.message,
-              code == "53100" ? "the disk of the book is full, and nothing of this was booked: make room there and do it again (m)" : "m");
+    EXPECT_EQ(error.message, in_our_words.contains(code) ? in_our_words.at(code) : "m");
     EXPECT_EQ(error.detail + error.hint + error.constraint, "dhc");
   }
 }

@@ -7030,6 +7030,10 @@
         <source>there is no %1 with %2 = %3</source>
         <translation>%1 mit %2 = %3 gibt es nicht</translation>
     </message>
+    <message>
+        <source>this server of the book only answers questions (a standby, or set so), and nothing of this was booked: do it at the server that takes deeds</source>
+        <translation>dieser Server des Buchs beantwortet nur Fragen (er folgt einem andern oder ist so eingestellt), und nichts davon wurde gebucht: an dem Server buchen, der Buchungen annimmt</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
