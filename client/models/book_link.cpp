@@ -8,10 +8,21 @@ namespace {
 
 constexpr std::chrono::milliseconds kHear{250}, kTryAgain{1000};
 
+// Whatever keeps a book from being opened - its folder is gone, its server does not come up - it is away, and is asked for again.
+BookLink::Opener AwayOrOpen(BookLink::Opener open) {
+  return [open = std::move(open)] {
+    try {
+      return open();
+    } catch (const DbError&) { throw; } catch (const std::exception& error) {
+      throw DbError(DbError::Kind::Unreachable, "", error.what());
+    }
+  };
+}
+
 }  // namespace
 
 BookLink::BookLink(Opener open, QObject* parent)
-    : QObject(parent), open_(std::move(open)), quick_(std::make_unique<Lane>(open_)), long_(std::make_unique<Lane>(open_)) {}
+    : QObject(parent), open_(AwayOrOpen(std::move(open))), quick_(std::make_unique<Lane>(open_)), long_(std::make_unique<Lane>(open_)) {}
 
 BookLink::~BookLink() {
   listening_.request_stop();
@@ -42,15 +53,16 @@ void BookLink::Answered(QPointer<QObject> receiver, std::function<void()> answer
 }
 
 void BookLink::Lost(const DbError& error) {
-  if (!ready_) return;
+  const QString why = QString::fromStdString(error.message);
+  if (!ready_ && why == away_) return;
   ready_ = false;
   look_again_ = true;
-  emit Away(QString::fromStdString(error.message));
+  away_ = why;
+  emit Away(why);
 }
 
 // The one loop that notices that the book is away, by its own session, and that it is back.
 void BookLink::Listen(const std::stop_token& stop) {
-  bool first = true;
   while (!stop.stop_requested()) {
     try {
       Connection session = open_();
@@ -65,6 +77,7 @@ void BookLink::Listen(const std::stop_token& stop) {
         book_ = book;
         actions_ = actions;
         ready_ = true;
+        away_.clear();
         emit Ready();
       });
       while (!stop.stop_requested() && !look_again_) {
@@ -73,16 +86,12 @@ void BookLink::Listen(const std::stop_token& stop) {
         if (!deeds.isEmpty()) Answered(this, [this, deeds] { emit Changed(deeds); });
       }
     } catch (const DbError& error) {
-      Answered(this, [this, error, first] {
-        if (first) emit Away(QString::fromStdString(error.message));
-        Lost(error);
-      });
+      Answered(this, [this, error] { Lost(error); });
       std::mutex mutex;
       std::condition_variable_any pause;
       std::unique_lock lock(mutex);
       pause.wait_for(lock, stop, kTryAgain, [] { return false; });
     }
-    first = false;
   }
 }
 

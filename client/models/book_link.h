@@ -31,7 +31,7 @@ class BookLink : public QObject {
   Q_OBJECT
 
  public:
-  // Opens a session; called on other threads, again after a loss. Throws DbError.
+  // Opens a session; called on other threads, again after a loss. What it throws that is no DbError is taken as Unreachable.
   using Opener = std::function<Connection()>;
   enum class Pace { Quick, Long };  // Long: lists and searches that may take seconds; they do not hold up the quick ones
 
@@ -56,7 +56,7 @@ class BookLink : public QObject {
 
  signals:
   void Ready();                            // the book can be reached, now or again: read what is shown
-  void Away(const QString& words);         // it cannot; what is shown may be old
+  void Away(const QString& why);           // it cannot; what is shown may be old; again where the reason is another one
   void Changed(const QStringList& deeds);  // somebody did these deeds
 
  private:
@@ -67,7 +67,7 @@ class BookLink : public QObject {
   Opener open_;
   bool started_ = false, ready_ = false;
   std::atomic<bool> look_again_ = false;  // a lane lost its session: the listening one is opened anew, too
-  QString who_;
+  QString who_, away_;                    // away_: why it was said to be away last
   std::string book_;
   QSet<QString> actions_;
   std::unique_ptr<Lane> quick_, long_;

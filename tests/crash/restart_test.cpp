@@ -75,5 +75,37 @@ TEST_F(Restart, UnderAnOpenDeskIsHeardOfAndTheDeskGoesOnByItself) {
   plan.clear();
 }
 
+// A disk that was pulled out, say. The server cannot be started then, which is another error than one that does not answer.
+TEST_F(Restart, OfABookWhoseFolderIsGoneIsWaitedForUntilItIsThereAgain) {
+  Refill(1);
+  const std::string tag = cluster.Admin().Execute("select tag from api.plan_layouts order by tag limit 1").Only().Text("tag");
+  const std::int64_t moves = Moves(tag);
+  BookLink link([this] { return cluster.Connect(OwnAccount().name); });
+  int ready = 0;
+  QStringList away;
+  QObject::connect(&link, &BookLink::Ready, [&] { ++ready; });
+  QObject::connect(&link, &BookLink::Away, [&](const QString& why) { away.append(why); });
+  DeskSettings settings;
+  settings.kept_folder = Q((folder / "kept").string());
+  KeptDeed deed(link, settings, "restart");
+  int answers = 0;
+  QObject::connect(&deed, &KeptDeed::Answered, [&] { ++answers; });
+  QObject::connect(&deed, &KeptDeed::Refused, [&](const AskedDeed&, const DbError& error) { ADD_FAILURE() << error.message; });
+  link.Start();
+  ASSERT_TRUE(WaitFor([&] { return ready == 1; }));
+  KillTheServer();
+  while (!ServerProcesses(cluster.data(), ServerAccount()).empty()) WaitFor([] { return true; });
+  const std::filesystem::path elsewhere = cluster.data().string() + ".elsewhere";
+  std::filesystem::rename(cluster.data(), elsewhere);
+  ASSERT_TRUE(deed.Do({"put_away", {{{"tag", tag}, {"place", "GATE"}}}})) << "asked before the link has heard of it";
+  EXPECT_TRUE(WaitFor([&] { return !away.isEmpty() && away.back().contains("there is no book"); })) << away.join("; ").toStdString();
+  EXPECT_FALSE(link.ready());
+  EXPECT_EQ(answers, 0);
+  std::filesystem::rename(elsewhere, cluster.data());
+  ASSERT_TRUE(WaitFor([&] { return answers == 1 && link.ready(); }));
+  EXPECT_EQ(Moves(tag), moves + 1) << "done once";
+  plan.clear();
+}
+
 }  // namespace
 }  // namespace heatkeep
