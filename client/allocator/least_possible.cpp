@@ -51,6 +51,7 @@ std::int64_t LeastServing(const std::vector<Serving>& bars, std::int64_t demand,
   if (demand <= 0 || bars.empty() || most <= bound) return bound;
   std::int64_t gcd = 0;
   for (const Serving& b : bars) gcd = std::gcd(gcd, b.length);
+  if (gcd == 0) return bound;
   const std::int64_t cells = most / gcd + 1;
   if (cells > 20'000 || bars.size() > 16) return bound;
   std::vector<std::int64_t> serves(static_cast<std::size_t>(cells), -1);  // with exactly so much length

@@ -17,7 +17,7 @@ std::int64_t FewestOfOneLength(const Component& c, const SearchControl& control,
     bins.demand.push_back(item.demand);
     shared = std::gcd(shared, bins.size.back());
   }
-  if (bar.room.room.nm < bins.size.front()) return 0;
+  if (shared == 0 || bar.room.room.nm < bins.size.front()) return 0;
   for (std::int64_t& size : bins.size) size /= shared;
   bins.capacity = bar.room.room.nm / shared;
   BinsControl inner;

@@ -34,8 +34,8 @@ class LpStopper : public ClpEventHandler {
 
 }  // namespace
 
-Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known, Pricing& find,
-                       Pricing& prove, bool lack, Pricing* quick)
+Relaxation::Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, const std::vector<Pattern>& known,
+                       Pricing& find, Pricing& prove, bool lack, Pricing* quick)
     : c_(c), key_(key), ranks_(c.priorities.size()), limits_(std::move(limits)), first_limits_(limits_), quick_(quick), find_(find),
       prove_(prove), lp_(std::make_unique<Programme>()) {
   for (const Item& item : c.items) demand_.push_back(item.demand);

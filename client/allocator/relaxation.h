@@ -28,7 +28,7 @@ class Relaxation {
   // unless `lack`: then demand and limits may be missed at a high price, and there may be no such solution at all.
   // `quick`, if given, prices on a coarser grid than `find`: it does the rounds until it finds nothing more, and those
   // after layouts were fixed.
-  Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, std::vector<Pattern> known, Pricing& find,
+  Relaxation(const Component& c, std::size_t key, std::vector<std::int64_t> limits, const std::vector<Pattern>& known, Pricing& find,
              Pricing& prove, bool lack = false, Pricing* quick = nullptr);
   ~Relaxation();
   Relaxation(const Relaxation&) = delete;

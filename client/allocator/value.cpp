@@ -27,7 +27,7 @@ Length WorthOf(const Piece& piece, const GroupRules& rules) {
   return piece.worth && piece.length >= rules.keep ? *piece.worth : WorthOfRest(piece.length, rules.keep, rules.rests.get());
 }
 
-Layout MakeLayout(const Problem& problem, int piece_index, int repeat, std::vector<std::pair<int, int>> cuts) {
+Layout MakeLayout(const Problem& problem, int piece_index, int repeat, const std::vector<std::pair<int, int>>& cuts) {
   const Piece& piece = problem.pieces[static_cast<std::size_t>(piece_index)];
   const GroupRules& rules = RulesFor(problem, piece);
   Layout layout;

@@ -25,7 +25,7 @@ FineMoney Priced(FineMoney per_metre, Length length);
 Length WorthOf(const Piece& piece, const GroupRules& rules);
 
 // The layout of `piece` with these cuts (line, count). Requires that they fit; sorts them longest first.
-Layout MakeLayout(const Problem& problem, int piece, int repeat, std::vector<std::pair<int, int>> cuts);
+Layout MakeLayout(const Problem& problem, int piece, int repeat, const std::vector<std::pair<int, int>>& cuts);
 
 // Value of a plan made of these layouts; what they leave unserved is unmet.
 Value ValueOf(const Problem& problem, const std::vector<Layout>& layouts);

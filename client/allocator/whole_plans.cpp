@@ -39,25 +39,25 @@ void OfferCompleted(const Component& c, const Relaxation& relaxation, const Take
     Solution rest = QuickPlan(c, style, relaxation.demand(), relaxation.stock());
     Taken all = taken;
     all.insert(all.end(), rest.patterns.begin(), rest.patterns.end());
-    offer(Assembled(c, std::move(all)));
+    offer(Assembled(c, all));
   }
 }
 
 }  // namespace
 
-Solution Assembled(const Component& c, Taken patterns) {
+Solution Assembled(const Component& c, const Taken& patterns) {
   std::map<std::pair<int, std::vector<std::pair<int, int>>>, std::pair<Pattern, std::int64_t>> merged;
   std::vector<std::int64_t> left;
   for (const Item& item : c.items) left.push_back(item.demand);
-  for (auto& [p, times] : patterns) {
+  for (const auto& [p, times] : patterns) {
     // As many as are wanted whole, the rest one by one without what is too much.
     std::int64_t whole = times;
     for (const auto& [item, count] : p.cuts) whole = std::min(whole, left[At(item)] / count);
-    const auto put = [&](Pattern q, std::int64_t n) {
+    const auto put = [&](const Pattern& q, std::int64_t n) {
       if (n <= 0) return;
       for (const auto& [item, count] : q.cuts) left[At(item)] -= count * n;
       auto key = std::make_pair(q.source, q.cuts);
-      const auto [it, fresh] = merged.try_emplace(std::move(key), std::move(q), n);
+      const auto [it, fresh] = merged.try_emplace(std::move(key), q, n);
       if (!fresh) it->second.second += n;
     };
     put(p, whole);
@@ -65,7 +65,7 @@ Solution Assembled(const Component& c, Taken patterns) {
       Pattern q = p;
       for (auto& [item, count] : q.cuts) count = static_cast<int>(std::min<std::int64_t>(count, left[At(item)]));
       std::erase_if(q.cuts, [](const auto& cut) { return cut.second == 0; });
-      if (Complete(c, q)) put(std::move(q), 1);
+      if (Complete(c, q)) put(q, 1);
     }
   }
   Solution solution;
@@ -221,7 +221,7 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
     const Solution rest = QuickPlan(c, style, demand, stock);
     Taken all = taken;
     all.insert(all.end(), rest.patterns.begin(), rest.patterns.end());
-    offer(Assembled(c, std::move(all)));
+    offer(Assembled(c, all));
   }
 }
 

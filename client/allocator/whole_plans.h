@@ -23,6 +23,6 @@ void SolveLastHandful(const Component& c, std::size_t key, Relaxation& relaxatio
                       std::optional<std::int64_t> below, const SearchControl& control, const Offer& offer);
 
 // Merges equal layouts, takes away cuts beyond the demand (where the layout still stands without them), scores.
-Solution Assembled(const Component& c, std::vector<std::pair<Pattern, std::int64_t>> patterns);
+Solution Assembled(const Component& c, const std::vector<std::pair<Pattern, std::int64_t>>& patterns);
 
 }  // namespace heatkeep::allocator

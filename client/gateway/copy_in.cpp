@@ -1,11 +1,11 @@
 #include "client/gateway/copy_in.h"
 
-#include <optional>
+#include <exception>
 
 namespace heatkeep {
 namespace {
 
-constexpr std::size_t kSendFrom = 64 * 1024;
+constexpr std::size_t kSendFrom = std::size_t{64} * 1024;
 
 void AppendEscaped(std::string& line, const std::string& text) {
   for (const char c : text) {
@@ -63,14 +63,14 @@ std::int64_t CopyIn::End(const char* give_up) {
   open_ = false;
   PGconn* raw = connection_.handle();
   if (PQputCopyEnd(raw, give_up) != 1) throw MakeDbError(raw, nullptr);
-  std::optional<DbError> error;
+  std::exception_ptr error;
   std::int64_t rows = 0;
   while (PGresult* answer = PQgetResult(raw)) {
     const Result result(answer);
     if (PQresultStatus(answer) == PGRES_COMMAND_OK) rows = result.Affected();
-    else if (!error) error = MakeDbError(raw, answer);
+    else if (!error) error = std::make_exception_ptr(MakeDbError(raw, answer));
   }
-  if (error) throw *error;
+  if (error) std::rethrow_exception(error);
   return rows;
 }
 
