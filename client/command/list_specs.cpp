@@ -112,7 +112,7 @@ std::vector<Json> CountSheet(Connection&, std::vector<Json> rows, const ListChoi
 }
 
 // Months, or months of each section: masses added up, and good over used in tenths of a per cent.
-std::vector<Json> Yield(Connection&, std::vector<Json> rows, const ListChoice& choice, ListReport& list) {
+std::vector<Json> Yield(Connection&, const std::vector<Json>& rows, const ListChoice& choice, ListReport& list) {
   std::map<std::tuple<Section, std::string, std::string>, Json> months;
   for (const Json& row : rows) {
     std::tuple<Section, std::string, std::string> key{{}, "", TextIn(row, "month")};

@@ -91,7 +91,7 @@ void AddSaw(CLI::App& root, const std::function<BookCall()>& call, std::function
   for (const SawDeedWords& deed : AllSawDeeds()) AddDeed(*saw, deed, call, work);
 
   auto json = std::make_shared<bool>(false);
-  const auto simple = [&](const char* name, const char* help, std::function<int(const BookCall&, bool)> run) {
+  const auto simple = [&](const char* name, const char* help, const std::function<int(const BookCall&, bool)>& run) {
     CLI::App* app = saw->add_subcommand(name, help);
     app->add_flag("--json", *json, "as JSON");
     app->callback([json, call, run, &work] { work = [json, call, run] { return run(call(), *json); }; });

@@ -66,7 +66,7 @@ std::string Left(const CLI::App& root, const std::vector<std::string>& typed) {
 }
 
 std::string WhatIsWrong(const CommandPage& page, const CommandPage& root, const std::string& left, const CLI::ParseError& error) {
-  const std::string what = error.what();
+  std::string what = error.what();
   if (left.starts_with('-')) return Quoted(left) + " is no option of it" + Perhaps(left.substr(0, left.find('=')), OptionsOf(page, root));
   const std::vector<std::string> commands = CommandsOf(page);
   if (!left.empty() && (page.needs_command || (!commands.empty() && !Near(left, commands).empty())))
