@@ -26,8 +26,9 @@ void WritePages(const CommandPage& page, const CommandPage& root, const ManEditi
   for (const CommandPage& one : page.commands) WritePages(one, root, edition, folder);
 }
 
-std::vector<OptionPage> DeskOptions() {
-  std::vector<OptionPage> options;
+CommandPage Desk() {
+  CommandPage desk;
+  std::vector<OptionPage>& options = desk.options;
   for (const auto& [name, takes, help] : heatkeep::kDeskOptions) {
     OptionPage option;
     option.name = std::string("--") + name;
@@ -43,7 +44,7 @@ std::vector<OptionPage> DeskOptions() {
     option.help = help;
     options.push_back(option);
   }
-  return options;
+  return desk;
 }
 
 }  // namespace
@@ -60,14 +61,14 @@ int main(int argc, char** argv) {
     fs::create_directories(folder / "man1");
     fs::create_directories(folder / "man5");
     fs::create_directories(folder / "completion");
-    const CommandPage root = AllCommands();
+    const CommandPage root = AllCommands(), desk = Desk();
     WritePages(root, root, edition, folder / "man1");
-    Write(folder / "man1/heatkeep-desk.1", DeskManPage(DeskOptions(), edition));
+    Write(folder / "man1/heatkeep-desk.1", DeskManPage(desk.options, edition));
     Write(folder / "man5/heatkeep-files.5", FilesManPage(edition));
     Write(folder / "completion/heatkeep", BashCompletion(root));
     Write(folder / "completion/_heatkeep", ZshCompletion(root));
-    Write(folder / "completion/heatkeep-desk", DeskBashCompletion(DeskOptions()));
-    Write(folder / "completion/_heatkeep-desk", DeskZshCompletion(DeskOptions()));
+    Write(folder / "completion/heatkeep-desk", BashCompletion(desk, "heatkeep-desk"));
+    Write(folder / "completion/_heatkeep-desk", ZshCompletion(desk, "heatkeep-desk"));
     return 0;
   } catch (const std::exception& error) {
     std::fprintf(stderr, "heatkeep-pages: %s\n", error.what());

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <functional>
 
 #include "client/command/completion.h"
@@ -43,6 +44,7 @@ _heatkeep() {
       [[ -n $what || -z ${_heatkeep_places["$at last"]+x} ]] && break
       ((place--))  # the last place takes as many as there are
     done
+    [[ -z $what && -z ${_heatkeep_commands["heatkeep"]:-} ]] && what=${_heatkeep_options["heatkeep"]}  # options are all it takes
   fi
   local IFS=$'\n'
   case $what in
@@ -62,7 +64,6 @@ _heatkeep() {
   esac
   return 0
 }
-complete -F _heatkeep heatkeep
 )bash";
 
 std::string Quoted(const std::string& text) { return "'" + text + "'"; }  // no word of ours has a '
@@ -97,11 +98,19 @@ std::string Row(const std::string& key, const std::string& value) { return "  ["
 
 }  // namespace
 
-std::string BashCompletion(const CommandPage& root) {
+std::string Renamed(std::string script, const std::string& program) {
+  static const std::string known = "_heatkeep";
+  std::string name = "_" + program;
+  std::replace(name.begin(), name.end(), '-', '_');
+  for (std::size_t at = 0; (at = script.find(known, at)) != std::string::npos; at += name.size()) script.replace(at, known.size(), name);
+  return script;
+}
+
+std::string BashCompletion(const CommandPage& root, const std::string& program) {
   std::vector<std::string> everywhere;
   for (const OptionPage& option : root.options)
     if (!option.takes.empty()) everywhere.push_back(option.name);
-  std::string text = "# Completion of heatkeep for bash, made from the same words as its help.\n";
+  std::string text = "# Completion of " + program + " for bash, made from the same words as its help.\n";
   text += Table("_heatkeep_known", root, [](const CommandPage& p) { return p.words.empty() ? "" : Row(p.Typed(), "1"); });
   text += Table("_heatkeep_commands", root, [](const CommandPage& p) {
     std::vector<std::string> words;
@@ -135,7 +144,7 @@ std::string BashCompletion(const CommandPage& root) {
     }
     return many ? rows + Row(p.Typed() + " last", "1") : rows;
   });
-  return text + kWalk;
+  return Renamed(text + kWalk + "complete -F _heatkeep ", program) + program + "\n";
 }
 
 }  // namespace heatkeep::command

@@ -68,10 +68,11 @@ void AddFunction(const CommandPage& page, const CommandPage& root, std::string& 
 
 }  // namespace
 
-std::string ZshCompletion(const CommandPage& root) {
-  std::string text = "#compdef heatkeep\n# Completion of heatkeep for zsh, made from the same words as its help.\n";
-  AddFunction(root, root, text);
-  return text + "_heatkeep \"$@\"\n";
+std::string ZshCompletion(const CommandPage& root, const std::string& program) {
+  std::string functions;
+  AddFunction(root, root, functions);
+  return "#compdef " + program + "\n# Completion of " + program + " for zsh, made from the same words as its help.\n" +
+      Renamed(functions + "_heatkeep \"$@\"\n", program);
 }
 
 }  // namespace heatkeep::command

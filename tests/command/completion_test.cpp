@@ -21,12 +21,14 @@ class Completion : public testing::Test {
     fs::create_directories(folder_ / "papers");
     for (const char* name : {"note.csv", "rack.XLSX", "scan.pdf", "two words.ods"}) std::ofstream(folder_ / name) << "x";
     std::ofstream(folder_ / "heatkeep.bash") << BashCompletion(AllCommands());
-    std::vector<OptionPage> desk(4);
+    CommandPage page;
+    std::vector<OptionPage>& desk = page.options;
+    desk.resize(4);
     desk[0].name = "--home", desk[0].takes = "FOLDER";
     desk[1].name = "--person", desk[1].takes = "NAME";
     desk[2].name = "--settings", desk[2].takes = "FILE";
     desk[3].name = "--help";
-    std::ofstream(folder_ / "heatkeep-desk.bash") << DeskBashCompletion(desk);
+    std::ofstream(folder_ / "heatkeep-desk.bash") << BashCompletion(page, "heatkeep-desk");
   }
   ~Completion() override { fs::remove_all(folder_); }
 
