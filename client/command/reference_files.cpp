@@ -13,7 +13,7 @@ namespace {
 
 template <class Row>
 std::vector<Row> RowsOf(const std::string& name,
-                        intake::FileRows<Row> (*read)(std::string_view, const std::string&, intake::ReadingOptions)) {
+                        intake::FileRows<Row> (*read)(std::string_view, const std::string&, const intake::ReadingOptions&)) {
   const std::string path = ReferenceFile(name);
   intake::FileRows<Row> file = read(intake::FileBytes(path), path, {});
   if (!file.Good()) throw std::runtime_error(file.problems.front().Text());

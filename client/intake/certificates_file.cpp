@@ -114,7 +114,7 @@ const std::vector<Column>& CertificatesColumns() {
   return columns;
 }
 
-FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   auto file = ReadCheckedRows<CertificatesFileRow>(bytes, name, CertificatesColumns(), how, ReadRow);
   CheckPairs(file, name);
   if (!file.problems.empty() && how.bad_lines == BadLines::RefuseFile) file.rows.clear();

@@ -38,6 +38,6 @@ const std::vector<Column>& CertificatesColumns();
 
 // A document, heat, section and kind of analysis stand once; the two rows of one lot agree in grade and condition, and one of them
 // has the tests. A row of the product has an analysis. Elements that add up to more than 101 % are refused.
-FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<CertificatesFileRow> ReadCertificatesFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 }  // namespace heatkeep::intake

@@ -73,7 +73,7 @@ struct MarkCount {
 
 }  // namespace
 
-CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, ReadingOptions how)
+CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, const std::vector<Column>& columns, ReadingOptions how)
     : name_(name), how_(std::move(how)), table_(ReadTable(bytes, name, how_.sheet)) {
   problems_ = table_.problems;
   warnings_ = table_.warnings;
@@ -197,7 +197,7 @@ std::string CheckedRows::Needed(std::string_view column, std::string_view expect
 
 std::string CheckedRows::Word(std::string_view column, const std::vector<std::string_view>& words) {
   return Value(column, std::string(words.front()), [&words](const std::string& cell) {
-    const std::string word = LowerCase(PlainText(cell));
+    std::string word = LowerCase(PlainText(cell));
     if (std::find(words.begin(), words.end(), word) != words.end()) return word;
     std::string expected;
     for (std::size_t i = 0; i < words.size(); ++i) {

@@ -27,7 +27,7 @@ inline constexpr std::string_view kLengthUnit = "length";
 class CheckedRows {
  public:
   // Unknown, doubled and missing columns are problems, and there are no rows then.
-  CheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, ReadingOptions how);
+  CheckedRows(std::string_view bytes, const std::string& name, const std::vector<Column>& columns, ReadingOptions how);
 
   // To the next row with as many cells as the header; rows with more or fewer become problems. False at the end.
   bool Next();
@@ -105,9 +105,9 @@ class CheckedRows {
 
 // All rows that read_row(CheckedRows&) gives without a problem, as ReadingOptions::bad_lines says.
 template <class Row, class ReadRow>
-FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, std::vector<Column> columns, const ReadingOptions& how,
-                              ReadRow read_row) {
-  CheckedRows file(bytes, name, std::move(columns), how);
+FileRows<Row> ReadCheckedRows(std::string_view bytes, const std::string& name, const std::vector<Column>& columns,
+                              const ReadingOptions& how, ReadRow read_row) {
+  CheckedRows file(bytes, name, columns, how);
   FileRows<Row> out;
   while (file.Next()) {
     Row row = read_row(file);

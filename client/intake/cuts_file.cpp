@@ -63,7 +63,7 @@ const std::vector<Column>& CutsColumns() {
   return columns;
 }
 
-FileRows<CutsFileRow> ReadCutsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<CutsFileRow> ReadCutsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadCheckedRows<CutsFileRow>(bytes, name, CutsColumns(), how, ReadRow);
 }
 

@@ -34,6 +34,6 @@ struct CutsFileRow {
 const std::vector<Column>& CutsColumns();
 
 // `name` is what the file is called in problems. Never throws for what is in the bytes.
-FileRows<CutsFileRow> ReadCutsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<CutsFileRow> ReadCutsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 }  // namespace heatkeep::intake

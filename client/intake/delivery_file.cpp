@@ -106,7 +106,7 @@ const std::vector<Column>& DeliveryColumns() {
   return columns;
 }
 
-FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadCheckedRows<DeliveryFileRow>(bytes, name, DeliveryColumns(), how, ReadRow);
 }
 

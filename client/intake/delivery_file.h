@@ -39,6 +39,6 @@ struct DeliveryFileRow {
 // What its header may be, and what each column says.
 const std::vector<Column>& DeliveryColumns();
 
-FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<DeliveryFileRow> ReadDeliveryFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 }  // namespace heatkeep::intake

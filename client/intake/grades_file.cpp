@@ -65,7 +65,7 @@ const std::vector<Column>& GradesColumns() {
   return columns;
 }
 
-FileRows<Grade> ReadGradesFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<Grade> ReadGradesFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadCheckedRows<Grade>(bytes, name, GradesColumns(), how, ReadRow);
 }
 

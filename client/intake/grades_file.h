@@ -13,7 +13,7 @@ namespace heatkeep::intake {
 // What its header may be, and what each column says.
 const std::vector<Column>& GradesColumns();
 
-FileRows<Grade> ReadGradesFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<Grade> ReadGradesFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 // The grade somebody means: its designation, else (without case and blanks) designation, number or UNS number.
 // Null when there is none. Points into `grades`.

@@ -59,7 +59,7 @@ std::vector<Column> ColumnsOfLimits(std::string_view what_column) {
           {"evidence", true, "how it is known: seen, or from memory"}};
 }
 
-FileRows<GradeLimit> ReadLimits(std::string_view bytes, const std::string& name, ReadingOptions how, std::string_view what_column) {
+FileRows<GradeLimit> ReadLimits(std::string_view bytes, const std::string& name, const ReadingOptions& how, std::string_view what_column) {
   return ReadCheckedRows<GradeLimit>(bytes, name, what_column == "what" ? SumsColumns() : LimitsColumns(), how,
                                      [what_column](CheckedRows& file) { return ReadLimit(file, what_column); });
 }
@@ -114,11 +114,11 @@ const std::vector<Column>& SumsColumns() {
   return columns;
 }
 
-FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadLimits(bytes, name, how, "element");
 }
 
-FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadLimits(bytes, name, how, "what");
 }
 
@@ -137,7 +137,7 @@ const std::vector<Column>& MechanicalColumns() {
   return columns;
 }
 
-FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadCheckedRows<MechanicalLimit>(bytes, name, MechanicalColumns(), how, ReadMechanical);
 }
 
@@ -155,7 +155,7 @@ const std::vector<Column>& DeviationColumns() {
   return columns;
 }
 
-FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadCheckedRows<ProductDeviation>(bytes, name, DeviationColumns(), how, ReadDeviation);
 }
 

@@ -13,16 +13,16 @@ namespace heatkeep::intake {
 
 // A minimum over its maximum, a row without either or without source, a row twice is a problem.
 const std::vector<Column>& LimitsColumns();
-FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<GradeLimit> ReadLimitsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 // The same with a column "what" for the element: sums and carbon equivalents (client/papers/quantity.h).
 const std::vector<Column>& SumsColumns();
-FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<GradeLimit> ReadSumsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 const std::vector<Column>& MechanicalColumns();
-FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<MechanicalLimit> ReadMechanicalFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 const std::vector<Column>& DeviationColumns();
-FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<ProductDeviation> ReadDeviationsFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 }  // namespace heatkeep::intake

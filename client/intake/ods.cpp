@@ -189,7 +189,8 @@ class OdsReader {
     cell.text = TakeText();
     try {
       ShownCell shown = Shown(cell);
-      if (!shown.text.empty()) cells.push_back({column, times, std::move(shown), cell.formula && shown.kind != CellKind::Error});
+      const bool computed = cell.formula && shown.kind != CellKind::Error;
+      if (!shown.text.empty()) cells.push_back({column, times, std::move(shown), computed});
     } catch (const BadText& e) { throw BadText("cell " + ColumnLetters(column) + std::to_string(row) + ": " + e.Wrong(), e.Expected()); }
   }
 

@@ -85,7 +85,7 @@ const std::vector<Column>& OpeningColumns() {
   return columns;
 }
 
-FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::string& name, ReadingOptions how,
+FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::string& name, const ReadingOptions& how,
                                          const std::vector<std::string>& known_heats) {
   LookAlikes look_alikes(known_heats);
   return ReadCheckedRows<OpeningFileRow>(bytes, name, OpeningColumns(), how, [&](CheckedRows& file) { return ReadRow(file, look_alikes); });

@@ -36,7 +36,7 @@ struct OpeningFileRow {
 // What its header may be, and what each column says.
 const std::vector<Column>& OpeningColumns();
 
-FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::string& name, ReadingOptions how = {},
+FileRows<OpeningFileRow> ReadOpeningFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {},
                                          const std::vector<std::string>& known_heats = {});
 
 }  // namespace heatkeep::intake

@@ -60,7 +60,7 @@ const std::vector<Column>& StockColumns() {
   return columns;
 }
 
-FileRows<StockFileRow> ReadStockFile(std::string_view bytes, const std::string& name, ReadingOptions how) {
+FileRows<StockFileRow> ReadStockFile(std::string_view bytes, const std::string& name, const ReadingOptions& how) {
   return ReadCheckedRows<StockFileRow>(bytes, name, StockColumns(), how, ReadRow);
 }
 

@@ -32,6 +32,6 @@ struct StockFileRow {
 const std::vector<Column>& StockColumns();
 
 // `name` is what the file is called in problems. Never throws for what is in the bytes.
-FileRows<StockFileRow> ReadStockFile(std::string_view bytes, const std::string& name, ReadingOptions how = {});
+FileRows<StockFileRow> ReadStockFile(std::string_view bytes, const std::string& name, const ReadingOptions& how = {});
 
 }  // namespace heatkeep::intake
