@@ -128,6 +128,20 @@ std::vector<std::string> SmallShop::ReceiveCertified(const Bars& bars) {
   return tags;
 }
 
+Json SmallShop::Expect(const std::vector<int>& bars) {
+  Json lines = Json::array();
+  for (const int quantity : bars)
+    lines.push_back({{"line", std::to_string(10 * (lines.size() + 1))},
+                     {"section", Round(80)},
+                     {"grade", "42CrMo4"},
+                     {"condition", "+QT"},
+                     {"length_nm", Mm(6000)},
+                     {"quantity", quantity},
+                     {"due", "2031-03-04"},
+                     {"papers", "3.1"}});
+  return Do(planner, "expect_delivery", {Json{{"purchase_order", "PO-17"}, {"supplier", "Vandrek"}, {"lines", lines}}.dump()});
+}
+
 Json SmallShop::AddLine(const Wanted& wanted) { return AddLines({wanted}); }
 
 Json SmallShop::AddLines(const std::vector<Wanted>& wanted) {

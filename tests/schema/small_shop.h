@@ -74,6 +74,8 @@ class SmallShop {
 
   Json Deliver(const std::string& note, const std::vector<Bars>& lines);
   std::vector<std::string> Receive(const Bars& bars);  // the tags, under a note of their own
+  // PO-17 with Vandrek: lines 10, 20, ... of so many bars of 80 round, 6 000, 42CrMo4 +QT with a 3.1 each.
+  Json Expect(const std::vector<int>& bars);
   Json Certify(const std::string& heat, const Bars& as = {}, const std::string& type = "3.1");
   std::vector<std::string> ReceiveCertified(const Bars& bars);
   Json AddLine(const Wanted& wanted);  // a cut list of one line
