@@ -27,7 +27,7 @@ std::string LabelOf(Length at, Units units) {
 std::vector<RulerTick> RulerTicks(Length full, double width, double label_room, Units units) {
   std::vector<RulerTick> ticks;
   if (full.nm <= 0 || width <= 0) return ticks;
-  std::int64_t step = 0;
+  std::int64_t step = kNmPerMm;
   for (const std::int64_t candidate : StepsOf(units)) {
     step = candidate;
     if (width * static_cast<double>(step) / static_cast<double>(full.nm) >= label_room) break;

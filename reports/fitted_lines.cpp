@@ -22,7 +22,8 @@ std::optional<FittedLine> Fit(const LabelLine& line, const std::string& text, do
   const double first = std::max(line.least, line.height * step);
   // on one line as it is, blanks and all; then on several, larger ones first
   for (int rows = 1; rows <= line.lines; ++rows) {
-    for (double em = first;; em = std::max(line.least, em * kStep)) {
+    double em = first;
+    while (true) {
       const double room = at(em);
       if (room <= 0) return std::nullopt;
       if (rows == 1 && TextWidthMm(text, fit.style) <= room) fit.rows = {text};
@@ -33,6 +34,7 @@ std::optional<FittedLine> Fit(const LabelLine& line, const std::string& text, do
         return fit;
       }
       if (em <= line.least) break;
+      em = std::max(line.least, em * kStep);
     }
   }
   return std::nullopt;
@@ -60,9 +62,11 @@ double HeightOf(const std::vector<FittedLine>& lines) {
 }
 
 std::optional<std::vector<FittedLine>> FitLines(const std::vector<LabelLine>& lines, double width, double height, Wording wording) {
-  for (double step = 1; step > 0.2; step *= kStep) {
+  double step = 1;
+  while (step > 0.2) {
     auto all = At(lines, width, step, wording == Wording::Shorter);
     if (all && HeightOf(*all) <= height) return all;
+    step *= kStep;
   }
   return std::nullopt;
 }

@@ -40,7 +40,7 @@ class ByHand {
       Cuts cuts = Fill(*piece);
       for (const auto& [l, count] : cuts) left_[At(l)] -= count;
       --stock_[At(*piece)];
-      plan.layouts.push_back(MakeLayout(problem_, *piece, 1, std::move(cuts)));
+      plan.layouts.push_back(MakeLayout(problem_, *piece, 1, cuts));
     }
     plan.value = ValueOf(problem_, plan.layouts);
     for (std::size_t i = 0; i < left_.size(); ++i)

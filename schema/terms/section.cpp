@@ -13,8 +13,7 @@ std::int64_t RoundedUm2(long double um2) { return static_cast<std::int64_t>(std:
 std::string DimensionText(Length length, LengthUnit unit) {
   if (unit == LengthUnit::Inch) {
     if (length.nm % (kNmPerInch / 64) == 0) return WriteInchFraction(length, 64) + " in";
-    const std::string decimals = WriteInchDecimal(length, 6) + " in";
-    if (Wide{length.nm} * 1'000'000 % kNmPerInch == 0) return decimals;
+    if (Wide{length.nm} * 1'000'000 % kNmPerInch == 0) return WriteInchDecimal(length, 6) + " in";
   }
   return WriteMmExact(length);
 }

@@ -57,7 +57,7 @@ std::string TagForm(std::string_view text) {
 }
 
 std::string ReadTag(std::string_view text) {
-  const std::string form = TagForm(text);
+  std::string form = TagForm(text);
   if (!HasRightCheckCharacter(form)) {
     throw BadText("the check character " + Quoted(form.substr(7)) + " of tag " + Quoted(form) + " is wrong",
                   "the tag read again, character by character");
