@@ -68,6 +68,20 @@ void AddLimitWords(CLI::App& root, const Later& later) {
     later([corrected, reason](const BookCall& call) { return RunCorrection(call, *corrected, *reason); });
   });
 
+  AddList(grades, later,
+          {"list",
+           "the grades the book knows, with the density masses are reckoned by",
+           "grades",
+           "designation",
+           {"designation", "number", "uns", "family", "density_kg_m3", "standard"},
+           "designation"});
+  AddList(grades, later,
+          {"standins",
+           "which grade may stand in for which, and who signed it",
+           "grade_standins",
+           "asked offered",
+           {"asked", "offered", "signed_by", "reason"},
+           "asked"});
   AddDeed(grades, later,
           {"withdraw",
            "a limit that there is none of",

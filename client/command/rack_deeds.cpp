@@ -169,8 +169,18 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
            "devices",
            "device",
            {"device", "kind", "site", "calibrated_on", "due_on", "doubt_nm", "overdue"}});
-  AddList(Noun(root, "shop", "places, saws, prices and rules"), later,
+  CLI::App& shop = Noun(root, "shop", "places, saws, prices and rules");
+  AddList(shop, later,
           {"places", "every place metal can be", "places", "walk place", {"place", "site", "kind", "max_length_nm", "max_mass_g"}});
+  AddList(shop, later,
+          {"parties",
+           "mills, suppliers and customers the book knows",
+           "parties",
+           "name",
+           {"name", "is_mill", "is_supplier", "is_customer"},
+           "name"});
+  AddList(shop, later,
+          {"settings", "the settings in force, and since when", "settings_now", "name", {"name", "value", "valid_from"}, "name"});
   CLI::App& saw = Noun(root, "saw", "at the saw");
   AddList(saw, later,
           {"consents",

@@ -204,7 +204,9 @@ Json RulesPart(const Known& known, const std::string& file, const Json& shop) {
   const Names& grades = known.grades;
   const std::string grade = "a designation or number of the grade list";
   for (const auto& [name, value] : given.items()) {
-    const std::string text = value.is_string() ? value.get<std::string>() : value.dump();
+    const std::string text = value.is_string() ? value.get<std::string>()
+        : value.is_boolean()                   ? (value.get<bool>() ? "yes" : "no")
+                                               : value.dump();
     try {
       const auto of = words.find(name);
       if (of == words.end()) ReadDecimal(text);

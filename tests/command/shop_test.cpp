@@ -70,6 +70,13 @@ TEST_F(Shop, TheWholeScenarioGoesIn) {
   const Ran bad = As("quality", {"shop", "sign", File("s.json", R"({"standins":[{"asked":"C45","offered":"C45E","reason":5}]})")});
   EXPECT_EQ(bad.code, 2) << bad;
   EXPECT_TRUE(Has(bad.err, "standins[0].reason")) << bad;
+
+  EXPECT_EQ(Asked("saw", {"grades", "standins"}).size(), 3U);
+  EXPECT_EQ(Asked("saw", {"grades", "list", "42CrMo4"})[0]["density_kg_m3"], 7850);
+  EXPECT_TRUE(Has(As("saw", {"shop", "parties", "Vandrek"}).out, "Vandrek  yes  ")) << "a mill";
+  EXPECT_EQ(As("owner", {"shop", "set", File("two.json", R"({"settings": {"two_person_release": true}})")}).code, 0);
+  EXPECT_TRUE(Has(As("saw", {"shop", "settings", "two_person_release"}).out, "two_person_release  yes  ")) << "as JSON says yes";
+  EXPECT_TRUE(Has(As("saw", {"shop", "settings", "lift_limit_g"}).out, "lift_limit_g  25000  ")) << "in force";
 }
 
 TEST_F(Shop, StockIsFoundByWhatItIsNotByHowItIsWritten) {
