@@ -6,7 +6,7 @@
 namespace heatkeep {
 namespace {
 
-constexpr int kMostDigits = 18;
+constexpr std::size_t kMostDigits = 18;
 
 bool IsDigit(char c) { return c >= '0' && c <= '9'; }
 
@@ -23,7 +23,7 @@ bool GroupAt(std::string_view rest) {
 
 std::int64_t Value(std::string_view digits, std::string_view whole_text) {
   std::int64_t value = 0;
-  int significant = 0;
+  std::size_t significant = 0;
   for (char c : digits) {
     if (value != 0 || c != '0') ++significant;
     if (significant > kMostDigits) throw BadText(Quoted(whole_text) + " is too large", "at most 18 digits");
@@ -85,6 +85,7 @@ Decimal TakeDecimal(std::string_view& rest, char mark) {
     n = DigitsAt(rest.substr(1));
     if (n == 0) throw BadText("no digit after the decimal mark in " + Quoted(text), "for example 6000 or 0.5");
     fraction = WithoutTrailingZeros(rest.substr(1, n));
+    if (fraction.size() > kMostDigits) throw BadText(Quoted(text) + " has too many decimals", "at most 18 digits");
     rest.remove_prefix(1 + n);
     if (!rest.empty() && (rest[0] == '.' || rest[0] == ',')) {
       throw BadText("more than one mark in " + Quoted(text), "one decimal mark; thousands set apart by a blank");

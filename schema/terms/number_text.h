@@ -11,7 +11,7 @@
 
 namespace heatkeep {
 
-// digits / 10^places; up to 18 digits, trailing zeros of the fraction dropped.
+// digits / 10^places; up to 18 digits and 18 places, trailing zeros of the fraction dropped.
 struct Decimal {
   std::int64_t digits = 0;
   int places = 0;

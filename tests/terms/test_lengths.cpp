@@ -96,7 +96,15 @@ TEST(ReadLength, SaysWhatIsWrong) {
   EXPECT_EQ(Refusal("1' 13\""), std::string("12 inches or more behind the feet in \"1' 13\"\"") + kExpected);
   EXPECT_EQ(Refusal("6000."), "no digit after the decimal mark in \"6000.\"; expected for example 6000 or 0.5");
   EXPECT_EQ(Refusal("1001 m"), "\"1001 m\" is too long; expected at most 1 000 m");
+  EXPECT_EQ(Refusal("0.0000000000000000000001 m"), "\"0.0000000000000000000001 m\" has too many decimals; expected at most 18 digits");
   EXPECT_EQ(Refusal("99999999999999999999"), "\"99999999999999999999\" is too large; expected at most 18 digits");
+}
+
+TEST(ReadLength, HoldsAsManyDecimalsAsItTakes) {
+  EXPECT_EQ(ReadLength("0.000000000000000000 mm").nm, 0);
+  EXPECT_EQ(ReadLength("1.50000000000000000000000000000000000000000 mm").nm, 1'500'000) << "trailing zeros say nothing";
+  EXPECT_THROW(ReadLength("0.000000000000000028"), BadText) << "not a whole nanometre";
+  EXPECT_THROW(ReadLength("0." + std::string(37, '0') + "28"), BadText);
 }
 
 TEST(ReadLength, RefusesRubbish) {
