@@ -195,7 +195,7 @@ int RunCutRecord(const BookCall& call, const CutOptions& options) {
                                   (tag.empty() ? "" : " with " + tag));
     if (!met) throw std::invalid_argument("plan " + std::to_string(options.plan) + " has no piece " + tag);
     if (options.json) call.out << answers.dump(2) << '\n';
-    else if (answers.empty() && !refused && failed == 0) call.out << "all of it is booked already\n";
+    else if (answers.empty() && !refused && failed == 0) call.out << "all of it is booked already; nothing was changed\n";
     return failed != 0 ? failed : refused ? 1 : 0;
   });
 }

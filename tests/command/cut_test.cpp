@@ -44,7 +44,7 @@ TEST_F(Cut, AsPlannedBooksEveryNanometreAndGivesTheDropATag) {
   EXPECT_EQ(Balance("K1", "unexplained"), 0);
   EXPECT_EQ(Asked("planner", {"plan", "list"})[0]["state"], "done");
   const std::string before = Digest();
-  EXPECT_EQ(Record().out, "all of it is booked already\n");
+  EXPECT_EQ(Record().out, "all of it is booked already; nothing was changed\n");
   EXPECT_EQ(Record({"--tag", tag}).code, 0);
   EXPECT_EQ(Digest(), before);
 }
