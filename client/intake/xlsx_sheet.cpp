@@ -127,7 +127,7 @@ class SheetReader {
     if (cell.type == "str") return ShownCell{UnescapedXlsx(cell.value), CellKind::Text};
     if (cell.type == "b") return ShownCell{IsOn(cell.value) ? "yes" : "no", CellKind::Boolean};
     if (cell.type == "e") return ShownCell{cell.value, CellKind::Error};
-    if (cell.type == "d") return ShownCell{cell.value.substr(0, cell.value.find(".")), CellKind::Date};
+    if (cell.type == "d") return ShownCell{cell.value.substr(0, cell.value.find('.')), CellKind::Date};
     if (!cell.type.empty() && cell.type != "n") throw BadText("a cell of the unknown type " + Quoted(cell.type), kWhole);
     return ShowNumber(cell.value, cell.style < look_.formats.size() ? look_.formats[cell.style] : NumberFormat{}, look_.from_1904);
   }
