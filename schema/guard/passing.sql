@@ -40,6 +40,7 @@ begin
     overriding system value
     values (v_id, v_tag, p.kind, p_lot, p_owner, array[v_id], p.piece_id, coalesce(p.before_path, '{}') || p.path, p.receipt_line_id,
       p.length_nm, p.length_nm, p.doubt_nm, p.ends, p.mark_end, p_place, 'on rack', p.cents_per_tonne, p.measured_with);
+  perform guard.hand_on_zones(p.piece_id, v_id, p.made_length_nm - p.length_nm, p.made_length_nm);
   return v_tag;
 end $$;
 

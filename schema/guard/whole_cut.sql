@@ -70,8 +70,8 @@ begin
     select b.p_strokes, v_used + b.took into v_strokes, v_used from guard.book_strokes(e, v_cut, n, v_used, p_device, p_bundle, p_after, v_strokes) b;
   end loop;
   if v_strokes <> '{}' then
-    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, saw_band_id)
-      select cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke,
+    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm, saw_band_id)
+      select cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm,
           (select saw_band_id from saw_band where saw_id = v_cut.saw_id and fitted_from <= coalesce(guard.note('true_at')::timestamptz, now()) order by fitted_from desc limit 1)
         from unnest(v_strokes) order by seq;
   end if;
