@@ -12,22 +12,35 @@ begin
   end if;
 end $$;
 
+-- A piece that somebody has in hand whole: it is here, and no cut of it is open.
+create function guard.refuse_away(p book.piece, p_what text) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if p.length_nm = 0 or p.state in ('in transit', 'outside', 'missing') then
+    raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what),
+      hint = case p.state when 'missing' then 'found_again: look at it, read it and measure it' when 'in transit' then 'receive_transfer'
+        when 'outside' then 'back_from_outside' else format('`heatkeep piece history %s` says what happened to it', p.tag) end;
+  end if;
+  perform guard.refuse_open_cut(p, p_what);
+end $$;
+
 -- A piece that may be changed by a person's word: it is here, not at a saw, no cut of it is open, it is not being counted and not held.
 create function guard.free_to_change(p book.piece, p_what text) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_held text := guard.hold_words(p.piece_id);
 begin
-  if p.length_nm = 0 or p.state in ('at saw', 'in transit', 'outside', 'missing') then
+  if p.state = 'at saw' then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what);
-  elsif p.frozen then
+  end if;
+  perform guard.refuse_away(p, p_what);
+  if p.frozen then
     raise exception using errcode = 'HK040', message = format('%s cannot be %s: its place is being counted', p.tag, p_what),
       hint = 'wait until the count is approved';
   elsif v_held is not null then
     raise exception using errcode = 'HK040', message = format('%s cannot be %s: it is %s', p.tag, p_what, v_held),
       hint = 'quality lifts the hold first, or condemns the metal';
   end if;
-  perform guard.refuse_open_cut(p, p_what);
 end $$;
 
 -- The whole rest of a piece leaves: one entry, and nothing of it is here any more. What is written off in the middle of a cut ends that cut.
