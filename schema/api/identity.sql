@@ -128,6 +128,7 @@ begin
     perform guard.leave(e, 'passed on', 'passed on', format('it is %s (%s: %s)', m.tag, v_method, v_result));
     perform guard.measure(m, jsonb_build_object('length_nm', e.length_nm, 'doubt_nm', e.doubt_nm), format('found as %s (%s: %s)', e.tag, v_method, v_result));
     update piece set state = 'on rack', place_id = e.place_id where piece_id = m.piece_id;
+    perform guard.hand_on_zones(e.piece_id, m.piece_id, e.made_length_nm - e.length_nm, e.made_length_nm);
     v_tag := m.tag;
   else
     if p ? 'lot' then

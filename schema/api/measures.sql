@@ -53,19 +53,16 @@ declare
   v_again jsonb := guard.begin_deed('correct_length', p_request, jsonb_build_array(p_tag, p_length_nm, p_doubt_nm, p_cause, p_measured_with, p_true_at),
     p_true_at, p_device, p_cause);
   p piece;
-  v_cut bigint;
 begin
   if v_again is not null then return v_again; end if;
   if coalesce(btrim(p_cause), '') = '' then
     raise exception using errcode = 'HK026', message = 'a corrected length names its cause', hint = 'for example: measured again, the first reading was of another bar';
   end if;
   p := guard.piece_for_deed(p_tag);
-  select cut_id into v_cut from cut where piece_id = p.piece_id and not closed;
-  if v_cut is null then
+  if guard.open_cut(p.piece_id) is null then
     perform guard.free_to_change(p, 'corrected');
   end if;
-  -- what is missing from a piece that is being cut belongs to that cut's balance
-  perform guard.set_measured(p, p_length_nm, case when p_measured_with is null then p_doubt_nm else guard.doubt_nm(p_doubt_nm, p_measured_with) end, v_cut, p_cause, p_measured_with);
+  perform guard.set_measured(p, p_length_nm, case when p_measured_with is null then p_doubt_nm else guard.doubt_nm(p_doubt_nm, p_measured_with) end, null, p_cause, p_measured_with);
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm,
     'doubt_nm', (select doubt_nm from piece where piece_id = p.piece_id), 'warning', guard.device_words(p_measured_with)));
 end $$;

@@ -44,7 +44,7 @@ begin
   elsif coalesce(btrim(p_cause), '') = '' then
     raise exception using errcode = 'HK026', message = 'a corrected length names its cause';
   end if;
-  perform guard.set_measured(p, p_length_nm, null, (select cut_id from cut where piece_id = p.piece_id and not closed), p_cause, p_measured_with);
+  perform guard.set_measured(p, p_length_nm, null, null, p_cause, p_measured_with);
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'difference_nm', p_length_nm - p.length_nm));
 end $$;
 

@@ -58,7 +58,7 @@ begin
     end if;
     select * into v_cut from cut where piece_id = e.piece_id and not closed;
     if p ->> 'measured_nm' is not null then
-      perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, 0, v_cut.cut_id, 'measured at the hand-over');
+      perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, 0, null, 'measured at the hand-over');
       select * into e from piece where piece_id = e.piece_id;
     end if;
     select layout_id into v_layout from promise where piece_id = e.piece_id and state = 'live';

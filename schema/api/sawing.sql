@@ -118,6 +118,7 @@ begin
   elsif v_words is not null then
     raise exception using errcode = 'HK040', message = format('%s is not split: %s', e.tag, v_words);
   end if;
+  perform guard.refuse_away(e, 'split');
   perform guard.check_heat_on_label(e, n ->> 'heat') from jsonb_array_elements(p -> 'parts') n;
   return guard.end_deed(guard.do_cut(jsonb_build_object('tag', e.tag, 'saw', p -> 'saw', 'finish', true, 'reason', p -> 'reason',
     'strokes', (select jsonb_agg(n || jsonb_build_object('class', 'stock', 'kerf_nm', p -> 'kerf_nm', 'count', 1, 'mark', coalesce(n ->> 'mark', 'first')) order by i)
@@ -138,6 +139,7 @@ begin
     raise exception using errcode = 'HK043', message = format('no slice is taken from %s: %s', e.tag, guard.taken_words(e)),
       hint = 'the saw takes it with the cut (class "test slice"), or the planner lets the piece go first';
   end if;
+  perform guard.refuse_away(e, 'sliced for the laboratory');
   return guard.end_deed(guard.do_cut(jsonb_build_object('tag', e.tag, 'saw', p -> 'saw', 'finish', true, 'reason', p -> 'reason',
     'strokes', jsonb_build_array(jsonb_build_object('class', 'test slice', 'length_nm', p -> 'length_nm', 'kerf_nm', p -> 'kerf_nm', 'lab', p -> 'lab')),
     'left', jsonb_strip_nulls(jsonb_build_object('fate', 'drop', 'place', p -> 'place', 'length_nm', p -> 'rest_nm'))), p_device));

@@ -23,9 +23,8 @@ begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
   v_words := coalesce(guard.hold_words(e.piece_id), guard.quarantine_words(e.piece_id), case when e.frozen then 'its place is being counted' end);
-  if e.length_nm = 0 then
-    raise exception using errcode = 'HK043', message = format('%s is %s', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
-  elsif v_words is not null then
+  perform guard.refuse_away(e, 'scrapped');
+  if v_words is not null then
     raise exception using errcode = 'HK040', message = format('%s is not scrapped: %s', e.tag, v_words), hint = 'it is evidence until quality closes the case';
   elsif guard.taken_words(e) is not null then
     raise exception using errcode = 'HK043', message = format('%s is not scrapped: %s', e.tag, guard.taken_words(e)), hint = 'let the promise go first';

@@ -14,7 +14,7 @@ begin
     raise exception using errcode = 'HK034', message = format('it was cut %s mm long and cannot measure %s mm',
       trim_scale(s.length_nm / 1e6::numeric), trim_scale(v_measured / 1e6::numeric)), hint = 'measure again';
   end if;
-  v_id := guard.new_child(e, s.cut_id, v_measured, null, 2, 'unknown', p_place, null, null);
+  v_id := guard.new_child(e, s.cut_id, s.from_nm, s.from_nm + s.length_nm, v_measured, null, 2, 'unknown', p_place, null, null);
   if v_measured <> s.length_nm then
     insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named)
       values (s.piece_id, s.lot_id, s.owner_id, s.cut_id, 'unexplained', s.length_nm - v_measured, p_reason, session_user);

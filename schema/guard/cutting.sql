@@ -24,8 +24,21 @@ begin
   return v_beside.place_id;
 end $$;
 
--- A child of p, of its lot, owner, receipt and price; answers its number. A tag is given where the device gave it out.
-create function guard.new_child(p book.piece, p_cut bigint, p_length bigint, p_doubt bigint, p_ends integer, p_mark book.mark_end,
+-- What is marked between two places of a piece (as zones count) is marked on the piece that this metal is from now on. Where that one measures
+-- otherwise nobody knows which end differs: the zone grows by the difference. p_from null: from where it is was not kept, and all of it is suspect (greatest and least pass a null over).
+create function guard.hand_on_zones(p_piece bigint, p_to_piece bigint, p_from bigint, p_to bigint) returns void
+language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  insert into book.defect_zone (piece_id, from_nm, to_nm, kind)
+    select e.piece_id, e.made_length_nm - e.length_nm + greatest(0, z.from_nm - p_from - greatest(0, p_to - p_from - e.length_nm)),
+        e.made_length_nm - e.length_nm + least(e.length_nm, z.to_nm - p_from + greatest(0, e.length_nm - (p_to - p_from))), z.kind
+      from book.defect_zone z join book.piece e on e.piece_id = p_to_piece
+      where z.piece_id = p_piece and (p_from is null or (z.to_nm > p_from and z.from_nm < p_to)) order by z.from_nm, z.defect_zone_id;
+end;
+
+-- A child of p, of its lot, owner, receipt and price, out of the stretch from p_from to p_to (as zones count); answers its number. A tag is
+-- given where the device gave it out.
+create function guard.new_child(p book.piece, p_cut bigint, p_from bigint, p_to bigint, p_length bigint, p_doubt bigint, p_ends integer, p_mark book.mark_end,
                                 p_place text, p_tag text, p_device text) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -43,6 +56,7 @@ begin
         else guard.new_tag((select site_id from place where place_id = v_place)) end,
       'drop', p.lot_id, p.owner_id, p.piece_id, p.made_length_nm, p_cut, p.path || v_id, p.receipt_line_id,
       p_length, p_length, coalesce(p_doubt, guard.setting('tape_doubt_nm', '1000000')::bigint), p_ends, p_mark, v_place, 'on rack', p.cents_per_tonne);
+  perform guard.hand_on_zones(p.piece_id, v_id, p_from, p_to);
   return v_id;
 end $$;
 

@@ -29,6 +29,13 @@ return (select case when c.device_id is null then format('%s was never calibrate
   from book.device d left join lateral (select * from book.calibration where device_id = d.device_id order by calibrated_on desc limit 1) c on true
   where d.name = btrim(p_device));
 
+-- The cut of a piece that was begun and is not finished; null where none is.
+create function guard.open_cut(p_piece bigint) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select cut_id from cut where piece_id = p_piece and not closed);
+end $$;
+
 -- {"length_nm","doubt_nm"?,"measured_with"?}: books a piece as measured; the difference is named unexplained.
 create function guard.measure(p book.piece, m jsonb, p_cause text) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -36,7 +43,8 @@ begin
   perform guard.set_measured(p, (m ->> 'length_nm')::bigint, guard.doubt_nm((m ->> 'doubt_nm')::bigint, m ->> 'measured_with'), null, p_cause, m ->> 'measured_with');
 end $$;
 
--- The difference to what was written is named unexplained, with the cause and who measured; the piece says with what (null: not said).
+-- The difference to what was written is named unexplained, with the cause and who measured; the piece says with what (null: not said). It belongs
+-- to the cut that is told (p_cut), else to the one that is open, whose balance must hold it.
 create function guard.set_measured(p book.piece, p_length_nm bigint, p_doubt_nm bigint, p_cut bigint, p_cause text, p_with text default null) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
@@ -47,7 +55,7 @@ begin
   end if;
   if p_length_nm <> p.length_nm then
     insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named)
-      values (p.piece_id, p.lot_id, p.owner_id, p_cut, 'unexplained', p.length_nm - p_length_nm, p_cause, session_user);
+      values (p.piece_id, p.lot_id, p.owner_id, coalesce(p_cut, guard.open_cut(p.piece_id)), 'unexplained', p.length_nm - p_length_nm, p_cause, session_user);
   end if;
   update piece set length_nm = p_length_nm, doubt_nm = coalesce(p_doubt_nm, doubt_nm),
     measured_with = case when coalesce(btrim(p_with), '') <> '' then guard.device(p_with) end where piece_id = p.piece_id;

@@ -1,14 +1,40 @@
 -- Metal that leaves, or goes on under another tag; and what a piece may still be used for.
 
--- A piece that may be changed by a person's word: it is here, not at a saw, not being counted and not held.
+-- A cut that was begun is finished before the piece goes anywhere: what came off it would never be balanced.
+create function guard.refuse_open_cut(p book.piece, p_what text) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_saw text := (select w.name from cut c join saw w using (saw_id) where c.cut_id = guard.open_cut(p.piece_id));
+begin
+  if v_saw is not null then
+    raise exception using errcode = 'HK043', message = format('%s cannot be %s: a cut of it was begun at saw %s and is open', p.tag, p_what, v_saw),
+      hint = 'finish the cut first, and say what is left of it (heatkeep saw cut)';
+  end if;
+end $$;
+
+-- A piece that somebody has in hand whole: it is here, and no cut of it is open.
+create function guard.refuse_away(p book.piece, p_what text) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if p.length_nm = 0 or p.state in ('in transit', 'outside', 'missing') then
+    raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what),
+      hint = case p.state when 'missing' then 'found_again: look at it, read it and measure it' when 'in transit' then 'receive_transfer'
+        when 'outside' then 'back_from_outside' else format('`heatkeep piece history %s` says what happened to it', p.tag) end;
+  end if;
+  perform guard.refuse_open_cut(p, p_what);
+end $$;
+
+-- A piece that may be changed by a person's word: it is here, not at a saw, no cut of it is open, it is not being counted and not held.
 create function guard.free_to_change(p book.piece, p_what text) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_held text := guard.hold_words(p.piece_id);
 begin
-  if p.length_nm = 0 or p.state in ('at saw', 'in transit', 'outside', 'missing') then
+  if p.state = 'at saw' then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what);
-  elsif p.frozen then
+  end if;
+  perform guard.refuse_away(p, p_what);
+  if p.frozen then
     raise exception using errcode = 'HK040', message = format('%s cannot be %s: its place is being counted', p.tag, p_what),
       hint = 'wait until the count is approved';
   elsif v_held is not null then
@@ -17,13 +43,17 @@ begin
   end if;
 end $$;
 
--- The whole rest of a piece leaves: one entry, and nothing of it is here any more.
+-- The whole rest of a piece leaves: one entry, and nothing of it is here any more. What is written off in the middle of a cut ends that cut.
 create function guard.leave(p book.piece, p_class text, p_state text, p_reason text, p_shipment bigint default null) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
+  if p_state <> 'written off' then
+    perform guard.refuse_open_cut(p, p_state);
+  end if;
   perform guard.drop_promise(p.piece_id, p_reason);
-  insert into metal_out (piece_id, lot_id, owner_id, class, length_nm, reason, named, shipment_id)
-    values (p.piece_id, p.lot_id, p.owner_id, p_class::out_class, p.length_nm, p_reason, session_user, p_shipment);
+  insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named, shipment_id)
+    values (p.piece_id, p.lot_id, p.owner_id, guard.open_cut(p.piece_id), p_class::out_class, p.length_nm, p_reason, session_user, p_shipment);
+  update cut set closed = true, rest_nm = 0 where piece_id = p.piece_id and not closed;
   update piece set length_nm = 0, state = p_state::piece_state, place_id = null, bundle_id = null where piece_id = p.piece_id;
 end $$;
 
@@ -40,6 +70,7 @@ begin
     overriding system value
     values (v_id, v_tag, p.kind, p_lot, p_owner, array[v_id], p.piece_id, coalesce(p.before_path, '{}') || p.path, p.receipt_line_id,
       p.length_nm, p.length_nm, p.doubt_nm, p.ends, p.mark_end, p_place, 'on rack', p.cents_per_tonne, p.measured_with);
+  perform guard.hand_on_zones(p.piece_id, v_id, p.made_length_nm - p.length_nm, p.made_length_nm);
   return v_tag;
 end $$;
 
@@ -75,7 +106,7 @@ begin
   update promise set state = 'released', words = words || '; ' || p_why where piece_id = p_piece and state = 'live'
     and not exists (select from piece where piece_id = p_piece and state = 'at saw')
     returning layout_id into v_layout;
-  update layout set state = 'dropped' where layout_id = v_layout and state = 'promised';
+  update layout set state = 'dropped' where layout_id = v_layout and state in ('promised', 'at saw');
 end $$;
 
 -- The plans that these pieces are promised to, each in words with what to do; null where none: asked before the promises fall.

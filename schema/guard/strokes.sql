@@ -49,15 +49,17 @@ declare
   v_before integer := case when v_bundle is not null then (select greatest(p_after, max(saw_stroke)) from (select saw_stroke from stroke where saw_bundle_id = v_bundle
     and piece_id = p.piece_id union all select saw_stroke from unnest(p_strokes)) b) end;
   v_recut bigint := (n ->> 'recut_of')::bigint;
+  v_from bigint := p.made_length_nm - p.length_nm + p_used;
+  v_step numeric := v_length::numeric + v_kerf;
   v_sawn boolean := p.ends >= 1 or p_used > 0 or v_seq > 0;
   v_words text;
   c cut_line;
 begin
   if v_count < 1 then
     raise exception using errcode = 'HK026', message = format('%s strokes cannot be booked; expected 1 or more', v_count);
-  elsif p_used + (v_length::numeric + v_kerf) * v_count > p.length_nm then
+  elsif p_used + v_step * v_count > p.length_nm then
     raise exception using errcode = 'HK034', message = format('%s holds %s mm; %s mm cannot have been cut from it', p.tag, trim_scale(p.length_nm / 1e6::numeric),
-      trim_scale((p_used + (v_length::numeric + v_kerf) * v_count) / 1e6::numeric)), hint = 'measure the piece and say what it measured';
+      trim_scale((p_used + v_step * v_count) / 1e6::numeric)), hint = 'measure the piece and say what it measured';
   elsif v_count > 100000 then
     raise exception using errcode = 'HK026', message = format('%s strokes are not booked in one go; expected 100000 or less', v_count);
   elsif v_class = 'test slice' and coalesce(btrim(n ->> 'lab'), '') = '' then
@@ -72,7 +74,7 @@ begin
         trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
     end if;
     perform guard.conflicts_of_good(p, c, v_count, guard.line_cut(v_line) + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good'));
-    v_words := guard.zone_ahead(p, p_used, p_used + (v_length + v_kerf) * v_count);
+    v_words := guard.zone_ahead(p, p_used, p_used + (v_step * v_count)::bigint);
     if v_words is not null then
       perform guard.raise_conflict('good piece across a defect', p.piece_id, format('order %s line %s from %s: %s', c.order_no, c.line_no, p.tag, v_words));
     end if;
@@ -81,16 +83,18 @@ begin
     raise exception using errcode = 'HK026', message = format('reject %s is no reject of order %s line %s', v_recut, n ->> 'order', n ->> 'line');
   end if;
   if v_stock then
-    perform guard.new_child(p, p_cut.cut_id, v_length, (n ->> 'doubt_nm')::bigint, case when v_sawn or i > 1 then 2 else 1 end,
+    perform guard.new_child(p, p_cut.cut_id, (v_from + (i - 1) * v_step)::bigint, (v_from + (i - 1) * v_step)::bigint + v_length, v_length, (n ->> 'doubt_nm')::bigint,
+      case when v_sawn or i > 1 then 2 else 1 end,
       (case when n ->> 'mark' is not null then n ->> 'mark' else 'unknown' end)::mark_end, n ->> 'place', n -> 'tags' ->> (i - 1), p_device)
       from generate_series(1, v_count) i;
     v_length := 0;
   end if;
   if v_length + v_kerf > 0 or not v_stock then
     p_strokes := p_strokes || array(select row(null, p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, v_line, n ->> 'fault', false, null, null,
-        n ->> 'lab', null, case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end)::stroke from generate_series(1, v_count) i);
+        n ->> 'lab', null, case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end,
+        v_from + (i - 1) * v_step)::stroke from generate_series(1, v_count) i);
   end if;
-  took := ((n ->> 'length_nm')::bigint + v_kerf) * v_count;
+  took := v_step * v_count;
 end $$;
 
 -- The rest of a finished cut: a drop with its own tag, scrap, or nothing. Answers the drop's number or null.
@@ -115,7 +119,7 @@ begin
     if p_left ? 'heat' then
       perform guard.check_heat_on_label(p, p_left ->> 'heat');
     end if;
-    v_id := guard.new_child(p, p_cut, v_measured,
+    v_id := guard.new_child(p, p_cut, p.made_length_nm - p_rest, p.made_length_nm, v_measured,
       case when p_left ? 'measured_with' then guard.doubt_nm((p_left ->> 'doubt_nm')::bigint, p_left ->> 'measured_with') else (p_left ->> 'doubt_nm')::bigint end,
       coalesce((p_left ->> 'ends')::integer, greatest(1, p.ends)),
       (case when p.mark_end in ('last', 'both') then 'last' when p.mark_end = 'unknown' then 'unknown' else 'none' end)::mark_end,

@@ -23,6 +23,25 @@ begin
   end if;
 end $$;
 
+-- Metal that the book has elsewhere has been cut here: a person looks whether it is this piece, and what it was away for is over. What was out to be
+-- treated is in a condition that nobody wrote down: quality looks at all that comes of it.
+create function guard.cut_though_away(e book.piece, p_saw bigint) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  t outside_trip;
+  v_words text;
+begin
+  select * into t from outside_trip where piece_id = e.piece_id and back_nm is null;
+  v_words := case e.state when 'outside' then format('outside at %s for %s, note %s', t.party, t.process, t.note)
+    when 'in transit' then (select format('on its way to %s, note %s', s.name, n.note) from transfer n join site s on s.site_id = n.to_site_id where n.piece_id = e.piece_id and n.received_nm is null)
+    else e.state::text end;
+  perform guard.raise_conflict('cut though it is not here', e.piece_id, format('%s was cut; in the book it is %s', e.tag, v_words));
+  update outside_trip set back_nm = e.length_nm, back_tag = e.tag where outside_trip_id = t.outside_trip_id;
+  update transfer set received_nm = e.length_nm where piece_id = e.piece_id and received_nm is null;
+  update piece set state = 'at saw', place_id = (select place_id from saw where saw_id = p_saw),
+    quarantine = case when t.process <> 'test' then 'cut while it was ' || v_words else quarantine end where piece_id = e.piece_id;
+end $$;
+
 -- The body of record_cut (schema/api/sawing.sql); answers what it answers. p_bundle, p_after: as of book_strokes.
 create function guard.do_cut(p jsonb, p_device text, p_bundle bigint default null, p_after integer default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -45,6 +64,10 @@ begin
   perform guard.lock_lines(v_lines);
   if e.length_nm = 0 then
     raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
+  end if;
+  if e.state in ('missing', 'in transit', 'outside') then
+    perform guard.cut_though_away(e, coalesce((select saw_id from cut where cut_id = guard.open_cut(e.piece_id)), guard.saw(p ->> 'saw')));
+    select * into e from piece where piece_id = e.piece_id;
   end if;
   select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
   v_stop := guard.blocked_words(e.piece_id);
@@ -70,8 +93,8 @@ begin
     select b.p_strokes, v_used + b.took into v_strokes, v_used from guard.book_strokes(e, v_cut, n, v_used, p_device, p_bundle, p_after, v_strokes) b;
   end loop;
   if v_strokes <> '{}' then
-    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, saw_band_id)
-      select cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke,
+    insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm, saw_band_id)
+      select cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm,
           (select saw_band_id from saw_band where saw_id = v_cut.saw_id and fitted_from <= coalesce(guard.note('true_at')::timestamptz, now()) order by fitted_from desc limit 1)
         from unnest(v_strokes) order by seq;
   end if;

@@ -46,6 +46,36 @@ TEST_F(Leaving, ABarIsSoldAsWhatItIsAndComesBackToQuarantine) {
   EXPECT_EQ(Code([&] { DoBody(shop.clerk, "customer_return", back); }), "HK043");
 }
 
+TEST_F(Leaving, AnOpenCutIsFinishedBeforeItsPieceGoesAnywhere_HK043) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({.quantity = 4});
+  Do(shop.quality, "quarantine", {bar, "a doubt"});
+  shop.Record(bar, {Trim(), Good(1, 290)});
+  Do(shop.quality, "release", {bar, "looked at"});
+  const DbError no = Refusal([&] { DoBody(shop.planner, "sell", Sale(bar, "L1")); });
+  EXPECT_EQ(no.sqlstate, "HK043");
+  EXPECT_EQ(no.message, bar + " cannot be sold: a cut of it was begun at saw 1 and is open");
+  EXPECT_EQ(no.hint, "finish the cut first, and say what is left of it (heatkeep saw cut)");
+  const Json out{{"tag", bar}, {"party", "Hardening"}, {"process", "hardening"}, {"note", "H1"}};
+  EXPECT_EQ(Code([&] { DoBody(shop.planner, "send_outside", out); }), "HK043");
+  const std::string rest = shop.Record(bar, Json::array(), DropLeft(5696)).at("drop_tag");
+  EXPECT_EQ(SaleCode(Sale(rest, "L1")), "");
+}
+
+TEST_F(Leaving, WhatIsWrittenOffInTheMiddleOfACutEndsTheCutAndMayTurnUpAgain) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({.quantity = 4});
+  Do(shop.quality, "quarantine", {bar, "a doubt"});
+  shop.Record(bar, {Trim(), Good(1, 290)});
+  Do(shop.saw, "report_missing", {bar, "looked for in every bay"});
+  DoBody(shop.owner, "write_off", {{"tag", bar}, {"reason", "gone"}});
+  EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(5696));
+  EXPECT_EQ(shop.Number("select count(*) as n from book.cut where not closed"), 0);
+  DoBody(shop.clerk, "found_again", {{"tag", bar}, {"read", "M2208"}, {"length_nm", Mm(5690)}, {"place", "B1-1"}});
+  EXPECT_EQ(shop.LengthOf(shop.Record(bar, Good(1, 290), DropLeft(5398)).at("drop_tag")), Mm(5398));
+  EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(6));
+}
+
 TEST_F(Leaving, CutPiecesThatComeBackWaitForQualityAndMayShipAgain) {
   const std::string bar = shop.ReceiveCertified({}).at(0);
   shop.AddLine({.quantity = 4});

@@ -64,5 +64,50 @@ TEST_F(PutApart, MetalThatIsOutOrOnItsWayIsNotOnHandInTheBalance) {
   EXPECT_EQ(shop.Balance("M2208", "on hand"), Mm(6000));
 }
 
+struct Away : ShopTest {
+  void SetUp() override {
+    AddVanAndRack(shop);
+    shop.AddLine({.quantity = 28});
+    tags = shop.ReceiveCertified({.count = 3});
+    Do(shop.saw, "report_missing", {tags[0], "looked for in every bay"});
+    DoBody(shop.clerk, "send_to_site", {{"tags", {tags[1]}}, {"site", "van"}, {"note", "T1"}});
+    DoBody(shop.planner, "send_outside", {{"tag", tags[2]}, {"party", "Hardening works"}, {"process", "hardening"}, {"note", "H1"}});
+  }
+  std::vector<std::string> tags;
+};
+
+TEST_F(Away, MetalThatIsNotHereIsNeitherScrappedNorSplitNorSliced_HK043) {
+  const auto part = [](std::int64_t mm) { return Json{{"length_nm", Mm(mm)}, {"place", "B1-1"}, {"heat", "M2208"}}; };
+  const std::vector<std::string> states{"missing", "in transit", "outside"};
+  for (std::size_t i = 0; i < tags.size(); ++i) {
+    const DbError scrap = Refusal([&] { Do(shop.saw, "scrap_piece", {Json({{"tag", tags[i]}, {"reason", "bent"}}).dump()}); });
+    EXPECT_EQ(scrap.sqlstate, "HK043") << states[i];
+    EXPECT_EQ(scrap.message, tags[i] + " is " + states[i] + ": it cannot be scrapped");
+    EXPECT_NE(scrap.hint, "");
+    const Json split{{"tag", tags[i]}, {"saw", "1"}, {"kerf_nm", Mm(2)}, {"parts", {part(3000), part(2998)}}};
+    EXPECT_EQ(Code([&] { Do(shop.saw, "split_piece", {split.dump()}); }), "HK043") << states[i];
+    const Json slice{{"tag", tags[i]}, {"saw", "1"}, {"length_nm", Mm(25)}, {"kerf_nm", Mm(2)}, {"lab", "LAB 1"}, {"place", "B1-1"}};
+    EXPECT_EQ(Code([&] { Do(shop.quality, "take_test_slice", {slice.dump()}); }), "HK043") << states[i];
+  }
+}
+
+// A cut is a fact: it is booked, and a person looks at it.
+TEST_F(Away, WhatWasCutThoughTheBookHasItElsewhereIsAConflict) {
+  shop.Record(tags[0], {Trim(), Good(2, 290)});
+  EXPECT_EQ(shop.Word("select state::text as w from book.piece where tag = $1", {tags[0]}), "at saw");
+  shop.Record(tags[0], Good(1, 290), DropLeft(5112));
+  shop.Record(tags[1], {Trim(), Good(1, 290)}, DropLeft(5696));
+  const std::string drop = shop.Record(tags[2], {Trim(), Good(1, 290)}, DropLeft(5696)).at("drop_tag");
+  EXPECT_EQ(shop.Word("select string_agg(words, ', ' order by conflict_id) as w from api.conflicts where kind = 'cut though it is not here'"),
+            tags[0] + " was cut; in the book it is missing, " + tags[1] + " was cut; in the book it is on its way to van, note T1, " + tags[2] +
+                " was cut; in the book it is outside at Hardening works for hardening, note H1");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.outside_trips where back_nm is null"), 0);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.transfers where received_nm is null"), 0);
+  // in what condition it is nobody wrote down
+  EXPECT_EQ(shop.Word("select blocked as w from api.stock_on_hand where tag = $1", {drop}),
+            "quarantined: cut while it was outside at Hardening works for hardening, note H1");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.stroke where held and class = 'good'"), 1);
+}
+
 }  // namespace
 }  // namespace heatkeep

@@ -76,6 +76,20 @@ TEST_F(Sawing, ALengthCorrectedWhileItIsBeingCutStaysInThatCutsBalance) {
   EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(96));
 }
 
+// A cut begun of metal that was stopped lies on the rack, open. Whatever measures that metal, the cut's balance holds it.
+TEST_F(Sawing, ACutThatIsOpenOnTheRackIsClosedWhoeverMeasuredItMeanwhile) {
+  const std::string early = shop.Receive({.heat = "P1"}).at(0);
+  shop.AddLine({.length = 300, .quantity = 9, .order = "P", .papers = "none"});
+  shop.Record(early, Good(2, 300, "10", "P"));
+  EXPECT_EQ(shop.Word("select state::text as w from book.piece where tag = $1", {early}), "on rack");
+  Do(shop.quality, "allow_at_risk", {"Vandrek", "P1", "the customer waits"});
+  const Json pull{{"tag", early}, {"saw", "1"}, {"order", "P"}, {"line", "10"}, {"count", 1}, {"measured_nm", Mm(5390)}};
+  ASSERT_EQ(Do(shop.saw, "pull_for_line", {pull.dump()}).value("refused", ""), "");
+  const Json done = shop.Record(early, Good(1, 300, "10", "P"), DropLeft(5088));
+  EXPECT_EQ(shop.LengthOf(done.at("drop_tag")), Mm(5088));
+  EXPECT_EQ(shop.Balance("P1", "unexplained"), Mm(6));
+}
+
 // After five pieces the face shows pipe; the fifth is rejected, two crops of 150, eight more, a rest of 458.
 TEST_F(Sawing, ADefectInsideTheBarBalancesTo6000) {
   const std::string piped = shop.ReceiveCertified({.heat = "T900", .round = 100}).at(0);
