@@ -5,11 +5,6 @@ return (select case when count(*) > 1 and not bool_and(p_listed ? heat) then str
   from (select coalesce(l.heat, 'no heat') as heat, l.mill_id, count(*) as n from book.stroke s join book.lot l using (lot_id)
     where s.stroke_id = any (p_strokes) group by 1, 2) h);
 
--- Why a piece's papers do not do for a line it was cut for; null when they do.
-create function guard.weak_papers_words(p_piece bigint, p_line bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select w from guard.piece_may_not_serve(p_piece, p_line) w where w like '%papers%' or w like 'its use is limited%');
-
 -- What stands against cut pieces going to their customer, and against a package of their papers: one line an order line, piece
 -- they were cut from and reason (guard.reasons_against).
 create view api.stands_against as
@@ -22,8 +17,8 @@ create view api.stands_against as
     cross join lateral guard.reasons_against(q.piece_id, q.lot_id, q.owner_id, q.cut_line_id, q.held) w;
 
 -- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
--- nothing; what is held, waits for papers or has weaker ones than asked stays here, in words. Pieces of several heats leave
--- together only where the heats are named.
+-- nothing; what something stands against (guard.reasons_against) stays here, in words. Pieces of several heats leave together only
+-- where the heats are named.
 create function api.ship(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -35,6 +30,7 @@ declare
   v_ids bigint[];
   v_pieces bigint[];
   v_words text;
+  v_rank integer;
   n jsonb;
   v_done jsonb := '[]';
 begin
@@ -72,11 +68,9 @@ begin
       raise exception using errcode = 'HK042', message = format('order %s line %s: the pieces are of several heats, %s', n ->> 'order', n ->> 'line', v_words),
         hint = 'list every heat that leaves on the line, or ship fewer pieces, of one heat';
     end if;
-    select string_agg(distinct format('%s: %s', e.tag, w.words), '; ') into v_words from stroke s join piece e using (piece_id)
-      cross join lateral guard.weak_papers_words(e.piece_id, v_line) w (words)
-      where s.stroke_id = any (v_ids) and w.words is not null;
+    select string_agg(words, '; '), min(rank) into v_words, v_rank from guard.against_leaving(v_ids);
     if v_words is not null then
-      raise exception using errcode = 'HK042', message = format('order %s line %s: pieces cut from %s', n ->> 'order', n ->> 'line', v_words),
+      raise exception using errcode = case when v_rank < 5 then 'HK040' else 'HK042' end, message = 'not shipped: ' || v_words,
         hint = 'ship what may serve; for the rest the customer agrees in writing, or other metal is cut';
     end if;
     insert into shipment_line (shipment_id, cut_line_id) values (v_shipment, v_line) returning shipment_line_id into v_shipment_line;

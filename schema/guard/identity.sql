@@ -97,19 +97,13 @@ end $$;
 create trigger not_blocked before update on book.piece
   for each row execute function guard.nothing_blocked_moves_on();
 
--- Why cut pieces of this piece do not go to a customer; null when nothing does. p_held: they were cut while it was held.
-create function guard.held_back_words(p_piece bigint, p_lot bigint, p_held boolean) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return coalesce(guard.hold_words(p_piece), case when p_held then 'cut while it was held' end,
-  (select 'its papers are awaited' from book.lot where lot_id = p_lot and papers_state = 'awaited'), guard.quarantine_words(p_piece));
-
 create function guard.nothing_held_ships() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text;
 begin
   if new.shipment_line_id is not null and old.shipment_line_id is null then
-    v_words := guard.held_back_words(new.piece_id, new.lot_id, new.held);
+    v_words := (select words from guard.reasons_against(new.piece_id, new.lot_id, new.owner_id, new.cut_line_id, new.held) order by rank limit 1);
     if v_words is not null then
       raise exception using errcode = 'HK040', constraint = 'nothing_held_ships',
         message = format('a piece cut from %s cannot be shipped: %s', (select tag from piece where piece_id = new.piece_id), v_words);

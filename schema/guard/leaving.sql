@@ -1,6 +1,7 @@
 -- What stands against metal leaving for what it was cut for: the one place where that is said.
 
--- Every reason against cut pieces of this piece going to their line's customer, the gravest first. None where nothing stands against them.
+-- Every reason against cut pieces of this piece going to their line's customer, the gravest first: up to rank 4 they are stopped, from 5 on they may not
+-- serve the line. None where nothing stands against them.
 create function guard.reasons_against(p_piece bigint, p_lot bigint, p_owner bigint, p_line bigint, p_held boolean) returns table (rank integer, words text)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
@@ -17,7 +18,7 @@ begin atomic
 end;
 
 -- The same of many cut pieces, one row a reason: which line, how many pieces of which heat, cut from which tags.
-create function guard.against_leaving(p_strokes bigint[]) returns table (words text)
+create function guard.against_leaving(p_strokes bigint[]) returns table (rank integer, words text)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
   with cut as (
@@ -26,7 +27,7 @@ begin atomic
     select c.order_no, c.line_no, k.n, e.tag, l.heat, w.rank, w.words
       from cut k join book.lot l using (lot_id) join book.cut_line c using (cut_line_id) join book.piece e using (piece_id)
       cross join lateral guard.reasons_against(k.piece_id, k.lot_id, k.owner_id, k.cut_line_id, k.held) w)
-  select format('order %s line %s, %s pieces of %s cut from %s: %s', y.order_no, y.line_no, sum(y.n), coalesce('heat ' || y.heat, 'no heat'),
+  select y.rank, format('order %s line %s, %s pieces of %s cut from %s: %s', y.order_no, y.line_no, sum(y.n), coalesce('heat ' || y.heat, 'no heat'),
       string_agg(distinct y.tag, ', ' order by y.tag), y.words)
     from why y group by y.order_no, y.line_no, y.heat, y.rank, y.words order by y.order_no, y.line_no, y.rank, y.heat, y.words;
 end;

@@ -1,0 +1,44 @@
+// What may leave with a delivery note: metal that serves the line, no more of it than was asked for or agreed to. Common practice of the
+// trade, no source.
+#include "tests/schema/every_stock_deed.h"
+
+namespace heatkeep {
+namespace {
+
+struct Shipping : ShopTest {};
+
+TEST_F(Shipping, MetalThatMayNotServeTheLineStaysWhateverTheReasonIs_HK042) {
+  for (const auto& [order, bars, why] : {std::tuple{"G", Bars{.heat = "K1", .grade = "C45E"}, "another grade"},
+                                         {"S", Bars{.heat = "K2", .round = 85}, "another section"},
+                                         {"C", Bars{.heat = "K3", .condition = "+N"}, "another condition"},
+                                         {"O", Bars{.heat = "K4", .owner = "Ister"}, "another owner"},
+                                         {"P", Bars{.heat = "K5"}, "its papers are weaker than asked for (none, not 3.1)"}}) {
+    shop.AddLine({.order = order, .condition = "+QT"});
+    Bars without = bars;
+    without.papers_state = "none";
+    const std::string bar = shop.Receive(without).at(0);
+    shop.Record(bar, {Trim(), Good(2, 290, "10", order)});
+    const DbError refused = Refusal([&] { shop.Ship("D1", 2, "10", order); });
+    EXPECT_EQ(refused.sqlstate, "HK042") << why;
+    EXPECT_EQ(refused.message,
+              "not shipped: order " + std::string(order) + " line 10, 2 pieces of heat " + bars.heat + " cut from " + bar + ": " + why);
+    EXPECT_EQ(shop.Word("select string_agg(distinct words, '; ') as w from api.stands_against where order_no = $1", {order}), why);
+  }
+  EXPECT_EQ(shop.Number("select count(*) as n from book.shipment"), 0);
+}
+
+TEST_F(Shipping, ARowOfMetalThatMayNotServeItsLineIsNotMarkedShippedBehindTheDeedsBack_HK040) {
+  shop.AddLine({});
+  const std::string bar = shop.Receive({.heat = "K1", .grade = "C45E", .papers_state = "none"}).at(0);
+  shop.Record(bar, {Trim(), Good(2, 290)});
+  EXPECT_EQ(
+      shop.Raw(
+          "insert into book.shipment (note, customer_id, shipped_at, shipped_by) select 'D1', party_id, now(), 'x' from book.party where name = 'Pallant';"
+          "insert into book.shipment_line (shipment_id, cut_line_id) select s.shipment_id, c.cut_line_id from book.shipment s, book.cut_line c;"
+          "update book.stroke set shipment_line_id = (select shipment_line_id from book.shipment_line) where class = 'good'",
+          "ship"),
+      "HK040");
+}
+
+}  // namespace
+}  // namespace heatkeep
