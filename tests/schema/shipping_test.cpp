@@ -40,5 +40,26 @@ TEST_F(Shipping, ARowOfMetalThatMayNotServeItsLineIsNotMarkedShippedBehindTheDee
       "HK040");
 }
 
+TEST_F(Shipping, ACustomersMetalIsCutForNobodyElse_HK042) {
+  const auto add = [&](const char* customer) { return Refusal([&] { shop.AddLine({.customer = customer, .owner = "Ister"}); }); };
+  for (const char* other : {"Pallant", ""}) {
+    const DbError refused = add(other);
+    EXPECT_EQ(refused.sqlstate, "HK042") << other;
+    EXPECT_EQ(refused.message, "order O1 line 10: metal of Ister is cut for nobody else");
+    EXPECT_NE(refused.hint.find("bought over"), std::string::npos);
+  }
+  EXPECT_EQ(add("Ister").sqlstate, "");
+}
+
+TEST_F(Shipping, ALineTakenOnEarlierForAnotherCustomerDoesNotLetMetalOfItsOwnerGo_HK042) {
+  shop.AddLine({.customer = "Ister", .papers = "none", .owner = "Ister"});
+  const std::string bar = shop.Receive({.papers_state = "none", .owner = "Ister"}).at(0);
+  shop.Record(bar, {Trim(), Good(2, 290)});
+  ASSERT_EQ(shop.Raw("update book.cut_line set customer_id = (select party_id from book.party where name = 'Pallant')"), "");
+  const DbError refused = Refusal([&] { shop.Ship("D1", 2); });
+  EXPECT_EQ(refused.sqlstate, "HK042");
+  EXPECT_NE(refused.message.find("cut from " + bar + ": it belongs to Ister and serves nobody else"), std::string::npos) << refused.message;
+}
+
 }  // namespace
 }  // namespace heatkeep
