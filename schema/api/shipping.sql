@@ -17,8 +17,8 @@ create view api.stands_against as
     cross join lateral guard.reasons_against(q.piece_id, q.lot_id, q.owner_id, q.cut_line_id, q.held) w;
 
 -- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
--- nothing; what something stands against (guard.reasons_against) stays here, in words. Pieces of several heats leave together only
--- where the heats are named.
+-- nothing; what something stands against (guard.reasons_against), or is more than the line asks for, stays here, in words. Pieces of
+-- several heats leave together only where the heats are named.
 create function api.ship(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -31,6 +31,8 @@ declare
   v_pieces bigint[];
   v_words text;
   v_rank integer;
+  v_left bigint;
+  v_asked integer;
   n jsonb;
   v_done jsonb := '[]';
 begin
@@ -45,6 +47,7 @@ begin
   v_pieces := array(select unnest(guard.pieces_of_line(c.cut_line_id)) from jsonb_array_elements(p -> 'lines') x
     join cut_line c on c.order_no = x ->> 'order' and c.line_no = x ->> 'line');
   perform guard.lock_pieces(v_pieces);
+  perform guard.lock_lines(array(select cut_line_id from jsonb_array_elements(p -> 'lines') x join cut_line on order_no = x ->> 'order' and line_no = x ->> 'line'));
   insert into shipment (note, customer_id, shipped_at, shipped_by)
     values (p ->> 'note', v_customer, coalesce((p ->> 'true_at')::timestamptz, now()), session_user) returning shipment_id into v_shipment;
   for n in select * from jsonb_array_elements(p -> 'lines') loop
@@ -62,6 +65,13 @@ begin
     if coalesce(cardinality(v_ids), 0) < (n ->> 'count')::integer then
       raise exception using errcode = 'HK034', message = format('order %s line %s: %s pieces are on site, %s were to be shipped',
         n ->> 'order', n ->> 'line', coalesce(cardinality(v_ids), 0), n ->> 'count');
+    end if;
+    v_asked := (select quantity from cut_line where cut_line_id = v_line);
+    v_left := (select count(*) from stroke where cut_line_id = v_line and class = 'good' and shipment_line_id is not null);
+    if v_left + cardinality(v_ids) > v_asked then
+      raise exception using errcode = 'HK042', message = format('order %s line %s asks for %s pieces; %s have left, and %s more would be too many',
+          n ->> 'order', n ->> 'line', v_asked, v_left, cardinality(v_ids)),
+        hint = 'what is over becomes stock (heatkeep saw to-stock), or the order is changed first (heatkeep saw change)';
     end if;
     v_words := guard.mixed_heats_words(v_ids, coalesce(n -> 'heats', '[]'));
     if v_words is not null then

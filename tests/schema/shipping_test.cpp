@@ -61,5 +61,22 @@ TEST_F(Shipping, ALineTakenOnEarlierForAnotherCustomerDoesNotLetMetalOfItsOwnerG
   EXPECT_NE(refused.message.find("cut from " + bar + ": it belongs to Ister and serves nobody else"), std::string::npos) << refused.message;
 }
 
+TEST_F(Shipping, NoMoreLeavesThanTheLineAsksForOverAllItsNotes_HK042) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({.quantity = 4});
+  EXPECT_EQ(shop.Record(bar, {Trim(), Good(6, 290)}).at("conflicts"), Json::array({"order O1 line 10: 4 ordered, 6 cut"}));
+  const DbError five = Refusal([&] { shop.Ship("D1", 5); });
+  EXPECT_EQ(five.sqlstate, "HK042");
+  EXPECT_EQ(five.message, "order O1 line 10 asks for 4 pieces; 0 have left, and 5 more would be too many");
+  for (const char* way : {"heatkeep saw to-stock", "heatkeep saw change"}) EXPECT_NE(five.hint.find(way), std::string::npos) << way;
+  shop.Ship("D1", 3);
+  EXPECT_EQ(Code([&] { shop.Ship("D2", 2); }), "HK042");
+  const Json one{{"order", "O1"}, {"line", "10"}, {"count", 1}};
+  EXPECT_EQ(Code([&] { DoBody(shop.planner, "ship", {{"note", "D2"}, {"customer", "Pallant"}, {"lines", {one, one}}}); }), "HK042");
+  DoBody(shop.planner, "change_order", {{"order", "O1"}, {"line", "10"}, {"quantity", 5}, {"place", "B1-2"}, {"reason", "mail"}});
+  EXPECT_EQ(Code([&] { shop.Ship("D2", 2); }), "");
+  EXPECT_EQ(shop.Balance("M2208", "shipped"), Mm(5 * 290));
+}
+
 }  // namespace
 }  // namespace heatkeep
