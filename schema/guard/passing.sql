@@ -1,10 +1,10 @@
 -- Metal that leaves, or goes on under another tag; and what a piece may still be used for.
 
--- A piece that may be changed by a person's word: it is here, not at a saw, not being counted and not held.
-create function guard.free_to_change(p book.piece, p_what text) returns void
+-- A piece that may be changed by a person's word: it is here, not at a saw, not being counted and not held. p_for_good: it leaves, as condemned metal may.
+create function guard.free_to_change(p book.piece, p_what text, p_for_good boolean default false) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_held text := guard.hold_words(p.piece_id);
+  v_held text := case when p_for_good then guard.evidence_words(p.piece_id) else guard.hold_words(p.piece_id) end;
 begin
   if p.length_nm = 0 or p.state in ('at saw', 'in transit', 'outside', 'missing') then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what);
