@@ -85,6 +85,11 @@ begin
     end if;
     insert into shipment_line (shipment_id, cut_line_id) values (v_shipment, v_line) returning shipment_line_id into v_shipment_line;
     update stroke set shipment_line_id = v_shipment_line where stroke_id = any (v_ids);
+    select string_agg(distinct w, '; ') into v_words from (select guard.consent_over(piece_id, v_line, 0, true) as w from (select distinct piece_id from stroke where stroke_id = any (v_ids)) s) x;
+    if v_words is not null then
+      raise exception using errcode = 'HK042', message = format('order %s line %s: %s', n ->> 'order', n ->> 'line', v_words),
+        hint = 'ship no more of it than was agreed; for the rest the customer agrees in writing, or other metal is cut';
+    end if;
     v_done := v_done || (select jsonb_agg(jsonb_build_object('order', n ->> 'order', 'line', n ->> 'line', 'mill', m.name, 'heat', l.heat, 'count', q.c))
       from (select lot_id, count(*) c from stroke where stroke_id = any (v_ids) group by 1) q join lot l using (lot_id)
       left join party m on m.party_id = l.mill_id);

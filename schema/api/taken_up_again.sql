@@ -171,7 +171,7 @@ begin
     raise exception using errcode = 'HK042', message = format('%s is of another heat: %s', e.tag, v_words),
       hint = coalesce((select guard.next_best(e.piece_id, array[c.cut_line_id], array[1], min(saw_id)) from saw) || ', or ', '') || 'ask the customer, and give the name and the writing';
   end if;
-  v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end, guard.piece_may_not_serve(e.piece_id, c.cut_line_id));
+  v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end, guard.piece_may_not_serve(e.piece_id, c.cut_line_id), guard.consent_over(e.piece_id, c.cut_line_id, 1));
   if v_words is not null then
     raise exception using errcode = 'HK042', message = format('%s cannot be used: %s', e.tag, v_words);
   elsif c.length_nm + c.face_nm + c.aim_nm > e.length_nm - e.doubt_nm then

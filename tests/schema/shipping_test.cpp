@@ -78,5 +78,63 @@ TEST_F(Shipping, NoMoreLeavesThanTheLineAsksForOverAllItsNotes_HK042) {
   EXPECT_EQ(shop.Balance("M2208", "shipped"), Mm(5 * 290));
 }
 
+TEST_F(Shipping, NoMoreIsReservedPulledCutOrShippedThanTheCustomerTookInWriting_HK042) {
+  shop.AddLine({.quantity = 12});
+  const auto weak = shop.Receive({.heat = "W1", .count = 2, .papers_state = "none"});
+  const std::string right = shop.ReceiveCertified({}).at(0);
+  const Json two{{"order", "O1"},           {"line", "10"},      {"papers", "none"}, {"count", 2},
+                 {"agreed_by", "Ms Alder"}, {"writing", "mail"}, {"cost_cents", 0}};
+  Do(shop.quality, "sign_consent", {DoBody(shop.planner, "record_consent", two).at("consent").get<int>()});
+  const std::string words = "the customer takes 2 pieces with papers none";
+  const auto reserve = [&](const std::string& tag, int count) {
+    return Refusal([&] { DoBody(shop.planner, "reserve", {{"tag", tag}, {"order", "O1"}, {"line", "10"}, {"count", count}}); });
+  };
+  const auto pull = [&](const std::string& tag, int count) {
+    return Do(shop.saw, "pull_for_line", {Json({{"tag", tag}, {"saw", "1"}, {"order", "O1"}, {"line", "10"}, {"count", count}}).dump()})
+        .value("words", "");
+  };
+  EXPECT_EQ(reserve(weak[0], 3).message, weak[0] + " may not serve order O1 line 10: " + words);
+  EXPECT_EQ(reserve(weak[0], 2).sqlstate, "");
+  EXPECT_EQ(reserve(weak[1], 1).sqlstate, "HK042");  // both are promised
+  EXPECT_EQ(pull(weak[1], 1), weak[1] + " may not serve it: " + words);
+  EXPECT_EQ(pull(weak[0], 3), weak[0] + " may not serve it: " + words);
+  EXPECT_EQ(pull(weak[0], 2), "");
+  EXPECT_EQ(reserve(weak[1], 1).sqlstate, "HK042");  // both are at the saw
+  EXPECT_EQ(Code([&] { shop.Promise(weak[1], {{.count = 1}}); }), "HK042");
+  EXPECT_EQ(shop.Record(weak[0], {Trim(), Good(2, 290)}).at("conflicts"), Json::array());
+  EXPECT_EQ(shop.Record(weak[0], Good(4, 290)).at("conflicts").at(0), "order O1 line 10 from " + weak[0] + ": " + words);
+  EXPECT_EQ(reserve(weak[1], 1).sqlstate, "HK042");
+  EXPECT_EQ(reserve(right, 6).sqlstate, "");
+  shop.Record(right, {Trim(), Good(6, 290)});
+  const auto ship = [&](const std::string& note, int count, const char* heat) {
+    const Json line{{"order", "O1"}, {"line", "10"}, {"count", count}, {"heats", {heat}}};
+    return Refusal([&] { DoBody(shop.planner, "ship", {{"note", note}, {"customer", "Pallant"}, {"lines", Json::array({line})}}); });
+  };
+  EXPECT_EQ(ship("D1", 3, "W1").message, "order O1 line 10: " + words);
+  EXPECT_EQ(ship("D1", 1, "W1").sqlstate + ship("D2", 6, "M2208").sqlstate, "");
+  EXPECT_EQ(ship("D3", 2, "W1").sqlstate, "HK042");
+  EXPECT_EQ(ship("D3", 1, "W1").sqlstate, "");
+  EXPECT_EQ(ship("D4", 1, "W1").sqlstate, "HK042");
+}
+
+TEST_F(Shipping, TheNumberTheCustomerTookHoldsForAnotherGradeAndSectionToo_HK042) {
+  shop.AddLine({.quantity = 12, .papers = "none"});
+  const std::string grade = shop.Receive({.heat = "G1", .grade = "C45E", .papers_state = "none"}).at(0),
+                    section = shop.Receive({.heat = "S1", .papers_state = "none", .round = 85}).at(0);
+  const Json two{{"order", "O1"}, {"line", "10"}, {"count", 2}, {"agreed_by", "Ms Alder"}, {"writing", "mail"}, {"cost_cents", 0}};
+  Json other = two, larger = two;
+  other["grade"] = "C45E";
+  larger["section"] = Round(85);
+  Do(shop.quality, "sign_consent", {DoBody(shop.planner, "record_consent", other).at("consent").get<int>()});
+  DoBody(shop.planner, "record_consent", larger);
+  for (const auto& [tag, what] : {std::pair{grade, "C45E"}, {section, "round 85"}}) {
+    const auto reserve = [&, tag = tag](int count) {
+      return Refusal([&] { DoBody(shop.planner, "reserve", {{"tag", tag}, {"order", "O1"}, {"line", "10"}, {"count", count}}); });
+    };
+    EXPECT_EQ(reserve(3).message, tag + " may not serve order O1 line 10: the customer takes 2 pieces of " + what);
+    EXPECT_EQ(reserve(2).sqlstate, "");
+  }
+}
+
 }  // namespace
 }  // namespace heatkeep
