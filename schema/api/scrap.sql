@@ -23,7 +23,7 @@ begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
   v_words := coalesce(guard.evidence_words(e.piece_id), case when guard.hold_words(e.piece_id) is null then guard.quarantine_words(e.piece_id) end, case when e.frozen then 'its place is being counted' end);
-  if e.length_nm = 0 then
+  if e.length_nm = 0 or e.state in ('in transit', 'outside', 'missing') then
     raise exception using errcode = 'HK043', message = format('%s is %s', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
   elsif v_words is not null then
     raise exception using errcode = 'HK040', message = format('%s is not scrapped: %s', e.tag, v_words), hint = 'it is evidence until quality closes the case';

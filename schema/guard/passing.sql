@@ -17,11 +17,22 @@ begin
   end if;
 end $$;
 
+-- A piece on its way or outside does not arrive: nothing of it came.
+create function guard.end_trips(p_piece bigint) returns void
+language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  update book.transfer set received_nm = 0 where piece_id = p_piece and received_nm is null;
+  update book.outside_trip set back_nm = 0 where piece_id = p_piece and back_nm is null;
+end;
+
 -- The whole rest of a piece leaves: one entry, and nothing of it is here any more.
 create function guard.leave(p book.piece, p_class text, p_state text, p_reason text, p_shipment bigint default null) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   perform guard.drop_promise(p.piece_id, p_reason);
+  if p.state in ('in transit', 'outside') then
+    perform guard.end_trips(p.piece_id);
+  end if;
   insert into metal_out (piece_id, lot_id, owner_id, class, length_nm, reason, named, shipment_id)
     values (p.piece_id, p.lot_id, p.owner_id, p_class::out_class, p.length_nm, p_reason, session_user, p_shipment);
   update piece set length_nm = 0, state = p_state::piece_state, place_id = null, bundle_id = null where piece_id = p.piece_id;

@@ -140,6 +140,42 @@ TEST_F(Leaving, HeatTreatmentMakesAnotherLotThatWaitsForPapersOfItsOwn) {
   EXPECT_EQ(shop.Word("select papers as w from api.stock_on_hand where tag = $1", {tags[1]}), "3.1");
 }
 
+TEST_F(Leaving, WhatIsWrittenOffOnItsWayOrOutsideAndFoundAgainMayBeSentAgain) {
+  const std::string tag = shop.ReceiveCertified({}).at(0);
+  const std::vector<std::pair<const char*, Json>> ways{
+      {"send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T1"}}},
+      {"send_outside", {{"tag", tag}, {"party", "Hardening works"}, {"process", "test"}, {"note", "H1"}}}};
+  for (const auto& [deed, body] : ways) {
+    Connection& who = std::string(deed) == "send_to_site" ? shop.clerk : shop.planner;
+    for (int round = 0; round < 2; ++round) {
+      EXPECT_EQ(Code([&, deed = deed, body = body] { DoBody(who, deed, body); }), "") << deed << ' ' << round;
+      EXPECT_EQ(Code([&] { DoBody(shop.planner, "scrap_piece", {{"tag", tag}, {"bin", "B"}, {"reason", "r"}}); }), "HK043");
+      DoBody(shop.owner, "write_off", {{"tag", tag}, {"reason", "never came"}});
+      DoBody(shop.clerk, "found_again", {{"tag", tag}, {"read", "M2208"}, {"length_nm", Mm(6000)}, {"place", "B1-1"}});
+    }
+  }
+  EXPECT_EQ(shop.Word("select string_agg(received_nm::text, ' ') as w from api.transfers"), "0 0");
+  EXPECT_EQ(shop.Word("select string_agg(back_nm::text, ' ') as w from api.outside_trips"), "0 0");
+}
+
+TEST_F(Leaving, CondemnedMetalOnItsWayThatGoesBackToItsSupplierIsOnItsWayNoMore) {
+  const std::string tag = shop.ReceiveCertified({}).at(0);
+  DoBody(shop.clerk, "send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T1"}});
+  DoBody(shop.quality, "condemn_hold", {{"hold_id", shop.Hold("M2208").at("hold_id")}, {"reason", "letter"}});
+  DoBody(shop.clerk, "return_to_supplier", {{"tag", tag}, {"note", "R1"}, {"claim", "C1"}, {"reason", "condemned"}});
+  EXPECT_EQ(shop.Number("select count(*) as n from api.transfers where received_nm is null"), 0);
+}
+
+TEST_F(Leaving, WhatWasWrittenOffOnItsWayByAnOlderProgramMayBeSentAgainToo) {
+  const std::string tag = shop.ReceiveCertified({}).at(0);
+  const Json sent{{"tags", {tag}}, {"site", "van"}, {"note", "T1"}};
+  DoBody(shop.clerk, "send_to_site", sent);
+  DoBody(shop.owner, "write_off", {{"tag", tag}, {"reason", "never came"}});
+  ASSERT_EQ(shop.Raw("update book.transfer set received_nm = null"), "");
+  DoBody(shop.clerk, "found_again", {{"tag", tag}, {"read", "M2208"}, {"length_nm", Mm(6000)}, {"place", "B1-1"}});
+  EXPECT_EQ(Code([&] { DoBody(shop.clerk, "send_to_site", sent); }), "");
+}
+
 TEST_F(Leaving, ALabelIsPrintedAgainOnlyAtThePieceAndCounted) {
   const std::string tag = shop.ReceiveCertified({}).at(0);
   Json again{{"tag", tag}, {"why", "torn off"}, {"old_destroyed", true}};
