@@ -9,12 +9,12 @@ return (select case when count(*) > 1 and not bool_and(p_listed ? heat) then str
 -- they were cut from and reason (guard.reasons_against).
 create view api.stands_against as
   select q.order_no, q.line_no, q.customer, q.tag, q.mill, q.heat, q.pieces, q.shipped, w.words
-    from (select c.order_no, c.line_no, c.cut_line_id, u.name as customer, e.tag, s.piece_id, s.lot_id, s.owner_id, s.held, m.name as mill, l.heat, count(*) as pieces,
-          s.shipment_line_id is not null as shipped
+    from (select c.order_no, c.line_no, c.cut_line_id, u.name as customer, e.tag, s.piece_id, s.lot_id, s.owner_id, m.name as mill, l.heat, count(*) as pieces,
+          case when s.held then guard.stopped_words(s.stroke_id) end as stopped, s.shipment_line_id is not null as shipped
         from book.cut_line c join book.stroke s using (cut_line_id) join book.piece e using (piece_id) join book.lot l on l.lot_id = s.lot_id
         left join book.party m on m.party_id = l.mill_id left join book.party u on u.party_id = c.customer_id
-        where s.class = 'good' group by 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, s.shipment_line_id is not null) q
-    cross join lateral guard.reasons_against(q.piece_id, q.lot_id, q.owner_id, q.cut_line_id, q.held) w;
+        where s.class = 'good' group by 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 13) q
+    cross join lateral guard.reasons_against(q.piece_id, q.lot_id, q.owner_id, q.cut_line_id, q.stopped) w;
 
 -- Cut pieces that leave for a customer. {"note","customer","lines":[{"order","line","count","heats"?:[...]}]}: all or
 -- nothing; what something stands against (guard.reasons_against), or is more than the line asks for, stays here, in words. Pieces of

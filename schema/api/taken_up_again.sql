@@ -21,7 +21,7 @@ begin
   end if;
   update stroke set length_nm = 0, reused_as_id = v_id, class = case class when 'good' then 'trim' else class end where stroke_id = s.stroke_id;
   if s.held then
-    update piece set quarantine = 'cut while it was held' where piece_id = v_id;
+    update piece set quarantine = guard.stopped_words(s.stroke_id) where piece_id = v_id;
   end if;
   return (select tag from piece where piece_id = v_id);
 end $$;

@@ -59,7 +59,7 @@ begin
       update layout set state = 'at saw' where layout_id = v_layout.layout_id;
     end if;
   elsif v_stop is not null and p -> 'strokes' @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false)
-      and exists (select from stroke where cut_id = v_cut.cut_id and held) then
+      and exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
     raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
       hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
   end if;

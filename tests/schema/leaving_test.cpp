@@ -64,6 +64,37 @@ TEST_F(Leaving, CutPiecesThatComeBackWaitForQualityAndMayShipAgain) {
   EXPECT_EQ(shop.Number("select pieces as n from api.customer_returns"), 2);
 }
 
+TEST_F(Leaving, CutPiecesThatACustomerHadAreStoppedInTrueWordsEverywhere) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({.quantity = 4});
+  shop.Record(bar, {Trim(), Good(4, 290)});
+  shop.Ship("D1", 4);
+  DoBody(shop.clerk, "customer_return",
+         {{"customer", "Pallant"},
+          {"note", "B2"},
+          {"reason", "too many"},
+          {"identity", "marked M2208"},
+          {"held_by", "Pallant"},
+          {"order", "O1"},
+          {"line", "10"},
+          {"count", 2}});
+  const std::string words = "returned by Pallant, note B2: too many";
+  EXPECT_EQ(Refusal([&] { shop.Ship("D2", 2); }).message,
+            "not shipped: order O1 line 10, 2 pieces of heat M2208 cut from " + bar + ": " + words);
+  EXPECT_EQ(shop.Word("select words || ' ' || pieces as w from api.stands_against"), words + " 2");
+  EXPECT_EQ(shop.Word("select blocked as w from api.cut_batches"), words);
+  shop.Hold("M2208");
+  EXPECT_EQ(shop.Word("select string_agg(words, '; ' order by words) as w from api.stands_against where not shipped"),
+            "held by test_quality: letter of the mill; " + words);
+  const std::string stock =
+      DoBody(shop.saw, "pieces_to_stock", {{"order", "O1"}, {"line", "10"}, {"count", 1}, {"place", "B1-2"}, {"reason", "r"}})
+          .at("tags")
+          .at(0);
+  EXPECT_EQ(shop.Word("select quarantine as w from book.piece where tag = $1", {stock}), words);
+  shop.Record(bar, Good(1, 290));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stands_against where words = 'cut while it was held' and pieces = 1"), 1);
+}
+
 TEST_F(Leaving, PiecesOfTwoHeatsThatComeBackAreTwoConflictsEachOfItsOwnNumber) {
   shop.AddLine({.quantity = 3});
   std::vector<std::string> bars;
