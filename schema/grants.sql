@@ -34,7 +34,7 @@ grant select on api.grades, api.grade_standins, api.section_standins, api.partie
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- What the views compute with; schema guard itself stays closed, so nobody calls them otherwise.
 grant execute on function guard.mass_g(bigint, bigint, integer), guard.document_words(bigint), guard.blocked_words(bigint),
-  guard.line_cut(bigint), guard.line_planned(bigint), guard.keep_nm(bigint, bigint), guard.reasons_against(bigint, bigint, bigint, bigint, boolean)
+  guard.line_cut(bigint), guard.line_planned(bigint), guard.keep_nm(bigint, bigint), guard.reasons_against(bigint, bigint, bigint, bigint, text), guard.stopped_words(bigint)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 
 -- Clerk: receives, puts away, measures.

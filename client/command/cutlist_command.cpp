@@ -10,6 +10,7 @@
 #include "client/incoming/book_names.h"
 #include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
+#include "schema/terms/bad_text.h"
 
 namespace heatkeep::command {
 namespace {
@@ -50,6 +51,10 @@ int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string
       names.Grade(row.line_in_file, row.grade);
       names.Party(row.line_in_file, "customer", row.customer);
       names.Party(row.line_in_file, "owner", row.owner);
+      if (!row.owner.empty() && row.owner != "ours" && row.owner != row.customer) {
+        names.Problem(row.line_in_file, "owner: metal of " + Quoted(row.owner) + " is cut for nobody else",
+                      "nobody (our metal) or the customer himself; metal of another is bought over first (heatkeep piece buy-over)");
+      }
       list["lines"].push_back(LineJson(row));
     }
     if (!names.problems().empty()) return RefuseFile(call.err, names.problems());

@@ -8,6 +8,7 @@ declare
   v_again jsonb := guard.begin_deed('add_cut_list', p_request, p);
   v_list bigint;
   v_twice text;
+  v_theirs text;
   v_count integer;
 begin
   if v_again is not null then return v_again; end if;
@@ -20,6 +21,13 @@ begin
       on n ->> 'order' = c.order_no and n ->> 'line' = c.line_no;
   if v_twice is not null then
     raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
+  end if;
+  select string_agg(format('order %s line %s: metal of %s is cut for nobody else', n ->> 'order', n ->> 'line', btrim(n ->> 'owner')), '; ') into v_theirs
+    from jsonb_array_elements(p -> 'lines') n
+    where guard.owner_party(n ->> 'owner') <> 0 and btrim(n ->> 'owner') is distinct from btrim(n ->> 'customer');
+  if v_theirs is not null then
+    raise exception using errcode = 'HK042', message = v_theirs,
+      hint = 'expected as owner nobody (our metal) or the customer himself; metal of another is bought over in writing first (heatkeep piece buy-over)';
   end if;
   perform guard.lock_names();
   insert into cut_list (name, added_by) values (p ->> 'name', session_user) returning cut_list_id into v_list;

@@ -75,6 +75,7 @@ begin
       hint = 'book it as found (heatkeep piece found): quality decides what it is';
   end if;
   if e.state = 'written off' then
+    perform guard.end_trips(e.piece_id);  -- one that was written off on its way before leaving ended that
     select * into v_out from metal_out where piece_id = e.piece_id and class = 'unexplained' order by metal_out_id desc limit 1;
     insert into metal_out (piece_id, lot_id, owner_id, class, length_nm, reason, named, reverses_id)
       values (e.piece_id, e.lot_id, e.owner_id, 'unexplained', -v_out.length_nm, 'found again', session_user, v_out.metal_out_id);

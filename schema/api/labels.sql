@@ -99,7 +99,7 @@ create view api.cut_batches as
       x.label as section, l.condition, guard.document_words(l.lot_id) as document, case when s.owner_id <> 0 then 'OWNED BY ' || upper(o.name) end as owner,
       c.length_nm, s.count, s.blocked
     from book.cut_line c cross join lateral (select t.lot_id, t.owner_id, count(*), max(coalesce(guard.hold_words(t.piece_id), guard.quarantine_words(t.piece_id),
-          case when t.held then 'cut while it was blocked' end)) as blocked
+          case when t.held then guard.stopped_words(t.stroke_id) end)) as blocked
         from book.stroke t where t.cut_line_id = c.cut_line_id and t.class = 'good' and t.shipment_line_id is null and t.length_nm > 0 group by t.lot_id, t.owner_id) s
     left join book.party cu on cu.party_id = c.customer_id join book.lot l using (lot_id)
     left join book.party m on m.party_id = l.mill_id left join book.grade g on g.grade_id = l.grade_id join book.section x on x.section_id = l.section_id

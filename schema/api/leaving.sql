@@ -63,13 +63,13 @@ begin
   v_words := format('returned to %s, note %s, claim %s: %s', coalesce((select s.name from receipt_line join receipt r using (receipt_id)
       left join party s on s.party_id = r.supplier_id where receipt_line_id = e.receipt_line_id), 'its supplier'), guard.said(p, 'note', 'the return note'),
     guard.said(p, 'claim', 'the number of the claim'), guard.said(p, 'reason', 'why'));
-  v_held := guard.hold_words(e.piece_id);
+  v_held := guard.evidence_words(e.piece_id);
   if e.owner_id <> 0 then
     raise exception using errcode = 'HK042', message = format('%s belongs to %s: it goes back to its owner', e.tag, (select name from party where party_id = e.owner_id)),
       hint = 'it goes back to its owner: heatkeep return owner';
-  elsif v_held is not null and v_held not like 'condemned%' then
+  elsif v_held is not null then
     raise exception using errcode = 'HK040', message = format('%s stays here as evidence: %s', e.tag, v_held), hint = 'quality lifts the hold or condemns the metal';
-  elsif v_held is null then
+  elsif guard.hold_words(e.piece_id) is null then
     perform guard.free_to_change(e, 'returned');
   elsif e.length_nm = 0 or e.state = 'at saw' or e.frozen then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be returned', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);

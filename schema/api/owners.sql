@@ -18,7 +18,7 @@ begin
   if e.owner_id = 0 then
     raise exception using errcode = 'HK042', message = format('%s is ours', e.tag), hint = 'sell it, send it back to its supplier, or scrap it';
   end if;
-  perform guard.free_to_change(e, v_fate);
+  perform guard.free_to_change(e, v_fate, true);
   v_words := format('%s of %s, note %s: %s', v_fate, (select name from party where party_id = e.owner_id), guard.said(p, 'note', 'the note it leaves with'),
     guard.said(p, 'writing', 'the signature or written instruction of its owner'));
   perform guard.leave(e, case v_fate when 'returned' then 'returned' else 'scrap' end, v_fate, v_words);

@@ -12,7 +12,7 @@ begin
   return guard.end_deed(jsonb_build_object('bins', (select count(*) from scrap_bin)));
 end $$;
 
--- A whole piece goes to scrap: {"tag","bin","reason","instruction"?}. Held metal is evidence and stays; a customer's needs the written instruction.
+-- A whole piece goes to scrap: {"tag","bin","reason","instruction"?}. Held metal is evidence and stays until it is condemned; a customer's needs the written instruction.
 create function api.scrap_piece(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -22,7 +22,7 @@ declare
 begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
-  v_words := coalesce(guard.hold_words(e.piece_id), guard.quarantine_words(e.piece_id), case when e.frozen then 'its place is being counted' end);
+  v_words := coalesce(guard.evidence_words(e.piece_id), case when guard.hold_words(e.piece_id) is null then guard.quarantine_words(e.piece_id) end, case when e.frozen then 'its place is being counted' end);
   perform guard.refuse_away(e, 'scrapped');
   if v_words is not null then
     raise exception using errcode = 'HK040', message = format('%s is not scrapped: %s', e.tag, v_words), hint = 'it is evidence until quality closes the case';
@@ -39,7 +39,7 @@ begin
   return guard.end_deed(jsonb_build_object('tag', e.tag, 'bin', p ->> 'bin', 'mass_g', guard.lot_mass_g(e.lot_id, e.length_nm)));
 end $$;
 
--- {"bin","dealer","ticket","mass_g","cents_per_tonne"}: a bin is emptied, weighed by the dealer. Metal that is held now does not leave.
+-- {"bin","dealer","ticket","mass_g","cents_per_tonne"}: a bin is emptied, weighed by the dealer. Metal that is held now, and not condemned, does not leave.
 create function api.scrap_ticket(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -67,8 +67,8 @@ begin
   end if;
   v_out := array(select metal_out_id from metal_out where scrap_bin_id = b.scrap_bin_id and scrap_ticket_id is null);
   perform guard.lock_pieces(array(select piece_id from metal_out where metal_out_id = any (v_out)));
-  select string_agg(distinct format('%s (%s)', e.tag, guard.hold_words(e.piece_id)), '; ') into v_held
-    from metal_out o join piece e using (piece_id) where o.metal_out_id = any (v_out) and guard.hold_words(e.piece_id) is not null;
+  select string_agg(distinct format('%s (%s)', e.tag, guard.evidence_words(e.piece_id)), '; ') into v_held
+    from metal_out o join piece e using (piece_id) where o.metal_out_id = any (v_out) and guard.evidence_words(e.piece_id) is not null;
   if v_held is not null then
     raise exception using errcode = 'HK040', message = format('bin %s holds evidence: %s', b.name, v_held), hint = 'take it out and keep it apart until quality closes the case';
   end if;

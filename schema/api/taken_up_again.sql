@@ -21,7 +21,7 @@ begin
   end if;
   update stroke set length_nm = 0, reused_as_id = v_id, class = case class when 'good' then 'trim' else class end where stroke_id = s.stroke_id;
   if s.held then
-    update piece set quarantine = 'cut while it was held' where piece_id = v_id;
+    update piece set quarantine = guard.stopped_words(s.stroke_id) where piece_id = v_id;
   end if;
   return (select tag from piece where piece_id = v_id);
 end $$;
@@ -171,7 +171,7 @@ begin
     raise exception using errcode = 'HK042', message = format('%s is of another heat: %s', e.tag, v_words),
       hint = coalesce((select guard.next_best(e.piece_id, array[c.cut_line_id], array[1], min(saw_id)) from saw) || ', or ', '') || 'ask the customer, and give the name and the writing';
   end if;
-  v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end, guard.piece_may_not_serve(e.piece_id, c.cut_line_id));
+  v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end, guard.piece_may_not_serve(e.piece_id, c.cut_line_id), guard.consent_over(e.piece_id, c.cut_line_id, 1));
   if v_words is not null then
     raise exception using errcode = 'HK042', message = format('%s cannot be used: %s', e.tag, v_words);
   elsif c.length_nm + c.face_nm + c.aim_nm > e.length_nm - e.doubt_nm then

@@ -97,19 +97,13 @@ end $$;
 create trigger not_blocked before update on book.piece
   for each row execute function guard.nothing_blocked_moves_on();
 
--- Why cut pieces of this piece do not go to a customer; null when nothing does. p_held: they were cut while it was held.
-create function guard.held_back_words(p_piece bigint, p_lot bigint, p_held boolean) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return coalesce(guard.hold_words(p_piece), case when p_held then 'cut while it was held' end,
-  (select 'its papers are awaited' from book.lot where lot_id = p_lot and papers_state = 'awaited'), guard.quarantine_words(p_piece));
-
 create function guard.nothing_held_ships() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text;
 begin
   if new.shipment_line_id is not null and old.shipment_line_id is null then
-    v_words := guard.held_back_words(new.piece_id, new.lot_id, new.held);
+    v_words := (select words from guard.reasons_against(new.piece_id, new.lot_id, new.owner_id, new.cut_line_id, guard.stopped_words(new.stroke_id)) order by rank limit 1);
     if v_words is not null then
       raise exception using errcode = 'HK040', constraint = 'nothing_held_ships',
         message = format('a piece cut from %s cannot be shipped: %s', (select tag from piece where piece_id = new.piece_id), v_words);
@@ -130,7 +124,7 @@ begin
   for s in select cut_id, piece_id, (array_agg(class order by stroke_id))[1] as class, (array_agg(length_nm order by stroke_id))[1] as length_nm, array_agg(stroke_id) as ids from fresh group by cut_id, piece_id loop
     v_words := coalesce(guard.hold_words(s.piece_id), guard.quarantine_words(s.piece_id));
     continue when v_words is null;
-    if not exists (select from stroke where cut_id = s.cut_id and held) then
+    if not exists (select from stroke where cut_id = s.cut_id and held and guard.return_of(stroke_id) is null) then
       perform guard.raise_conflict('cut while held', s.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
         (select tag from piece where piece_id = s.piece_id), s.class, trim_scale(s.length_nm / 1e6::numeric), v_words));
     end if;

@@ -28,25 +28,40 @@ begin
   return array(select n from (select case p_what when 'lot' then lot_id when 'receipt line' then receipt_line_id when 'piece' then piece_id end as n from guard.hold_target) t where n is not null);
 end $$;
 
--- The first live hold on a piece, on what it came from or on the same metal under another tag, in words.
-create function guard.hold_words(p_piece bigint) returns text
+-- The first live hold on a piece, on what it came from or on the same metal under another tag. p_open: of those that nobody has condemned.
+create function guard.hold_on(p_piece bigint, p_open boolean) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_path bigint[];
   v_before bigint[];
   v_lots bigint[];
   v_lines bigint[];
-  v_hold bigint;
 begin
   select path, before_path, array[lot_id], array[receipt_line_id] into v_path, v_before, v_lots, v_lines from piece where piece_id = p_piece;
   if v_before is not null then
     select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
   end if;
-  v_hold := (select min(t.hold_id) from guard.hold_target t where t.lot_id = any (v_lots) or t.receipt_line_id = any (v_lines) or t.piece_id = any (v_path || v_before));
+  return (select min(t.hold_id) from guard.hold_target t where (t.lot_id = any (v_lots) or t.receipt_line_id = any (v_lines) or t.piece_id = any (v_path || v_before))
+    and not (p_open and exists (select from hold h where h.hold_id = t.hold_id and h.condemned_by is not null)));
+end $$;
+
+-- The same in words; null where no hold is on it.
+create function guard.hold_words(p_piece bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_hold bigint := guard.hold_on(p_piece, false);
+begin
   if v_hold is null then
     return null;
   end if;
   return (select case when condemned_by is null then format('held by %s: %s', held_by, reason) else format('condemned by %s: %s', condemned_by, condemned_words) end from hold where hold_id = v_hold);
+end $$;
+
+-- The hold for which a piece stays here as evidence, in words; null where none is on it or quality has closed the case: condemned metal leaves for good.
+create function guard.evidence_words(p_piece bigint) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select format('held by %s: %s', held_by, reason) from hold where hold_id = guard.hold_on(p_piece, true));
 end $$;
 
 -- Every piece with what stands against its use: a live hold on it, on what it came from or on the same metal under another tag (so children inherit

@@ -25,10 +25,11 @@ begin
 end $$;
 
 -- A piece that may be changed by a person's word: it is here, not at a saw, no cut of it is open, it is not being counted and not held.
-create function guard.free_to_change(p book.piece, p_what text) returns void
+-- p_for_good: it leaves, as condemned metal may.
+create function guard.free_to_change(p book.piece, p_what text, p_for_good boolean default false) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_held text := guard.hold_words(p.piece_id);
+  v_held text := case when p_for_good then guard.evidence_words(p.piece_id) else guard.hold_words(p.piece_id) end;
 begin
   if p.state = 'at saw' then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what);
@@ -43,6 +44,14 @@ begin
   end if;
 end $$;
 
+-- A piece on its way or outside does not arrive: nothing of it came.
+create function guard.end_trips(p_piece bigint) returns void
+language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+begin atomic
+  update book.transfer set received_nm = 0 where piece_id = p_piece and received_nm is null;
+  update book.outside_trip set back_nm = 0 where piece_id = p_piece and back_nm is null;
+end;
+
 -- The whole rest of a piece leaves: one entry, and nothing of it is here any more. What is written off in the middle of a cut ends that cut.
 create function guard.leave(p book.piece, p_class text, p_state text, p_reason text, p_shipment bigint default null) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -51,6 +60,9 @@ begin
     perform guard.refuse_open_cut(p, p_state);
   end if;
   perform guard.drop_promise(p.piece_id, p_reason);
+  if p.state in ('in transit', 'outside') then
+    perform guard.end_trips(p.piece_id);
+  end if;
   insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named, shipment_id)
     values (p.piece_id, p.lot_id, p.owner_id, guard.open_cut(p.piece_id), p_class::out_class, p.length_nm, p_reason, session_user, p_shipment);
   update cut set closed = true, rest_nm = 0 where piece_id = p.piece_id and not closed;

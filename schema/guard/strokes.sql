@@ -16,7 +16,7 @@ end $$;
 create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count integer, p_cut bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text := guard.piece_may_not_serve(p.piece_id, c.cut_line_id);
+  v_words text := coalesce(guard.piece_may_not_serve(p.piece_id, c.cut_line_id), guard.consent_over(p.piece_id, c.cut_line_id, p_count));
   v_heat text := guard.heat_rule_words(c.cut_line_id, p.lot_id);
 begin
   if v_words is not null then

@@ -58,6 +58,7 @@ declare
   v_at_once boolean := false;  -- begun and closed by this deed, with nothing left of it
   v_strokes stroke[] := '{}';
   v_lines bigint[] := array_remove(guard.lines_named(p), null);
+  v_before bigint := (select coalesce(max(conflict_id), 0) from conflict);
   n jsonb;
 begin
   e := guard.piece_for_deed(p ->> 'tag');
@@ -81,7 +82,7 @@ begin
       update layout set state = 'at saw' where layout_id = v_layout.layout_id;
     end if;
   elsif v_stop is not null and p -> 'strokes' @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false)
-      and exists (select from stroke where cut_id = v_cut.cut_id and held) then
+      and exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
     raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
       hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
   end if;
@@ -129,6 +130,7 @@ begin
   end if;
   return (select jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop, 'length_nm', e.length_nm - v_used,
     'drop_tag', (select tag from piece where piece_id = v_drop), 'label', case when v_drop is not null then guard.label(v_drop) end,
+    'conflicts', (select coalesce(jsonb_agg(words order by conflict_id), '[]') from conflict where piece_id = e.piece_id and conflict_id > v_before),
     'good', count(*) filter (where class = 'good'), 'rejects', coalesce(jsonb_agg(stroke_id order by seq) filter (where class = 'reject'), '[]'),
     'stock_tags', (select coalesce(jsonb_agg(tag order by piece_id), '[]') from piece where from_cut_id = v_cut.cut_id and piece_id is distinct from v_drop),
     'scrap_g', (select sum(guard.mass_g(o.length_nm, x.area_um2, g.density_kg_m3)) from metal_out o join lot l using (lot_id) join section x using (section_id)

@@ -209,6 +209,17 @@ TEST_F(Cut, WhatIsCutWhileItIsHeldIsBookedAndStopped) {
   EXPECT_EQ(As("planner", {"ship", "O1/10=14", "--note", "D1", "--customer", "Pallant"}).code, 0);
 }
 
+TEST_F(Cut, AnOverCutIsSaidAtOnceAndDoesNotLeave) {
+  OneBar();
+  const Ran ran = Record({"--tag", tag, "--done", "O1/10=15"});
+  EXPECT_EQ(ran.code, 0) << ran;
+  EXPECT_TRUE(Has(ran.out, "a person decides (heatkeep conflict list): order O1 line 10: 14 ordered, 15 cut\n")) << ran;
+  const Ran ship = As("planner", {"ship", "O1/10=15", "--note", "D1", "--customer", "Pallant"});
+  EXPECT_EQ(ship.code, 1) << ship;
+  EXPECT_TRUE(Has(ship.err, "heatkeep saw to-stock")) << ship;
+  EXPECT_EQ(As("planner", {"ship", "O1/10=14", "--note", "D1", "--customer", "Pallant"}).code, 0);
+}
+
 TEST_F(Cut, ShipsWhatWasCutAndNoMore) {
   OneBar();
   ASSERT_EQ(Record().code, 0);

@@ -47,6 +47,21 @@ TEST_F(Files, OpeningTakesTheGoodLinesAndNamesTheBadWhenAsked) {
   EXPECT_EQ(Digest(), after);
 }
 
+TEST_F(Files, ACutListNamesNobodyOrTheCustomerAsOwner) {
+  const std::string list = File("list.csv",
+                                "order,line,customer,section,grade,length,quantity,owner\n"
+                                "O1,1,Pallant,round 80,42CrMo4,150,1,Drewe\n"
+                                "O1,2,,round 80,42CrMo4,150,1,Drewe\n"
+                                "O1,3,Drewe,round 80,42CrMo4,150,1,Drewe\n"
+                                "O1,4,Pallant,round 80,42CrMo4,150,1,\n");
+  const std::string why =
+      ": owner: metal of \"Drewe\" is cut for nobody else; expected nobody (our metal) or the customer himself; metal of another is bought over "
+      "first (heatkeep piece buy-over)\n";
+  const Ran refused = As("planner", {"cutlist", "add", list});
+  EXPECT_EQ(refused.code, 2) << refused;
+  EXPECT_EQ(refused.err, list + ":2" + why + list + ":3" + why + "nothing was changed\n");
+}
+
 TEST_F(Files, OpeningLeavesOutWhatTheBookDoesNotKnowToo) {
   const std::string list = File("old.csv",
                                 "old_tag,kind,mill,grade,section,length,heat,place,owner\n"

@@ -91,6 +91,7 @@ class Eligibility : public ShopTest {
            {"quantity", 5},
            {"papers", NameOf(l.papers)},
            {"owner", l.owner},
+           {"customer", l.owner},
            {"one_heat", l.one_heat}};
     if (l.max_heats > 0) n["max_heats"] = l.max_heats;
     Do(shop.planner, "add_cut_list", {Json({{"name", l.order}, {"lines", Json::array({n})}}).dump()});

@@ -94,6 +94,37 @@ TEST_F(Leaving, CutPiecesThatComeBackWaitForQualityAndMayShipAgain) {
   EXPECT_EQ(shop.Number("select pieces as n from api.customer_returns"), 2);
 }
 
+TEST_F(Leaving, CutPiecesThatACustomerHadAreStoppedInTrueWordsEverywhere) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({.quantity = 4});
+  shop.Record(bar, {Trim(), Good(4, 290)});
+  shop.Ship("D1", 4);
+  DoBody(shop.clerk, "customer_return",
+         {{"customer", "Pallant"},
+          {"note", "B2"},
+          {"reason", "too many"},
+          {"identity", "marked M2208"},
+          {"held_by", "Pallant"},
+          {"order", "O1"},
+          {"line", "10"},
+          {"count", 2}});
+  const std::string words = "returned by Pallant, note B2: too many";
+  EXPECT_EQ(Refusal([&] { shop.Ship("D2", 2); }).message,
+            "not shipped: order O1 line 10, 2 pieces of heat M2208 cut from " + bar + ": " + words);
+  EXPECT_EQ(shop.Word("select words || ' ' || pieces as w from api.stands_against"), words + " 2");
+  EXPECT_EQ(shop.Word("select blocked as w from api.cut_batches"), words);
+  shop.Hold("M2208");
+  EXPECT_EQ(shop.Word("select string_agg(words, '; ' order by words) as w from api.stands_against where not shipped"),
+            "held by test_quality: letter of the mill; " + words);
+  const std::string stock =
+      DoBody(shop.saw, "pieces_to_stock", {{"order", "O1"}, {"line", "10"}, {"count", 1}, {"place", "B1-2"}, {"reason", "r"}})
+          .at("tags")
+          .at(0);
+  EXPECT_EQ(shop.Word("select quarantine as w from book.piece where tag = $1", {stock}), words);
+  shop.Record(bar, Good(1, 290));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stands_against where words = 'cut while it was held' and pieces = 1"), 1);
+}
+
 TEST_F(Leaving, PiecesOfTwoHeatsThatComeBackAreTwoConflictsEachOfItsOwnNumber) {
   shop.AddLine({.quantity = 3});
   std::vector<std::string> bars;
@@ -168,6 +199,42 @@ TEST_F(Leaving, HeatTreatmentMakesAnotherLotThatWaitsForPapersOfItsOwn) {
   out(tags[1], "test");
   EXPECT_EQ(back(tags[1], "+QT", 6000).at("tag"), tags[1]);
   EXPECT_EQ(shop.Word("select papers as w from api.stock_on_hand where tag = $1", {tags[1]}), "3.1");
+}
+
+TEST_F(Leaving, WhatIsWrittenOffOnItsWayOrOutsideAndFoundAgainMayBeSentAgain) {
+  const std::string tag = shop.ReceiveCertified({}).at(0);
+  const std::vector<std::pair<const char*, Json>> ways{
+      {"send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T1"}}},
+      {"send_outside", {{"tag", tag}, {"party", "Hardening works"}, {"process", "test"}, {"note", "H1"}}}};
+  for (const auto& [deed, body] : ways) {
+    Connection& who = std::string(deed) == "send_to_site" ? shop.clerk : shop.planner;
+    for (int round = 0; round < 2; ++round) {
+      EXPECT_EQ(Code([&, deed = deed, body = body] { DoBody(who, deed, body); }), "") << deed << ' ' << round;
+      EXPECT_EQ(Code([&] { DoBody(shop.planner, "scrap_piece", {{"tag", tag}, {"bin", "B"}, {"reason", "r"}}); }), "HK043");
+      DoBody(shop.owner, "write_off", {{"tag", tag}, {"reason", "never came"}});
+      DoBody(shop.clerk, "found_again", {{"tag", tag}, {"read", "M2208"}, {"length_nm", Mm(6000)}, {"place", "B1-1"}});
+    }
+  }
+  EXPECT_EQ(shop.Word("select string_agg(received_nm::text, ' ') as w from api.transfers"), "0 0");
+  EXPECT_EQ(shop.Word("select string_agg(back_nm::text, ' ') as w from api.outside_trips"), "0 0");
+}
+
+TEST_F(Leaving, CondemnedMetalOnItsWayThatGoesBackToItsSupplierIsOnItsWayNoMore) {
+  const std::string tag = shop.ReceiveCertified({}).at(0);
+  DoBody(shop.clerk, "send_to_site", {{"tags", {tag}}, {"site", "van"}, {"note", "T1"}});
+  DoBody(shop.quality, "condemn_hold", {{"hold_id", shop.Hold("M2208").at("hold_id")}, {"reason", "letter"}});
+  DoBody(shop.clerk, "return_to_supplier", {{"tag", tag}, {"note", "R1"}, {"claim", "C1"}, {"reason", "condemned"}});
+  EXPECT_EQ(shop.Number("select count(*) as n from api.transfers where received_nm is null"), 0);
+}
+
+TEST_F(Leaving, WhatWasWrittenOffOnItsWayByAnOlderProgramMayBeSentAgainToo) {
+  const std::string tag = shop.ReceiveCertified({}).at(0);
+  const Json sent{{"tags", {tag}}, {"site", "van"}, {"note", "T1"}};
+  DoBody(shop.clerk, "send_to_site", sent);
+  DoBody(shop.owner, "write_off", {{"tag", tag}, {"reason", "never came"}});
+  ASSERT_EQ(shop.Raw("update book.transfer set received_nm = null"), "");
+  DoBody(shop.clerk, "found_again", {{"tag", tag}, {"read", "M2208"}, {"length_nm", Mm(6000)}, {"place", "B1-1"}});
+  EXPECT_EQ(Code([&] { DoBody(shop.clerk, "send_to_site", sent); }), "");
 }
 
 TEST_F(Leaving, ALabelIsPrintedAgainOnlyAtThePieceAndCounted) {

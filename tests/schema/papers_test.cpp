@@ -136,7 +136,7 @@ TEST_F(ThePapers, ACorrectionNeedsAReasonAndTheBarItselfNotADrop) {
 
 TEST_F(ThePapers, ACorrectedOwnerKeepsTheMetalForThatCustomerOnly) {
   const std::string bar = shop.ReceiveCertified({}).at(0);
-  shop.AddLines({{}, {.line = "own", .owner = "Ister"}});
+  shop.AddLines({{}, {.line = "own", .customer = "Ister", .owner = "Ister"}});
   shop.Promise(bar, {{.count = 1}});
   Do(shop.quality, "correct_receipt", {bar, LineJson({}, "1").dump(), "Ister", "customer's own, slip misread"});
   EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0);

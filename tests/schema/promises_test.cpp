@@ -113,7 +113,7 @@ TEST_F(Promises, ALayoutThatIsNotCutToTheNanometre_HK042) {
 
 TEST_F(Promises, FromMetalThatMayNotServe_HK042) {
   shop.AddLines({{.line = "c45", .quantity = 9, .grade = "C45E"},
-                 {.line = "own", .quantity = 9, .owner = "Ister"},
+                 {.line = "own", .quantity = 9, .customer = "Ister", .owner = "Ister"},
                  {.line = "a", .quantity = 9, .condition = "+A"},
                  {.line = "32", .quantity = 9, .papers = "3.2"},
                  {.line = "70", .quantity = 9, .round = 70}});

@@ -142,6 +142,47 @@ TEST_F(UseLimits, CondemnedMetalIsNeverFreedAndGoesBackWithAClaim) {
   EXPECT_EQ(shop.Number("select count(*) as n from api.documents"), 1);
 }
 
+TEST_F(UseLimits, CondemnedMetalLeavesAsScrapOrToItsOwnerUnlessAnotherHoldIsOnIt) {
+  DoBody(shop.owner, "define_bins", {{"bins", {{{"bin", "B"}, {"group", "steel"}}}}});
+  const auto theirs = shop.ReceiveCertified({.heat = "E1", .count = 3, .owner = "Ister"});
+  const auto scrap = [&](const std::string& tag) {
+    return Code([&] {
+      DoBody(shop.planner, "scrap_piece", {{"tag", tag}, {"bin", "B"}, {"reason", "condemned"}, {"instruction", "mail"}});
+    });
+  };
+  const auto back = [&](const std::string& tag, const char* fate) {
+    return Code([&] { DoBody(shop.planner, "return_to_owner", {{"tag", tag}, {"note", "L1"}, {"fate", fate}, {"writing", "mail"}}); });
+  };
+  const auto condemn = [&](std::int64_t hold) { DoBody(shop.quality, "condemn_hold", {{"hold_id", hold}, {"reason", "letter"}}); };
+  EXPECT_EQ(scrap(tags[3]), "");  // in the bin before anybody doubted it
+  Do(shop.quality, "quarantine", {tags[0], "looks odd"});
+  const std::int64_t ours = shop.Hold("M2208").at("hold_id"), owned = shop.Hold("E1").at("hold_id");
+  EXPECT_EQ(scrap(tags[0]) + back(theirs[0], "returned"), "HK040HK040");
+  condemn(ours);
+  condemn(owned);
+  const std::int64_t other = Do(shop.quality, "place_hold", {"piece", tags[1], std::nullopt, "the insurer wants to see it"}).at("hold_id");
+  Do(shop.quality, "place_hold", {"piece", theirs[2], std::nullopt, "the insurer wants to see it"});
+  EXPECT_EQ(scrap(tags[0]), "");
+  EXPECT_EQ(scrap(tags[1]) + back(theirs[2], "scrapped"), "HK040HK040");
+  EXPECT_EQ(Code([&] {
+              DoBody(shop.clerk, "return_to_supplier", {{"tag", tags[1]}, {"note", "R1"}, {"claim", "C1"}, {"reason", "r"}});
+            }),
+            "HK040");
+  EXPECT_EQ(back(theirs[0], "returned") + back(theirs[1], "scrapped"), "");
+  const auto ticket = [&](const char* number) {
+    return Code([&] {
+      DoBody(shop.planner, "scrap_ticket",
+             {{"bin", "B"}, {"dealer", "Kestholm"}, {"ticket", number}, {"mass_g", 470000}, {"cents_per_tonne", 1}});
+    });
+  };
+  const std::int64_t late = Do(shop.quality, "place_hold", {"piece", tags[3], std::nullopt, "what was it"}).at("hold_id");
+  EXPECT_EQ(ticket("1"), "HK040");
+  Do(shop.quality, "lift_hold", {late, "seen"});
+  EXPECT_EQ(ticket("1"), "");
+  Do(shop.quality, "lift_hold", {other, "seen"});
+  EXPECT_EQ(scrap(tags[1]), "");
+}
+
 TEST_F(UseLimits, AnAnalysisProvesTheGradeNeverTheHeat_HK042) {
   const std::string found =
       DoBody(shop.saw, "found_piece", {{"section", Round(80)}, {"length_nm", Mm(300)}, {"marks", "none"}, {"place", "QUAR"}}).at("tag");

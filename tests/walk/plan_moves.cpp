@@ -7,7 +7,8 @@ std::vector<Move> PlanMoves() {
       {"add_cut_list", 14, R"(
 select jsonb_build_object('name', pg_temp.word('L'), 'lines', (select jsonb_agg((pg_temp.metal() - 'heat') || jsonb_build_object('order', o, 'line', i::text,
     'customer', pg_temp.one('{Pallant,Drewe}'), 'length_nm', pg_temp.mm(80, 700), 'quantity', pg_temp.upto(12), 'tolerance_plus_nm', 1000000, 'condition', '', 'papers', pg_temp.one('{none,none,2.2,3.1}'),
-    'one_heat', pg_temp.one('{"","",a}'), 'owner', pg_temp.one('{ours,ours,ours,Ister}'))) from generate_series(1, pg_temp.upto(3)) i)) from pg_temp.word('O') o)"},
+    'one_heat', pg_temp.one('{"","",a}'), 'owner', 'ours')
+    || case when random() < 0.25 then '{"owner": "Ister", "customer": "Ister"}' else '{}' end::jsonb) from generate_series(1, pg_temp.upto(3)) i)) from pg_temp.word('O') o)"},
       {"commit_plan", 45, R"(
 select jsonb_build_object('aim', 'drops-first', 'saw', saw, 'bundled', false, 'kerf_nm', kerf_nm, 'trim_nm', trim_nm, 'grip_nm', grip_nm, 'status', 'proved', 'ended_by', 'proof', 'proof', 'by hand',
     'value', '{}'::jsonb, 'bound', '{}'::jsonb, 'shorts', '[]'::jsonb, 'layouts', jsonb_build_array(jsonb_build_object('tag', tag, 'version', version, 'length_nm', p_len, 'trim_nm', trim,
