@@ -159,5 +159,15 @@ TEST_F(AtOnce, NoDeedIsDoneInATransactionThatLooksAtAnOlderBook_HK013) {
   }
 }
 
+TEST_F(AtOnce, TwoPlansForLinesThatShareOneHeatGiveThemOneHeat_HK042) {
+  shop.AddLines({{.line = "h1", .quantity = 9, .one_heat = "g"}, {.line = "h2", .quantity = 9, .one_heat = "g"}});
+  Connection other = shop.book.As("planner");
+  const std::string k22 = shop.ReceiveCertified({.heat = "K22"}).at(0), second = shop.PlanFor(k22, {{.count = 1, .line = "h2"}}).dump();
+  const std::string code = WhileOpen(
+      shop.planner, [&] { shop.Promise(tags[0], {{.count = 1, .line = "h1"}}); },
+      [&] { return Code([&] { Do(other, "commit_plan", {second}); }); });
+  EXPECT_EQ(code, "HK042");
+}
+
 }  // namespace
 }  // namespace heatkeep
