@@ -169,5 +169,16 @@ TEST_F(AtOnce, TwoPlansForLinesThatShareOneHeatGiveThemOneHeat_HK042) {
   EXPECT_EQ(code, "HK042");
 }
 
+TEST_F(AtOnce, ARejectIsCutAgainOnce_HK041) {
+  const Json reject{{"class", "reject"}, {"order", "O1"}, {"line", "10"}, {"length_nm", Mm(285)}, {"kerf_nm", Mm(2)}, {"fault", "out of square"}};
+  const Json number = shop.Record(tags[0], {Trim(), reject}, DropLeft(5701)).at("rejects").at(0);
+  Connection other = shop.book.As("planner");
+  const auto recut = [&](Connection& who, const std::string& tag) { Do(who, "recut", {Json({{"reject", number}, {"tag", tag}}).dump()}); };
+  const std::string code = WhileOpen(
+      shop.planner, [&] { recut(shop.planner, tags[1]); }, [&] { return Code([&] { recut(other, tags[2]); }); });
+  EXPECT_EQ(code, "HK041");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.rejects"), 1);
+}
+
 }  // namespace
 }  // namespace heatkeep
