@@ -180,5 +180,21 @@ TEST_F(AtOnce, ARejectIsCutAgainOnce_HK041) {
   EXPECT_EQ(shop.Number("select count(*) as n from api.rejects"), 1);
 }
 
+// A promise that ran out is still good while nobody else has its line: whoever is just taking that is waited for.
+TEST_F(AtOnce, APullOfAPromiseThatRanOutWaitsForOneThatTakesItsLine_HK042) {
+  shop.AddLine({.line = "20", .quantity = 3});
+  const Json three{{"order", "O1"}, {"line", "20"}, {"count", 3}};
+  const auto reserve = [&](const std::string& tag) { Do(shop.planner, "reserve", {[&] { Json body = three; body["tag"] = tag; return body.dump(); }()}); };
+  reserve(tags[0]);
+  shop.Promise(tags[1], {{.count = 1}});
+  ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
+  const Json pulled = WhileOpen(
+      shop.planner, [&] { reserve(tags[2]); }, [&] { return shop.Pull(tags[0]); });
+  EXPECT_EQ(pulled.value("refused", ""), "HK042");
+  EXPECT_NE(pulled.value("words", "").find("and its order was planned anew since"), std::string::npos) << pulled;
+  EXPECT_EQ(shop.Number("select planned as n from api.cut_lines where line_no = '20'"), 3);
+  EXPECT_EQ(shop.Pull(tags[1]).value("tag", ""), tags[1]) << "nobody took its line";
+}
+
 }  // namespace
 }  // namespace heatkeep

@@ -264,5 +264,15 @@ TEST_F(SawPull, APromiseThatIsLetGoSettlesNoHeat) {
   EXPECT_EQ(PullForLine(other, "M", 3).value("tag", ""), other);
 }
 
+// A promise that ran out while its order got another heat is not good any more, though pieces of the line are open.
+TEST_F(SawPull, APromiseThatRanOutIsNotFetchedAfterTheLineHasAnotherHeat_HK042) {
+  shop.AddLine({.length = 300, .quantity = 6, .order = "S", .one_heat = "g"});
+  const std::string first = Drop(1000, "K21"), other = Drop(1000, "K22");
+  shop.Promise(first, {{.count = 3, .length = 300, .order = "S"}}, "4");
+  ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
+  EXPECT_EQ(PullForLine(other, "S", 3).value("tag", ""), other);
+  EXPECT_EQ(shop.Pull(first, "4").value("refused", ""), "HK042");
+}
+
 }  // namespace
 }  // namespace heatkeep
