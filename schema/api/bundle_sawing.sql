@@ -47,6 +47,7 @@ begin
   exception when sqlstate 'HK024' then
     return guard.refuse('make_up_bundle', 'HK024', sqlerrm);
   end;
+  perform guard.lock_run_out(array(select piece_id from unnest(v_bars)));
   foreach e in array v_bars loop
     if exists (select from cut where piece_id = e.piece_id and not closed) then
       v_no := array['HK043', format('%s has been begun: it is finished by itself', e.tag)];

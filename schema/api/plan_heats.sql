@@ -1,14 +1,11 @@
 -- Lines that limit their heats, over all plans and cuts.
 
--- Heats that a line with a wish about heats has metal of: what was cut, and what live plans mean to cut.
+-- Heats that a line with a wish about heats has metal of: what was cut, and what is promised to be cut.
 create view api.line_heats as
   select l.name as cut_list, c.cut_list_id, c.cut_line_id, c.order_no, c.line_no, c.one_heat, c.max_heats, m.name as mill, t.heat,
       coalesce(m.name || ' ' || t.heat, 'lot ' || t.lot_id) as of_heat, u.plan_id, u.layout_no
     from book.cut_line c join book.cut_list l using (cut_list_id)
-    cross join lateral (select s.lot_id, null::bigint as plan_id, null::integer as layout_no from book.stroke s where s.cut_line_id = c.cut_line_id and s.class = 'good'
-      union all
-      select e.lot_id, f.plan_id, f.layout_no from book.layout_cut k join book.layout f using (layout_id)
-        join book.piece e using (piece_id) where k.cut_line_id = c.cut_line_id and f.state in ('promised', 'at saw')) u
+    join guard.line_metal u using (cut_line_id)
     join book.lot t using (lot_id) left join book.party m on m.party_id = t.mill_id
     where c.one_heat is not null or c.max_heats is not null;
 

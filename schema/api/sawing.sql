@@ -30,6 +30,7 @@ begin
   exception when sqlstate 'HK024' then
     return guard.refuse('pull', 'HK024', sqlerrm);
   end;
+  perform guard.lock_run_out(array[p.piece_id]);
   select * into f from layout where layout_id = (select layout_id from promise where piece_id = p.piece_id and state = 'live');
   v_no := guard.planned_pull_refusal(p, p_plan, v_saw.saw_id, p_heat_read);
   if v_no is not null then

@@ -161,10 +161,12 @@ begin
   select * into s from stroke where stroke_id = (p ->> 'reject')::bigint;
   if s.stroke_id is null or s.class <> 'reject' or s.cut_line_id is null then
     raise exception using errcode = 'HK043', message = format('%s is no reject of an order', coalesce(p ->> 'reject', 'nothing')), hint = '`heatkeep saw rejects` lists them';
-  elsif exists (select from recut where reject_id = s.stroke_id) then
-    raise exception using errcode = 'HK041', message = format('reject %s has a recut already', s.stroke_id);
   end if;
   perform guard.lock_lines(array[s.cut_line_id]);
+  perform guard.lapse_promises_of(array[e.piece_id]);
+  if exists (select from recut where reject_id = s.stroke_id) then
+    raise exception using errcode = 'HK041', message = format('reject %s has a recut already', s.stroke_id);
+  end if;
   select * into c from cut_line where cut_line_id = s.cut_line_id;
   v_words := guard.heat_rule_words(c.cut_line_id, e.lot_id);
   if v_words is not null and (coalesce(btrim(p -> 'agreed' ->> 'who'), '') = '' or coalesce(btrim(p -> 'agreed' ->> 'writing'), '') = '') then

@@ -120,8 +120,21 @@ begin
     and from_nm < p.made_length_nm - p.length_nm + coalesce(p_to, p.length_nm) order by from_nm limit 1);
 end $$;
 
--- Other heats that pieces of the line, or of its one-heat group, were cut from already; null where the lot fits.
-create function guard.heat_rule_words(p_line bigint, p_lot bigint) returns text
+-- Metal a line has: what was cut for it, and what a live promise means to cut, by a plan's layout or without one. A promise whose time is
+-- over counts no more unless its metal is at the saw; nor does a recut that the customer agreed to, whose heat is another by agreement.
+create view guard.line_metal as
+  select u.* from (
+    select s.cut_line_id, s.lot_id, s.piece_id, true as cut, null::bigint as plan_id, null::integer as layout_no from book.stroke s where s.class = 'good'
+    union all
+    select k.cut_line_id, e.lot_id, e.piece_id, false, f.plan_id, f.layout_no from book.layout_cut k join book.layout f using (layout_id)
+      join book.promise r using (layout_id) join book.piece e on e.piece_id = r.piece_id where r.state = 'live' and (r.expires_at > now() or e.state = 'at saw')
+    union all
+    select r.cut_line_id, e.lot_id, e.piece_id, false, null, null from book.promise r join book.piece e using (piece_id)
+      where r.cut_line_id is not null and r.state = 'live' and (r.expires_at > now() or e.state = 'at saw')) u
+  where not exists (select from book.recut n where n.piece_id = u.piece_id and n.cut_line_id = u.cut_line_id and n.agreed_by is not null);
+
+-- Other heats that the line, or its one-heat group, has metal of already, cut or (p_planned) promised; null where the lot fits.
+create function guard.heat_rule_words(p_line bigint, p_lot bigint, p_planned boolean default true) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   if not exists (select from cut_line where cut_line_id = p_line and coalesce(one_heat, max_heats::text) is not null) then
@@ -129,17 +142,23 @@ begin
   end if;
   return (with line as (select * from book.cut_line where cut_line_id = p_line),
     heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
-    used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id
+    used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id, s.cut
       from line join book.cut_line c on c.cut_line_id = line.cut_line_id
         or (line.one_heat is not null and c.cut_list_id = line.cut_list_id and c.one_heat = line.one_heat)
-      join book.stroke s on s.cut_line_id = c.cut_line_id and s.class = 'good' join book.lot l on l.lot_id = s.lot_id)
+      join guard.line_metal s on s.cut_line_id = c.cut_line_id and (s.cut or p_planned) join book.lot l on l.lot_id = s.lot_id),
+    other as (select * from used where h <> (select h from heat)),
+    own as (select * from used where cut_line_id = p_line)
   select case
-    when line.one_heat is not null and exists (select from used where h <> heat.h) then format('one heat is asked for order %s line %s, and it was cut from %s',
-      line.order_no, line.line_no, (select string_agg(distinct word, ', ') from used where h <> heat.h))
-    when line.max_heats is not null and (select count(distinct h) from used where used.cut_line_id = p_line and h <> heat.h) >= line.max_heats
-      then format('order %s line %s may come from %s heats, and was cut from %s', line.order_no, line.line_no, line.max_heats,
-      (select string_agg(distinct word, ', ') from used where used.cut_line_id = p_line)) end
-  from line, heat);
+    when line.one_heat is not null and exists (select from other where cut) then format('one heat is asked for order %s line %s, and it was cut from %s',
+      line.order_no, line.line_no, (select string_agg(distinct word, ', ') from other where cut))
+    when line.one_heat is not null and exists (select from other) then format('one heat is asked for order %s line %s, and it is planned from %s',
+      line.order_no, line.line_no, (select string_agg(distinct word, ', ') from other))
+    when line.max_heats is not null and (select count(distinct h) from other where cut_line_id = p_line) >= line.max_heats
+      then case when (select bool_and(cut) from own) then format('order %s line %s may come from %s heats, and was cut from %s', line.order_no, line.line_no, line.max_heats,
+        (select string_agg(distinct word, ', ') from own))
+        else format('order %s line %s may come from %s heats, and is cut or planned from %s', line.order_no, line.line_no, line.max_heats,
+        (select string_agg(distinct word, ', ') from own)) end end
+  from line);
 end $$;
 
 -- Whether the customer agreed that a recut of this line comes from this piece though its heat is another.

@@ -94,11 +94,15 @@ begin
   end if;
 end $$;
 
+-- The lines with those that are asked for of one heat with them: what one of them gets settles the heat of all.
 create function guard.lock_lines(p_lines bigint[]) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_lines bigint[] := p_lines || array(select cut_line_id from cut_line where (cut_list_id, one_heat) in
+    (select cut_list_id, one_heat from cut_line where cut_line_id = any (p_lines) and one_heat is not null));
 begin
-  perform guard.keep_order(6, 'cut_line', p_lines);
-  perform from cut_line where cut_line_id = any (p_lines) order by cut_line_id for no key update;
+  perform guard.keep_order(6, 'cut_line', v_lines);
+  perform from cut_line where cut_line_id = any (v_lines) order by cut_line_id for no key update;
 end $$;
 
 -- The lines that a body names in its strokes or cuts, wherever; each is looked up by its key, however many lines there are.

@@ -115,6 +115,14 @@ begin
   return array[v_answer[1], v_answer[2] || coalesce('; ' || v_next, '')];
 end $$;
 
+-- The lines that these pieces were promised to, locked, where the promise has run out: whether they are open still is asked by one at a time.
+create function guard.lock_run_out(p_pieces bigint[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  perform guard.lock_lines(array(select unnest(r.cut_line_id || array(select k.cut_line_id from layout_cut k where k.layout_id = r.layout_id))
+    from promise r where r.piece_id = any (p_pieces) and r.state = 'live' and r.expires_at <= now()));
+end $$;
+
 -- The same for a piece that is fetched as it was promised, to a plan's layout or a line. p_plan: the plan it must be for, or null.
 create function guard.planned_pull_refusal(p book.piece, p_plan bigint, p_saw bigint, p_read text) returns text[]
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -133,7 +141,8 @@ begin
   if r.promise_id is null and p.state = 'on rack' and guard.blocked_words(p.piece_id) is null then
     return array['HK042', format('%s is not promised to any plan', p.tag)];
   elsif r.expires_at <= now() and exists (select from unnest(v_lines, v_counts) n (id, k) join cut_line c on c.cut_line_id = n.id
-      where k > c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)) then
+      where k > c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)
+        or guard.heat_rule_words(c.cut_line_id, p.lot_id) is not null and not guard.heat_agreed(p.piece_id, c.cut_line_id)) then
     return array['HK042', format('the promise of %s lapsed at %s, and its order was planned anew since', p.tag, to_char(r.expires_at, 'YYYY-MM-DD HH24:MI'))];
   end if;
   return guard.pull_refusal(p, coalesce(p_plan, (select plan_id from layout where layout_id = r.layout_id)), v_lines, v_counts, p_saw, p_read);

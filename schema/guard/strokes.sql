@@ -17,7 +17,7 @@ create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count i
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text := coalesce(guard.piece_may_not_serve(p.piece_id, c.cut_line_id), guard.consent_over(p.piece_id, c.cut_line_id, p_count));
-  v_heat text := guard.heat_rule_words(c.cut_line_id, p.lot_id);
+  v_heat text := guard.heat_rule_words(c.cut_line_id, p.lot_id, false);
 begin
   if v_words is not null then
     perform guard.raise_conflict('cut from the wrong metal', p.piece_id, format('order %s line %s from %s: %s', c.order_no, c.line_no, p.tag, v_words));

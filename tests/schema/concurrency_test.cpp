@@ -159,5 +159,42 @@ TEST_F(AtOnce, NoDeedIsDoneInATransactionThatLooksAtAnOlderBook_HK013) {
   }
 }
 
+TEST_F(AtOnce, TwoPlansForLinesThatShareOneHeatGiveThemOneHeat_HK042) {
+  shop.AddLines({{.line = "h1", .quantity = 9, .one_heat = "g"}, {.line = "h2", .quantity = 9, .one_heat = "g"}});
+  Connection other = shop.book.As("planner");
+  const std::string k22 = shop.ReceiveCertified({.heat = "K22"}).at(0), second = shop.PlanFor(k22, {{.count = 1, .line = "h2"}}).dump();
+  const std::string code = WhileOpen(
+      shop.planner, [&] { shop.Promise(tags[0], {{.count = 1, .line = "h1"}}); },
+      [&] { return Code([&] { Do(other, "commit_plan", {second}); }); });
+  EXPECT_EQ(code, "HK042");
+}
+
+TEST_F(AtOnce, ARejectIsCutAgainOnce_HK041) {
+  const Json reject{{"class", "reject"}, {"order", "O1"}, {"line", "10"}, {"length_nm", Mm(285)}, {"kerf_nm", Mm(2)}, {"fault", "out of square"}};
+  const Json number = shop.Record(tags[0], {Trim(), reject}, DropLeft(5701)).at("rejects").at(0);
+  Connection other = shop.book.As("planner");
+  const auto recut = [&](Connection& who, const std::string& tag) { Do(who, "recut", {Json({{"reject", number}, {"tag", tag}}).dump()}); };
+  const std::string code = WhileOpen(
+      shop.planner, [&] { recut(shop.planner, tags[1]); }, [&] { return Code([&] { recut(other, tags[2]); }); });
+  EXPECT_EQ(code, "HK041");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.rejects"), 1);
+}
+
+// A promise that ran out is still good while nobody else has its line: whoever is just taking that is waited for.
+TEST_F(AtOnce, APullOfAPromiseThatRanOutWaitsForOneThatTakesItsLine_HK042) {
+  shop.AddLine({.line = "20", .quantity = 3});
+  const Json three{{"order", "O1"}, {"line", "20"}, {"count", 3}};
+  const auto reserve = [&](const std::string& tag) { Do(shop.planner, "reserve", {[&] { Json body = three; body["tag"] = tag; return body.dump(); }()}); };
+  reserve(tags[0]);
+  shop.Promise(tags[1], {{.count = 1}});
+  ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
+  const Json pulled = WhileOpen(
+      shop.planner, [&] { reserve(tags[2]); }, [&] { return shop.Pull(tags[0]); });
+  EXPECT_EQ(pulled.value("refused", ""), "HK042");
+  EXPECT_NE(pulled.value("words", "").find("and its order was planned anew since"), std::string::npos) << pulled;
+  EXPECT_EQ(shop.Number("select planned as n from api.cut_lines where line_no = '20'"), 3);
+  EXPECT_EQ(shop.Pull(tags[1]).value("tag", ""), tags[1]) << "nobody took its line";
+}
+
 }  // namespace
 }  // namespace heatkeep

@@ -233,5 +233,46 @@ TEST_F(SawPull, OneHeatLooksAtPiecesThatAnotherPlanHasCutOrMeansToCut_HK042) {
   EXPECT_TRUE(shop.Promise(same, {{.count = 3, .length = 300, .order = "S"}}, "3").contains("plan"));
 }
 
+// Lines of one list that share a heat, one fetched after the other without a plan: what is at the saw or reserved settles the heat of all.
+TEST_F(SawPull, OneHeatLooksAtMetalThatIsAtASawOrReservedForItsGroup_HK042) {
+  shop.AddLines({{.line = "10", .length = 300, .quantity = 6, .order = "S", .one_heat = "g"},
+                 {.line = "20", .length = 300, .quantity = 6, .order = "S", .one_heat = "g"}});
+  const std::string first = Drop(1000, "K21"), same = Drop(1000, "K21"), other = Drop(1000, "K22");
+  const Json twenty{{"order", "S"}, {"line", "20"}};
+  const auto none_of_k22 = [&](const std::string& words) {
+    const Json refused = PullForLine(other, "S", 3, "4", twenty);
+    EXPECT_EQ(refused.value("refused", ""), "HK042");
+    EXPECT_NE(refused.value("words", "").find(words), std::string::npos) << refused;
+    EXPECT_EQ(Code([&] { Reserve(other, 3, twenty); }), "HK042");
+    EXPECT_EQ(Code([&] { shop.Promise(other, {{.count = 3, .length = 300, .line = "20", .order = "S"}}, "4"); }), "HK042");
+  };
+  Reserve(first, 3, {{"order", "S"}});
+  none_of_k22("one heat is asked for order S line 20, and it is planned from K21");
+  EXPECT_EQ(PullForLine(first, "S", 3).value("tag", ""), first);
+  none_of_k22("one heat is asked for order S line 20, and it is planned from K21");
+  shop.Record(first, Good(3, 300, "10", "S"), ScrapLeft(), {{"saw", "4"}});
+  none_of_k22("one heat is asked for order S line 20, and it was cut from K21");
+  EXPECT_EQ(PullForLine(same, "S", 3, "4", twenty).value("tag", ""), same);
+}
+
+TEST_F(SawPull, APromiseThatIsLetGoSettlesNoHeat) {
+  shop.AddLine({.length = 300, .quantity = 6, .order = "M", .max_heats = 1});
+  const std::string first = Drop(1000, "K21"), other = Drop(1000, "K22");
+  Reserve(first, 3, {{"order", "M"}});
+  EXPECT_NE(PullForLine(other, "M", 3).value("words", "").find("order M line 10 may come from 1 heats, and is cut or planned from K21"), std::string::npos);
+  Do(shop.planner, "unreserve", {first, "K22 instead"});
+  EXPECT_EQ(PullForLine(other, "M", 3).value("tag", ""), other);
+}
+
+// A promise that ran out while its order got another heat is not good any more, though pieces of the line are open.
+TEST_F(SawPull, APromiseThatRanOutIsNotFetchedAfterTheLineHasAnotherHeat_HK042) {
+  shop.AddLine({.length = 300, .quantity = 6, .order = "S", .one_heat = "g"});
+  const std::string first = Drop(1000, "K21"), other = Drop(1000, "K22");
+  shop.Promise(first, {{.count = 3, .length = 300, .order = "S"}}, "4");
+  ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
+  EXPECT_EQ(PullForLine(other, "S", 3).value("tag", ""), other);
+  EXPECT_EQ(shop.Pull(first, "4").value("refused", ""), "HK042");
+}
+
 }  // namespace
 }  // namespace heatkeep

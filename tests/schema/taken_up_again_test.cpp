@@ -259,5 +259,15 @@ TEST_F(TakenUpAgain, ACustomersMetalIsScrappedOnlyOnTheirWrittenInstruction_HK02
   EXPECT_EQ(Do(shop.planner, "scrap_piece", {body.dump()}).at("tag"), theirs);
 }
 
+TEST_F(TakenUpAgain, ARecutMayComeFromMetalWhosePromiseRanOut) {
+  const std::int64_t reject = CutWithReject();
+  shop.AddLine({.line = "20", .quantity = 1});
+  Do(shop.planner, "reserve", {Json({{"tag", drop}, {"order", "O1"}, {"line", "20"}, {"count", 1}}).dump()});
+  const auto recut = [&] { return Code([&] { Do(shop.planner, "recut", {Json({{"reject", reject}, {"tag", drop}}).dump()}); }); };
+  EXPECT_EQ(recut(), "HK042");
+  ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
+  EXPECT_EQ(recut(), "");
+}
+
 }  // namespace
 }  // namespace heatkeep
