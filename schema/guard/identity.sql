@@ -161,6 +161,7 @@ begin
       hint = 'choose a longer place';
   end if;
   if v.max_mass_g is not null then
+    perform guard.lock_places(array[v.place_id]);
     select sum(guard.mass_g(l.length_nm, s.area_um2, g.density_kg_m3)) into v_mass
       from (select piece_id, lot_id, length_nm from piece where place_id = new.place_id and length_nm > 0 and piece_id <> new.piece_id
             union all select new.piece_id, new.lot_id, new.length_nm) l
