@@ -136,6 +136,38 @@ TEST_F(Counting, LengthsAndPlacesArePutRightOnlyByTheApproval) {
   EXPECT_EQ(shop.Word("select reason || ' by ' || named as w from book.metal_out"), "counted in B3: looked under the rack by test_planner");
 }
 
+// What was counted rightly and is cut before the approval stays cut; the good pieces are not metal twice.
+TEST_F(Counting, AnApprovalDoesNotBringBackWhatWasCutSinceItWasCounted) {
+  const std::string bar = shop.ReceiveCertified({.place = "B3"}).at(0), other = Drops(640, 1).at(0);
+  shop.AddLine({.length = 1000, .quantity = 5});
+  Freeze();
+  Json measured = Tag(bar);
+  measured["length_nm"] = Mm(6000);
+  Seen(Json::array({measured, Tag(other)}));
+  shop.Record(bar, Good(5, 1000));
+  const Json answer = Approve(shop.planner);
+  EXPECT_EQ(answer.at("difference_nm"), 0);
+  EXPECT_EQ(shop.LengthOf(bar), Mm(990));
+  EXPECT_EQ(shop.Number("select count(*) as n from book.metal_out"), 0);
+  EXPECT_EQ(shop.Number("select counted_nm as n from api.counts"), Mm(6640)) << "as counted, whatever has become of it since";
+}
+
+TEST_F(Counting, WhatWasCountedOtherwiseAndHasChangedSinceIsLeftForAPerson) {
+  const auto tags = Drops(640, 2);
+  const std::string stray = Drops(500, 1, "M2208").at(0);
+  Do(shop.clerk, "put_away", {stray, "GATE"});
+  Freeze();
+  Json shorter = Tag(tags[0]);
+  shorter["length_nm"] = Mm(638);
+  Seen(Json::array({shorter, Tag(tags[1]), Tag(stray)}));
+  Do(shop.clerk, "quarantine", {tags[0], "a crack", "QUAR"});
+  Do(shop.clerk, "quarantine", {stray, "a crack", "QUAR"});
+  EXPECT_EQ(Approve(shop.planner).at("left"), Json::array({tags[0], stray}));
+  EXPECT_EQ(shop.LengthOf(tags[0]), Mm(640));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where place = 'QUAR'"), 2);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where kind = 'changed since it was counted'"), 2);
+}
+
 TEST_F(Counting, AMissingPieceComesBackOnlyReadAndMeasured) {
   const std::string tag = Drops(640, 1).at(0);
   Freeze();
