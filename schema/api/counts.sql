@@ -77,6 +77,7 @@ begin
       if exists (select from count_line where stock_count_id = c.stock_count_id and piece_id = e.piece_id) then
         raise exception using errcode = 'HK041', message = format('%s was counted already', e.tag);
       end if;
+      perform guard.check_measured(e, (n ->> 'length_nm')::bigint);
       insert into count_line (stock_count_id, piece_id, length_nm, doubt_nm, book_nm, book_place_id) values (c.stock_count_id, e.piece_id, (n ->> 'length_nm')::bigint,
         guard.doubt_nm((n ->> 'doubt_nm')::bigint, p ->> 'measured_with'), e.length_nm, e.place_id);
     else
