@@ -19,7 +19,7 @@ void AddMendingDeeds(CLI::App& root, const Later& later) {
            "{tag}: difference {difference_nm}, doubt {doubt_nm}"});
   AddDeed(correct, later,
           {"receipt",
-           "a bar was booked to the wrong lot or owner; all that was cut from it follows",
+           "a bar was booked to the wrong lot or owner, or too short; all that was cut from it follows",
            "A000001D --mill Vandrek --heat K3317 --read-from metal --grade 42CrMo4 --section \"round 80\" --condition +QT --reason misread",
            &StockDeeds::CorrectReceipt,
            {tag,
@@ -30,11 +30,12 @@ void AddMendingDeeds(CLI::App& root, const Later& later) {
             {"--section", "section", "its section", WordKind::Section},
             {"--condition", "condition", "+QT", WordKind::Text, false},
             {"--owner", "owner", "whose it is; else ours", WordKind::Text, false},
+            {"--length", "received_nm", "how long it came, where that is more than was booked and nothing was cut of it", WordKind::Length, false},
             reason},
            "{tag} is put right, with {follow} pieces cut from it",
            [](Json body) {
              Json lot = Json::object();
-             for (const char* key : {"mill", "heat", "read_from", "grade", "section", "condition"}) {
+             for (const char* key : {"mill", "heat", "read_from", "grade", "section", "condition", "received_nm"}) {
                if (body.contains(key)) lot[key] = body[key];
                body.erase(key);
              }

@@ -102,7 +102,7 @@ void AddRackDeeds(CLI::App& root, const Later& later) {
            "B3-1 --words \"looked under the rack\"",
            &StockDeeds::ApproveCount,
            {place, {"--words", "words", "what the differences come from", WordKind::Text, false}},
-           "{place}: missing {missing}; found without a tag {found}; difference {difference_nm}"});
+           "{place}: missing {missing}; found without a tag {found}; left as it is, changed since {left}; difference {difference_nm}"});
   AddList(count, later,
           {"list",
            "counts, newest last",

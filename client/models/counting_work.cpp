@@ -149,6 +149,7 @@ void CountingWork::After(const AskedDeed& deed, const Json& answer, bool late) {
   } else if (deed.deed == "approve_count") {
     QStringList said{tr("the count of %1 is approved and the place is free").arg(place)};
     for (const Json& tag : answer["missing"]) said << tr("%1 is missing: its metal stays unexplained until it turns up").arg(Q(tag));
+    for (const Json& tag : answer["left"]) said << tr("%1 has changed since it was counted and is left as it is: look at it").arg(Q(tag));
     for (const Json& found : answer["found"]) said << tr("what had no tag is %1, unknown, in quarantine").arg(Q(found["tag"]));
     done(said.join("; "), said.size() == 1);
   } else if (body.contains("done")) {

@@ -90,6 +90,7 @@ begin
   select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw');
   v_bars := (select array_agg(x) from guard.bars_for_deed(array(select n ->> 'tag' from jsonb_array_elements(coalesce(p -> 'bars', '[]')) n)) x);
   perform guard.lock_lines(guard.lines_named(p));
+  perform guard.lock_places(guard.places_named(p));
   select b.saw_bundle_id into v_bundle from unnest(v_bars) x join saw_bundle_bar b using (piece_id) join saw_bundle w using (saw_bundle_id)
     left join promise r on r.piece_id = x.piece_id and r.state = 'live'
     where w.saw_id = v_saw.saw_id and b.layout_id is not distinct from r.layout_id group by 1 having count(*) = cardinality(v_bars) order by 1 desc limit 1;

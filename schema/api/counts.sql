@@ -77,8 +77,9 @@ begin
       if exists (select from count_line where stock_count_id = c.stock_count_id and piece_id = e.piece_id) then
         raise exception using errcode = 'HK041', message = format('%s was counted already', e.tag);
       end if;
-      insert into count_line (stock_count_id, piece_id, length_nm, doubt_nm) values (c.stock_count_id, e.piece_id, (n ->> 'length_nm')::bigint,
-        guard.doubt_nm((n ->> 'doubt_nm')::bigint, p ->> 'measured_with'));
+      perform guard.check_measured(e, (n ->> 'length_nm')::bigint);
+      insert into count_line (stock_count_id, piece_id, length_nm, doubt_nm, book_nm, book_place_id) values (c.stock_count_id, e.piece_id, (n ->> 'length_nm')::bigint,
+        guard.doubt_nm((n ->> 'doubt_nm')::bigint, p ->> 'measured_with'), e.length_nm, e.place_id);
     else
       insert into count_line (stock_count_id, section_id, length_nm, doubt_nm, marks) values (c.stock_count_id, guard.section(n -> 'section'),
         guard.said(n, 'length_nm', 'the measured length')::bigint, guard.doubt_nm((n ->> 'doubt_nm')::bigint, p ->> 'measured_with'), coalesce(n ->> 'marks', 'none'));
@@ -93,6 +94,13 @@ begin
   return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'lines', (select count(*) from count_line where stock_count_id = c.stock_count_id)));
 end $$;
 
+-- Counted pieces with what the book said of each when it was counted, and whether it has been cut, measured or moved since.
+create view guard.counted as
+  select n.stock_count_id, n.piece_id, e.tag, n.length_nm as counted_nm, n.doubt_nm, coalesce(n.book_nm, e.length_nm) as book_nm,
+      case when n.book_nm is null then e.place_id else n.book_place_id end as book_place_id,
+      n.book_nm is not null and (n.book_nm, n.book_place_id) is distinct from (e.length_nm, e.place_id) as changed_since
+    from book.count_line n join book.piece e using (piece_id);
+
 -- Where the count and the book differ. difference_nm: counted less book; cents: what that is worth.
 create function guard.count_differences(p_count bigint) returns table (piece_id bigint, what text, tag text, length_nm bigint, counted_nm bigint,
   difference_nm bigint, cents bigint, doubt_nm bigint)
@@ -102,18 +110,19 @@ begin atomic
     from book.stock_count c join book.piece p on p.place_id = c.place_id and p.frozen and p.length_nm > 0
     where c.stock_count_id = p_count and not exists (select from book.count_line n where n.stock_count_id = p_count and n.piece_id = p.piece_id)
   union all
-  select p.piece_id, case when p.place_id is distinct from c.place_id then 'not here in the book' else 'other length' end, p.tag, p.length_nm, n.length_nm,
-      coalesce(n.length_nm, p.length_nm) - p.length_nm, sign(coalesce(n.length_nm, p.length_nm) - p.length_nm)::bigint
-        * guard.worth_cents(p.piece_id, abs(coalesce(n.length_nm, p.length_nm) - p.length_nm)), n.doubt_nm
-    from book.stock_count c join book.count_line n using (stock_count_id) join book.piece p on p.piece_id = n.piece_id
-    where c.stock_count_id = p_count and (p.place_id is distinct from c.place_id or n.length_nm <> p.length_nm)
+  select n.piece_id, case when n.book_place_id is distinct from c.place_id then 'not here in the book' else 'other length' end, n.tag, n.book_nm, n.counted_nm,
+      coalesce(n.counted_nm, n.book_nm) - n.book_nm, sign(coalesce(n.counted_nm, n.book_nm) - n.book_nm)::bigint
+        * guard.worth_cents(n.piece_id, abs(coalesce(n.counted_nm, n.book_nm) - n.book_nm)), n.doubt_nm
+    from book.stock_count c join guard.counted n using (stock_count_id)
+    where c.stock_count_id = p_count and (n.book_place_id is distinct from c.place_id or n.counted_nm <> n.book_nm)
   union all
   select null, 'without a tag', x.label || ', marks: ' || n.marks, 0, n.length_nm, n.length_nm, 0, n.doubt_nm
     from book.count_line n join book.section x using (section_id) where n.stock_count_id = p_count;
 end;
 
 -- {"place","words"}: another person than the counter; above setting count_limit_cents it is the owner's. Only now what was
--- not found is missing, lengths are what was measured, and metal without a tag is unknown metal in quarantine.
+-- not found is missing, lengths are what was measured, and metal without a tag is unknown metal in quarantine. What was counted otherwise than
+-- the book had it and has been cut, measured or moved since is left as it is ("left"): a person looks at it.
 create function api.approve_count(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -125,6 +134,7 @@ declare
   v_limit bigint := guard.setting('count_limit_cents', '10000')::numeric;
   v_found jsonb := '[]';
   v_missing jsonb := '[]';
+  v_left jsonb := '[]';
   v_frozen bigint[];
 begin
   if v_again is not null then return v_again; end if;
@@ -144,6 +154,10 @@ begin
       perform guard.drop_promise(e.piece_id, 'not found when ' || (p ->> 'place') || ' was counted');
       update piece set state = 'missing', place_id = null, bundle_id = null, frozen = false where piece_id = e.piece_id;
       v_missing := v_missing || to_jsonb(e.tag);
+    elsif exists (select from guard.counted where stock_count_id = c.stock_count_id and piece_id = e.piece_id and changed_since) then
+      perform guard.raise_conflict('changed since it was counted', e.piece_id, format('%s was counted in %s with %s mm; it has been cut, measured or moved since: look at it and measure it', e.tag,
+        p ->> 'place', trim_scale(coalesce(d.counted_nm, d.length_nm) / 1e6::numeric)));
+      v_left := v_left || to_jsonb(e.tag);
     elsif e.length_nm > 0 and e.state in ('on rack', 'missing') then
       if d.counted_nm is not null then
         perform guard.set_measured(e, d.counted_nm, d.doubt_nm, null, format('counted in %s: %s', p ->> 'place', p ->> 'words'));
@@ -159,14 +173,14 @@ begin
     v_found := v_found || jsonb_build_object('tag', e.tag, 'length_nm', n.length_nm, 'hint', guard.found_hint(n.section_id, n.length_nm));
   end loop;
   update stock_count set state = 'approved', approved_by = session_user, words = p ->> 'words' where stock_count_id = c.stock_count_id;
-  return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'missing', v_missing, 'found', v_found, 'difference_nm', c.difference_nm, 'cents', c.difference_cents));
+  return guard.end_deed(jsonb_build_object('place', p ->> 'place', 'missing', v_missing, 'found', v_found, 'left', v_left, 'difference_nm', c.difference_nm, 'cents', c.difference_cents));
 end $$;
 
 -- While a count is open nobody sees what the book expects of it.
 create view api.counts as
   select c.stock_count_id as count_id, w.name as place, c.state, c.started_by, c.counted_by, c.approved_by, c.words,
       (select count(*) from book.count_line n where n.stock_count_id = c.stock_count_id and n.piece_id is not null) as tags,
-      (select coalesce(sum(coalesce(n.length_nm, p.length_nm)), 0)::bigint from book.count_line n join book.piece p using (piece_id)
+      (select coalesce(sum(coalesce(n.counted_nm, n.book_nm)), 0)::bigint from guard.counted n
         where n.stock_count_id = c.stock_count_id and c.state <> 'open') as counted_nm,
       c.missing_nm, c.difference_nm, c.difference_cents
     from book.stock_count c join book.place w using (place_id);

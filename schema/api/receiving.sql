@@ -189,6 +189,7 @@ begin
       p ->> 'note', p ->> 'supplier'), hint = 'look at the receipt; a second lorry has its own note';
   end if;
   perform guard.lock_heats(array(select n ->> 'heat' from jsonb_array_elements(p -> 'lines') n));
+  perform guard.lock_places(guard.places_named(p));
   insert into receipt (kind, supplier_id, note, purchase_order, received_at, received_by)
     values ('delivery', v_supplier, p ->> 'note', p ->> 'purchase_order', coalesce((p ->> 'received_at')::timestamptz, now()), session_user)
     returning receipt_id into v_receipt;
@@ -212,6 +213,7 @@ begin
     raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
   end if;
   perform guard.lock_heats(array(select n ->> 'heat' from jsonb_array_elements(p -> 'lines') n));
+  perform guard.lock_places(guard.places_named(p));
   insert into receipt (kind, supplier_id, note, received_at, received_by)
     values ('opening', null, p ->> 'name', now(), session_user) returning receipt_id into v_receipt;
   select jsonb_agg(guard.receive_line(v_receipt, n)) into v_lines from jsonb_array_elements(p -> 'lines') n;

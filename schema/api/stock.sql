@@ -1,6 +1,6 @@
 -- The rack: where pieces are, what may not be used, and what is put right.
 -- A piece was booked to the wrong lot or owner at receipt: put right by name and reason, and all that was cut from it
--- follows by key. The piece is one that was received, not a drop.
+-- follows by key. The piece is one that was received, not a drop. p_lot with "received_nm": it came longer than it was booked.
 create function api.correct_receipt(p_request uuid, p_tag text, p_lot jsonb, p_owner text, p_reason text,
                                     p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -24,6 +24,9 @@ begin
     raise exception using errcode = 'HK040', message = format('%s is not edited while it is %s', p.tag, guard.hold_words(p.piece_id)), hint = 'lift the hold first';
   end if;
   perform guard.drop_promise(n.piece_id, 'receipt corrected') from piece n where n.path @> array[p.piece_id];
+  if p_lot ->> 'received_nm' is not null then
+    perform guard.received_longer(p, (p_lot ->> 'received_nm')::bigint, p_reason);
+  end if;
   update piece set bundle_id = null,
       lot_id = guard.lot(p_lot ->> 'mill', p_lot ->> 'heat', (p_lot ->> 'read_from')::read_from, p_lot ->> 'grade',
         p_lot -> 'section', p_lot ->> 'condition', coalesce(p_lot ->> 'papers_state', 'awaited')::papers_state),
@@ -31,6 +34,26 @@ begin
     where piece_id = p.piece_id;
   return guard.end_deed(jsonb_build_object('tag', p.tag, 'follow',
     (select count(*) - 1 from piece where path @> array[p.piece_id])));
+end $$;
+
+-- A bar was longer when it came than it was booked. What was named unexplained of it before is taken back: it is as long as is said now.
+create function guard.received_longer(p book.piece, p_length_nm bigint, p_reason text) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if not guard.as_received(p) then
+    raise exception using errcode = 'HK043', message = format('%s is not made longer: it was cut, had another tag, or is no bar that came', p.tag),
+      hint = 'its length now is put right by heatkeep correct length';
+  elsif p_length_nm <= p.made_length_nm then
+    raise exception using errcode = 'HK034', message = format('%s was booked %s mm long when it came: %s mm is no more', p.tag,
+      trim_scale(p.made_length_nm / 1e6::numeric), trim_scale(p_length_nm / 1e6::numeric)), hint = 'what is shorter than it was booked is put right by heatkeep correct length: the difference stays unexplained';
+  elsif p_length_nm > (select max_length_nm from place where place_id = p.place_id) then
+    raise exception using errcode = 'HK033', message = format('%s takes lengths up to %s mm; this piece is %s mm', (select name from place where place_id = p.place_id),
+      (select trim_scale(max_length_nm / 1e6::numeric) from place where place_id = p.place_id), trim_scale(p_length_nm / 1e6::numeric)), hint = 'choose a longer place';
+  elsif p.length_nm <> p.made_length_nm then
+    insert into metal_out (piece_id, lot_id, owner_id, class, length_nm, reason, named)
+      values (p.piece_id, p.lot_id, p.owner_id, 'unexplained', p.length_nm - p.made_length_nm, p_reason, session_user);
+  end if;
+  update piece set made_length_nm = p_length_nm, length_nm = p_length_nm where piece_id = p.piece_id;
 end $$;
 
 -- A person of quality decides what the book had to record against a rule. With p_free the pieces that were cut while

@@ -11,8 +11,9 @@ begin
       hint = 'a wrong receipt is put right by correct_receipt, with the reason';
   end if;
   if tg_table_name = 'piece' then
-    if (new.made_length_nm, new.parent_id, new.path, new.tag, new.from_cut_id, new.before_id, new.before_path)
-         is distinct from (old.made_length_nm, old.parent_id, old.path, old.tag, old.from_cut_id, old.before_id, old.before_path) then
+    if (new.parent_id, new.path, new.tag, new.from_cut_id, new.before_id, new.before_path)
+         is distinct from (old.parent_id, old.path, old.tag, old.from_cut_id, old.before_id, old.before_path)
+       or new.made_length_nm <> old.made_length_nm and not (coalesce(guard.note('deed'), '') = 'correct_receipt' and new.made_length_nm > old.made_length_nm and guard.as_received(old)) then
       raise exception using errcode = 'HK031', constraint = 'identity_stays',
         message = format('%s: where a piece came from, its tag and how long it was made are not edited', old.tag);
     end if;
@@ -155,6 +156,7 @@ begin
       hint = 'choose a longer place';
   end if;
   if v.max_mass_g is not null then
+    perform guard.lock_places(array[v.place_id]);
     select sum(guard.mass_g(l.length_nm, s.area_um2, g.density_kg_m3)) into v_mass
       from (select piece_id, lot_id, length_nm from piece where place_id = new.place_id and length_nm > 0 and piece_id <> new.piece_id
             union all select new.piece_id, new.lot_id, new.length_nm) l

@@ -7,6 +7,7 @@
 --   4 pieces   with all that is written under them: strokes, promises, metal that left, labels, trips
 --   5 plans    that these pieces are promised to, with their layouts
 --   6 lines    of cut lists
+--   7 places   whose load is limited, by what puts metal there: what lies in them is added up for one after the other
 -- Lots are asked for in queues, by the remainder of their number: who asks for one alone is served before those who come later and would
 -- share it. A row lock does not do that: a share is given to whoever comes while others share it, and one who stopped a heat waited for
 -- minutes. A queue is a view, since a table or view can be locked by those who own it only, and an advisory lock by anybody.
@@ -103,6 +104,24 @@ declare
 begin
   perform guard.keep_order(6, 'cut_line', v_lines);
   perform from cut_line where cut_line_id = any (v_lines) order by cut_line_id for no key update;
+end $$;
+
+create function guard.lock_places(p_places bigint[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_limited bigint[] := array(select place_id from place where place_id = any (p_places) and max_mass_g is not null order by place_id);
+begin
+  if cardinality(v_limited) > 0 then
+    perform guard.keep_order(7, 'place', v_limited);
+    perform from place where place_id = any (v_limited) order by place_id for no key update;
+  end if;
+end $$;
+
+-- The places that a body names, wherever: a deed that may put metal in several locks them all before the first.
+create function guard.places_named(p jsonb) returns bigint[]
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return array(select place_id from place where name = any (array(select distinct btrim(n #>> '{}') from jsonb_path_query(p, '$.**.place') n)));
 end $$;
 
 -- The lines that a body names in its strokes or cuts, wherever; each is looked up by its key, however many lines there are.

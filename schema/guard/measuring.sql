@@ -43,16 +43,29 @@ begin
   perform guard.set_measured(p, (m ->> 'length_nm')::bigint, guard.doubt_nm((m ->> 'doubt_nm')::bigint, m ->> 'measured_with'), null, p_cause, m ->> 'measured_with');
 end $$;
 
+-- Refuses a length that the piece cannot have. Where a bar came longer than it was booked, its receipt is put right.
+create function guard.check_measured(p book.piece, p_length_nm bigint) returns void
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if p_length_nm <= 0 or p_length_nm > p.made_length_nm then
+    raise exception using errcode = 'HK034', message = format('%s cannot measure %s mm: it is %s and was made %s mm long',
+      p.tag, trim_scale(p_length_nm / 1e6::numeric), p.state, trim_scale(p.made_length_nm / 1e6::numeric)),
+      hint = case when guard.as_received(p) then 'measure again; where it came longer than it was booked, quality puts its receipt right: heatkeep correct receipt, with the length'
+        else 'measure again; no piece is longer than it ever was' end;
+  end if;
+end $$;
+
+-- A bar that was never cut and never had another tag.
+create function guard.as_received(p book.piece) returns boolean
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return p.kind = 'bar' and p.length_nm > 0 and p.parent_id is null and p.before_id is null and not exists (select from book.cut where piece_id = p.piece_id);
+
 -- The difference to what was written is named unexplained, with the cause and who measured; the piece says with what (null: not said). It belongs
 -- to the cut that is told (p_cut), else to the one that is open, whose balance must hold it.
 create function guard.set_measured(p book.piece, p_length_nm bigint, p_doubt_nm bigint, p_cut bigint, p_cause text, p_with text default null) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  if p_length_nm <= 0 or p_length_nm > p.made_length_nm or p.length_nm = 0 then
-    raise exception using errcode = 'HK034', message = format('%s cannot measure %s mm: it is %s and was made %s mm long',
-      p.tag, trim_scale(p_length_nm / 1e6::numeric), p.state, trim_scale(p.made_length_nm / 1e6::numeric)),
-      hint = 'measure again; no piece is longer than it ever was';
-  end if;
+  perform guard.check_measured(p, case when p.length_nm > 0 then p_length_nm else 0 end);
   if p_length_nm <> p.length_nm then
     insert into metal_out (piece_id, lot_id, owner_id, cut_id, class, length_nm, reason, named)
       values (p.piece_id, p.lot_id, p.owner_id, coalesce(p_cut, guard.open_cut(p.piece_id)), 'unexplained', p.length_nm - p_length_nm, p_cause, session_user);

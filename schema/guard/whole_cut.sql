@@ -63,6 +63,7 @@ declare
 begin
   e := guard.piece_for_deed(p ->> 'tag');
   perform guard.lock_lines(v_lines);
+  perform guard.lock_places(guard.places_named(p));
   if e.length_nm = 0 then
     raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
   end if;

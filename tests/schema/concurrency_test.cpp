@@ -146,6 +146,22 @@ TEST_F(AtOnce, TheSamePieceIsNotCutTwiceAtTwoSaws) {
 
 // A transaction that keeps looking at the book as it was could not see a hold placed since: no deed is done
 // in one.
+// B1-3 carries 100 kg; a round 80 of 1 500 mm weighs 59 kg.
+TEST_F(AtOnce, TwoWhoPutMetalInOnePlaceDoNotOverloadItTogether_HK033) {
+  const auto heavy = shop.Receive({.length = 1500, .count = 2, .place = "GATE"});
+  const std::string code = WhileOpen(
+      shop.clerk,
+      [&] {
+        Do(shop.clerk, "put_away", {heavy[0], "B1-3"});
+      },
+      [&] {
+        Connection other = shop.book.As("saw");
+        return Code([&] { Do(other, "put_away", {heavy[1], "B1-3"}); });
+      });
+  EXPECT_EQ(code, "HK033");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where place = 'B1-3'"), 1);
+}
+
 TEST_F(AtOnce, NoDeedIsDoneInATransactionThatLooksAtAnOlderBook_HK013) {
   const Json plan = shop.PlanFor(tags[0], {{.count = 14}});
   for (const char* level : {"repeatable read", "serializable"}) {

@@ -110,14 +110,16 @@ TEST_F(Counting, TheCountIsBlindAndApprovedByAnotherPersonAndAboveTheLimitByTheO
   EXPECT_EQ(Code([&] { Approve(all); }), "HK043");  // counted by the same person
 }
 
-TEST_F(Counting, ALengthThatIsNoPiecesIsRefusedSoThatNoSumOverCountsFails_HK026) {
+TEST_F(Counting, ALengthThatIsNoPiecesIsRefusedSoThatNoSumOverCountsFails_HK034) {
   const auto tags = Drops(640, 2);
   Freeze();
   for (const std::string& tag : tags) {
     Json far = Tag(tag);
     far["length_nm"] = 9'000'000'000'000'000'000;
-    EXPECT_EQ(Code([&] { Seen(Json::array({far}), false); }), "HK026");
+    EXPECT_EQ(Code([&] { Seen(Json::array({far}), false); }), "HK034");
   }
+  const Json far{{"section", Round(80)}, {"length_nm", 9'000'000'000'000'000'000}, {"marks", "none"}};
+  EXPECT_EQ(Code([&] { Seen(Json::array({far}), false); }), "HK026");
   Seen(Json::array({Tag(tags[0]), Tag(tags[1])}));
   EXPECT_EQ(shop.Number("select count(*) as n from api.counts"), 1);
 }
@@ -134,6 +136,73 @@ TEST_F(Counting, LengthsAndPlacesArePutRightOnlyByTheApproval) {
   EXPECT_EQ(shop.LengthOf(tags[0]), Mm(638));
   EXPECT_EQ(shop.Word("select place as w from api.stock_on_hand where tag = $1", {stray[0]}), "B3");
   EXPECT_EQ(shop.Word("select reason || ' by ' || named as w from book.metal_out"), "counted in B3: looked under the rack by test_planner");
+}
+
+// What was counted rightly and is cut before the approval stays cut; the good pieces are not metal twice.
+TEST_F(Counting, AnApprovalDoesNotBringBackWhatWasCutSinceItWasCounted) {
+  const std::string bar = shop.ReceiveCertified({.place = "B3"}).at(0), other = Drops(640, 1).at(0);
+  shop.AddLine({.length = 1000, .quantity = 5});
+  Freeze();
+  Json measured = Tag(bar);
+  measured["length_nm"] = Mm(6000);
+  Seen(Json::array({measured, Tag(other)}));
+  shop.Record(bar, Good(5, 1000));
+  const Json answer = Approve(shop.planner);
+  EXPECT_EQ(answer.at("difference_nm"), 0);
+  EXPECT_EQ(shop.LengthOf(bar), Mm(990));
+  EXPECT_EQ(shop.Number("select count(*) as n from book.metal_out"), 0);
+  EXPECT_EQ(shop.Number("select counted_nm as n from api.counts"), Mm(6640)) << "as counted, whatever has become of it since";
+}
+
+TEST_F(Counting, WhatWasCountedOtherwiseAndHasChangedSinceIsLeftForAPerson) {
+  const auto tags = Drops(640, 2);
+  const std::string stray = Drops(500, 1, "M2208").at(0);
+  Do(shop.clerk, "put_away", {stray, "GATE"});
+  Freeze();
+  Json shorter = Tag(tags[0]);
+  shorter["length_nm"] = Mm(638);
+  Seen(Json::array({shorter, Tag(tags[1]), Tag(stray)}));
+  Do(shop.clerk, "quarantine", {tags[0], "a crack", "QUAR"});
+  Do(shop.clerk, "quarantine", {stray, "a crack", "QUAR"});
+  EXPECT_EQ(Approve(shop.planner).at("left"), Json::array({tags[0], stray}));
+  EXPECT_EQ(shop.LengthOf(tags[0]), Mm(640));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where place = 'QUAR'"), 2);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where kind = 'changed since it was counted'"), 2);
+}
+
+// Refused while it is counted, so that the count is not lost; a bar that came longer than it was booked is put right by its receipt.
+TEST_F(Counting, WhatMeasuresLongerThanItWasMadeIsRefusedAtOnceWithTheWayOut_HK034) {
+  const std::string bar = shop.ReceiveCertified({.place = "B3"}).at(0), drop = Drops(640, 1).at(0);
+  const auto seen = [&](const std::string& tag, std::int64_t length, bool done) {
+    Json one = Tag(tag);
+    one["length_nm"] = Mm(length);
+    return Seen(Json::array({one}), done);
+  };
+  const auto put_right = [&](const std::string& tag, std::int64_t length, const std::string& heat = "M2208") {
+    Json lot = LineJson({.heat = heat}, "1");
+    lot["received_nm"] = Mm(length);
+    return Do(shop.quality, "correct_receipt", {tag, lot.dump(), "", "measured twice when it was counted"});
+  };
+  Freeze();
+  const DbError no = Refusal([&] { seen(bar, 6050, false); });
+  EXPECT_EQ(no.sqlstate, "HK034");
+  EXPECT_NE(no.hint.find("heatkeep correct receipt"), std::string::npos) << no.hint;
+  EXPECT_EQ(Refusal([&] { seen(drop, 641, false); }).hint, "measure again; no piece is longer than it ever was");
+  EXPECT_EQ(Code([&] { put_right(bar, 6000); }), "HK034");
+  EXPECT_EQ(Code([&] { put_right(drop, 641, "K3317"); }), "HK043");
+  put_right(bar, 6050);
+  seen(bar, 6049, false);
+  seen(drop, 640, true);
+  Approve(shop.planner);
+  EXPECT_EQ(shop.LengthOf(bar), Mm(6049));
+  EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(1));
+  put_right(bar, 6052);
+  EXPECT_EQ(shop.LengthOf(bar), Mm(6052));
+  EXPECT_EQ(shop.Balance("M2208", "unexplained"), 0);
+  EXPECT_EQ(shop.Balance("M2208", "received"), Mm(6052));
+  shop.AddLine({});
+  shop.Record(bar, Good(1, 290), DropLeft(5760));
+  EXPECT_EQ(Code([&] { put_right(bar, 6060); }), "HK043") << "it was cut";
 }
 
 TEST_F(Counting, AMissingPieceComesBackOnlyReadAndMeasured) {

@@ -57,6 +57,19 @@ TEST(LockOrderOf, EveryStockDeed) {
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());
 }
 
+// Every place carries a limited load.
+TEST(LockOrderOf, EveryStockDeedWherePlacesHaveALimit) {
+  SmallShop shop;
+  WatchWrites(shop.admin);
+  shop.admin.ExecuteScript(
+      "create function public.limit_it() returns trigger language plpgsql as $$ begin new.max_mass_g := 100000000; return new; end $$;"
+      "create trigger limited before insert or update on book.place for each row execute function public.limit_it();"
+      "set heatkeep.deed = 'define_shop'; update book.place set walk = walk; set heatkeep.deed = ''");
+  DoEveryStockDeed(shop);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.place where max_mass_g is null"), 0);
+  EXPECT_EQ(shop.Broken(), std::vector<std::string>());
+}
+
 // Two deeds and what undoes them, again and again at the same time; each may be refused in our codes. How many were done.
 struct Pair {
   Pair() { shop.admin.ExecuteScript("alter database " + shop.book.database() + " set deadlock_timeout = '10ms'"); }
@@ -125,6 +138,24 @@ TEST(LockOrderOf, TwoReceiptsOfTheSameNewHeats) {
     };
   };
   pair.AtOnce("clerk", lorry("A", false), "all", lorry("B", true));
+  EXPECT_EQ(pair.done, 80);
+}
+
+// Two lorries into the same two places of limited load, in opposite order.
+TEST(LockOrderOf, TwoReceiptsIntoTheSamePlaces) {
+  Pair pair;
+  DoBody(pair.shop.owner, "define_shop",
+         {{"places", {{{"place", "L1"}, {"site", "main"}, {"kind", "rack"}, {"max_mass_g", 900'000'000}},
+                      {{"place", "L2"}, {"site", "main"}, {"kind", "rack"}, {"max_mass_g", 900'000'000}}}}});
+  const auto lorry = [&](const char* name, const char* first, const char* second) {
+    return [=](Connection& session, int i) {
+      Json body{{"note", name + std::to_string(i)}, {"supplier", "Vandrek"}, {"lines", Json::array()}};
+      for (const char* place : {first, second})
+        body["lines"].push_back(LineJson({.heat = name + std::string(place), .place = place, .papers_state = "none"}, place));
+      Do(session, "receive_delivery", {body.dump()});
+    };
+  };
+  pair.AtOnce("clerk", lorry("A", "L1", "L2"), "all", lorry("B", "L2", "L1"));
   EXPECT_EQ(pair.done, 80);
 }
 
