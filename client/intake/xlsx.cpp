@@ -168,7 +168,7 @@ std::size_t ChosenSheet(const std::vector<std::string>& names, const std::vector
 }
 
 std::string XlsxWorkbookPart(ZipParts& zip) {
-  const std::string part = PartOfType(RelationsOf(zip, ""), "officeDocument");
+  std::string part = PartOfType(RelationsOf(zip, ""), "officeDocument");
   if (part.ends_with(".bin")) throw BadText("this is a binary spreadsheet (.xlsb)", "XLSX, ODS or CSV");
   if (part.empty() || part.ends_with("workbook.xml") || !zip.Has("[Content_Types].xml")) return part;
   const std::string types = zip.Read("[Content_Types].xml");
