@@ -90,7 +90,8 @@ begin
   end if;
 end $$;
 
--- {"tag","kind":"bent|corroded|dented|cracked|other","usable":bool,"words","from_nm"?,"to_nm"?}: by anyone who sees it.
+-- {"tag","kind":"bent|corroded|dented|cracked|other","usable":bool,"words","from_nm"?,"to_nm"?}: by anyone who sees it. From and to of the piece as
+-- it is now, from the end that is cut first.
 create function api.record_damage(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -107,8 +108,9 @@ begin
   end if;
   e := guard.piece_for_deed(guard.said(p, 'tag', 'the tag'), not (p ->> 'usable')::boolean);
   insert into piece_note (piece_id, kind, words, more) values (e.piece_id, 'damage', v_words, p - 'words' - 'tag');
-  if p ->> 'from_nm' is not null then
-    insert into defect_zone (piece_id, from_nm, to_nm, kind) values (e.piece_id, (p ->> 'from_nm')::bigint, (p ->> 'to_nm')::bigint, p ->> 'kind');
+  if coalesce(p ->> 'from_nm', p ->> 'to_nm') is not null then
+    perform guard.said(p, 'from_nm', 'where the damage begins'), guard.said(p, 'to_nm', 'where it ends');
+    perform guard.mark_zone(e, (p ->> 'from_nm')::bigint, (p ->> 'to_nm')::bigint, p ->> 'kind');
   end if;
   if not (p ->> 'usable')::boolean then
     update piece set quarantine = v_words where piece_id = e.piece_id;

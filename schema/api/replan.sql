@@ -1,10 +1,11 @@
 -- A plan mended at the saw: what went wrong is booked by its own deed, the rest of the plan is kept or planned anew.
 
--- Metal that a live plan still counts on, and how it stands now. `cutting`: strokes of it are booked already. offset 0: layout by layout, not
+-- Metal that a live plan still counts on, and how it stands now. `cutting`: something of it is off already. offset 0: layout by layout, not
 -- with all metal there is.
 create view api.plan_metal as
   select f.plan_id, f.layout_no, f.state::text as layout_state, b.state, b.blocked,
-      exists (select from book.stroke s join book.cut c using (cut_id) where c.layout_id = f.layout_id and not c.closed) as cutting,
+      exists (select from book.cut c where c.layout_id = f.layout_id and not c.closed and (exists (select from book.stroke s where s.cut_id = c.cut_id)
+        or exists (select from book.piece e where e.parent_id = c.piece_id and e.from_cut_id = c.cut_id))) as cutting,
       b.tag, b.version, b.kind, b.grade, b.section, b.condition, b.mill, b.heat, b.identity, b.papers, b.owner, b.length_nm, b.doubt_nm,
       b.ends, b.place, b.walk, b.keep_nm, b.widest_nm, b.area_um2, b.density_kg_m3, b.cents_per_tonne, b.scrap_cents_per_tonne, b.mm2_per_min
     from book.layout f cross join lateral (select * from guard.plannable where piece_id = f.piece_id offset 0) b where f.state in ('promised', 'at saw');
@@ -75,8 +76,8 @@ begin
       is distinct from (v_saw, (p ->> 'kerf_nm')::bigint, (p ->> 'trim_nm')::bigint, (p ->> 'grip_nm')::bigint)) then
     raise exception using errcode = 'HK042', message = format('plan %s was made for another saw, kerf, trim or grip', v_plan),
       hint = 'cancel what is not at the saw and plan again';
-  elsif exists (select from layout f join cut c using (layout_id) join stroke s using (cut_id)
-      where f.plan_id = v_plan and f.layout_no = any (v_drop) and not c.closed) then
+  elsif exists (select from layout f join cut c using (layout_id)
+      where f.plan_id = v_plan and f.layout_no = any (v_drop) and not c.closed and guard.cut_has_taken(c.cut_id)) then
     raise exception using errcode = 'HK043', message = 'a piece that is to be planned anew is being cut', hint = 'finish it first';
   end if;
   begin

@@ -36,6 +36,13 @@ begin
   return (select cut_id from cut where piece_id = p_piece and not closed);
 end $$;
 
+-- Whether anything came off in this cut yet: a stroke, or a piece of its own that cost no kerf.
+create function guard.cut_has_taken(p_cut bigint) returns boolean
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return exists (select from stroke where cut_id = p_cut) or exists (select from cut c join piece e on e.parent_id = c.piece_id and e.from_cut_id = c.cut_id where c.cut_id = p_cut);
+end $$;
+
 -- {"length_nm","doubt_nm"?,"measured_with"?}: books a piece as measured; the difference is named unexplained.
 create function guard.measure(p book.piece, m jsonb, p_cause text) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$

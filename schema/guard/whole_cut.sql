@@ -86,6 +86,10 @@ begin
       and exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
     raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
       hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
+  elsif v_cut.layout_id is distinct from v_layout.layout_id and not guard.cut_has_taken(v_cut.cut_id) then
+    -- planned anew since it was begun
+    update cut set layout_id = v_layout.layout_id where cut_id = v_cut.cut_id returning * into v_cut;
+    update layout set state = 'at saw' where layout_id = v_layout.layout_id and state = 'promised';
   end if;
   if p ->> 'measured_nm' is not null then
     perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, null, v_cut.cut_id, coalesce(p ->> 'reason', 'measured at the saw'), p ->> 'measured_with');

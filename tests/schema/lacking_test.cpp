@@ -28,6 +28,31 @@ TEST_F(Lacking, WhereTheOtherPieceIsTakenThePlanStandsAsItWasThoughTheAnswerIsCo
   EXPECT_EQ(shop.Pull(tags[0]).value("tag", ""), tags[0]);
 }
 
+// A cut that was begun, with nothing off yet, goes on as the piece was planned anew; once something is off, the layout stays.
+TEST_F(Lacking, ACutThatHasTakenNothingYetGoesOnAsPlannedAnew) {
+  shop.AddLine({.line = "20", .length = 500, .quantity = 4});
+  shop.Fetch(tags[0], {{.count = 10}});
+  shop.Record(tags[0], Json::array(), nullptr, {{"measured_nm", Mm(5990)}, {"reason", "the tape"}});
+  const auto anew = [&](int drop, const std::vector<Cuts>& cuts) {
+    Json body = shop.PlanFor(tags[0], cuts);
+    body.update({{"plan", 1}, {"reason", "another order first"}, {"drop", {drop}}});
+    return Do(shop.planner, "replan", {body.dump()});
+  };
+  EXPECT_EQ(anew(1, {{.count = 4, .length = 500, .line = "20"}}).value("layouts", 0), 1);
+  shop.Record(tags[0], {Trim(), Good(4, 500, "20")}, DropLeft(3970));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.open_pieces"), 0);
+  EXPECT_EQ(shop.Number("select open as n from api.cut_lines where line_no = '10'"), 30);
+  EXPECT_EQ(shop.Number("select open as n from api.cut_lines where line_no = '20'"), 0);
+}
+
+TEST_F(Lacking, APartForStockTakenWithoutAKerfIsACutTooAndItsLayoutStays_HK043) {
+  shop.Fetch(tags[0], {{.count = 10}});
+  shop.Record(tags[0], Json{{"class", "stock"}, {"length_nm", Mm(100)}, {"kerf_nm", 0}, {"place", "B1-1"}});
+  Json body = shop.PlanFor(tags[0], {{.count = 4}});
+  body.update({{"plan", 1}, {"reason", "another order first"}, {"drop", {1}}});
+  EXPECT_EQ(Code([&] { Do(shop.planner, "replan", {body.dump()}); }), "HK043");
+}
+
 TEST_F(Lacking, WhoStopsAPromisedPieceIsToldWhichPlanLacksItAndHowItIsMended) {
   const auto lacks = [](int plan, const std::string& what) {
     return Json::array({"plan " + std::to_string(plan) + " lacks " + what + ": heatkeep replan " + std::to_string(plan)});

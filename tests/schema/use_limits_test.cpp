@@ -53,6 +53,25 @@ TEST_F(UseLimits, DamageIsRecordedByAnybodyAndStopsThePieceOnlyWhereItIsNotUsabl
   EXPECT_EQ(shop.Number("select count(*) as n from api.piece_notes where kind = 'damage'"), 2);
 }
 
+TEST_F(UseLimits, ADamagedStretchIsMarkedOnThePieceAsItIsNow) {
+  Json trim = Trim();
+  trim["length_nm"] = Mm(998);
+  shop.Record(tags[0], trim, SamePiece());
+  ASSERT_EQ(shop.LengthOf(tags[0]), Mm(5000));
+  Json dent{{"tag", tags[0]}, {"kind", "dented"}, {"usable", true}, {"words", "a fork"}, {"from_nm", Mm(100)}};
+  const auto damage = [&] { return Code([&] { DoBody(shop.saw, "record_damage", dent); }); };
+  EXPECT_EQ(damage(), "HK026") << "to where?";
+  dent["to_nm"] = Mm(900'000);
+  EXPECT_EQ(damage(), "HK034");
+  dent["to_nm"] = Mm(5001);
+  EXPECT_EQ(damage(), "HK034");
+  dent["to_nm"] = Mm(200);
+  EXPECT_EQ(damage(), "");
+  EXPECT_EQ(shop.Word("select from_nm / 1000000 || '-' || to_nm / 1000000 || ' ' || kind as w from api.defect_zones where tag = $1", {tags[0]}),
+            "100-200 dented");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where tag = $1", {tags[0]}), 0);
+}
+
 TEST_F(UseLimits, ADowngradeGoesDownOnlyAndSaysWhy) {
   const auto down = [&](Connection& who, const std::string& tag, const std::string& to,
                         const std::string& why = "tests of another section") {
