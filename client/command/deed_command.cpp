@@ -198,7 +198,11 @@ void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
     later([list, only, json](const BookCall& call) {
       return WithBook(call, [&](Connection& connection) {
         const Json rows = ReadRows(connection, list.view, list.order, only->empty() ? "" : list.only, *only);
+        const bool picked = !only->empty() && !list.known.empty();
+        if (picked && rows.empty() && ReadRows(connection, list.known, list.only, list.only, *only).empty())
+          throw BadText(Quoted(*only) + " is not in the book", list.expected);
         if (*json) call.out << rows.dump(2) << '\n';
+        else if (rows.empty() && picked) call.out << list.none << ' ' << *only << '\n';
         else if (rows.empty()) call.out << "none" << (only->empty() ? "" : " of " + Quoted(*only) + "; without it all are listed") << '\n';
         if (*json) return 0;
         const bool money = std::any_of(list.columns.begin(), list.columns.end(), IsMoney);

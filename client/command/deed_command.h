@@ -44,11 +44,13 @@ std::string InWords(const std::string& key, const Json& value);
 
 void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed);
 
-// A list of a view: columns to show, in this order; `only` (may be empty) is the column an optional word picks.
+// A list of a view: columns to show, in this order; `only` (may be empty) is the column an optional word picks. Where the list has nothing
+// of that word, `none` is said of it if the view `known` has it in the same column, and else it is refused: `expected` says what it should
+// be.
 struct ListWords {
   std::string verb, help, view, order;
   std::vector<std::string> columns;
-  std::string only = {};
+  std::string only = {}, known = {}, expected = {}, none = {};
 };
 void AddList(CLI::App& noun, const Later& later, const ListWords& list);
 

@@ -142,7 +142,10 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "stands_against",
            "order_no line_no tag",
            {"order_no", "line_no", "pieces", "tag", "heat", "words"},
-           "order_no"});
+           "order_no",
+           "cut_lines",
+           "an order of a cut list",
+           "nothing stands against what was cut for"});
 
   CLI::App& returned = Noun(root, "return", "metal that goes back, or comes back");
   AddDeed(returned, later,

@@ -80,6 +80,7 @@ int RunConflictClose(const BookCall& call, std::int64_t conflict, const std::str
   return WithBook(call, [&](Connection& connection) {
     const Json answer = Deeds(connection).CloseConflict(NewRequest(), conflict, decision, free);
     call.out << "conflict " << conflict << " is closed, " << answer["freed"] << " cut pieces are free\n";
+    for (const Json& other : answer.value("stopped_by", Json::array())) call.out << "conflict " << other << " still stops pieces of it\n";
     return 0;
   });
 }

@@ -56,13 +56,15 @@ begin
   update piece set made_length_nm = p_length_nm, length_nm = p_length_nm where piece_id = p.piece_id;
 end $$;
 
--- A person of quality decides what the book had to record against a rule. With p_free the pieces that were cut while
--- blocked may go on, once nothing blocks their metal any more.
+-- A person of quality decides what the book had to record against a rule. With p_free the pieces that it stopped may go on, once nothing blocks their
+-- metal any more: those that came back from a customer by the conflict of that, those cut while held by any other. An open conflict of the same kind on
+-- the same piece keeps them; the answer names what still stops pieces of it.
 create function api.close_conflict(p_request uuid, p_conflict bigint, p_words text, p_free boolean) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('close_conflict', p_request, jsonb_build_array(p_conflict, p_words, p_free), null, null, p_words);
   c conflict;
+  v_kind text;
   v_blocked text;
   v_freed integer := 0;
 begin
@@ -83,11 +85,17 @@ begin
       raise exception using errcode = 'HK040', message = format('%s is still %s', (select tag from piece where piece_id = c.piece_id), v_blocked),
         hint = 'lift the hold or release the piece first';
     end if;
-    select count(*) into v_freed from stroke where piece_id = c.piece_id and held and class = 'good';
-    update stroke set held = false where piece_id = c.piece_id and held;
+    v_kind := case when c.kind = 'returned by a customer' then c.kind else 'cut while held' end;
+    if not exists (select from conflict where piece_id = c.piece_id and closed_by is null and conflict_id <> p_conflict and kind = v_kind) then
+      with freed as (update stroke set held = false where piece_id = c.piece_id and held
+        and (v_kind = 'returned by a customer') = (guard.return_of(stroke_id) is not null) returning class)
+      select count(*) into v_freed from freed where class = 'good';
+    end if;
   end if;
   update conflict set closed_by = session_user, closing_words = p_words where conflict_id = p_conflict;
-  return guard.end_deed(jsonb_build_object('conflict_id', p_conflict, 'freed', v_freed));
+  return guard.end_deed(jsonb_build_object('conflict_id', p_conflict, 'freed', v_freed, 'stopped_by',
+    (select coalesce(jsonb_agg(o.conflict_id order by o.conflict_id), '[]') from conflict o
+      where p_free and o.piece_id = c.piece_id and o.closed_by is null and o.kind in ('cut while held', 'returned by a customer'))));
 end $$;
 
 -- What is in the shop, one piece a row. Reports read it.

@@ -98,22 +98,19 @@ end $$;
 create trigger not_blocked before update on book.piece
   for each row execute function guard.nothing_blocked_moves_on();
 
+-- Asked once for all that a statement ships.
 create function guard.nothing_held_ships() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text;
+  v_words text := (select words from guard.against_leaving(array(select n.stroke_id from fresh n join was o using (stroke_id)
+    where n.shipment_line_id is not null and o.shipment_line_id is null)) limit 1);
 begin
-  if new.shipment_line_id is not null and old.shipment_line_id is null then
-    v_words := (select words from guard.reasons_against(new.piece_id, new.lot_id, new.owner_id, new.cut_line_id, guard.stopped_words(new.stroke_id)) order by rank limit 1);
-    if v_words is not null then
-      raise exception using errcode = 'HK040', constraint = 'nothing_held_ships',
-        message = format('a piece cut from %s cannot be shipped: %s', (select tag from piece where piece_id = new.piece_id), v_words);
-    end if;
+  if v_words is not null then
+    raise exception using errcode = 'HK040', constraint = 'nothing_held_ships', message = 'not shipped: ' || v_words;
   end if;
-  return new;
+  return null;
 end $$;
-create trigger not_blocked before update on book.stroke
-  for each row execute function guard.nothing_held_ships();
+create trigger not_blocked after update on book.stroke referencing new table as fresh old table as was for each statement execute function guard.nothing_held_ships();
 
 -- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict: one a cut.
 create function guard.facts_are_recorded() returns trigger

@@ -24,7 +24,7 @@ begin atomic
     cross join lateral (values
       (1, guard.hold_words(p_piece)),
       (2, guard.quarantine_words(p_piece)),
-      (3, p_stopped),
+      (3, case when guard.hold_words(p_piece) is null then p_stopped end),
       (4, case when l.papers_state = 'awaited' then 'its papers are awaited' end),
       (5, case m.words when 'its papers are weaker than asked for' then case when l.papers_state <> 'awaited' then format('its papers are weaker than asked for (%s, not %s)', l.papers, c.papers) end
         else m.words end),

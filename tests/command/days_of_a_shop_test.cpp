@@ -144,6 +144,10 @@ TEST_F(DaysOfAShop, PapersAfterCuttingReleaseEverythingInOneActOrNothing) {
   EXPECT_EQ(Waiting("R5512"), 0);
   EXPECT_EQ(Number("select count(*) as n from api.candidates where heat = 'R5512'"), 6) << "the rest and five bars";
   EXPECT_EQ(Asked("planner", {"shipment", "against", "O1"}), Json::array());
+  EXPECT_EQ(As("planner", {"shipment", "against", "O1"}).out, "nothing stands against what was cut for O1\n");
+  const Ran mistyped = As("planner", {"shipment", "against", "01"});
+  EXPECT_EQ(mistyped.code, 2) << mistyped;
+  EXPECT_TRUE(Has(mistyped.err, "\"01\" is not in the book; expected an order of a cut list")) << mistyped;
   const Json document = Asked("quality", {"papers", "list", "C1"})[0];
   EXPECT_EQ(document["accepted_by"], "test_quality");
   EXPECT_EQ(document["cut_before_accepted"], 10) << "the trail shows cutting before the review";

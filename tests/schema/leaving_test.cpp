@@ -113,16 +113,58 @@ TEST_F(Leaving, CutPiecesThatACustomerHadAreStoppedInTrueWordsEverywhere) {
             "not shipped: order O1 line 10, 2 pieces of heat M2208 cut from " + bar + ": " + words);
   EXPECT_EQ(shop.Word("select words || ' ' || pieces as w from api.stands_against"), words + " 2");
   EXPECT_EQ(shop.Word("select blocked as w from api.cut_batches"), words);
-  shop.Hold("M2208");
-  EXPECT_EQ(shop.Word("select string_agg(words, '; ' order by words) as w from api.stands_against where not shipped"),
-            "held by test_quality: letter of the mill; " + words);
+  const std::int64_t hold = shop.Hold("M2208").at("hold_id");
   const std::string stock =
       DoBody(shop.saw, "pieces_to_stock", {{"order", "O1"}, {"line", "10"}, {"count", 1}, {"place", "B1-2"}, {"reason", "r"}})
           .at("tags")
           .at(0);
   EXPECT_EQ(shop.Word("select quarantine as w from book.piece where tag = $1", {stock}), words);
   shop.Record(bar, Good(1, 290));
-  EXPECT_EQ(shop.Number("select count(*) as n from api.stands_against where words = 'cut while it was held' and pieces = 1"), 1);
+  Do(shop.quality, "lift_hold", {hold, "seen"});
+  EXPECT_EQ(shop.Word("select string_agg(words || ' ' || pieces, '; ' order by words) as w from api.stands_against"),
+            "cut while it was held 1; " + words + " 1");
+}
+
+TEST_F(Leaving, AConflictFreesOnlyWhatItStoppedItself) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({.quantity = 8});
+  shop.Record(bar, {Trim(), Good(4, 290)});
+  shop.Ship("D1", 4);
+  const auto back = [&](const char* note) {
+    DoBody(shop.clerk, "customer_return",
+           {{"customer", "Pallant"},
+            {"note", note},
+            {"reason", "too many"},
+            {"identity", "marked"},
+            {"held_by", "Pallant"},
+            {"order", "O1"},
+            {"line", "10"},
+            {"count", 1}});
+  };
+  back("B1");
+  back("B2");
+  const std::int64_t hold = shop.Hold("M2208").at("hold_id");
+  shop.Record(bar, Good(2, 290));
+  Do(shop.quality, "lift_hold", {hold, "seen"});
+  ASSERT_EQ(
+      shop.Raw("insert into book.conflict (kind, piece_id, words) select 'good piece across a defect', piece_id, 'x' from book.piece"), "");
+  const auto conflict = [&](const char* kind) {
+    return shop.Number("select min(conflict_id) as n from book.conflict where closed_by is null and kind = $1", {kind});
+  };
+  const auto close = [&](std::int64_t which) { return Do(shop.quality, "close_conflict", {which, "looked at", true}); };
+  const std::int64_t cut = conflict("cut while held"), first = conflict("returned by a customer");
+  const Json defect = close(conflict("good piece across a defect"));
+  EXPECT_EQ(defect.at("freed"), 0);
+  EXPECT_EQ(defect.at("stopped_by"), Json::array({first, first + 1, cut}));
+  const Json one = close(first);
+  EXPECT_EQ(one.at("freed"), 0);  // the other return is open
+  EXPECT_EQ(one.at("stopped_by"), Json::array({first + 1, cut}));
+  EXPECT_EQ(close(cut).at("freed"), 2);
+  EXPECT_EQ(Code([&] { shop.Ship("D2", 4); }), "HK040");
+  const Json last = close(first + 1);
+  EXPECT_EQ(last.at("freed"), 2);
+  EXPECT_EQ(last.at("stopped_by"), Json::array());
+  EXPECT_EQ(Code([&] { shop.Ship("D2", 4); }), "");
 }
 
 TEST_F(Leaving, PiecesOfTwoHeatsThatComeBackAreTwoConflictsEachOfItsOwnNumber) {
