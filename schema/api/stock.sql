@@ -1,7 +1,8 @@
 -- The rack: where pieces are, what may not be used, and what is put right.
 -- A piece was booked to the wrong lot or owner at receipt: put right by name and reason, and all that was cut from it
 -- follows by key, with the reports of defects in it. The piece is one that was received, not a drop; what went on under another tag is put right
--- before it. p_lot with "received_nm": it came longer than it was booked.
+-- before it. Where only the grade was wrong its lot changes as a whole, if nothing stands on that. p_lot with "received_nm": it came longer than it
+-- was booked.
 create function api.correct_receipt(p_request uuid, p_tag text, p_lot jsonb, p_owner text, p_reason text,
                                     p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -9,6 +10,7 @@ declare
   v_again jsonb := guard.begin_deed('correct_receipt', p_request, jsonb_build_array(p_tag, p_lot, p_owner, p_reason, p_true_at), p_true_at, p_device, p_reason);
   p piece;
   v_lot bigint;
+  v_grade bigint;
   v_words text;
 begin
   if v_again is not null then return v_again; end if;
@@ -16,8 +18,10 @@ begin
   p := guard.piece_of(p_tag);
   -- the lot it was booked to, the one it belongs to, and those of all that comes from it
   perform guard.lock_lots(array(select lot_id from lot where heat = p_lot ->> 'heat' union select lot_id from piece where piece_id = any (p.piece_id || guard.here_of(p.piece_id))), true);
-  perform guard.lock_pieces(array(select p.piece_id union select piece_id from piece where path @> array[p.piece_id]), true);
+  perform guard.lock_pieces(array(select p.piece_id union select piece_id from piece where path @> array[p.piece_id]
+    or lot_id = (select lot_id from piece where piece_id = p.piece_id)), true);
   select * into p from piece where piece_id = p.piece_id;
+  v_grade := (select grade_id from lot where lot_id = p.lot_id);
   if p.parent_id is not null then
     raise exception using errcode = 'HK043', message = format('%s is a drop: correct the bar it came from, %s', p.tag,
       (select tag from piece where piece_id = p.path[1]));
@@ -31,7 +35,7 @@ begin
     perform guard.received_longer(p, (p_lot ->> 'received_nm')::bigint, p_reason);
   end if;
   v_lot := guard.lot(p_lot ->> 'mill', p_lot ->> 'heat', (p_lot ->> 'read_from')::read_from, p_lot ->> 'grade',
-    p_lot -> 'section', p_lot ->> 'condition', coalesce(p_lot ->> 'papers_state', 'awaited')::papers_state);
+    p_lot -> 'section', p_lot ->> 'condition', coalesce(p_lot ->> 'papers_state', 'awaited')::papers_state, p.piece_id);
   v_words := guard.gone_on_as(p.piece_id, v_lot);
   if v_words is not null then
     raise exception using errcode = 'HK043', message = format('%s went on under another tag, and that would stay what it is: %s', p.tag, v_words),
@@ -41,8 +45,11 @@ begin
   update piece set bundle_id = null where path @> array[p.piece_id] and bundle_id is not null;
   update piece set lot_id = v_lot, owner_id = guard.owner_party(p_owner) where piece_id = p.piece_id;
   update defect_report set lot_id = v_lot where piece_id in (select piece_id from piece where path @> array[p.piece_id]) and lot_id <> v_lot;
-  return guard.end_deed(jsonb_build_object('tag', p.tag, 'follow',
-    (select count(*) - 1 from piece where path @> array[p.piece_id])));
+  if (select grade_id from lot where lot_id = p.lot_id) is distinct from v_grade then
+    perform guard.drop_promise(n.piece_id, 'receipt corrected') from piece n where n.lot_id = p.lot_id;
+  end if;
+  return guard.end_deed(jsonb_build_object('tag', p.tag, 'follow', (select count(*) - 1 from piece where path @> array[p.piece_id] or lot_id = p.lot_id
+    and v_grade <> (select grade_id from lot where lot_id = p.lot_id)), 'warning', guard.other_grades(v_lot)));
 end $$;
 
 -- What this piece, or what came from it, went on as under other tags and is of its heat, grade or section still, though it is to be of another lot; in
