@@ -9,14 +9,16 @@ begin
 end $$;
 
 -- The lot of mill + heat + section + condition; made where it is new. A heat is kept exactly as read. The caller has locked its heat.
+-- Of another grade than in the book it is only where nothing stands on that grade. p_piece: the piece whose receipt is corrected.
 create function guard.lot(p_mill text, p_heat text, p_read_from book.read_from, p_grade text, p_section jsonb,
-                          p_condition text, p_papers_state book.papers_state) returns bigint
+                          p_condition text, p_papers_state book.papers_state, p_piece bigint default null) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_mill bigint := case when coalesce(btrim(p_mill), '') <> '' then guard.party(p_mill) end;
   v_grade bigint := case when coalesce(btrim(p_grade), '') <> '' then guard.grade(p_grade) end;
   v_section bigint := guard.section(p_section);
   v_condition text := coalesce(btrim(p_condition), '');
+  v_words text;
   v_lot lot;
 begin
   if coalesce(btrim(p_heat), '') = '' or p_read_from = 'none' then
@@ -30,8 +32,13 @@ begin
   end if;
   select * into v_lot from lot where mill_id = v_mill and heat = p_heat and section_id = v_section and condition = v_condition;
   if v_lot.lot_id is not null and v_lot.grade_id <> v_grade then
-    raise exception using errcode = 'HK026', message = format('heat %s of %s is %s in the book, not %s', p_heat, p_mill,
-      (select designation from grade where grade_id = v_lot.grade_id), p_grade), hint = 'quarantine it and ask quality';
+    v_words := guard.stands_on_grade(v_lot.lot_id, p_piece);
+    if v_words is not null then
+      raise exception using errcode = 'HK026', message = format('heat %s of %s is %s in the book, not %s', p_heat, p_mill,
+        (select designation from grade where grade_id = v_lot.grade_id), p_grade),
+        hint = format('quarantine it and ask quality; where the book is wrong, quality corrects the receipt of its pieces as long as nothing more stands on that: %s', v_words);
+    end if;
+    update lot set grade_id = v_grade where lot_id = v_lot.lot_id;
   end if;
   if v_lot.lot_id is null then
     insert into lot (mill_id, heat, section_id, grade_id, condition, identity, papers_state)
@@ -41,6 +48,35 @@ begin
   insert into heat_reading (lot_id, read_as, read_from, read_by) values (v_lot.lot_id, p_heat, p_read_from, session_user);
   return v_lot.lot_id;
 end $$;
+
+-- What stands on the grade that a lot was booked with, in words; null where nothing does. With the piece whose receipt is corrected its lot may
+-- change as a whole: what came with the same receipt and lies here, unheld, and was cut for nobody stands on nothing.
+create function guard.stands_on_grade(p_lot bigint, p_piece bigint default null) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_receipt bigint := (select r.receipt_id from piece e join receipt_line r using (receipt_line_id) where e.piece_id = p_piece and e.lot_id = p_lot);
+begin
+  return (select string_agg(words, '; ') from (
+    (select e.tag || ' ' || case
+        when r.receipt_id is distinct from v_receipt then format('came with %s', coalesce(t.note, 'another receipt'))
+        when e.state in ('at saw', 'outside', 'in transit', 'shipped', 'returned') then 'is ' || e.state
+        when exists (select from stroke where piece_id = e.piece_id and class = 'good') then 'was cut for an order'
+        when guard.hold_words(e.piece_id) is not null then 'is ' || guard.hold_words(e.piece_id)
+        else 'went on under another tag' end as words
+      from piece e left join receipt_line r using (receipt_line_id) left join receipt t using (receipt_id)
+      where e.lot_id = p_lot and e.state <> 'reversed' and (r.receipt_id is distinct from v_receipt or e.state in ('at saw', 'outside', 'in transit', 'shipped', 'returned')
+        or exists (select from stroke where piece_id = e.piece_id and class = 'good') or guard.hold_words(e.piece_id) is not null
+        or exists (select from piece n where n.before_id = e.piece_id and n.lot_id <> p_lot))
+      order by e.piece_id limit 3)
+    union all (select format('document %s is filed for it', d.number) from document_lot n join document d using (document_id) where n.lot_id = p_lot order by d.document_id limit 3)) x);
+end $$;
+
+-- The same heat of the same mill as another grade in another lot; words or null. One melt is one grade, but it may be certified as two: only to warn.
+create function guard.other_grades(p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select format('heat %s is %s in the book in another section or condition', l.heat, string_agg(distinct g.designation, ', ')) from book.lot l
+  join book.lot o on o.heat = l.heat and o.mill_id = l.mill_id and o.grade_id <> l.grade_id join book.grade g on g.grade_id = o.grade_id
+  where l.lot_id = p_lot and exists (select from book.piece e where e.lot_id = o.lot_id and e.state::text <> 'reversed') group by l.heat);
 
 -- Heats of other lots that look alike when folded; words or null. Only to warn.
 create function guard.look_alikes(p_lot bigint) returns text
@@ -129,7 +165,7 @@ begin
     v_stop := v_words;
     v_mismatch := v_mismatch || v_words;
   end if;
-  v_mismatch := v_mismatch || guard.look_alikes(v_lot);
+  v_mismatch := v_mismatch || guard.look_alikes(v_lot) || guard.other_grades(v_lot);
   -- bars more than the slip's line says, with those of the same slip line counted before
   v_over := nullif(least(v_count, greatest(0, v_count + (select coalesce(sum(counted), 0) from receipt_line where receipt_id = p_receipt
     and slip_line = p_line ->> 'slip_line') - (p_line ->> 'slip_count')::integer)), 0);
@@ -207,12 +243,18 @@ declare
   v_twice text;
 begin
   if v_again is not null then return v_again; end if;
+  select string_agg(tag, ', ' order by tag) into v_twice from (select n ->> 'old_tag' as tag from jsonb_array_elements(p -> 'lines') n
+    where n ->> 'old_tag' <> '' group by 1 having count(*) > 1) x;
+  if v_twice is not null then
+    raise exception using errcode = 'HK041', message = format('more than once in this opening balance: %s', v_twice), hint = 'an old mark names one line; give the others their own, or none';
+  end if;
+  -- before the look at the book: two who open it at once come one after the other
+  perform guard.lock_heats(array(select n ->> 'heat' from jsonb_array_elements(p -> 'lines') n));
   select string_agg(old_tag, ', ') into v_twice from piece
     where state <> 'reversed' and old_tag in (select n ->> 'old_tag' from jsonb_array_elements(p -> 'lines') n where n ->> 'old_tag' <> '');
   if v_twice is not null then
     raise exception using errcode = 'HK041', message = format('already in the book: %s', v_twice);
   end if;
-  perform guard.lock_heats(array(select n ->> 'heat' from jsonb_array_elements(p -> 'lines') n));
   perform guard.lock_places(guard.places_named(p));
   insert into receipt (kind, supplier_id, note, received_at, received_by)
     values ('opening', null, p ->> 'name', now(), session_user) returning receipt_id into v_receipt;

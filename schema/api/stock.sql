@@ -1,20 +1,27 @@
 -- The rack: where pieces are, what may not be used, and what is put right.
 -- A piece was booked to the wrong lot or owner at receipt: put right by name and reason, and all that was cut from it
--- follows by key. The piece is one that was received, not a drop. p_lot with "received_nm": it came longer than it was booked.
+-- follows by key, with the reports of defects in it. The piece is one that was received, not a drop; what went on under another tag is put right
+-- before it. Where only the grade was wrong its lot changes as a whole, if nothing stands on that. p_lot with "received_nm": it came longer than it
+-- was booked.
 create function api.correct_receipt(p_request uuid, p_tag text, p_lot jsonb, p_owner text, p_reason text,
                                     p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_again jsonb := guard.begin_deed('correct_receipt', p_request, jsonb_build_array(p_tag, p_lot, p_owner, p_reason, p_true_at), p_true_at, p_device, p_reason);
   p piece;
+  v_lot bigint;
+  v_grade bigint;
+  v_words text;
 begin
   if v_again is not null then return v_again; end if;
   perform guard.lock_names();
   p := guard.piece_of(p_tag);
   -- the lot it was booked to, the one it belongs to, and those of all that comes from it
   perform guard.lock_lots(array(select lot_id from lot where heat = p_lot ->> 'heat' union select lot_id from piece where piece_id = any (p.piece_id || guard.here_of(p.piece_id))), true);
-  perform guard.lock_pieces(array(select p.piece_id union select piece_id from piece where path @> array[p.piece_id]), true);
+  perform guard.lock_pieces(array(select p.piece_id union select piece_id from piece where path @> array[p.piece_id]
+    or lot_id = (select lot_id from piece where piece_id = p.piece_id)), true);
   select * into p from piece where piece_id = p.piece_id;
+  v_grade := (select grade_id from lot where lot_id = p.lot_id);
   if p.parent_id is not null then
     raise exception using errcode = 'HK043', message = format('%s is a drop: correct the bar it came from, %s', p.tag,
       (select tag from piece where piece_id = p.path[1]));
@@ -27,14 +34,34 @@ begin
   if p_lot ->> 'received_nm' is not null then
     perform guard.received_longer(p, (p_lot ->> 'received_nm')::bigint, p_reason);
   end if;
-  update piece set bundle_id = null,
-      lot_id = guard.lot(p_lot ->> 'mill', p_lot ->> 'heat', (p_lot ->> 'read_from')::read_from, p_lot ->> 'grade',
-        p_lot -> 'section', p_lot ->> 'condition', coalesce(p_lot ->> 'papers_state', 'awaited')::papers_state),
-      owner_id = guard.owner_party(p_owner)
-    where piece_id = p.piece_id;
-  return guard.end_deed(jsonb_build_object('tag', p.tag, 'follow',
-    (select count(*) - 1 from piece where path @> array[p.piece_id])));
+  v_lot := guard.lot(p_lot ->> 'mill', p_lot ->> 'heat', (p_lot ->> 'read_from')::read_from, p_lot ->> 'grade',
+    p_lot -> 'section', p_lot ->> 'condition', coalesce(p_lot ->> 'papers_state', 'awaited')::papers_state, p.piece_id);
+  v_words := guard.gone_on_as(p.piece_id, v_lot);
+  if v_words is not null then
+    raise exception using errcode = 'HK043', message = format('%s went on under another tag, and that would stay what it is: %s', p.tag, v_words),
+      hint = 'put the newest of them right first, in the same way: heatkeep correct receipt with its tag';
+  end if;
+  -- a bundle is one lot, by key
+  update piece set bundle_id = null where path @> array[p.piece_id] and bundle_id is not null;
+  update piece set lot_id = v_lot, owner_id = guard.owner_party(p_owner) where piece_id = p.piece_id;
+  update defect_report set lot_id = v_lot where piece_id in (select piece_id from piece where path @> array[p.piece_id]) and lot_id <> v_lot;
+  if (select grade_id from lot where lot_id = p.lot_id) is distinct from v_grade then
+    perform guard.drop_promise(n.piece_id, 'receipt corrected') from piece n where n.lot_id = p.lot_id;
+  end if;
+  return guard.end_deed(jsonb_build_object('tag', p.tag, 'follow', (select count(*) - 1 from piece where path @> array[p.piece_id] or lot_id = p.lot_id
+    and v_grade <> (select grade_id from lot where lot_id = p.lot_id)), 'warning', guard.other_grades(v_lot)));
 end $$;
+
+-- What this piece, or what came from it, went on as under other tags and is of its heat, grade or section still, though it is to be of another lot; in
+-- words; null where nothing. Metal whose heat was found to be another says nothing of it.
+create function guard.gone_on_as(p_piece bigint, p_lot bigint) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(format('%s is %s', e.tag, concat_ws(' ', g.designation, 'heat ' || l.heat)), ', ' order by e.piece_id desc)
+  from book.piece e join book.lot l using (lot_id) left join book.grade g using (grade_id)
+    join book.lot was on was.lot_id = (select lot_id from book.piece where piece_id = p_piece) join book.lot n on n.lot_id = p_lot
+  where e.before_path @> array[p_piece] and e.parent_id is null and (l.heat is null or (l.mill_id, l.heat) = (was.mill_id, was.heat))
+    and (l.heat is not null and (l.mill_id, l.heat) is distinct from (n.mill_id, n.heat) or l.grade_id = was.grade_id and l.grade_id is distinct from n.grade_id
+      or l.section_id = was.section_id and l.section_id <> n.section_id));
 
 -- A bar was longer when it came than it was booked. What was named unexplained of it before is taken back: it is as long as is said now.
 create function guard.received_longer(p book.piece, p_length_nm bigint, p_reason text) returns void

@@ -54,7 +54,10 @@ language plpgsql as $$
 begin
   if (new.mill_id, new.heat, new.section_id, new.grade_id, new.condition)
        is distinct from (old.mill_id, old.heat, old.section_id, old.grade_id, old.condition)
-     and coalesce(guard.note('deed'), '') <> 'reestablish_identity' then
+     and coalesce(guard.note('deed'), '') <> 'reestablish_identity'
+     -- a wrong grade, where the receipt is corrected or all that stood on it was reversed
+     and not ((new.mill_id, new.heat, new.section_id, new.condition) is not distinct from (old.mill_id, old.heat, old.section_id, old.condition)
+       and (coalesce(guard.note('deed'), '') = 'correct_receipt' or guard.stands_on_grade(old.lot_id) is null)) then
     raise exception using errcode = 'HK031', constraint = 'identity_stays',
       message = 'mill, heat, section, grade and condition of a lot are not edited',
       hint = 'a wrong receipt is put right by correct_receipt, with the reason';

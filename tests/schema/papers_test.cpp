@@ -1,6 +1,6 @@
 // Papers belong to lots; identity is put right only with a name and a reason, and all that was cut follows by
 // key.
-#include "tests/schema/small_shop.h"
+#include "tests/schema/every_stock_deed.h"
 
 namespace heatkeep {
 namespace {
@@ -123,6 +123,52 @@ TEST_F(ThePapers, ACorrectedReceiptReachesPiecesThatWereShipped) {
   Do(shop.quality, "correct_receipt", {bar, LineJson({.heat = "K3317"}, "1").dump(), "", "letter of the mill"});
   EXPECT_EQ(shop.Balance("K3317", "shipped"), Mm(4060));
   EXPECT_EQ(shop.quality.Execute("select count(*) as n from api.trace('heat', 'M2208')").Only().Int("n"), 0);
+}
+
+TEST_F(ThePapers, ACorrectedReceiptTakesItsDropsOutOfTheirBundle) {
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({});
+  const Json stock = shop.Record(bar, {Good(1, 290), {{"class", "stock"}, {"count", 2}, {"length_nm", Mm(1000)}, {"kerf_nm", Mm(2)}, {"place", "B1-1"}}},
+                                 DropLeft(3704));
+  Json tags = stock.at("stock_tags");
+  tags.push_back(stock.at("drop_tag"));
+  const auto put_right = [&](const char* heat) {
+    return Do(shop.quality, "correct_receipt", {bar, LineJson({.heat = heat}, "1").dump(), "", "misread"});
+  };
+  DoBody(shop.clerk, "make_bundle", {{"bundle", "s1"}, {"tags", tags}});
+  EXPECT_EQ(put_right("K3317").at("follow"), 3);
+  EXPECT_EQ(shop.Number("select count(*) as n from book.piece where bundle_id is not null"), 0);
+  DoBody(shop.clerk, "make_bundle", {{"bundle", "s2"}, {"tags", tags}});
+  DoBody(shop.saw, "open_bundle", {{"bundle", "s2"}});
+  EXPECT_EQ(put_right("M2208").at("follow"), 3);
+  EXPECT_EQ(HeatOf(tags[0]), "M2208");
+}
+
+// What went on under another tag would stay of the wrong heat without a word.
+TEST_F(ThePapers, AReceiptIsCorrectedAfterWhatWentOnUnderAnotherTag_HK043) {
+  const std::string bar = shop.ReceiveCertified({.owner = "Ister"}).at(0);
+  const std::string ours =
+      DoBody(shop.planner, "buy_over", {{"tag", bar}, {"writing", "letter"}, {"cents_per_tonne", 90000}}).at("tag");
+  const auto put_right = [&](const std::string& tag, const std::string& owner) {
+    Do(shop.quality, "correct_receipt", {tag, LineJson({.heat = "K3317"}, "1").dump(), owner, "misread"});
+  };
+  const DbError no = Refusal([&] { put_right(bar, "Ister"); });
+  EXPECT_EQ(no.sqlstate, "HK043");
+  EXPECT_NE(no.message.find(ours + " is 42CrMo4 heat M2208"), std::string::npos) << no.message;
+  EXPECT_EQ(HeatOf(bar), "M2208") << "nothing is half corrected";
+  put_right(ours, "");
+  put_right(bar, "Ister");
+  EXPECT_EQ(HeatOf(ours), "K3317");
+}
+
+TEST_F(ThePapers, ACorrectedReceiptTakesTheReportOfItsDefectToTheRightHeat_HK045) {
+  const std::string bar = shop.ReceiveCertified({}).at(0), innocent = shop.ReceiveCertified({}).at(0), guilty = shop.ReceiveCertified({.heat = "K3317"}).at(0);
+  shop.AddLine({.quantity = 20});
+  for (const std::string& tag : {innocent, guilty}) shop.Promise(tag, {{.count = 1}});
+  Do(shop.saw, "report_defect", {Json({{"tag", bar}, {"kind", "pipe"}, {"at_nm", Mm(30)}, {"words", "seen at the face"}}).dump()});
+  Do(shop.quality, "correct_receipt", {bar, LineJson({.heat = "K3317"}, "1").dump(), "", "stencil read again"});
+  EXPECT_EQ(shop.Pull(guilty).value("refused", ""), "HK045");
+  EXPECT_EQ(shop.Pull(innocent).value("tag", ""), innocent);
 }
 
 TEST_F(ThePapers, ACorrectionNeedsAReasonAndTheBarItselfNotADrop) {

@@ -128,6 +128,56 @@ TEST_F(Receiving, APlaceTakesNoLongerOrHeavierThanItsLimits_HK033) {
   EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {sixth, "B1-3"}); }), "");
 }
 
+struct WrongGrade : Receiving {
+  static std::string As(const Bars& bars) { return LineJson(bars, "1").dump(); }
+  std::string GradeOf(const std::string& tag) { return shop.Word("select grade as w from api.stock_on_hand where tag = $1", {tag}); }
+  Json PutRight(const std::string& tag, const Bars& as) {
+    return Do(shop.quality, "correct_receipt", {tag, As(as), "", "C45 was typed for C45E"});
+  }
+};
+
+TEST_F(WrongGrade, ALotWhoseReceiptWasReversedTakesTheGradeItIsBookedWithNext) {
+  shop.Deliver("N1", {{.heat = "E77"}});
+  EXPECT_EQ(Code([&] { shop.Deliver("N2", {{.heat = "E77", .grade = "C45E"}}); }), "HK026");
+  Do(shop.quality, "reverse_receipt", {Json({{"note", "N1"}, {"supplier", "Vandrek"}, {"reason", "wrong grade"}}).dump()});
+  EXPECT_EQ(GradeOf(shop.Deliver("N1", {{.heat = "E77", .grade = "C45E"}})["lines"][0]["tags"][0]), "C45E");
+}
+
+TEST_F(WrongGrade, IsPutRightForTheWholeLotWhileNothingElseStandsOnIt) {
+  const Json tags = shop.Deliver("N1", {{.heat = "E77", .count = 2, .papers_state = "none"}})["lines"][0]["tags"];
+  shop.AddLine({.papers = "none"});
+  shop.Promise(tags[1], {{.count = 1}});
+  EXPECT_EQ(Code([&] { PutRight(tags[0], {.heat = "K1", .grade = "no grade"}); }), "HK021");
+  EXPECT_EQ(PutRight(tags[0], {.heat = "E77", .grade = "C45E"}).at("follow"), 1);
+  for (const Json& tag : tags) EXPECT_EQ(GradeOf(tag), "C45E");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0) << "it was promised as another grade";
+  // metal of another delivery stands on it now
+  const std::string other = shop.Deliver("N2", {{.heat = "E77", .grade = "C45E"}})["lines"][0]["tags"][0];
+  const DbError no = Refusal([&] { PutRight(tags[0], {.heat = "E77"}); });
+  EXPECT_EQ(no.sqlstate, "HK026");
+  EXPECT_NE(no.hint.find(other + " came with N2"), std::string::npos) << no.hint;
+}
+
+TEST_F(WrongGrade, StaysWhereMetalWasCutOrPapersAreFiled_HK026) {
+  const std::string bar = shop.Receive({.heat = "E77", .papers_state = "none"}).at(0), paper = shop.ReceiveCertified({.heat = "E78"}).at(0);
+  shop.AddLine({.papers = "none"});
+  shop.Record(bar, {Trim(), Good(1, 290)}, DropLeft(5696));
+  const DbError cut = Refusal([&] { PutRight(bar, {.heat = "E77", .grade = "C45E"}); });
+  EXPECT_NE(cut.hint.find(bar + " was cut for an order"), std::string::npos) << cut.hint;
+  const DbError filed = Refusal([&] { PutRight(paper, {.heat = "E78", .grade = "C45E"}); });
+  EXPECT_NE(filed.hint.find("is filed for it"), std::string::npos) << filed.hint;
+  // nobody edits it past the deed
+  EXPECT_EQ(shop.Raw("update book.lot set grade_id = (select grade_id from book.grade where designation = 'C45E') where heat = 'E77'"), "HK031");
+}
+
+TEST_F(WrongGrade, OfAHeatThatIsAnotherGradeInAnotherSectionIsNamed) {
+  Line({.heat = "E77"});
+  EXPECT_TRUE(Line({.heat = "E77", .round = 60}).at("mismatch").is_null());
+  const Json line = Line({.heat = "E77", .grade = "C45E", .round = 40});
+  EXPECT_EQ(line.at("mismatch"), "heat E77 is 42CrMo4 in the book in another section or condition");
+  EXPECT_TRUE(line.at("quarantined").is_null());
+}
+
 TEST_F(Receiving, TheOpeningBalanceKeepsOldMarksAndIsNotBroughtInTwice_HK041) {
   const auto open = [&](const std::string& name) {
     Json body{{"name", name}, {"lines", Json::array()}};
@@ -141,6 +191,16 @@ TEST_F(Receiving, TheOpeningBalanceKeepsOldMarksAndIsNotBroughtInTwice_HK041) {
   EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where blocked is not null"), 0);
   EXPECT_EQ(Code([&] { open("start again"); }), "HK041");
   EXPECT_EQ(shop.Number("select count(*) as n from book.piece"), 2);
+}
+
+TEST_F(Receiving, AnOldMarkStandsOnceInAnOpeningBalance_HK041) {
+  Json body{{"name", "start"}, {"lines", Json::array()}};
+  for (const char* line : {"1", "2"})
+    body["lines"].push_back(LineJson({.heat = "", .read_from = "none", .length = 640, .kind = "drop", .old_tag = "I1"}, line));
+  const DbError no = Refusal([&] { Do(shop.clerk, "open_balance", {body.dump()}); });
+  EXPECT_EQ(no.sqlstate, "HK041");
+  EXPECT_EQ(no.message, "more than once in this opening balance: I1");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.piece"), 0);
 }
 
 // Twelve on the slip, eleven on the lorry, one of them stencilled another heat; the certificate names one
