@@ -147,6 +147,9 @@ bool CheckedRows::FitsHeader() {
   }
   for (const auto& [name, place] : places_) {
     if (!row.kinds.empty() && row.kinds[place] == CellKind::Error) Problem(name + " holds the error " + row.cells[place], "a value", name);
+    const std::string_view cell = Trimmed(row.cells[place]);
+    if (const std::string unread = UnreadableCharacter(cell); !unread.empty())
+      Problem(name + ": character " + unread + " in " + Quoted(cell), "one line of characters that can be seen", name);
   }
   return good_;
 }
