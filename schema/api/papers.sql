@@ -181,7 +181,7 @@ create function api.allow_at_risk(p_request uuid, p_mill text, p_heat text, p_re
                                   p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('allow_at_risk', p_request, jsonb_build_array(p_mill, p_heat, p_reason, p_true_at), p_true_at, p_device, p_reason);
+  v_again jsonb := guard.begin_deed('allow_at_risk', p_request, jsonb_build_array(p_mill, p_heat, p_reason, guard.utc(p_true_at)), p_true_at, p_device, p_reason);
   v_count integer;
 begin
   if v_again is not null then return v_again; end if;

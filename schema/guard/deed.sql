@@ -1,5 +1,6 @@
 -- How a deed begins and ends. A request number is bound to login, deed and a digest of the arguments: the same
 -- request again gets the first one's answer; a concurrent twin waits for it on the key.
+-- Times go into the digest, and through a setting, as guard.utc writes them: as a text they would say what the session's DateStyle and TimeZone do.
 -- Nothing here or in the deeds leans on how a session has set itself to read texts: what is parsed when it first runs holds no
 -- backslash, which standard_conforming_strings would take otherwise (tests/malice).
 
@@ -87,7 +88,7 @@ begin
     return v_before.answer || '{"again": true}';
   end if;
   perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true),
-    set_config('heatkeep.true_at', coalesce(p_true_at::text, ''), true),
+    set_config('heatkeep.true_at', coalesce(guard.utc(p_true_at), ''), true),
     set_config('heatkeep.device', coalesce(p_device, ''), true),
     set_config('heatkeep.reason', coalesce(p_reason, ''), true);
   return null;
