@@ -24,7 +24,7 @@ begin
     raise exception using errcode = 'HK026', message = format('"%s" cannot be held; expected heat, lot, piece, certificate or receipt', p_scope);
   end if;
   if coalesce(h.heat, h.piece_id::text, h.lot_id::text, h.document_id::text, h.receipt_id::text) is null then
-    raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref)
+    raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref) || coalesce('; it looks like heat ' || guard.heats_like(p_ref), '')
       else format('the book knows no %s "%s" of %s', p_scope, p_ref, coalesce(p_mill, 'nobody')) end,
       hint = '`heatkeep stock` names what is here, `heatkeep receipt list` what came, `heatkeep papers list` the documents';
   end if;
@@ -77,6 +77,7 @@ begin
   v_lacking := guard.plans_lacking(v_pieces);
   perform guard.drop_promise(n, 'held: ' || p_reason) from unnest(v_pieces) n;
   return guard.end_deed(jsonb_build_object('hold_id', h.hold_id, 'pieces', coalesce(cardinality(v_pieces), 0), 'plans', v_lacking,
+    'look_alikes', guard.heats_like(h.heat),
     'at_saw', (select coalesce(jsonb_agg(tag order by tag), '[]') from piece where piece_id = any (v_pieces) and state = 'at saw')));
 end $$;
 

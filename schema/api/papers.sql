@@ -71,7 +71,8 @@ begin
       and condition = coalesce(btrim(n ->> 'condition'), '');
     if v_lot.lot_id is null then
       raise exception using errcode = 'HK026', message = format('document %s names heat %s in %s (%s): there is no such lot of %s',
-        p ->> 'number', n ->> 'heat', n -> 'section' ->> 'label', coalesce(n ->> 'condition', ''), p ->> 'issuer'),
+        p ->> 'number', n ->> 'heat', n -> 'section' ->> 'label', coalesce(n ->> 'condition', ''), p ->> 'issuer')
+        || coalesce('; it looks like heat ' || guard.heats_like(n ->> 'heat'), ''),
         hint = 'the heat on the metal and on the paper must agree; if they do not, quarantine the metal';
     end if;
     if v_lot.grade_id <> guard.grade(n ->> 'grade') then

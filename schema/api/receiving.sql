@@ -42,6 +42,12 @@ begin
   return v_lot.lot_id;
 end $$;
 
+-- Heats in the book that an eye may take for this one: other, but the same when folded, as lot.heat_folded is. Null where there is none. Only to warn.
+create function guard.heats_like(p_heat text) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(distinct heat, ', ') from book.lot
+  where heat_folded = translate(upper(regexp_replace(p_heat, '[\s\-]', '', 'g')), 'OISB', '0158') and heat <> p_heat);
+
 -- Heats of other lots that look alike when folded; words or null. Only to warn.
 create function guard.look_alikes(p_lot bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
