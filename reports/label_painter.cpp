@@ -82,6 +82,49 @@ void PaintStrip(Pen& pen, const LabelFace& face, const BarCode& code, const Labe
   PaintPieceBar(pen.painter(), *face.bar, TagView(strip.x * d, y * d, (strip.width - across) * d, face.bar->length, d));
 }
 
+const Layout& LayoutOf(const LabelBox& box) { return SizeFor(box) == LabelSize::Large ? kLarge : kSmall; }
+
+// What goes on a label and how large, before a stroke is painted.
+struct Fitted {
+  BarCode matrix;
+  std::optional<BarCode> linear;
+  double module = 0, thin = 0;  // mm: of the two codes
+  double above = 0;             // mm for the lines: less than the label's height where the strip is painted
+  std::vector<FittedLine> lines, side;
+};
+
+Fitted FitOn(const LabelBox& box, const LabelFace& face, const LabelLook& look) {
+  const Layout& l = LayoutOf(box);
+  const double dot = 25.4 / look.dpi, width = box.width - 2 * l.margin, height = box.height - 2 * l.margin;
+  Fitted f;
+  f.matrix = MatrixOf(face, look, l.matrix, dot, f.module);
+  if (!face.linear.empty()) f.linear = Code128Of(face.linear);
+  if (f.linear) f.thin = ModuleWidth(*f.linear, face.bar ? l.linear : width, dot, kLeastLinear, kMostLinear);
+  // the linear code gives way to words, and to its own length: the other code says what it says
+  std::optional<std::vector<FittedLine>> lines;
+  for (const Wording wording : {Wording::Full, Wording::Shorter})
+    for (const bool strip : {true, false}) {
+      if (lines || (strip && f.thin <= 0)) continue;
+      f.above = height - (strip ? l.strip : 0);
+      lines = FitLines(face.lines, width - l.matrix - l.gap, f.above, wording);
+    }
+  if (!lines) throw std::invalid_argument("what it must say has no room in legible type; expected a larger label");
+  f.lines = std::move(*lines);
+  auto side = FitLines(face.side, l.matrix, f.above - f.matrix.Across() * f.module - dot, Wording::Full);
+  if (!side) throw std::invalid_argument("place and date have no room in legible type; expected a larger label");
+  f.side = std::move(*side);
+  return f;
+}
+
+// The same, and what is wrong names the label.
+Fitted Fit(const LabelBox& box, const LabelFace& face, const LabelLook& look) {
+  try {
+    return FitOn(box, face, look);
+  } catch (const BadText& bad) { throw std::invalid_argument(face.name + ": " + bad.what()); } catch (const std::invalid_argument& wrong) {
+    throw std::invalid_argument(face.name + ": " + wrong.what());
+  }
+}
+
 }  // namespace
 
 LabelSize SizeFor(const LabelBox& box) {
@@ -92,36 +135,23 @@ LabelSize SizeFor(const LabelBox& box) {
 }
 
 void PaintLabel(Pen& pen, const LabelBox& box, const LabelFace& face, const LabelLook& look) {
-  const Layout& l = SizeFor(box) == LabelSize::Large ? kLarge : kSmall;
+  const Layout& l = LayoutOf(box);
   const double dot = 25.4 / look.dpi, width = box.width - 2 * l.margin, height = box.height - 2 * l.margin;
-  const double left = box.x + l.margin, top = box.y + l.margin, column = width - l.matrix - l.gap;
+  const double left = box.x + l.margin, top = box.y + l.margin;
+  Fitted f = Fit(box, face, look);
+  if (f.above < height) PaintStrip(pen, face, *f.linear, {left, top + f.above, width, l.strip}, f.thin, dot);
+  PaintLines(pen, f.lines, left, top, width - l.matrix - l.gap, SpreadOf(f.lines, f.above));
+  const double across = f.matrix.Across() * f.module, x = left + width - l.matrix + (l.matrix - across) / 2;
+  PaintBarCode(pen, f.matrix, x, top, f.module, dot);
+  for (FittedLine& line : f.side) line.style.align = Align::Center;
+  PaintLines(pen, f.side, left + width - l.matrix, top + across + dot, l.matrix, 0);
+}
+
+std::string WrongWithLabel(const LabelBox& box, const LabelFace& face, const LabelLook& look) {
   try {
-    double module = 0;
-    const BarCode matrix = MatrixOf(face, look, l.matrix, dot, module);
-    const std::optional<BarCode> linear = face.linear.empty() ? std::nullopt : std::optional(Code128Of(face.linear));
-    const double thin = linear ? ModuleWidth(*linear, face.bar ? l.linear : width, dot, kLeastLinear, kMostLinear) : 0;
-    // the linear code gives way to words, and to its own length: the other code says what it says
-    std::optional<std::vector<FittedLine>> lines;
-    double above = height;
-    for (const Wording wording : {Wording::Full, Wording::Shorter})
-      for (const bool strip : {true, false}) {
-        if (lines || (strip && thin <= 0)) continue;
-        above = height - (strip ? l.strip : 0);
-        lines = FitLines(face.lines, column, above, wording);
-      }
-    if (!lines) throw std::invalid_argument("what it must say has no room in legible type; expected a larger label");
-    if (above < height) PaintStrip(pen, face, *linear, {left, top + above, width, l.strip}, thin, dot);
-    PaintLines(pen, *lines, left, top, column, SpreadOf(*lines, above));
-    const double across = matrix.Across() * module, x = left + width - l.matrix + (l.matrix - across) / 2;
-    PaintBarCode(pen, matrix, x, top, module, dot);
-    const double under = matrix.Across() * module + dot;
-    auto side = FitLines(face.side, l.matrix, above - under, Wording::Full);
-    if (!side) throw std::invalid_argument("place and date have no room in legible type; expected a larger label");
-    for (FittedLine& line : *side) line.style.align = Align::Center;
-    PaintLines(pen, *side, left + width - l.matrix, top + under, l.matrix, 0);
-  } catch (const BadText& bad) { throw std::invalid_argument(face.name + ": " + bad.what()); } catch (const std::invalid_argument& wrong) {
-    throw std::invalid_argument(face.name + ": " + wrong.what());
-  }
+    Fit(box, face, look);
+    return "";
+  } catch (const std::invalid_argument& wrong) { return wrong.what(); }
 }
 
 }  // namespace heatkeep

@@ -25,4 +25,7 @@ LabelSize SizeFor(const LabelBox& box);
 // modules of at least 0.33 mm (0.24 mm of the linear one).
 void PaintLabel(Pen& pen, const LabelBox& box, const LabelFace& face, const LabelLook& look);
 
+// What PaintLabel would throw, before anything is painted; empty where the label can be printed.
+std::string WrongWithLabel(const LabelBox& box, const LabelFace& face, const LabelLook& look);
+
 }  // namespace heatkeep

@@ -133,6 +133,16 @@ void RequireSame(const std::vector<std::string>& before, const std::vector<std::
   throw MigrateError(Kind::Hanging, text);
 }
 
+// What somebody took away, or turned off, since the last program brought the book up to date. Our own triggers are made anew.
+void RequireAsMade(Connection& connection) {
+  if (!connection.Execute("select to_regprocedure('guard.unlike_made()') is not null as there").Only().Bool("there")) return;
+  std::string text;
+  for (const Row row : connection.Execute("select * from guard.unlike_made() x (line) where line !~ '^[a-z ]+: trigger '"))
+    text += "\n  " + row.Text("line");
+  if (!text.empty())
+    throw MigrateError(Kind::Hanging, "the tables do not keep to what they were made with; put it back as its migration made it:" + text);
+}
+
 // So that this login may act as the owner of the schema, and the owner may make schemas here.
 void BecomeOwner(Connection& connection) {
   try {
@@ -181,6 +191,7 @@ MigrateReport Migrate(Connection& connection, const SchemaFiles& files) {
   const auto ledger = ReadLedger(connection);
   const auto fresh = Compare(ledger, files);
 
+  RequireAsMade(connection);
   const auto with_old = SchemaFingerprint(connection);
   connection.ExecuteScript("drop schema if exists guard cascade; drop schema if exists api cascade");
   RequireSame(with_old, SchemaFingerprint(connection), "when the schemas guard and api were dropped");

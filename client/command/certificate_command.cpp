@@ -119,6 +119,9 @@ int RunCertificates(const BookCall& call, const CertificateFiling& filing) {
       if (deed == CertificateDeed::Replace)
         call.out << part << ", version " << answer["version"] << ": went with " << Counted(answer["pieces"].size(), "piece") << ", "
                  << Counted(answer["shipments"].size() + answer["sold"].size(), "shipment") << "\n";
+      for (const Json& hold : answer.value("holds", Json::array()))
+        call.out << "its metal stays held by hold " << hold["hold_id"] << ": " << hold["reason"].get<std::string>()
+                 << "; `heatkeep hold lift " << hold["hold_id"] << " --evidence ...` frees it\n";
       (answer.contains("again") ? again : filed) += 1;
       unjudged += answer.contains("warning") && !answer["warning"].is_null() ? 1U : 0U;
       lots += document["lots"].size();

@@ -20,8 +20,8 @@ using Json = nlohmann::ordered_json;
 
 struct ToPrint {
   std::vector<LabelFace> faces;
-  std::vector<std::int64_t> jobs;  // of the queue
-  Json said = Json::array();       // one object a label
+  std::vector<WaitingLabels::Job> jobs;  // of the queue
+  Json said = Json::array();             // one object a label
 };
 
 // "A..,B.." and "A.. B.." are the same; a scan is one word, whatever is in it.
@@ -96,6 +96,26 @@ ToPrint OfOrders(Connection& connection, const LabelOptions& options, LabelSize 
   return all;
 }
 
+// Takes out the labels that cannot be printed, and says what is wrong with each: they keep waiting.
+std::vector<std::string> TakeOutWrong(ToPrint& all, const LabelPaper& paper, const LabelLook& look) {
+  std::vector<std::string> wrong;
+  ToPrint good;
+  for (std::size_t i = 0; i < all.faces.size(); ++i) {
+    std::string why = WrongWithLabel({0, 0, paper.across, paper.down}, all.faces[i], look);
+    if (why.empty()) {
+      good.faces.push_back(std::move(all.faces[i]));
+      good.said.push_back(std::move(all.said[i]));
+      continue;
+    }
+    std::erase_if(all.jobs, [&](const WaitingLabels::Job& job) { return job.tag == all.said[i].value("tag", ""); });
+    wrong.push_back(std::move(why));
+  }
+  if (good.faces.empty() && !wrong.empty()) throw std::invalid_argument(wrong.front());
+  good.jobs = std::move(all.jobs);
+  all = std::move(good);
+  return wrong;
+}
+
 }  // namespace
 
 int RunLabelPrint(const BookCall& call, const LabelOptions& options) {
@@ -108,28 +128,32 @@ int RunLabelPrint(const BookCall& call, const LabelOptions& options) {
     const std::string day = print.printed_at.substr(0, 10);
     if (!options.tags.empty() + !options.places.empty() + !options.orders.empty() > 1)
       throw std::invalid_argument("--tags, --place and --order do not go together; expected one of them");
-    const ToPrint all = !options.places.empty() ? OfPlaces(connection, options, size)
-        : !options.orders.empty()               ? OfOrders(connection, options, size, day)
-                                                : OfPieces(connection, options, size, day);
+    ToPrint all = !options.places.empty() ? OfPlaces(connection, options, size)
+        : !options.orders.empty()         ? OfOrders(connection, options, size, day)
+                                          : OfPieces(connection, options, size, day);
+    const std::vector<std::string> wrong = TakeOutWrong(all, paper, look);
     WriteLabels(options.to, all.faces, paper, look, options.start, print);
     const int pages = PagesFor(paper, all.faces.size(), options.start);
+    Json jobs = Json::array();
+    for (const auto& job : all.jobs) jobs.push_back(job.number);
+    for (const std::string& why : wrong) call.err << why << "; it still waits\n";
     const int next = (static_cast<int>(all.faces.size()) + options.start - 1) % paper.Boxes() + 1;
     if (options.json) {
-      call.out << Json{{"file", options.to}, {"paper", name},    {"pages", pages},
-                       {"next_start", next}, {"jobs", all.jobs}, {"labels", all.said}}
+      call.out << Json{{"file", options.to}, {"paper", name},      {"pages", pages},      {"next_start", next},
+                       {"jobs", jobs},       {"labels", all.said}, {"not_printed", wrong}}
                       .dump(2)
                << '\n';
-      return 0;
+      return wrong.empty() ? 0 : 1;
     }
     call.out << "wrote " << options.to << ": " << all.faces.size() << (all.faces.size() == 1 ? " label" : " labels") << " on " << pages
              << (pages == 1 ? " page of " : " pages of ") << name;
     if (paper.Boxes() > 1) call.out << ", the next free position is " << next;
     call.out << '\n';
-    if (all.jobs.empty()) return 0;
+    if (jobs.empty()) return wrong.empty() ? 0 : 1;
     call.out << "when they are out and legible: heatkeep label printed";
-    for (const std::int64_t job : all.jobs) call.out << ' ' << job;
+    for (const auto& job : all.jobs) call.out << ' ' << job.number;
     call.out << " --printer NAME\n";
-    return 0;
+    return wrong.empty() ? 0 : 1;
   });
 }
 

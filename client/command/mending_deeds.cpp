@@ -32,7 +32,7 @@ void AddMendingDeeds(CLI::App& root, const Later& later) {
             {"--owner", "owner", "whose it is; else ours", WordKind::Text, false},
             {"--length", "received_nm", "how long it came, where that is more than was booked and nothing was cut of it", WordKind::Length, false},
             reason},
-           "{tag} is put right, with {follow} more pieces: cut from it, or of its lot where the grade was wrong",
+           "{tag} is put right, with {follow} other pieces of the same metal",
            [](Json body) {
              Json lot = Json::object();
              for (const char* key : {"mill", "heat", "read_from", "grade", "section", "condition", "received_nm"}) {

@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <ostream>
 
+#include "client/gateway/records.h"
 #include "client/gateway/snapshot.h"
 #include "client/records/proved_record.h"
 #include "reports/paint_session.h"
@@ -40,6 +41,14 @@ std::size_t WriteLetters(const BookCall& call, const RecallOptions& options, con
   return customers.size();
 }
 
+// Heats that an eye may take for the one recalled are named: they are not in the list.
+void NameLookAlikes(const BookCall& call, Connection& connection, const RecallOptions& options) {
+  if (options.scope != "heat") return;
+  const nlohmann::json alike = PreviewHold(connection, options.scope, options.ref, options.mill).at("look_alikes");
+  if (alike.is_string())
+    call.err << "heatkeep: " << options.ref << " looks like heat " << alike.get<std::string>() << ", which is not in this recall\n";
+}
+
 }  // namespace
 
 int RunRecall(const BookCall& call, const RecallOptions& options) {
@@ -60,6 +69,7 @@ int RunRecall(const BookCall& call, const RecallOptions& options) {
     record.drill = options.drill;
     watch.Lap("list of where everything is");
     if (!options.drill) record.proof = ProofOf(connection, subject, RecallSays(record));
+    NameLookAlikes(call, connection, options);
     snapshot.End();
     if (!options.drill) KeepRecord(connection, subject, record.proof);
     const std::size_t letters = WriteLetters(call, options, record, PrintFor(connection, options.paper, &seen));

@@ -36,20 +36,22 @@ void AddStopDeeds(CLI::App& root, const Later& later) {
     std::vector<DeedWord> words{{"ref", "ref", scope == "heat" ? "the heat number" : of ? "its number" : "the tag"}, reason};
     if (scope == "heat") words.push_back({"--mill", "mill", "only of this mill", WordKind::Text, false});
     if (of) words.push_back({"--of", "mill", "its issuer or supplier"});
-    AddDeed(hold, later,
-            {scope, "hold a " + scope + " from now on",
-             (scope == "heat" ? "M2208"
-                  : of        ? "88-1203 --of Vandrek"
-                              : "A000001D") +
-                 std::string(" --reason \"letter of the mill\""),
-             &StockDeeds::PlaceHold, words, "hold {hold_id}: {pieces} pieces stopped[; AT A SAW NOW: {at_saw}][; {plans}]",
-             [scope](Json body) {
-               body["scope"] = scope;
-               return body;
-             },
-             [](Connection& connection, const Json& body) {
-               return PreviewHold(connection, body["scope"], body["ref"], body.value("mill", ""));
-             }});
+    AddDeed(
+        hold, later,
+        {scope, "hold a " + scope + " from now on",
+         (scope == "heat" ? "M2208"
+              : of        ? "88-1203 --of Vandrek"
+                          : "A000001D") +
+             std::string(" --reason \"letter of the mill\""),
+         &StockDeeds::PlaceHold, words,
+         "hold {hold_id}: {pieces} pieces stopped[; AT A SAW NOW: {at_saw}][; {plans}][; it looks like heat {look_alikes}, which is NOT held]",
+         [scope](Json body) {
+           body["scope"] = scope;
+           return body;
+         },
+         [](Connection& connection, const Json& body) {
+           return PreviewHold(connection, body["scope"], body["ref"], body.value("mill", ""));
+         }});
   }
   AddDeed(hold, later,
           {"lift",

@@ -34,7 +34,7 @@ WaitingLabels ReadWaitingLabels(Connection& connection, const std::vector<std::s
     if (l.reprint > 0) l.reprint_on = row.TextOrNone("asked_on");
     l.length = {JsonInt(said, "length_nm")};
     l.mass = {JsonInt(said, "mass_g")};
-    waiting.jobs.push_back(l.job);
+    waiting.jobs.push_back({l.job, l.tag});
     std::erase_if(waiting.labels, [&](const PieceLabel& earlier) { return earlier.tag == l.tag; });
     waiting.labels.push_back(std::move(l));
   }

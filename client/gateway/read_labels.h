@@ -13,8 +13,12 @@ namespace heatkeep {
 // The labels that wait or failed, in the order they were asked for: of these tags, or all.
 // Two labels are two pieces: of several that wait for one piece the last is printed; `jobs` are those of all of them.
 struct WaitingLabels {
+  struct Job {
+    std::int64_t number = 0;
+    std::string tag;
+  };
   std::vector<PieceLabel> labels;
-  std::vector<std::int64_t> jobs;
+  std::vector<Job> jobs;
 };
 WaitingLabels ReadWaitingLabels(Connection& connection, const std::vector<std::string>& tags = {});
 

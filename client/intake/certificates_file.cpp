@@ -15,7 +15,7 @@ std::vector<ElementContent> ChemistryCells(CheckedRows& file) {
   for (std::string_view element : kElements) {
     if (file.Text(element).empty()) continue;
     chemistry.push_back({std::string(element), file.Value(element, std::int64_t{0}, [&file](const std::string& cell) {
-                           return ReadContent(cell, file.DecimalMark());
+                           return ReadContent(cell, file.CellMark());
                          })});
   }
   try {
@@ -26,7 +26,7 @@ std::vector<ElementContent> ChemistryCells(CheckedRows& file) {
 
 std::optional<std::int64_t> ThousandthsCell(CheckedRows& file, std::string_view column, std::int64_t most) {
   return file.Value(column, std::optional<std::int64_t>(), [&](const std::string& cell) {
-    const std::int64_t read = ReadScaled(cell, 3, file.DecimalMark());
+    const std::int64_t read = ReadScaled(cell, 3, file.CellMark());
     if (read > most) throw BadText(Quoted(cell) + " is too large", "at most " + WriteScaled(most, 3));
     return read;
   });

@@ -51,22 +51,34 @@ std::string_view Trimmed(std::string_view text) {
 
 bool IsDigit(char c) { return c >= '0' && c <= '9'; }
 
-// What a cell says about the file's decimal mark.
+bool IsMark(char c) { return c == ',' || c == '.'; }
+
+// What the numbers of cells say about the file's decimal mark. "6.012" says nothing, nor does "1,100": the mark may set thousands apart.
 struct MarkCount {
-  int commas = 0, points = 0;  // commas: only those that cannot set thousands apart
+  int commas = 0, points = 0;  // numbers that can only be read with this one as the decimal mark
+  bool doubtful_point = false;
 
   void Count(std::string_view cell) {
-    for (std::size_t i = 0; i < cell.size(); ++i) {
-      if ((cell[i] != ',' && cell[i] != '.') || i + 1 == cell.size() || !IsDigit(cell[i + 1])) continue;
-      if (cell[i] == '.') {
-        ++points;
-        continue;
-      }
-      std::size_t before = 0, behind = 0;
-      while (before < i && IsDigit(cell[i - before - 1])) ++before;
-      while (i + 1 + behind < cell.size() && IsDigit(cell[i + 1 + behind])) ++behind;
-      const bool zero = before == 1 && cell[i - 1] == '0';
-      if (behind != 3 || before == 0 || before > 3 || zero) ++commas;
+    for (std::size_t i = 0; i < cell.size();) {
+      std::size_t end = i;
+      while (end < cell.size() && (IsDigit(cell[end]) || (IsMark(cell[end]) && end + 1 < cell.size() && IsDigit(cell[end + 1])))) ++end;
+      const bool group = i >= 2 && cell[i - 1] == ' ' && IsDigit(cell[i - 2]);  // "6 000.125" has its thousands set apart
+      if (end > i) Number(cell.substr(i, end - i), group);
+      i = std::max(end, i + 1);
+    }
+  }
+
+ private:
+  void Number(std::string_view number, bool group) {
+    const std::size_t first = number.find_first_of(",."), last = number.find_last_of(",.");
+    if (first == std::string_view::npos) return;
+    char decimal = number[last];
+    if (first != last && number[first] == decimal) decimal = decimal == ',' ? '.' : ',';  // "1.234.567": thousands
+    const bool zero = number.substr(0, first) == "0";
+    if (first == last && number.size() - last == 4 && first >= 1 && first <= 3 && !zero && !group) {
+      doubtful_point |= decimal == '.';
+    } else {
+      ++(decimal == ',' ? commas : points);
     }
   }
 };
@@ -79,7 +91,7 @@ CheckedRows::CheckedRows(std::string_view bytes, const std::string& name, const 
   warnings_ = table_.warnings;
   refused_ = !problems_.empty();
   if (!refused_) MatchHeader(columns);
-  if (!refused_) FindDecimalMark(columns);
+  if (!refused_) FindDecimalMark();
   if (!refused_) NoteColumns(columns);
 }
 
@@ -98,21 +110,22 @@ void CheckedRows::MatchHeader(const std::vector<Column>& columns) {
     }
   }
   for (const Column& c : columns) {
+    if (c.numbers) numbers_.insert(c.name);
     if (c.required && !Has(c.name)) Problem("column " + Quoted(c.name) + " is missing", "a header with it");
   }
   refused_ = !problems_.empty();
 }
 
-void CheckedRows::FindDecimalMark(const std::vector<Column>& columns) {
+void CheckedRows::FindDecimalMark() {
   if (how_.decimal_mark != 0) {
     mark_ = how_.decimal_mark;
     return;
   }
   if (table_.facts.delimiter == ',') return;
   MarkCount count;
-  for (const Column& c : columns) {
-    const auto place = places_.find(c.name);
-    if (!c.numbers || place == places_.end()) continue;
+  for (const std::string_view column : numbers_) {
+    const auto place = places_.find(column);
+    if (place == places_.end()) continue;
     for (std::size_t r = 1; r < table_.rows.size(); ++r) {
       const TableRow& row = table_.rows[r];
       if (place->second >= row.cells.size() || (!row.kinds.empty() && row.kinds[place->second] != CellKind::Text)) continue;
@@ -120,6 +133,7 @@ void CheckedRows::FindDecimalMark(const std::vector<Column>& columns) {
     }
   }
   if (count.commas > 0 && count.points == 0) mark_ = ',';
+  unsure_ = (count.commas > 0) == (count.points > 0);
 }
 
 void CheckedRows::NoteColumns(const std::vector<Column>& columns) {
@@ -138,6 +152,13 @@ void CheckedRows::NoteColumns(const std::vector<Column>& columns) {
   std::sort(facts.columns.begin(), facts.columns.end(), [](const MatchedColumn& a, const MatchedColumn& b) { return a.place < b.place; });
 }
 
+char CheckedRows::MarkFor(std::string_view column, std::string_view cell) const {
+  if (!unsure_ || !numbers_.contains(column) || Kind(column) == CellKind::Number) return mark_;
+  MarkCount count;
+  count.Count(PlainText(cell));
+  return count.doubtful_point ? ',' : mark_;
+}
+
 bool CheckedRows::FitsHeader() {
   const TableRow& row = table_.rows[row_];
   const std::size_t wanted = table_.rows.front().cells.size(), have = row.cells.size();
@@ -147,6 +168,9 @@ bool CheckedRows::FitsHeader() {
   }
   for (const auto& [name, place] : places_) {
     if (!row.kinds.empty() && row.kinds[place] == CellKind::Error) Problem(name + " holds the error " + row.cells[place], "a value", name);
+    const std::string_view cell = Trimmed(row.cells[place]);
+    if (const std::string unread = UnreadableCharacter(cell); !unread.empty())
+      Problem(name + ": character " + unread + " in " + Quoted(cell), "one line of characters that can be seen", name);
   }
   return good_;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -34,8 +35,11 @@ class CheckedRows {
 
   bool Has(std::string_view column) const { return places_.count(column) != 0; }
   int Line() const { return table_.rows[row_].line; }
-  LengthReading Lengths() const { return {how_.bare, mark_}; }
-  char DecimalMark() const { return mark_; }
+  // For reading a cell, inside Value: with the mark of that cell.
+  LengthReading Lengths() const { return {how_.bare, cell_mark_}; }
+  char CellMark() const { return cell_mark_; }
+
+  char DecimalMark() const { return mark_; }  // of the file
 
   // The cell without blanks at its ends, numbers with the file's decimal mark; empty when the file has no such column.
   std::string Text(std::string_view column) const;
@@ -53,6 +57,7 @@ class CheckedRows {
   T Value(std::string_view column, T otherwise, Read read) {
     const std::string cell = Text(column);
     if (cell.empty()) return otherwise;
+    cell_mark_ = MarkFor(column, cell);
     try {
       return T(read(cell));
     } catch (const BadText& e) {
@@ -87,7 +92,9 @@ class CheckedRows {
 
  private:
   void MatchHeader(const std::vector<Column>& columns);
-  void FindDecimalMark(const std::vector<Column>& columns);
+  void FindDecimalMark();
+  // What this cell is read with: where nothing in the file says which mark it uses, the one that makes "6.012" two readings.
+  char MarkFor(std::string_view column, std::string_view cell) const;
   void NoteColumns(const std::vector<Column>& columns);
   bool FitsHeader();
   std::string CellOf(std::string_view column) const;
@@ -99,7 +106,9 @@ class CheckedRows {
   std::map<std::string, int> seen_;
   std::vector<FileProblem> problems_, warnings_;
   std::size_t row_ = 0;
-  char mark_ = '.';
+  std::set<std::string_view> numbers_;  // the columns whose cells tell the decimal mark
+  char mark_ = '.', cell_mark_ = '.';
+  bool unsure_ = false;  // nothing says which mark the file uses, or some of both
   bool good_ = true, refused_ = false;
 };
 

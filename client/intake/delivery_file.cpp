@@ -44,8 +44,7 @@ DeliveryFileRow ReadRow(CheckedRows& file) {
                                     [](const std::string& cell) { return static_cast<int>(ReadWhole(cell, 1, kMostPieces)); });
   row.slip_count = file.Value("slip_count", std::optional<int>(),
                               [](const std::string& cell) { return static_cast<int>(ReadWhole(cell, 0, kMostPieces)); });
-  row.weighed =
-      file.Value("weighed", std::optional<Mass>(), [&file](const std::string& cell) { return ReadMass(cell, file.DecimalMark()); });
+  row.weighed = file.Value("weighed", std::optional<Mass>(), [&file](const std::string& cell) { return ReadMass(cell, file.CellMark()); });
   row.place = file.Text("place");
   row.bundle = file.Text("bundle");
   if (!row.bundle.empty()) file.Once("bundle", row.bundle);

@@ -9,11 +9,11 @@ namespace heatkeep::intake {
 namespace {
 
 std::optional<Bound> BoundCell(CheckedRows& file, std::string_view column) {
-  return file.Value(column, std::optional<Bound>(), [&file](const std::string& cell) { return ReadBound(cell, file.DecimalMark()); });
+  return file.Value(column, std::optional<Bound>(), [&file](const std::string& cell) { return ReadBound(cell, file.CellMark()); });
 }
 
 Length MmCell(CheckedRows& file, std::string_view column) {
-  return file.Value(column, Length{}, [&file](const std::string& cell) { return Length{ReadScaled(cell, 6, file.DecimalMark())}; });
+  return file.Value(column, Length{}, [&file](const std::string& cell) { return Length{ReadScaled(cell, 6, file.CellMark())}; });
 }
 
 SizeRange SizesCells(CheckedRows& file) {

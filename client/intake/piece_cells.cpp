@@ -80,7 +80,7 @@ std::string HeatCell(CheckedRows& file, std::string_view column) {
 
 std::optional<Money> PriceCell(CheckedRows& file) {
   return file.Value("price", std::optional<Money>(),
-                    [&file](const std::string& cell) { return Money{ReadScaled(cell, 2, file.DecimalMark())}; });
+                    [&file](const std::string& cell) { return Money{ReadScaled(cell, 2, file.CellMark())}; });
 }
 
 Papers PapersCell(CheckedRows& file) { return file.Value("papers", Papers::None, ReadPapers); }

@@ -33,7 +33,7 @@ end $$;
 create function api.make_up_bundle(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('make_up_bundle', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device);
+  v_again jsonb := guard.begin_deed('make_up_bundle', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device);
   v_saw saw;
   e piece;
   v_bars piece[];
@@ -77,7 +77,7 @@ end $$;
 create function api.record_bundle(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('record_bundle', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'reason');
+  v_again jsonb := guard.begin_deed('record_bundle', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'reason');
   v_saw saw;
   e piece;
   v_bars piece[];

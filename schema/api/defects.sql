@@ -17,7 +17,7 @@ end $$;
 create function api.report_defect(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('report_defect', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'words');
+  v_again jsonb := guard.begin_deed('report_defect', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'words');
   e piece;
   v_end text := coalesce(p ->> 'from_end', 'first');
   v_at bigint := (p ->> 'at_nm')::bigint;
@@ -81,7 +81,7 @@ end $$;
 create function api.report_half_cut(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('report_half_cut', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'cause');
+  v_again jsonb := guard.begin_deed('report_half_cut', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'cause');
   e piece;
   v_at bigint := (p ->> 'at_nm')::bigint;
   v_kerf bigint := (p ->> 'kerf_nm')::bigint;

@@ -24,7 +24,7 @@ begin
     raise exception using errcode = 'HK026', message = format('"%s" cannot be held; expected heat, lot, piece, certificate or receipt', p_scope);
   end if;
   if coalesce(h.heat, h.piece_id::text, h.lot_id::text, h.document_id::text, h.receipt_id::text) is null then
-    raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref)
+    raise exception using errcode = 'HK026', message = case p_scope when 'heat' then format('no lot has heat "%s"', p_ref) || coalesce('; it looks like heat ' || guard.heats_like(p_ref), '')
       else format('the book knows no %s "%s" of %s', p_scope, p_ref, coalesce(p_mill, 'nobody')) end,
       hint = '`heatkeep stock` names what is here, `heatkeep receipt list` what came, `heatkeep papers list` the documents';
   end if;
@@ -54,12 +54,12 @@ return (select array_agg(distinct lot_id) from (
   union select l.lot_id from book.lot l where l.lot_id = (h).lot_id or (l.heat = (h).heat and ((h).mill_id is null or l.mill_id = (h).mill_id))
   union select n.lot_id from book.document_lot n where n.document_id = (h).document_id) x);
 
--- Live promises of it fall; what is at a saw is named in the answer, to be stopped, and so is every plan that lacks metal now.
+-- Heats that look like the one held are named, and not held. Live promises of it fall; what is at a saw is named in the answer, to be stopped, and so is every plan that lacks metal now.
 create function api.place_hold(p_request uuid, p_scope text, p_ref text, p_mill text, p_reason text, p_true_at timestamptz default null,
                                p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('place_hold', p_request, jsonb_build_array(p_scope, p_ref, p_mill, p_reason, p_true_at), p_true_at, p_device, p_reason);
+  v_again jsonb := guard.begin_deed('place_hold', p_request, jsonb_build_array(p_scope, p_ref, p_mill, p_reason, guard.utc(p_true_at)), p_true_at, p_device, p_reason);
   v_lots bigint[];
   v_pieces bigint[];
   v_lacking jsonb;
@@ -77,6 +77,7 @@ begin
   v_lacking := guard.plans_lacking(v_pieces);
   perform guard.drop_promise(n, 'held: ' || p_reason) from unnest(v_pieces) n;
   return guard.end_deed(jsonb_build_object('hold_id', h.hold_id, 'pieces', coalesce(cardinality(v_pieces), 0), 'plans', v_lacking,
+    'look_alikes', guard.heats_like(h.heat),
     'at_saw', (select coalesce(jsonb_agg(tag order by tag), '[]') from piece where piece_id = any (v_pieces) and state = 'at saw')));
 end $$;
 
@@ -99,7 +100,7 @@ end $$;
 create function api.lift_hold(p_request uuid, p_hold bigint, p_evidence text, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('lift_hold', p_request, jsonb_build_array(p_hold, p_evidence, p_true_at), p_true_at, p_device, p_evidence);
+  v_again jsonb := guard.begin_deed('lift_hold', p_request, jsonb_build_array(p_hold, p_evidence, guard.utc(p_true_at)), p_true_at, p_device, p_evidence);
 begin
   if v_again is not null then return v_again; end if;
   if coalesce(btrim(p_evidence), '') = '' then

@@ -50,7 +50,7 @@ create function api.correct_length(p_request uuid, p_tag text, p_length_nm bigin
                                    p_device text default null, p_measured_with text default null, p_true_at timestamptz default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('correct_length', p_request, jsonb_build_array(p_tag, p_length_nm, p_doubt_nm, p_cause, p_measured_with, p_true_at),
+  v_again jsonb := guard.begin_deed('correct_length', p_request, jsonb_build_array(p_tag, p_length_nm, p_doubt_nm, p_cause, p_measured_with, guard.utc(p_true_at)),
     p_true_at, p_device, p_cause);
   p piece;
 begin

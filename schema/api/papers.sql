@@ -71,7 +71,8 @@ begin
       and condition = coalesce(btrim(n ->> 'condition'), '');
     if v_lot.lot_id is null then
       raise exception using errcode = 'HK026', message = format('document %s names heat %s in %s (%s): there is no such lot of %s',
-        p ->> 'number', n ->> 'heat', n -> 'section' ->> 'label', coalesce(n ->> 'condition', ''), p ->> 'issuer'),
+        p ->> 'number', n ->> 'heat', n -> 'section' ->> 'label', coalesce(n ->> 'condition', ''), p ->> 'issuer')
+        || coalesce('; it looks like heat ' || guard.heats_like(n ->> 'heat'), ''),
         hint = 'the heat on the metal and on the paper must agree; if they do not, quarantine the metal';
     end if;
     if v_lot.grade_id <> guard.grade(n ->> 'grade') then
@@ -146,7 +147,7 @@ begin
 end $$;
 
 -- {"issuer","number"}: quality has looked at it; one act frees all that waited for it. Where its values are outside the
--- grade's limits nothing is freed: its lots are held and the answer says {"refused","words","hold_id"}.
+-- grade's limits nothing is freed: its lots are held - once, however often it is tried - and the answer says {"refused","words","hold_id"}.
 create function api.accept_document(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -167,9 +168,13 @@ begin
     h.document_id := d.document_id;
     perform guard.lock_lots(guard.held_lots(h), true);
     perform guard.lock_pieces(array(select piece_id from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0), true);
-    insert into hold (scope, document_id, reason, held_by) values ('certificate', d.document_id, v_wrong, session_user) returning * into h;
-    perform guard.drop_promise(n.piece_id, 'held: ' || v_wrong) from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0;
-    v_wrong := format('the document is not accepted: %s', v_wrong);
+    select * into h from hold where document_id = d.document_id and reason = v_wrong and lifted_by is null order by hold_id limit 1;
+    if h.hold_id is null then
+      h.document_id := d.document_id;
+      insert into hold (scope, document_id, reason, held_by) values ('certificate', d.document_id, v_wrong, session_user) returning * into h;
+      perform guard.drop_promise(n.piece_id, 'held: ' || v_wrong) from guard.held_pieces(h) n join piece using (piece_id) where length_nm > 0;
+    end if;
+    v_wrong := format('the document is not accepted: %s; its metal is held by hold %s until that is lifted', v_wrong, h.hold_id);
     insert into refusal (who, deed, device, code, words) values (session_user, 'accept_document', guard.note('device'), 'HK042', v_wrong);
     return guard.end_deed(jsonb_build_object('refused', 'HK042', 'words', v_wrong, 'hold_id', h.hold_id));
   end if;
@@ -181,7 +186,7 @@ create function api.allow_at_risk(p_request uuid, p_mill text, p_heat text, p_re
                                   p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('allow_at_risk', p_request, jsonb_build_array(p_mill, p_heat, p_reason, p_true_at), p_true_at, p_device, p_reason);
+  v_again jsonb := guard.begin_deed('allow_at_risk', p_request, jsonb_build_array(p_mill, p_heat, p_reason, guard.utc(p_true_at)), p_true_at, p_device, p_reason);
   v_count integer;
 begin
   if v_again is not null then return v_again; end if;

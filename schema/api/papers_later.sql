@@ -1,7 +1,7 @@
 -- Papers after the metal: chased by date, replaced by their issuer, and what waits for them.
 
 -- {"issuer","number","reason",...as file_document}: the issuer's corrected version. Both are kept; the answer lists the
--- pieces and shipments that the old one went with.
+-- pieces and shipments that the old one went with, and the holds that still stop its metal.
 create function api.replace_document(p_request uuid, p jsonb) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -19,6 +19,8 @@ begin
   v_new := guard.file_document(p, d.version + 1, d.document_id);
   perform guard.accept(v_new.document_id);
   return guard.end_deed(jsonb_build_object('number', d.number, 'version', v_new.version,
+    'holds', (select coalesce(jsonb_agg(jsonb_build_object('hold_id', h.hold_id, 'reason', h.reason) order by h.hold_id), '[]') from hold h
+      where h.hold_id in (select t.hold_id from guard.hold_target t join document_lot n using (lot_id) where n.document_id in (d.document_id, v_new.document_id))),
     'pieces', (select coalesce(jsonb_agg(e.tag order by e.tag), '[]') from piece e join document_lot using (lot_id) where document_id = d.document_id),
     'shipments', (select coalesce(jsonb_agg(distinct h.note), '[]') from document_lot n join stroke s using (lot_id)
       join shipment_line using (shipment_line_id) join shipment h using (shipment_id) where n.document_id = d.document_id),

@@ -13,7 +13,7 @@ create function api.quarantine(p_request uuid, p_tag text, p_reason text, p_plac
                                p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('quarantine', p_request, jsonb_build_array(p_tag, p_reason, p_place, p_true_at), p_true_at, p_device, p_reason);
+  v_again jsonb := guard.begin_deed('quarantine', p_request, jsonb_build_array(p_tag, p_reason, p_place, guard.utc(p_true_at)), p_true_at, p_device, p_reason);
   p piece;
   v_to place;
   v_pieces bigint[];
@@ -44,7 +44,7 @@ create function api.release(p_request uuid, p_tag text, p_evidence text, p_not_f
                             p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('release', p_request, jsonb_build_array(p_tag, p_evidence, p_not_for, p_true_at), p_true_at, p_device, p_evidence);
+  v_again jsonb := guard.begin_deed('release', p_request, jsonb_build_array(p_tag, p_evidence, p_not_for, guard.utc(p_true_at)), p_true_at, p_device, p_evidence);
   p piece;
   v_words text;
 begin

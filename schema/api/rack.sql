@@ -3,7 +3,7 @@ create function api.put_away(p_request uuid, p_tag text, p_place text, p_true_at
                              p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('put_away', p_request, jsonb_build_array(p_tag, p_place, p_true_at), p_true_at, p_device);
+  v_again jsonb := guard.begin_deed('put_away', p_request, jsonb_build_array(p_tag, p_place, guard.utc(p_true_at)), p_true_at, p_device);
   p piece;
   v_to place;
 begin

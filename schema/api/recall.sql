@@ -68,6 +68,7 @@ create function api.preview_hold(p_scope text, p_ref text, p_mill text default n
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_pieces bigint[] := guard.recall_pieces(p_scope, p_ref, p_mill);
+  v_like text := case p_scope when 'heat' then guard.heats_like(p_ref) end;
   r jsonb;
 begin
   select jsonb_build_object(
@@ -92,5 +93,5 @@ begin
             and not exists (select from metal_out q where q.reverses_id = o.metal_out_id) group by 1) g
         join shipment h using (shipment_id) join party k on k.party_id = h.customer_id group by 1) x),
     'held_already', (select count(*) from guard.metal where piece_id = any (v_pieces) and length_nm > 0 and held is not null)) into r;
-  return r || jsonb_build_object('words', guard.preview_words(r));
+  return r || jsonb_build_object('look_alikes', v_like, 'words', guard.preview_words(r) || coalesce('; it looks like heat ' || v_like || ', which would not be stopped', ''));
 end $$;

@@ -78,6 +78,12 @@ return (select format('heat %s is %s in the book in another section or condition
   join book.lot o on o.heat = l.heat and o.mill_id = l.mill_id and o.grade_id <> l.grade_id join book.grade g on g.grade_id = o.grade_id
   where l.lot_id = p_lot and exists (select from book.piece e where e.lot_id = o.lot_id and e.state::text <> 'reversed') group by l.heat);
 
+-- Heats in the book that an eye may take for this one: other, but the same when folded, as lot.heat_folded is. Null where there is none. Only to warn.
+create function guard.heats_like(p_heat text) returns text
+language sql stable security definer set search_path = book, pg_catalog, pg_temp
+return (select string_agg(distinct heat, ', ') from book.lot
+  where heat_folded = translate(upper(regexp_replace(p_heat, '[\s\-]', '', 'g')), 'OISB', '0158') and heat <> p_heat);
+
 -- Heats of other lots that look alike when folded; words or null. Only to warn.
 create function guard.look_alikes(p_lot bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp

@@ -5,7 +5,7 @@
 create function api.first_piece(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('first_piece', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device);
+  v_again jsonb := guard.begin_deed('first_piece', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device);
   c cut_line;
   v_set bigint;
   v_measured bigint := (p ->> 'measured_nm')::bigint;
@@ -30,7 +30,7 @@ end $$;
 create function api.hand_over(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('hand_over', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'words');
+  v_again jsonb := guard.begin_deed('hand_over', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'words');
   v_saw saw;
   e piece;
   v_cut cut;

@@ -17,7 +17,7 @@ create function api.pull(p_request uuid, p_tag text, p_saw text, p_plan bigint d
                          p_device text default null, p_heat_read text default null, p_measured_nm bigint default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('pull', p_request, jsonb_build_array(p_tag, p_saw, p_plan, p_true_at, p_heat_read, p_measured_nm), p_true_at, p_device);
+  v_again jsonb := guard.begin_deed('pull', p_request, jsonb_build_array(p_tag, p_saw, p_plan, guard.utc(p_true_at), p_heat_read, p_measured_nm), p_true_at, p_device);
   v_saw saw;
   p piece;
   f layout;
@@ -47,7 +47,7 @@ end $$;
 create function api.pull_for_line(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('pull_for_line', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device);
+  v_again jsonb := guard.begin_deed('pull_for_line', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device);
   v_saw saw;
   e piece;
   c cut_line;
@@ -97,7 +97,7 @@ end $$;
 create function api.record_cut(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp set plan_cache_mode = force_generic_plan as $$
 declare
-  v_again jsonb := guard.begin_deed('record_cut', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'reason');
+  v_again jsonb := guard.begin_deed('record_cut', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'reason');
 begin
   if v_again is not null then return v_again; end if;
   return guard.end_deed(guard.do_cut(p, p_device));
@@ -108,7 +108,7 @@ end $$;
 create function api.split_piece(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('split_piece', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'reason');
+  v_again jsonb := guard.begin_deed('split_piece', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'reason');
   e piece;
   v_parts integer := coalesce(jsonb_array_length(p -> 'parts'), 0);
   v_words text;
@@ -133,7 +133,7 @@ end $$;
 create function api.take_test_slice(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('take_test_slice', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'reason');
+  v_again jsonb := guard.begin_deed('take_test_slice', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'reason');
   e piece;
 begin
   if v_again is not null then return v_again; end if;

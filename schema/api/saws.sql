@@ -39,7 +39,7 @@ end;
 create function api.fit_band(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('fit_band', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'reason');
+  v_again jsonb := guard.begin_deed('fit_band', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'reason');
   v_saw bigint := guard.saw(p ->> 'saw');
   v_width bigint := (p ->> 'width_nm')::bigint;
   v_thick bigint := (p ->> 'thickness_nm')::bigint;

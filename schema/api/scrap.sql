@@ -16,7 +16,7 @@ end $$;
 create function api.scrap_piece(p_request uuid, p jsonb, p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('scrap_piece', p_request, p || jsonb_build_object('true_at', p_true_at), p_true_at, p_device, p ->> 'reason');
+  v_again jsonb := guard.begin_deed('scrap_piece', p_request, p || jsonb_build_object('true_at', guard.utc(p_true_at)), p_true_at, p_device, p ->> 'reason');
   e piece;
   v_words text;
 begin

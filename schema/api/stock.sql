@@ -7,7 +7,7 @@ create function api.correct_receipt(p_request uuid, p_tag text, p_lot jsonb, p_o
                                     p_true_at timestamptz default null, p_device text default null) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_again jsonb := guard.begin_deed('correct_receipt', p_request, jsonb_build_array(p_tag, p_lot, p_owner, p_reason, p_true_at), p_true_at, p_device, p_reason);
+  v_again jsonb := guard.begin_deed('correct_receipt', p_request, jsonb_build_array(p_tag, p_lot, p_owner, p_reason, guard.utc(p_true_at)), p_true_at, p_device, p_reason);
   p piece;
   v_lot bigint;
   v_grade bigint;

@@ -60,4 +60,5 @@ begin
       - coalesce((select sum(s.length_nm + s.kerf_nm) from stroke s where s.lot_id = l.lot_id), 0) - coalesce((select sum(o.length_nm) from metal_out o where o.lot_id = l.lot_id), 0) as nm) x;
   return query select 'metal balance of every lot', v_bad = 0, format('%s lots, %s do not add up', v_all, v_bad);
   return query select * from guard.verify_promises_and_server();
+  return query select * from guard.verify_made();
 end $$;

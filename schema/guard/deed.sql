@@ -1,5 +1,6 @@
 -- How a deed begins and ends. A request number is bound to login, deed and a digest of the arguments: the same
 -- request again gets the first one's answer; a concurrent twin waits for it on the key.
+-- Times go into the digest, and through a setting, as guard.utc writes them: as a text they would say what the session's DateStyle and TimeZone do.
 -- Nothing here or in the deeds leans on how a session has set itself to read texts: what is parsed when it first runs holds no
 -- backslash, which standard_conforming_strings would take otherwise (tests/malice).
 
@@ -17,20 +18,24 @@ end $$;
 -- too where characters stand behind a backslash that JSON itself puts there, and where two texts were taken for one.
 create function guard.may_be_unreadable(p text) returns boolean
 language sql immutable
-return p ~ E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]' or position(E'\\u00' in p) > 0 or position(E'\\b' in p) > 0 or position(E'\\f' in p) > 0
+return p ~ E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]' or position(E'\\u00' in p) > 0 or p ~ E'\\\\[bfnrt]'
   or length(p) > guard.longest_text() and guard.has_long_text(p);
 
 -- What is wrong with the first text of a body that nobody could read as it stands, in words; null where all are well. Files travel as
--- base64 and are none of it. Controls but tab and line ends; U+200B, 200E, 200F, 202A to 202E, 2060 to 206F and FEFF, which are not
--- seen or turn the direction: a heat with one of them looks like another.
+-- base64 and are none of it. Controls, line ends among them: a text stands on a label, in a code and in a row of a list, each one line;
+-- only "raw", a line of a file as it was typed, may hold tabs and line ends. U+200B, 200E, 200F, 202A to 202E, 2060 to 206F and FEFF,
+-- which are not seen or turn the direction: a heat with one of them looks like another.
 create function guard.unreadable(p jsonb) returns text
 language sql immutable
 begin atomic
   select case when length(v) > guard.longest_text() then format('it has %s characters', length(v))
-      else format('character U+%s in "%s"', lpad(upper(to_hex(ascii(substring(v from E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]')))), 4, '0'),
+      else format('character U+%s in "%s"', lpad(upper(to_hex(ascii(substring(v from E'[\u0001-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]')))), 4, '0'),
         left(regexp_replace(v, E'[\u0001-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]', '?', 'g'), 40)) end
-    from (select n #>> '{}' as v from jsonb_path_query(p, '$.** ? (@.type() == "string")') n) t
+    from (select n #>> '{}' as v, false as one_line from jsonb_path_query(p, '$.** ? (@.type() == "string")') n
+      union all select n #>> '{}', true from jsonb_path_query(p, 'strict $.** ? (@.type() == "object").keyvalue() ? (@.key != "raw").value ? (@.type() == "string")') n
+      union all select n #>> '{}', true from jsonb_path_query(p, 'strict $.** ? (@.type() == "array")[*] ? (@.type() == "string")') n) t
     where length(v) > guard.longest_text() or v ~ E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]'
+      or one_line and v ~ E'[\t\n\r]'
     limit 1;
 end;
 
@@ -69,7 +74,7 @@ begin
   end if;
   if v_unreadable is not null then
     raise exception using errcode = 'HK026', message = format('%s: a text cannot be read as it stands (%s)', p_deed, v_unreadable),
-      hint = format('expected at most %s characters, each of them seen, and none that turns the direction of writing', guard.longest_text());
+      hint = format('expected one line of at most %s characters, each of them seen, and none that turns the direction of writing', guard.longest_text());
   end if;
   insert into request (request_id, who, deed, digest) values (p_request, session_user, p_deed, v_digest)
     on conflict (request_id) do nothing;
@@ -83,7 +88,7 @@ begin
     return v_before.answer || '{"again": true}';
   end if;
   perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true),
-    set_config('heatkeep.true_at', coalesce(p_true_at::text, ''), true),
+    set_config('heatkeep.true_at', coalesce(guard.utc(p_true_at), ''), true),
     set_config('heatkeep.device', coalesce(p_device, ''), true),
     set_config('heatkeep.reason', coalesce(p_reason, ''), true);
   return null;

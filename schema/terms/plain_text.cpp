@@ -1,6 +1,8 @@
 #include "schema/terms/plain_text.h"
 
 #include <array>
+#include <cstdio>
+#include <utility>
 
 namespace heatkeep {
 namespace {
@@ -43,7 +45,35 @@ std::string WithoutSigns(std::string_view text) {
 
 bool IsBlank(char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n' || c == '\f' || c == '\v'; }
 
+// The character at the front of well-formed UTF-8 and its bytes; a broken byte is a character of its own.
+std::pair<char32_t, std::size_t> CharacterAt(std::string_view rest) {
+  const auto byte = [&rest](std::size_t i) { return static_cast<unsigned char>(rest[i]); };
+  const std::size_t size = byte(0) < 0xC0 ? 1 : byte(0) < 0xE0 ? 2 : byte(0) < 0xF0 ? 3 : 4;
+  if (size == 1 || size > rest.size()) return {byte(0), 1};
+  char32_t character = byte(0) & (0xFFU >> (size + 1));
+  for (std::size_t i = 1; i < size; ++i) character = character << 6U | (byte(i) & 0x3FU);
+  return {character, size};
+}
+
+bool IsUnreadable(char32_t c) {
+  return c < 0x20 || (c >= 0x7F && c <= 0x9F) || c == 0x200B || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
+      (c >= 0x2060 && c <= 0x206F) || c == 0xFEFF;
+}
+
 }  // namespace
+
+std::string UnreadableCharacter(std::string_view utf8) {
+  while (!utf8.empty()) {
+    const auto [character, size] = CharacterAt(utf8);
+    if (IsUnreadable(character)) {
+      char shown[12];
+      std::snprintf(shown, sizeof shown, "U+%04X", static_cast<unsigned>(character));
+      return shown;
+    }
+    utf8.remove_prefix(size);
+  }
+  return "";
+}
 
 std::string PlainText(std::string_view utf8) {
   // Twice: two typographic apostrophes become two plain ones, and those an inch mark.

@@ -196,6 +196,18 @@ TEST_F(Migrating, ConstraintHungOnGuardIsRefusedBothWays) {
   EXPECT_EQ(db.Execute("select count(*) as n from pg_constraint where conname = 'thing_fits'").Only().Int("n"), 1);
 }
 
+TEST_F(Migrating, WhatWasTakenFromTheTablesIsRefusedUntilItIsPutBack) {
+  fs::copy_file(SchemaFolder() / "api/as_made.sql", folder / "api/as_made.sql");
+  std::ofstream(folder / "files", std::ios::app) << "api api/as_made.sql\n";
+  Run();
+  Run();
+  db.ExecuteScript("alter table book.thing drop constraint thing_length");
+  EXPECT_EQ(Refusal(), Kind::Hanging);
+  EXPECT_NE(said.find("\n  gone: constraint thing.thing_length"), std::string::npos) << said;
+  db.ExecuteScript("alter table book.thing add constraint thing_length check (length_nm >= 0)");
+  Run();
+}
+
 TEST_F(Migrating, DefaultAndIndexHungOnGuardAreRefused) {
   Run();
   for (const auto& [hang, line] :

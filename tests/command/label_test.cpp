@@ -35,6 +35,18 @@ TEST_F(Label, ThatWaitAreWrittenAndStayInTheQueueUntilTheyAreConfirmed) {
   EXPECT_FALSE(std::filesystem::exists(PathOf("none.pdf")));
 }
 
+TEST_F(Label, AHeatOnTwoLinesIsTakenNeitherFromAFileNorByTheBook) {
+  const std::string file =
+      File("two.csv",
+           "note,supplier,mill,heat,read_from,grade,section,length,count\nL1,Mirrowby,Vandrek,\"D1\n2\",metal,42CrMo4,round 80,6000,1\n");
+  const Ran ran = As("clerk", {"receive", file});
+  EXPECT_EQ(ran.code, 2) << ran;
+  EXPECT_TRUE(Has(ran.err, "two.csv:2: heat: character U+000A in \"D1?2\"")) << ran;
+  const Ran held = As("quality", {"hold", "heat", "K1", "--reason", "doubt\nor not"});
+  EXPECT_EQ(held.code, 1) << held;
+  EXPECT_TRUE(Has(held.err, "character U+000A")) << held;
+}
+
 TEST_F(Label, OfOnePieceIsPrintedAgainOnlyWhereItWasAskedForAtThePiece) {
   const std::string tag = TagOf("T1");
   ASSERT_EQ(As("clerk", {"label", "printed", "1", "--printer", "gate"}).code, 0);

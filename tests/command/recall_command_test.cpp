@@ -43,6 +43,15 @@ TEST_F(RecallCommand, TheListSaysWhereEverythingIsAndEachCustomerReadsOnlyOfThei
   EXPECT_EQ(As("quality", {"book", "verify", "--record", pdf}).code, 0);
 }
 
+TEST_F(RecallCommand, AHeatThatLooksLikeItIsNamedAndNotInIt) {
+  TakeIn("L1,bar,Vandrek,70B41,42CrMo4,round 80,6000,0,none,,\nL2,bar,Vandrek,7OB41,42CrMo4,round 80,3000,0,none,,\n");
+  const Ran ran = As("quality", {"recall", "heat", "7OB41"});
+  EXPECT_EQ(ran.code, 0) << ran;
+  EXPECT_EQ(ran.err, "heatkeep: 7OB41 looks like heat 70B41, which is not in this recall\n");
+  EXPECT_EQ(As("quality", {"recall", "heat", "70841"}).err.find("no lot has heat \"70841\"; it looks like heat 70B41, 7OB41"),
+            std::string("heatkeep: ").size());
+}
+
 TEST_F(RecallCommand, ADrillIsTimedSaysDrillAndChangesNothing) {
   ShipToTwo();
   const std::string before = Digest(), pdf = PathOf("r.pdf"), letters = PathOf("letters");

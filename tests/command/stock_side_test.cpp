@@ -101,7 +101,7 @@ TEST_F(StockSide, LengthAndReceiptArePutRightByCommand) {
   EXPECT_EQ(Said("quality",
                  {"correct", "receipt", two, "--mill", "Vandrek", "--heat", "K3371", "--read-from", "metal", "--grade", "42CrMo4",
                   "--section", "round 80", "--reason", "misread"}),
-            two + " is put right, with 0 pieces cut from it\n");
+            two + " is put right, with 0 other pieces of the same metal\n");
   EXPECT_EQ(Said("quality", {"papers", "at-risk", "Vandrek", "K3371", "--reason", "promised for Friday"}),
             "1 lot may be cut at risk; nothing of them ships\n");
   const std::string head = "number,type,issuer,heat,section,grade,issued\n";

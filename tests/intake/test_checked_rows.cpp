@@ -80,6 +80,29 @@ TEST(DecimalMark, IsNotGuessedFromADoubtfulNumber) {
   EXPECT_NE(Problems("slip_count,length\n1,\"352,4\"\n"), "");
 }
 
+TEST(DecimalMark, IsNotGuessedFromAPointEither) {
+  const std::string two =
+      "can be read two ways, 6.012 mm or 6 012 mm; expected a number without that mark, or thousands set apart by a blank\n";
+  EXPECT_EQ(Problems("slip_count;length\n1;6000\n1;6.012\n"), "f.csv:3: length: \"6.012\" " + two);
+  EXPECT_EQ(Problems("slip_count\tlength\n1\t6.012\n"), "f.csv:2: length: \"6.012\" " + two);
+  EXPECT_EQ(Micrometres(Lengths("slip_count;length\n1;6.012\n1;352.4\n")), (std::vector<std::int64_t>{6'012, 352'400}))
+      << "another point tells";
+  EXPECT_EQ(Micrometres(Lengths("slip_count,length\n1,6.012\n")), (std::vector<std::int64_t>{6'012})) << "so do commas between cells";
+  EXPECT_EQ(Micrometres(Lengths("slip_count;length\n1;6.012\n1;6 000.125\n")), (std::vector<std::int64_t>{6'012, 6'000'125}));
+  EXPECT_EQ(Micrometres(Lengths("slip_count;length\n1;6.012\n", {BadLines::RefuseFile, '.'})), (std::vector<std::int64_t>{6'012}));
+}
+
+TEST(DecimalMark, IsTheLastOfTwoInOneNumber) {
+  const auto file = Lengths("slip_count;length\n1;2,20\n1;1.234,5\n1;6.012\n");
+  EXPECT_EQ(file.decimal_mark, ',');
+  EXPECT_EQ(ProblemsText(file.problems),
+            "f.csv:3: length: more than one mark in \"1.234,5\"; expected one decimal mark; thousands set apart by a blank\n"
+            "f.csv:4: length: \"6.012\" can be read two ways, 6.012 mm or 6 012 mm; expected a number without that mark, or "
+            "thousands set apart by a blank\n");
+  EXPECT_EQ(Lengths("slip_count;length\n1;1.234.567\n").decimal_mark, ',');
+  EXPECT_EQ(Lengths("slip_count;length\n1;1,234.5\n1;2.20\n").decimal_mark, '.');
+}
+
 TEST(DecimalMark, IsWhatTheCallerSays) {
   EXPECT_EQ(Micrometres(Lengths("length\n\"1,100\"\n", {BadLines::RefuseFile, ','})), (std::vector<std::int64_t>{1'100}));
   EXPECT_FALSE(Lengths("slip_count;length\n1;352,4\n", {BadLines::RefuseFile, '.'}).Good());

@@ -31,6 +31,14 @@ TEST(DeliveryFile, ReadsTheShortHeader) {
   EXPECT_EQ(file.rows[1].heat, "");
 }
 
+TEST(DeliveryFile, RefusesACellThatIsNotOneLine) {
+  EXPECT_EQ(
+      Problems(
+          "L-88,Mirrowby,Vandrek,\"D1\n2\",metal,42CrMo4,round 80,6000,10\nL-88,Mir\u200browby,Vandrek,K1,metal,42CrMo4,round 80,6000,1\n"),
+      "slip.csv:2: heat: character U+000A in \"D1?2\"; expected one line of characters that can be seen\n"
+      "slip.csv:4: supplier: character U+200B in \"Mir\u200browby\"; expected one line of characters that can be seen\n");
+}
+
 TEST(DeliveryFile, ReadsEveryOptionalColumn) {
   const auto file = ReadDeliveryFile(
       "note,supplier,order,received,line,mill,heat,read_from,grade,section,condition,length,count,slip_count,weighed,place,"

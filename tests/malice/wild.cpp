@@ -24,6 +24,7 @@ const std::vector<WildText>& WildTexts() {
       {"patterns", "%_%[^a]*+?(){}|^$.**@?#>>'{a,b}'::text || chr(0)"},
       {"many scripts", "\u0416\u00e9\u0301 \u4e2d\u6587 \u0639\u0631\u0628\u064a \U0001F529 \U00010348 \ufdfa"},
       {"controls", "A\x01\x02\x1b[31m\x7f\x08", false},
+      {"on two lines", "D1\n2\tA", false},
       {"turns the direction", "A73\u202e12\u2066B", false},
       {"not seen", "A7\u200b321\ufeff", false},
       {"a million characters", AMillionCharacters(), false},

@@ -49,6 +49,24 @@ TEST_F(Holds, AHoldOfOneMillLeavesTheSameHeatNumberOfAnotherFree) {
   EXPECT_EQ(Code([&] { shop.Hold("M2209"); }), "HK026");
 }
 
+// 7OB41 with a letter O, 70B41 with a nought; "C 9921" with a blank: nothing is taken for another, and each is named.
+TEST_F(Holds, AHeatThatLooksLikeTheOneAskedForIsNamed) {
+  shop.Receive({.heat = "70B41"});
+  shop.Receive({.heat = "7OB41"});
+  shop.Receive({.heat = "C 9921"});
+  const auto preview = [&](const std::string& heat) {
+    return Answer(shop.quality, "api.preview_hold('heat', $1)", {heat}).at("words").get<std::string>();
+  };
+  EXPECT_EQ(preview("7OB41"), "1 bar; it looks like heat 70B41, which would not be stopped");
+  EXPECT_EQ(preview("M2208"), "5 bars");
+  EXPECT_EQ(Refusal([&] { preview("C9921"); }).message, "no lot has heat \"C9921\"; it looks like heat C 9921");
+  EXPECT_EQ(Refusal([&] { preview("C9922"); }).message, "no lot has heat \"C9922\"");
+  EXPECT_EQ(Do(shop.quality, "place_hold", {"heat", "7OB41", std::nullopt, "letter"}).at("look_alikes"), "70B41");
+  EXPECT_TRUE(Do(shop.quality, "place_hold", {"heat", "M2208", std::nullopt, "letter"}).at("look_alikes").is_null());
+  EXPECT_NE(Refusal([&] { shop.Certify("C9921", {}); }).message.find("there is no such lot of Vandrek; it looks like heat C 9921"),
+            std::string::npos);
+}
+
 TEST_F(Holds, LivePromisesFallAtOnceWhenTheHeatIsHeldOrAParentQuarantined) {
   const std::string drop = shop.Record(tags[0], {Trim(), Good(1, 290)}, DropLeft(5696)).at("drop_tag");
   shop.Promise(drop, {{.count = 1}});

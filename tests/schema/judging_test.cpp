@@ -234,7 +234,9 @@ TEST_F(Judging, AcceptingAWrongAnalysisHoldsItsMetal) {
   document["lots"][0]["heat_analysis"] = {{"C", 34000}};
   DoBody(shop.clerk, "file_papers", document);
   const Json answer = DoBody(shop.quality, "accept_document", {{"issuer", "Vandrek"}, {"number", "C1"}});
-  EXPECT_EQ(answer.at("words"), "the document is not accepted: heat R5512: C 0.034 %, X2CrNiMo17-12-2 allows at most 0.03");
+  EXPECT_EQ(
+      answer.at("words"),
+      "the document is not accepted: heat R5512: C 0.034 %, X2CrNiMo17-12-2 allows at most 0.03; its metal is held by hold 1 until that is lifted");
   EXPECT_EQ(shop.Word("select scope || ' ' || ref || ': ' || reason as w from api.holds where lifted_by is null"),
             "certificate C1: heat R5512: C 0.034 %, X2CrNiMo17-12-2 allows at most 0.03");
   EXPECT_EQ(shop.Number("select count(*) as n from api.waiting_for_papers"), 6);

@@ -72,8 +72,20 @@ TEST_F(Limits, TheShopsRoundingIsThatOfTheTestsToo) {
 TEST_F(Limits, AcceptingAWrongTestHoldsTheMetal) {
   DoBody(shop.clerk, "file_papers", Document("C1", {Test("Re", 640'000)}));
   const Json answer = DoBody(shop.quality, "accept_document", {{"issuer", "Vandrek"}, {"number", "C1"}});
-  EXPECT_EQ(answer.at("words"), "the document is not accepted: heat K1: Re 640 MPa, 42CrMo4 +QT allows at least 650 (EN 10083-3:2006)");
+  EXPECT_EQ(
+      answer.at("words"),
+      "the document is not accepted: heat K1: Re 640 MPa, 42CrMo4 +QT allows at least 650 (EN 10083-3:2006); its metal is held by hold 1 until that is lifted");
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates"), 0);
+  const Json again = DoBody(shop.quality, "accept_document", {{"issuer", "Vandrek"}, {"number", "C1"}});
+  EXPECT_EQ(again.at("words"), answer.at("words"));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.holds"), 1) << "for one reason it is held once";
+  Json good = Document("C1", {Test("Re", 660'000)});
+  good["reason"] = "a slip of the pen";
+  const Json replaced = DoBody(shop.quality, "replace_document", good);
+  EXPECT_EQ(replaced.at("holds"),
+            Json::array({{{"hold_id", 1}, {"reason", "heat K1: Re 640 MPa, 42CrMo4 +QT allows at least 650 (EN 10083-3:2006)"}}}));
+  Do(shop.quality, "lift_hold", {"1", "the corrected document"});
+  EXPECT_GT(shop.Number("select count(*) as n from api.candidates"), 0);
 }
 
 TEST_F(Limits, WhereNoLimitIsKnownItIsSaid) {

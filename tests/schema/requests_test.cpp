@@ -35,6 +35,42 @@ TEST_F(Requests, WithOtherArgumentsOrAnotherDeedOrByAnotherLogin_HK012) {
   EXPECT_EQ(Pieces(), 2);
 }
 
+// What a session shows times in is not what was asked: the digest of the arguments is the same.
+TEST_F(Requests, WithATimeIsTheSameRequestHoweverTheSessionShowsTimes) {
+  shop.admin.ExecuteScript(
+      R"(create or replace function guard.begin_deed(p_deed text, p_request uuid, p_args jsonb, p_true_at timestamptz default null,
+      p_device text default null, p_reason text default null) returns jsonb language plpgsql as
+    $$ begin raise exception using errcode = 'HK999', message = p_args::text; end $$)");
+  const Result deeds =
+      shop.admin.Execute(R"(select p.proname::text as deed, (select string_agg(case a when 'p_request' then 'gen_random_uuid()'
+      when 'p_true_at' then $$timestamptz '2026-03-05 14:00:00+00'$$ when 'p' then $$'{}'$$ else 'null' end, ', ' order by n)
+      from unnest(p.proargnames) with ordinality x (a, n)) as arguments
+    from pg_proc p where pronamespace = 'api'::regnamespace and 'p_true_at' = any (proargnames) order by 1)");
+  const auto asked = [&](const std::string& session, const Row& row) {
+    shop.admin.ExecuteScript(session);
+    return Refusal([&] { shop.admin.Execute("select api." + row.Text("deed") + "(" + row.Text("arguments") + ")"); }).message;
+  };
+  int count = 0;
+  for (const Row row : deeds) {
+    const std::string there = asked("set datestyle = 'ISO'; set timezone = 'UTC'", row);
+    EXPECT_NE(there.find("2026-03-05T14:00:00"), std::string::npos) << row.Text("deed") << " does not ask with its time: " << there;
+    EXPECT_EQ(asked("set datestyle = 'SQL, DMY'; set timezone = 'Asia/Kolkata'", row), there) << row.Text("deed");
+    ++count;
+  }
+  EXPECT_GT(count, 20);
+}
+
+// "IST" is another time where PostgreSQL reads it: a minute ago would be in hours.
+TEST_F(Requests, ATimeIsKeptAsItIsHoweverTheSessionShowsTimes) {
+  const std::string tag = shop.ReceiveCertified({.count = 1}).at(0);
+  shop.clerk.ExecuteScript("set datestyle = 'SQL, DMY'; set timezone = 'Asia/Kolkata'");
+  Answer(shop.clerk, "api.put_away($1, $2, 'B1-1', now() - interval '1 minute')", {NewRequest().text, tag});
+  EXPECT_EQ(shop.Number("select count(*) as n from book.happening where deed = 'put_away'"), 1);
+  EXPECT_EQ(shop.Number(
+                "select count(*) as n from book.happening where deed = 'put_away' and true_at between now() - interval '1 hour' and now()"),
+            1);
+}
+
 TEST_F(Requests, WithoutANumber_HK010) {
   EXPECT_EQ(Code([&] { Answer(shop.clerk, "api.receive_delivery(null, $1)", {body.dump()}); }), "HK010");
 }

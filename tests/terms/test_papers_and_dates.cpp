@@ -17,6 +17,16 @@ TEST(Papers, GoFromWeakToStrong) {
   EXPECT_TRUE(std::is_sorted(all.begin(), all.end()));
 }
 
+// What the book refuses in a text, guard.unreadable; each is a code point of Unicode 15, from memory.
+TEST(UnreadableCharacter, IsTheFirstThatIsNotSeenOrBreaksTheLine) {
+  EXPECT_EQ(UnreadableCharacter("Ø 80, Müller \u4e2d\U0001F529 \"x\""), "");
+  EXPECT_EQ(UnreadableCharacter("D1\n2"), "U+000A");
+  EXPECT_EQ(UnreadableCharacter("D1\t2"), "U+0009");
+  EXPECT_EQ(UnreadableCharacter("\u0085"), "U+0085");
+  EXPECT_EQ(UnreadableCharacter("A7\u200b321\ufeff"), "U+200B");
+  EXPECT_EQ(UnreadableCharacter("A73\u202e12"), "U+202E");
+}
+
 TEST(ReadPapers, TakesTheStandardsNameInFront) {
   EXPECT_EQ(ReadPapers(" EN 10204 3.1 "), Papers::P31);
   EXPECT_EQ(ReadPapers(""), Papers::None);
