@@ -1,6 +1,7 @@
 // kill -9 while a book is made, and while it is brought up to date: begun again it is whole, and what was in it is there.
 #include <signal.h>
 
+#include <fstream>
 #include <iostream>
 
 #include "client/book/account.h"
@@ -54,47 +55,56 @@ TEST_F(Interrupted, AMakingThatWasKilledIsTakenUpAgain) {
   std::cout << killed << " makings were killed\n";
 }
 
-// The schema files as they were before the newest migration, and then as they are.
+// The schema files as they are, and then with one migration more, of a table and of one that is there.
 TEST_F(Interrupted, AMigrationThatWasKilledHasDoneNothingOrAll) {
-  const fs::path older = folder / "older" / "schema", references = fs::path("seed") / "reference";
-  fs::create_directories(folder / "older" / "seed");
-  fs::copy(SchemaFolder(), older, fs::copy_options::recursive);
-  fs::copy(fs::weakly_canonical(SchemaFolder()).parent_path() / references, folder / "older" / references, fs::copy_options::recursive);
-  fs::path newest;
-  for (const auto& file : fs::directory_iterator(older / "migrations"))
-    if (file.path().filename() > newest.filename()) newest = file.path();
-  fs::remove(newest);
-  const std::vector<std::string> right = ShapeOf(cluster);
+  const fs::path newer = folder / "newer" / "schema", references = fs::path("seed") / "reference";
+  fs::create_directories(folder / "newer" / "seed");
+  fs::copy(SchemaFolder(), newer, fs::copy_options::recursive);
+  fs::copy(fs::weakly_canonical(SchemaFolder()).parent_path() / references, folder / "newer" / references, fs::copy_options::recursive);
+  const int version = 9999;
+  std::ofstream(newer / "migrations" / (std::to_string(version) + "_one_more.sql"))
+      << "create table book.one_more (one_more_id bigint generated always as identity primary key, words text not null);\n"
+         "insert into book.one_more (words) select repeat('w', 100) from generate_series(1, 20000);\n"
+         "create index one_more_words on book.one_more (words, one_more_id);\n"
+         "alter table book.shipment add column one_more_id bigint references book.one_more;\n";
+  const auto with_newer = [&](const std::vector<std::string>& words, const fs::path& home_of) {
+    setenv("HEATKEEP_SCHEMA", newer.c_str(), 1);
+    std::vector<std::string> all{"--home", home_of};
+    all.insert(all.end(), words.begin(), words.end());
+    HeatkeepProcess process(all);
+    EXPECT_EQ(process.Finish(), 0) << process.text();
+    unsetenv("HEATKEEP_SCHEMA");
+  };
+  const fs::path whole = folder / "whole";
+  with_newer({"book", "init"}, whole);
+  PrivateCluster never_killed({whole, {}, {}});
+  const std::vector<std::string> right = ShapeOf(never_killed);
   int killed = 0, undone = 0;
   for (int round = 0; round < FaultRounds(2) && !HasFailure(); ++round) {
     const fs::path other = folder / ("book" + std::to_string(round));
-    setenv("HEATKEEP_SCHEMA", older.c_str(), 1);
     HeatkeepProcess made({"--home", other, "book", "init"});
     EXPECT_EQ(made.Finish(), 0) << made.text();
     HeatkeepProcess shop({"--home", other, "shop", "set", folder / "shop.json"});
     EXPECT_EQ(shop.Finish(), 0) << shop.text();
-    unsetenv("HEATKEEP_SCHEMA");
     PrivateCluster book({other, {}, {}});
     const std::int64_t happenings = book.Admin().Execute("select count(*) as n from book.happening").Only().Int("n");
     EXPECT_GT(happenings, 0);
+    setenv("HEATKEEP_SCHEMA", newer.c_str(), 1);
     killed += RunAndKill({"book", "migrate"}, other, 500'000, round % 2 == 1);
+    unsetenv("HEATKEEP_SCHEMA");
     {
       Connection admin = book.Admin();
-      const std::int64_t run =
-          admin.Execute("select count(*) as n from book.migration where version = $1", {std::stoi(newest.filename().string())})
-              .Only()
-              .Int("n");
+      const std::int64_t run = admin.Execute("select count(*) as n from book.migration where version = $1", {version}).Only().Int("n");
       undone += run == 0;
       EXPECT_EQ(admin.Execute("select count(*) as n from pg_namespace where nspname in ('api', 'guard')").Only().Int("n"), 2);
     }
-    HeatkeepProcess again({"--home", other, "book", "migrate"});
-    EXPECT_EQ(again.Finish(), 0) << again.text();
-    HeatkeepProcess verify({"--home", other, "book", "verify"});
-    EXPECT_EQ(verify.Finish(), 0) << verify.text();
+    with_newer({"book", "migrate"}, other);
+    with_newer({"book", "verify"}, other);
     EXPECT_EQ(ShapeOf(book), right);
     EXPECT_EQ(book.Admin().Execute("select count(*) as n from book.happening").Only().Int("n"), happenings);
     HeatkeepProcess({"--home", other, "book", "stop"}).Finish();
   }
+  HeatkeepProcess({"--home", whole, "book", "stop"}).Finish();
   std::cout << killed << " migrations were killed, " << undone << " of them had done nothing\n";
 }
 
