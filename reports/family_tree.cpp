@@ -23,6 +23,28 @@ void AddRun(PieceBar& bar, const TraceLine& line, OrderLetters& letters) {
   bar.runs.push_back({line.length, line.count, order, good ? OrderLetters::letter(order - 1) : line.what});
 }
 
+// What left the piece and did not come back: an entry and the one that takes it back are nothing. The rest below zero is metal that
+// measured more than was written of it; `more` is how much.
+std::vector<TraceLine> WhatLeft(std::vector<TraceLine> parts, Length& more) {
+  for (std::size_t i = 0; i < parts.size();) {
+    if (parts[i].length.nm >= 0) {
+      ++i;
+      continue;
+    }
+    const TraceLine less = parts[i];
+    parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(i));
+    const auto same = std::find_if(parts.begin(), parts.end(),
+                                   [&](const TraceLine& l) { return l.what == less.what && l.length == -less.length; });
+    if (same == parts.end())
+      more += -less.length;
+    else {
+      if (same < parts.begin() + static_cast<std::ptrdiff_t>(i)) --i;
+      parts.erase(same);
+    }
+  }
+  return parts;
+}
+
 }  // namespace
 
 std::vector<TreePiece> TreePieces(const std::vector<TraceLine>& lines) {
@@ -55,9 +77,9 @@ PieceBar TreeBar(const TreePiece& piece, OrderLetters& letters) {
   bar.section = piece.piece.section;
   bar.sawn_first = piece.piece.what == "drop";
   bar.left = piece.piece.now;
-  Length sum = bar.left;
+  Length sum = bar.left, more;
   int cuts = 0;
-  for (const TraceLine& part : piece.parts) {
+  for (const TraceLine& part : WhatLeft(piece.parts, more)) {
     bar.kerf_all += part.kerf;
     if (part.what == "trim")
       for (int i = 0; i < part.count; ++i) bar.trim += part.length;
@@ -68,6 +90,7 @@ PieceBar TreeBar(const TreePiece& piece, OrderLetters& letters) {
       AddRun(bar, child, letters);
       bar.runs.back().letter = child.what == piece.piece.what && child.length == piece.piece.length ? "new tag" : "drop";
     }
+  bar.length += more;
   sum += bar.trim + bar.kerf_all;
   for (const BarRun& run : bar.runs) {
     for (int i = 0; i < run.count; ++i) sum += run.length;

@@ -22,7 +22,8 @@ struct TreePiece {
 std::vector<TreePiece> TreePieces(const std::vector<TraceLine>& lines);
 
 // Its bar: trim, cuts with their orders' letters, drops, what left it otherwise by a word, what is left. A trace of an order
-// leaves out what was cut for others: that is one stretch "other". A plain bar where the lines do not add up.
+// leaves out what was cut for others: that is one stretch "other". As long as all of that where it measured more than was written. A plain
+// bar where the lines do not add up.
 PieceBar TreeBar(const TreePiece& piece, OrderLetters& letters);
 
 // "A  O1/10: 14 x 290 mm, shipped to Pallant, note 118"; one line a kind and place.

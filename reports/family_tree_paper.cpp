@@ -86,7 +86,7 @@ void AddFamilyTree(Flow& flow, const std::vector<TraceLine>& lines, double width
   m.letters = std::make_shared<OrderLetters>();
   for (const TreePiece& piece : pieces) {
     nodes.push_back(piece.piece);
-    m.full = std::max(m.full, piece.piece.length);
+    m.full = std::max(m.full, TreeBar(piece, *m.letters).length);
     m.indent = std::max(m.indent, std::min(piece.piece.depth, kDeepest) * kStep);
   }
   flow.items.push_back(SectionHead(kMargin, width, "Family tree"));

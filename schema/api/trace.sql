@@ -1,7 +1,7 @@
 -- Trace, both ways, by stored links; and the metal balance of a lot.
 
 -- The tree lines of these pieces: each piece, what was cut off it and what left it otherwise. With an order only the
--- strokes for that order. It is planned once a session, in the order it is written:
+-- strokes for that order, and what is unexplained of the pieces they came from. It is planned once a session, in the order it is written:
 -- planning it takes longer than most heats.
 create function guard.trace_lines(p_pieces bigint[], p_order text)
   returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
@@ -46,7 +46,7 @@ begin
         where sh.shipment_id = o.shipment_id), o.class::text), h.true_at, coalesce(o.named, h.who), f.is_held, 0, 0
     from fact f join book.metal_out o on o.piece_id = f.piece_id
     left join book.happening h on h.tbl = 'metal_out' and h.row_id = o.metal_out_id and h.sets ? 'metal_out_id'
-    where p_order is null;
+    where p_order is null or o.class = 'unexplained';
 end $$;
 
 -- The pieces of a trace. Order: those its cut pieces came from and their ancestors. Heat: all of it, what it was before

@@ -109,7 +109,8 @@ begin
   if v_fate = 'drop' or (v_fate = 'scrap' and p_rest > 0) then
     if v_measured <= 0 or v_measured > p_rest + v_slack then
       raise exception using errcode = 'HK034', message = format('the rest of %s cannot measure %s mm: by the cuts it is %s mm',
-        p.tag, trim_scale(v_measured / 1e6::numeric), trim_scale(p_rest / 1e6::numeric)), hint = 'measure again, or correct what was cut';
+        p.tag, trim_scale(v_measured / 1e6::numeric), trim_scale(p_rest / 1e6::numeric)),
+        hint = 'measure again; where a piece was booked that was not cut, book the rest by the cuts, make that piece stock (heatkeep saw to-stock) and let a count find it missing';
     elsif abs(p_rest - v_measured) > v_slack and coalesce(btrim(p_reason), '') = '' then
       raise exception using errcode = 'HK026', message = format('%s mm are missing from the rest of %s: say why',
         trim_scale((p_rest - v_measured) / 1e6::numeric), p.tag);

@@ -47,6 +47,37 @@ TEST(FamilyTree, WhatWasCutForOthersIsOneStretchAndWhatDoesNotAddUpIsAPlainBar) 
   EXPECT_EQ(plain.left, plain.length);
 }
 
+TEST(FamilyTree, ARestThatMeasuredMoreThanTheArithmeticIsDrawnWithItsCuts) {
+  std::vector<TraceLine> lines = InventedFamily(1, 1).lines;
+  OrderLetters letters;
+  const PieceBar exact = TreeBar(TreePieces(lines)[0], letters);
+  TraceLine more = lines[2];
+  more.what = more.where_now = "unexplained";
+  more.name = "rest measured against arithmetic";
+  more.kerf = {};
+  more.count = 1;
+  more.length = {-2'000'000};
+  for (TraceLine& line : lines)
+    if (line.what == "drop") line.length += 2_mm;
+  lines.push_back(more);
+  const PieceBar bar = TreeBar(TreePieces(lines)[0], letters);
+  EXPECT_EQ(bar.length, exact.length + 2_mm);
+  ASSERT_EQ(bar.runs.size(), exact.runs.size());
+  EXPECT_EQ(bar.runs.back().length, exact.runs.back().length + 2_mm);
+  EXPECT_EQ(TreeWords(TreePieces(lines)[0], letters).back(), "unexplained: -2 mm, rest measured against arithmetic");
+
+  // written off and found again, or sold and come back: as if it had not been
+  std::vector<TraceLine> back = InventedFamily(1, 1).lines;
+  more.length = 400_mm;
+  back.push_back(more);
+  more.length = {-400'000'000};
+  back.push_back(more);
+  EXPECT_EQ(TreeBar(TreePieces(back)[0], letters).length, exact.length);
+  EXPECT_EQ(TreeBar(TreePieces(back)[0], letters).runs.size(), exact.runs.size());
+  std::swap(back[back.size() - 1], back[back.size() - 2]);
+  EXPECT_EQ(TreeBar(TreePieces(back)[0], letters).runs.size(), exact.runs.size());
+}
+
 TEST(FamilyTree, AScrapEndIsDrawnBehindTheCutsWhereItWas) {
   std::vector<TraceLine> lines = InventedFamily(1, 0).lines;
   for (TraceLine& line : lines)

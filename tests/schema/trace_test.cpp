@@ -34,6 +34,13 @@ struct Trace : ShopTest {
   std::vector<std::string> tags;
 };
 
+TEST_F(Trace, AnOrderShowsWhatIsUnexplainedOfItsBars) {
+  shop.AddLine({.quantity = 14});
+  shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1890), {{"reason", "not found"}});
+  EXPECT_EQ(shop.Word("select name || ' ' || length_nm as w from api.trace('order', 'O1') where what = 'unexplained'"), "not found 10000000");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.trace('order', 'O1') where parent = $1", {tags[0]}), 2);
+}
+
 TEST_F(Trace, GoesThroughTwentyGenerationsOfDropsBothWays) {
   shop.AddLine({.length = 100, .quantity = 40});
   std::vector<std::string> line{tags[0]};
