@@ -274,5 +274,27 @@ TEST_F(SawPull, APromiseThatRanOutIsNotFetchedAfterTheLineHasAnotherHeat_HK042) 
   EXPECT_EQ(shop.Pull(first, "4").value("refused", ""), "HK042");
 }
 
+// What a deed could not count with is refused when it is set, not at the saw.
+TEST_F(SawPull, ASettingThatWouldStopDeedsIsRefused_HK026) {
+  const auto set = [&](const char* name, const char* value) {
+    return Refusal([&] { Do(shop.owner, "set_rules", {Json({{"settings", {{name, value}}}}).dump()}); });
+  };
+  const std::vector<std::pair<const char*, std::vector<const char*>>> wrong{
+      {"shift_hours", {"0", "25", "0.5"}},           {"shift_first_hour", {"24"}},
+      {"promise_hours", {"0", "999999999999999"}},   {"tape_doubt_nm", {"1000000.5", "1000000001"}},
+      {"rest_slack_nm", {"2000000.0"}},              {"chase_days", {"7.5", "100000"}},
+      {"photo_bytes", {"1.5"}},                      {"cents_per_pull", {"150.5", "999999999999999"}},
+      {"mass_mismatch_percent", {"100.5"}},          {"two_person_release", {"maybe"}},
+      {"currency", {"euro"}}};
+  for (const auto& [name, values] : wrong)
+    for (const char* value : values) EXPECT_EQ(set(name, value).sqlstate, "HK026") << name << ' ' << value;
+  EXPECT_EQ(set("shift_hours", "0").message, "settings that cannot be: shift_hours \"0\" (1 ... 24)");
+  EXPECT_EQ(set("tape_doubt_nm", "1000000.5").message, "settings that cannot be: tape_doubt_nm \"1000000.5\" (0, 1 ... 1000000000)");
+  for (const auto& [name, value] : std::vector<std::pair<const char*, const char*>>{
+           {"shift_hours", "7.5"}, {"shift_first_hour", "6.5"}, {"promise_hours", "8760"}, {"tape_doubt_nm", "1000000000"}, {"document_mb", "0.5"}})
+    EXPECT_EQ(set(name, value).sqlstate, "") << name;
+  Reserve(bar, 1);
+}
+
 }  // namespace
 }  // namespace heatkeep
