@@ -75,7 +75,7 @@ begin
     from jsonb_each_text(coalesce(p -> 'settings', '{}')) cross join lateral guard.setting_wrong(key, coalesce(value, '')) w (expected) where w.expected is not null;
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
-      hint = 'expected an amount in its range, whole where the range counts 0, 1; currency three letters (ISO 4217), EUR; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from
+      hint = 'expected an amount in its range, whole where the range counts 0, 1; currency three letters (ISO 4217), EUR; time_zone a name of the IANA list, Europe/Berlin; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from
         (select string_agg(name, ' and ' order by name) as names, words from guard.setting_names() where words is not null group by words) w);
   end if;
   v_wrong := guard.rules_twice(p);
@@ -121,7 +121,7 @@ begin atomic
 end;
 
 -- Every setting there is: one of these words, or an amount from the least to the most, whole where it is counted with as such; the currency
--- has its three letters.
+-- has its three letters, the time zone its name in the IANA list.
 create function guard.setting_names() returns table (name text, words text[], lowest numeric, highest numeric, whole boolean)
 language sql immutable
 begin atomic
@@ -129,7 +129,7 @@ begin atomic
     ('cents_plain_choice', null, 0, 1000000000, true), ('chase_days', null, 0, 3650, true), ('count_limit_cents', null, 0, 1000000000000, true), ('document_mb', null, 0, 1000, false),
     ('lift_limit_g', null, 0, 1000000000, true), ('mass_mismatch_percent', null, 0, 100, false), ('photo_bytes', null, 0, 1000000000, true), ('promise_hours', null, 0.25, 8760, false),
     ('rest_slack_nm', null, 0, 1000000000, true), ('shift_first_hour', null, 0, 23.75, false), ('shift_hours', null, 1, 24, false), ('tape_doubt_nm', null, 0, 1000000000, true),
-    ('currency', null, null, null, null),
+    ('currency', null, null, null, null), ('time_zone', null, null, null, null),
     ('heat_read_back', '{yes,no}', null, null, null), ('judging_by_rounding', '{yes,no}', null, null, null), ('two_person_release', '{yes,no}', null, null, null), ('validators_named', '{yes,no}', null, null, null),
     ('label_paper', '{100x50,62x29,a4,letter}', null, null, null), ('label_code', '{data-matrix,qr}', null, null, null), ('label_dpi', '{203,300,600}', null, null, null);
 end;
@@ -143,6 +143,8 @@ begin
   select * into n from guard.setting_names() where name = p_name;
   if n.words is not null then
     return case when p_value = any (n.words) then null else array_to_string(n.words, ' or ') end;
+  elsif p_name = 'time_zone' then
+    return case when exists (select from pg_timezone_names z where z.name = p_value) then null else 'Europe/Berlin' end;
   elsif n.lowest is null then
     return case when p_value ~ '^[A-Z]{3}$' then null else 'EUR' end;
   elsif p_value !~ (case when n.whole then '^[0-9]{1,15}$' else '^[0-9]{1,15}([.][0-9]{1,6})?$' end) or p_value::numeric not between n.lowest and n.highest then

@@ -296,5 +296,21 @@ TEST_F(SawPull, ASettingThatWouldStopDeedsIsRefused_HK026) {
   Reserve(bar, 1);
 }
 
+// One clock for all who ask: Berlin is an hour before UTC in winter, two in summer; 2026-10-25 has 25 hours there.
+TEST_F(SawPull, ShiftsEndByTheClockOfTheShop) {
+  EXPECT_EQ(Code([&] { Do(shop.owner, "set_rules", {R"({"settings": {"time_zone": "Berlin"}})"}); }), "HK026");
+  Do(shop.owner, "set_rules", {R"({"settings": {"time_zone": "Europe/Berlin"}})"});
+  for (const char* zone : {"UTC", "Asia/Tokyo", "America/St_Johns"}) {
+    shop.admin.ExecuteScript(std::string("set timezone to '") + zone + "'");
+    const auto until = [&](const std::string& now) {
+      return shop.Word("select to_char(guard.promise_until($1::timestamp at time zone 'Europe/Berlin') at time zone 'Europe/Berlin', 'DD HH24:MI') as w", {now});
+    };
+    EXPECT_EQ(until("2026-03-04 07:00"), "04 22:00") << zone;
+    EXPECT_EQ(until("2026-10-25 07:00"), "25 22:00") << zone;
+    EXPECT_EQ(until("2026-03-29 07:00"), "29 22:00") << zone;
+    EXPECT_EQ(until("2026-10-24 23:30"), "25 14:00") << zone;
+  }
+}
+
 }  // namespace
 }  // namespace heatkeep
