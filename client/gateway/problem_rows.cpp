@@ -93,7 +93,8 @@ allocator::Piece PieceOf(const Row& row, const ShopRules& shop) {
   piece.length = {row.Int("length_nm")};
   piece.doubt = {row.Int("doubt_nm")};
   piece.square_ends = static_cast<int>(row.Int("ends"));
-  piece.papers = PaperOf(row.Text("papers"));
+  piece.papers = PaperOf(row.Text("cut_for"));
+  piece.risk = row.TextOrNone("risk");
   const std::int64_t area = row.Int("area_um2"), density = row.Int("density_kg_m3");
   piece.mass = {area * density};
   piece.costs.per_metre = PerMetre(area, density, row.OptionalInt("cents_per_tonne").value_or(0));

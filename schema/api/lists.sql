@@ -51,7 +51,7 @@ create view api.to_buy as
       from guard.line_now c where c.owner_id = 0 and c.open > 0 group by 1, 2, 3, 4)
   select g.designation as grade, x.label as section, o.condition, o.papers::text, o.pieces, o.cut_nm, guard.mass_g(o.cut_nm, x.area_um2, g.density_kg_m3) as cut_g, o.longest_nm, o.due, o.orders,
       (select coalesce(sum(p.length_nm), 0)::bigint from guard.metal p where p.grade_id = o.grade_id and p.section_id = o.section_id
-        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and p.good_for >= o.papers and p.blocked is null
+        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and p.cut_for >= o.papers and p.blocked is null
         and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live')) as free_nm,
       (select coalesce(sum(e.length_nm * greatest(0, e.quantity - guard.delivered(e.purchase_order, e.line))), 0)::bigint from book.purchase_line e
         where e.grade_id = o.grade_id and e.section_id = o.section_id and e.papers >= o.papers) as ordered_nm

@@ -5,7 +5,7 @@ create view guard.plannable as
   select p.piece_id, p.state::text, coalesce(p.blocked, (select guard.zone_ahead(e) from book.piece e where e.piece_id = p.piece_id
         and exists (select from book.defect_zone z where z.piece_id = p.piece_id)), p.defect) as blocked, h.layout_id,
       p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, p.condition, m.name as mill, p.heat,
-      p.identity::text, p.good_for::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
+      p.identity::text, p.good_for::text as papers, p.cut_for::text, p.risk, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
       n.keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
       n.cents_per_tonne, n.scrap_cents_per_tonne, n.mm2_per_min
     from guard.metal p join book.grade g using (grade_id) join book.section x using (section_id)
@@ -15,7 +15,7 @@ create view guard.plannable as
 
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
 create view api.candidates as
-  select tag, version, kind, grade, section, condition, mill, heat, identity, papers, owner, length_nm, doubt_nm, ends, place, walk,
+  select tag, version, kind, grade, section, condition, mill, heat, identity, papers, cut_for, risk, owner, length_nm, doubt_nm, ends, place, walk,
       keep_nm, widest_nm, area_um2, density_kg_m3, cents_per_tonne, scrap_cents_per_tonne, mm2_per_min
     from guard.plannable b where state = 'on rack' and layout_id is null and blocked is null
       and not exists (select from book.promise r where r.piece_id = b.piece_id and r.state = 'live' and r.expires_at > now());
@@ -220,7 +220,7 @@ create view api.plan_layouts as
       g.designation as grade, l.condition, m.name as mill, l.heat, l.papers::text, o.name as owner, e.mark_end::text, f.otherwise,
       f.length_nm, e.doubt_nm, e.ends, guard.mass_g(f.length_nm, x.area_um2, g.density_kg_m3) as mass_g, f.trim_nm, f.kerf_nm, f.left_nm,
       f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g, coalesce(b.bars, 1) as bars, b.bundle_no, coalesce(b.made_up, false) as made_up, x.area_um2, t.mm2_per_min,
-      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop,
+      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop, (select n.risk from guard.lot_words n where n.lot_id = l.lot_id) as risk,
       -- what is in the vice of a piece of which something was cut already
       case when f.state = 'at saw' and exists (select from book.cut u join book.stroke s using (cut_id) where u.piece_id = e.piece_id and not u.closed) then e.length_nm end as begun_nm
     from book.layout f join book.plan q using (plan_id) join book.piece e using (piece_id) join book.lot l using (lot_id) join book.section x using (section_id)
