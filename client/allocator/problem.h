@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -71,6 +72,7 @@ struct Line {
   PaperType papers = PaperType::None;           // at least
   std::vector<std::string> refused_heats = {};  // metal of these heats may not be taken for it
   Length tolerance_plus = {};                   // a piece may measure nominal + face + this; only offers look at it (offers.h)
+  std::map<std::string, int> waits = {};        // its own metal that is here and not in the problem: why it may not be used now -> pieces
   Length CutLength() const { return nominal + face + aim; }
 };
 

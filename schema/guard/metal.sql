@@ -55,7 +55,8 @@ end $$;
 -- serve: its lot's, or less where it or what it came from was limited; and those that it may be cut for, which its papers may yet be. A null says that nothing stands against it. Holds are looked for piece by piece
 -- only where one of them names its lot, line or path, or the metal had another tag before: few pieces are held.
 create view guard.metal as
-  select w.*, coalesce(w.held, w.stopped) as blocked
+  select w.*, coalesce(w.held, w.stopped) as blocked, case when w.held is not null then 'held' when w.quarantined is not null then 'quarantined' when w.frozen then 'being counted'
+        when w.stopped is not null then 'papers awaited' end as waits
     from (select w.*, coalesce(w.quarantined, case when w.frozen then 'its place is being counted' end,
         case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped
       from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,

@@ -1,6 +1,7 @@
 // Papers belong to lots; identity is put right only with a name and a reason, and all that was cut follows by
 // key.
 #include "client/allocator/eligible.h"
+#include "client/allocator/shortage.h"
 #include "client/gateway/plan_door.h"
 #include "client/gateway/readings.h"
 #include "tests/schema/small_shop.h"
@@ -222,6 +223,30 @@ TEST_F(CutAtRisk, ThePlannersProblemTakesItAndItsSheetSaysSo) {
   const std::int64_t plan = shop.Promise(tags[0], {{.count = 14}}).at("plan");
   EXPECT_EQ(ReadSheet(shop.saw, plan)->blocks.at(0).risk, risk);
   for (const StockRow& row : ReadStock(shop.planner, "")) EXPECT_EQ(row.state, "on rack; " + risk) << row.tag;
+}
+
+// Why do we buy, while bars of it lie on the rack? Short drops of it and metal that is free do not count.
+TEST_F(ThePapers, AShortageSaysWhatOfItLiesHereAndIsNotFree) {
+  shop.Receive({.heat = "K1", .count = 2});
+  shop.Receive({.heat = "K1", .length = 200, .kind = "drop"});
+  shop.Receive({.heat = "K3", .owner = "Ister"});
+  const std::string bent = shop.ReceiveCertified({.heat = "K2"}).at(0);
+  shop.Receive({.heat = "K4"});
+  shop.Certify("K4", {}, "2.2");
+  Do(shop.clerk, "quarantine", {shop.Word("select min(tag) as w from api.stock_on_hand where heat = 'K4'"), "bent, and too weak anyway"});
+  Do(shop.clerk, "quarantine", {bent, "bent"});
+  shop.AddLine({.quantity = 7});
+  PlanQuestion question;
+  question.saw = "1";
+  question.cut_lists = {shop.Word("select cut_list as w from api.cut_lines")};
+  const BookProblem asked = ReadProblem(shop.planner, question);
+  ASSERT_EQ(asked.problem.lines.size(), 1U);
+  const std::string why = allocator::WhyShort(asked.problem, 0, 7);
+  EXPECT_TRUE(
+      why.starts_with("nothing is free of round 80 42CrMo4; 2 pieces of it are here: papers awaited; 1 piece of it is here: quarantined; "
+                      "the shortest bar to buy for 7 is "))
+      << why;
+  EXPECT_EQ(shop.Word("select waiting as w from api.to_buy"), "2 papers awaited, 1 quarantined");
 }
 
 }  // namespace
