@@ -213,7 +213,10 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
 int RunPlanCancel(const BookCall& call, std::int64_t plan, const std::string& reason) {
   return WithBook(call, [&](Connection& connection) {
     const Json answer = Deeds(connection).CancelPlan(NewRequest(), plan, reason);
-    call.out << "plan " << plan << " is cancelled, " << Counted(answer["released"].get<int>(), "piece") << " free again\n";
+    std::string at_saw;
+    for (const Json& tag : answer["at_saw"]) at_saw += (at_saw.empty() ? "" : ", ") + tag.get<std::string>();
+    call.out << "plan " << plan << (at_saw.empty() ? " is cancelled, " : " stays for what is at the saw (" + at_saw + "), ")
+             << Counted(answer["released"].get<int>(), "piece") << " free again\n";
     return 0;
   });
 }

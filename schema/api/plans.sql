@@ -181,7 +181,7 @@ begin
   return guard.end_deed(jsonb_build_object('plan', v_plan, 'layouts', v_count));
 end $$;
 
--- Lets go what the plan still promises. What is at a saw or done stays.
+-- Lets go what the plan still promises. What is at a saw or done stays: the plan is live until what is at a saw (named in the answer) is cut.
 create function api.cancel_plan(p_request uuid, p_plan bigint, p_reason text) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -204,11 +204,14 @@ begin
   if not exists (select from layout where plan_id = p_plan and state = 'at saw') then
     update plan set state = 'cancelled' where plan_id = p_plan;
   end if;
-  return guard.end_deed(jsonb_build_object('plan', p_plan, 'released', v_count));
+  return guard.end_deed(jsonb_build_object('plan', p_plan, 'released', v_count,
+    'at_saw', (select coalesce(jsonb_agg(e.tag order by e.tag), '[]') from layout f join piece e using (piece_id) where f.plan_id = p_plan and f.state = 'at saw')));
 end $$;
 
+-- A plan that lacks pieces is live while they are here to be planned anew; once all of its metal is gone it is done.
 create view api.plans as
-  select p.plan_id, p.state::text, p.aim, w.name as saw, p.bundled, p.kerf_nm, p.trim_nm, p.grip_nm, p.status, p.ended_by, p.proof,
+  select p.plan_id, case when p.state = 'live' and not exists (select from book.layout f join book.piece e using (piece_id) where f.plan_id = p.plan_id
+        and (f.state in ('promised', 'at saw') or f.state = 'dropped' and e.length_nm > 0)) then 'done' else p.state::text end as state, p.aim, w.name as saw, p.bundled, p.kerf_nm, p.trim_nm, p.grip_nm, p.status, p.ended_by, p.proof,
       p.value, p.bound, p.made_by, (select h.at from book.happening h where h.chain = 'plan' and h.chain_id = p.plan_id and h.seq = 1) as made_at,
       (select min(c.due) from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
         where f.plan_id = p.plan_id) as due
