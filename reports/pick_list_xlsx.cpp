@@ -27,7 +27,7 @@ Table Pieces(const Sheet& sheet) {
                           b.condition,
                           b.mill,
                           b.heat,
-                          b.papers,
+                          b.risk.empty() ? b.papers : b.risk,
                           b.owner,
                           MmCell(b.length),
                           MmCell(b.doubt),

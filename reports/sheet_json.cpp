@@ -35,6 +35,7 @@ ordered_json BlockJson(const SheetBlock& b) {
   const auto time = StrokeTime(b);
   block["stroke_milliseconds"] = time ? ordered_json(time->count()) : ordered_json(nullptr);
   if (!b.stop.empty()) block["stop"] = b.stop;
+  if (!b.risk.empty()) block["risk"] = b.risk;
   if (const std::vector<std::string> ends = EndWords(b); !ends.empty()) block["ends"] = ends;
   block["cuts"] = ordered_json::array();
   for (const SheetCut& c : b.cuts)

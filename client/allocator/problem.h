@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -46,15 +47,16 @@ struct Piece {
   std::string heat;
   std::string owner;  // empty: the shop's own; else only lines of that owner may have it
   std::string place;
-  std::string held;              // why it may not be used (held, quarantined, promised); empty: free
-  Length length;                 // > 0
-  Length doubt;                  // >= 0: it may be this much shorter than written
-  int square_ends = 0;           // 0, 1 or 2 sawn, square ends already there
-  std::optional<int> count = 1;  // how many alike; nullopt: as many as wanted
-  PaperType papers = PaperType::None;
+  std::string held;                    // why it may not be used (held, quarantined, promised); empty: free
+  Length length;                       // > 0
+  Length doubt;                        // >= 0: it may be this much shorter than written
+  int square_ends = 0;                 // 0, 1 or 2 sawn, square ends already there
+  std::optional<int> count = 1;        // how many alike; nullopt: as many as wanted
+  PaperType papers = PaperType::None;  // the strongest it may be cut for
   PieceCosts costs;
   std::optional<Length> worth = {};  // of a drop of the keep length or longer, by the shop's history; none: as its group's rests
   MassPerMetre mass;                 // 0: not known; only words and figures for people look at it
+  std::string risk;                  // what its sheet warns of though it may be used: its papers are awaited; empty: nothing
 };
 
 struct Line {
@@ -70,6 +72,7 @@ struct Line {
   PaperType papers = PaperType::None;           // at least
   std::vector<std::string> refused_heats = {};  // metal of these heats may not be taken for it
   Length tolerance_plus = {};                   // a piece may measure nominal + face + this; only offers look at it (offers.h)
+  std::map<std::string, int> waits = {};        // its own metal that is here and not in the problem: why it may not be used now -> pieces
   Length CutLength() const { return nominal + face + aim; }
 };
 

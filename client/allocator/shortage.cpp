@@ -63,10 +63,13 @@ std::string WhyShort(const Problem& problem, int index, int missing) {
   else if (usable > 0) why = "the metal that may serve it is used up";
   else if (too_short > 0) why = "no piece that may serve it is long enough; the longest is " + InMillimetres(longest);
   else if (refused.empty())
-    why = "there is no metal of " + line.section + " " + line.grade + (line.owner.empty() ? "" : " of " + line.owner);
+    why = (line.waits.empty() ? "there is no metal of " : "nothing is free of ") + line.section + " " + line.grade +
+        (line.owner.empty() ? "" : " of " + line.owner);
   else why = "no piece may serve it";
   for (const auto& [reason, count] : refused)
     why += "; " + std::to_string(count) + (count == 1 ? " piece not: " : " pieces not: ") + reason;
+  for (const auto& [reason, count] : line.waits)
+    why += "; " + std::to_string(count) + (count == 1 ? " piece of it is here: " : " pieces of it are here: ") + reason;
   Piece bar;
   bar.section = line.section;
   bar.grade = line.grade;

@@ -198,7 +198,8 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
                        : b.fate == LeftFate::Scrap ? "scrap"
                                                    : "nothing")
                << '\n';
-      if (!b.stop.empty()) call.out << "   " << b.stop << '\n';
+      for (const std::string& warning : {b.stop, b.risk})
+        if (!warning.empty()) call.out << "   " << warning << '\n';
       for (const std::string& words : EndWords(b)) call.out << "   " << words << '\n';
       if (b.bundle > 1) call.out << "   " << BundleWords(b) << '\n';
       if (why) call.out << "   not there: " << (b.otherwise.empty() ? "nothing else held its cuts" : b.otherwise) << '\n';
@@ -212,7 +213,10 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
 int RunPlanCancel(const BookCall& call, std::int64_t plan, const std::string& reason) {
   return WithBook(call, [&](Connection& connection) {
     const Json answer = Deeds(connection).CancelPlan(NewRequest(), plan, reason);
-    call.out << "plan " << plan << " is cancelled, " << Counted(answer["released"].get<int>(), "piece") << " free again\n";
+    std::string at_saw;
+    for (const Json& tag : answer["at_saw"]) at_saw += (at_saw.empty() ? "" : ", ") + tag.get<std::string>();
+    call.out << "plan " << plan << (at_saw.empty() ? " is cancelled, " : " stays for what is at the saw (" + at_saw + "), ")
+             << Counted(answer["released"].get<int>(), "piece") << " free again\n";
     return 0;
   });
 }

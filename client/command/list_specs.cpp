@@ -263,6 +263,7 @@ const std::vector<ListSpec>& AllLists() {
         Summed("cut_nm", "cuts", K::Metres),
         {"longest_nm", "longest", K::Length, 1},
         {"free_nm", "free", K::Metres, 1},
+        {"waiting", "here, not free", K::Text, 1.3},
         {"ordered_nm", "ordered", K::Metres, 1},
         Summed("missing_nm", "missing", K::Metres),
         {"due", "due", K::Text, 1.3},

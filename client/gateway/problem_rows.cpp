@@ -57,6 +57,20 @@ std::string GroupsWanted(const allocator::Problem& problem) {
   return wanted.dump();
 }
 
+// Metal of the lines' own that lies here and waits for somebody's word: long enough for one piece, and not known to have too weak papers.
+void AddWaitingMetal(Connection& connection, allocator::Problem& problem) {
+  const Result pieces = connection.Execute(
+      "select s.* from api.stock_on_hand s join jsonb_to_recordset($1::jsonb) w (grade text, section text)"
+      " on w.grade = s.grade and w.section = s.section where s.waits is not null and s.state = 'on rack'",
+      {GroupsWanted(problem)});
+  for (const Row row : pieces)
+    for (allocator::Line& line : problem.lines)
+      if (row.Text("section") == line.section && row.Text("grade") == line.grade && OwnerOf(row.Text("owner")) == line.owner &&
+          (line.condition.empty() || row.Text("condition") == line.condition) && row.Int("length_nm") >= line.CutLength().nm &&
+          (row.Text("document") == "papers awaited" || PaperOf(row.Text("papers")) >= line.papers))
+        ++line.waits[row.Text("waits")];
+}
+
 }  // namespace
 
 allocator::Line LineOf(const Row& row) {
@@ -93,7 +107,8 @@ allocator::Piece PieceOf(const Row& row, const ShopRules& shop) {
   piece.length = {row.Int("length_nm")};
   piece.doubt = {row.Int("doubt_nm")};
   piece.square_ends = static_cast<int>(row.Int("ends"));
-  piece.papers = PaperOf(row.Text("papers"));
+  piece.papers = PaperOf(row.Text("cut_for"));
+  piece.risk = row.TextOrNone("risk");
   const std::int64_t area = row.Int("area_um2"), density = row.Int("density_kg_m3");
   piece.mass = {area * density};
   piece.costs.per_metre = PerMetre(area, density, row.OptionalInt("cents_per_tonne").value_or(0));
@@ -161,6 +176,7 @@ void AddFreeMetal(Connection& connection, const ShopRules& shop, BookProblem& as
       " on w.grade = c.grade and w.section = c.section order by c.length_nm, c.tag",
       {GroupsWanted(asked.problem)});
   for (const Row row : pieces) AddPiece(row, shop, asked);
+  AddWaitingMetal(connection, asked.problem);
 }
 
 void KeepToSettledHeats(Connection& connection, const HeatsElsewhere& elsewhere, allocator::Problem& problem) {

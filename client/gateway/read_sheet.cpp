@@ -28,6 +28,7 @@ SheetBlock BlockOf(const Row& row, Length kerf, Length grip) {
   b.otherwise = row.TextOrNone("otherwise");
   b.state = row.Text("state");
   b.stop = row.TextOrNone("stop");
+  b.risk = row.TextOrNone("risk");
   b.length = {row.Int("length_nm")};
   b.doubt = {row.Int("doubt_nm")};
   b.mass = {row.Int("mass_g")};

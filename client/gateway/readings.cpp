@@ -31,6 +31,7 @@ std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade
     r.owner = OwnerWord(row);
     r.place = row.TextOrNone("place");
     r.state = row.OptionalText("blocked").value_or(row.Text("state"));
+    if (row.IsNull("blocked") && !row.IsNull("risk")) r.state += "; " + row.Text("risk");
     r.length = Nm(row, "length_nm");
     r.doubt = Nm(row, "doubt_nm");
     r.mass = {row.Int("mass_g")};
@@ -108,8 +109,8 @@ std::vector<ConflictRow> ReadConflicts(Connection& connection) {
 std::vector<CutListRow> ReadCutLists(Connection& connection) {
   std::vector<CutListRow> rows;
   const Result result = connection.Execute(
-      "select cut_list, count(*) as lines, sum(quantity) as pieces, sum(cut) as cut, sum(planned) as planned,"
-      " sum(open) as open, min(due) as due from api.cut_lines group by cut_list order by cut_list");
+      "select cut_list, count(*) filter (where w) as lines, coalesce(sum(quantity) filter (where w), 0) as pieces, sum(cut) as cut, sum(planned) as planned,"
+      " sum(open) as open, min(due) filter (where w) as due from api.cut_lines, lateral (select not cancelled as w) w group by cut_list order by cut_list");
   for (const Row row : result) {
     rows.push_back({row.Text("cut_list"), static_cast<int>(row.Int("lines")), row.Int("pieces"), row.Int("cut"), row.Int("planned"),
                     row.Int("open"), row.TextOrNone("due")});

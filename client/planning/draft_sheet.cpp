@@ -29,7 +29,8 @@ SheetBlock BlockOf(const Draft& draft, const allocator::Layout& layout) {
   b.grade = piece.grade;
   b.condition = piece.condition;
   b.heat = piece.heat;
-  b.papers = allocator::NameOf(piece.papers);
+  b.papers = allocator::NameOf(piece.risk.empty() ? piece.papers : allocator::PaperType::None);
+  b.risk = piece.risk;
   b.owner = piece.owner;
   b.mark_end = "unknown";
   b.state = "draft";

@@ -22,15 +22,16 @@ void Fields(SheetCut& c, Each&& each) {
 
 template <typename Each>
 void Fields(SheetBlock& b, Each&& each) {
-  auto& [block, place, tag, kind, section, grade, condition, mill, heat, papers, owner, mark_end, otherwise, state, stop, length, doubt,
-         mass, trim, kerf_each, kerf_all, grip, stays, bundle, bundle_no, made_up, area, rate, cuts, left, fate, left_mass, begun] = b;
+  auto& [block, place, tag, kind, section, grade, condition, mill, heat, papers, owner, mark_end, otherwise, state, stop, risk, length,
+         doubt, mass, trim, kerf_each, kerf_all, grip, stays, bundle, bundle_no, made_up, area, rate, cuts, left, fate, left_mass, begun] =
+      b;
   each("block", block), each("place", place), each("tag", tag), each("kind", kind), each("section", section), each("grade", grade),
       each("condition", condition), each("mill", mill), each("heat", heat), each("papers", papers), each("owner", owner),
-      each("mark_end", mark_end), each("otherwise", otherwise), each("state", state), each("stop", stop), each("length", length),
-      each("doubt", doubt), each("mass", mass), each("trim", trim), each("kerf_each", kerf_each), each("kerf_all", kerf_all),
-      each("grip", grip), each("stays", stays), each("bundle", bundle), each("bundle_no", bundle_no), each("made_up", made_up),
-      each("area", area), each("rate", rate), each("cuts", cuts), each("left", left), each("fate", fate), each("left_mass", left_mass),
-      each("begun", begun);
+      each("mark_end", mark_end), each("otherwise", otherwise), each("state", state), each("stop", stop), each("risk", risk),
+      each("length", length), each("doubt", doubt), each("mass", mass), each("trim", trim), each("kerf_each", kerf_each),
+      each("kerf_all", kerf_all), each("grip", grip), each("stays", stays), each("bundle", bundle), each("bundle_no", bundle_no),
+      each("made_up", made_up), each("area", area), each("rate", rate), each("cuts", cuts), each("left", left), each("fate", fate),
+      each("left_mass", left_mass), each("begun", begun);
 }
 
 template <typename Each>

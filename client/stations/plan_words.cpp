@@ -153,7 +153,8 @@ QString WhyWords(const SheetBlock& block, ReadingUnits units, Mass lift_limit) {
   Cuts(block, units, words);
   for (const std::string& end : EndWords(block, units.Ruler())) words << BookWords(end);
   if (!BundleWords(block).empty()) words << BookWords(BundleWords(block));
-  if (!block.stop.empty()) words << BookWords(block.stop);
+  for (const std::string& warning : {block.stop, block.risk})
+    if (!warning.empty()) words << BookWords(warning);
   Metal(block, units, lift_limit, words);
   return words.join('\n');
 }

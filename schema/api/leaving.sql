@@ -33,7 +33,7 @@ begin
   for t in select * from jsonb_array_elements_text(p -> 'tags') order by 1 loop
     e := guard.piece_for_deed(t);
     perform guard.free_to_change(e, 'sold');
-    v_words := guard.blocked_words(e.piece_id);
+    v_words := coalesce(guard.blocked_words(e.piece_id), (select risk from guard.lot_words where lot_id = e.lot_id));
     if v_words is not null then
       raise exception using errcode = 'HK040', message = format('%s cannot be sold: %s', e.tag, v_words), hint = 'quality releases it first';
     elsif e.owner_id <> 0 then

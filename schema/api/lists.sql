@@ -43,16 +43,20 @@ create view api.yield_by_month as
       guard.mass_g(trim_nm, area_um2, density_kg_m3) as trim_g, guard.mass_g(spoilt_nm, area_um2, density_kg_m3) as spoilt_g,
       guard.mass_g(scrap_nm, area_um2, density_kg_m3) as scrap_g, guard.mass_g(unexplained_nm, area_um2, density_kg_m3) as unexplained_g) m;
 
--- What is open and nobody has planned, by grade, section, condition and papers, beside what lies here free and what is ordered.
+-- What is open and nobody has planned, by grade, section, condition and papers, beside what lies here free, what lies here and waits for
+-- somebody's word (long enough for one piece), and what is ordered.
 create view api.to_buy as
   with open as (
     select c.grade_id, c.section_id, c.condition, c.papers, sum(c.open)::bigint as pieces, sum(c.open * (c.length_nm + c.face_nm + c.aim_nm))::bigint as cut_nm,
-        max(c.length_nm + c.face_nm + c.aim_nm) as longest_nm, min(c.due) as due, string_agg(distinct c.order_no, ', ' order by c.order_no) as orders
+        max(c.length_nm + c.face_nm + c.aim_nm) as longest_nm, min(c.length_nm + c.face_nm + c.aim_nm) as shortest_nm, min(c.due) as due, string_agg(distinct c.order_no, ', ' order by c.order_no) as orders
       from guard.line_now c where c.owner_id = 0 and c.open > 0 group by 1, 2, 3, 4)
   select g.designation as grade, x.label as section, o.condition, o.papers::text, o.pieces, o.cut_nm, guard.mass_g(o.cut_nm, x.area_um2, g.density_kg_m3) as cut_g, o.longest_nm, o.due, o.orders,
       (select coalesce(sum(p.length_nm), 0)::bigint from guard.metal p where p.grade_id = o.grade_id and p.section_id = o.section_id
-        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and p.good_for >= o.papers and p.blocked is null
+        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and p.cut_for >= o.papers and p.blocked is null
         and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live')) as free_nm,
+      (select string_agg(w.n || ' ' || w.waits, ', ' order by w.waits) from (select p.waits, count(*) as n from guard.metal p where p.grade_id = o.grade_id
+        and p.section_id = o.section_id and o.condition in ('', p.condition) and p.owner_id = 0 and p.state = 'on rack' and p.length_nm >= o.shortest_nm
+        and p.waits is not null and (p.papers_state = 'awaited' or p.good_for >= o.papers) group by 1) w) as waiting,
       (select coalesce(sum(e.length_nm * greatest(0, e.quantity - guard.delivered(e.purchase_order, e.line))), 0)::bigint from book.purchase_line e
         where e.grade_id = o.grade_id and e.section_id = o.section_id and e.papers >= o.papers) as ordered_nm
     from open o join book.grade g using (grade_id) join book.section x using (section_id);

@@ -41,9 +41,13 @@ begin
   select papers into v_before from lot where lot_id = p_lot;
   select max(d.type) into v_best from document_lot n join document d using (document_id) where n.lot_id = p_lot and guard.stands(d.document_id);
   update lot set papers = coalesce(v_best, 'none'), papers_state = (case when v_best is null then 'awaited' else 'here' end)::papers_state where lot_id = p_lot;
-  -- what was promised for its papers is planned anew when they are weaker now
+  -- what was promised for its papers is planned anew when they are weaker now, or, promised at risk, than what its line asks for
   if coalesce(v_best, 'none') < v_before then
     perform guard.drop_promise(piece_id, 'its papers are ' || coalesce(v_best::text, 'awaited') || ' now') from piece where lot_id = p_lot and length_nm > 0;
+  elsif v_best is not null and v_before = 'none' then
+    perform guard.drop_promise(e.piece_id, format('its papers are %s now', v_best)) from piece e join promise r on r.piece_id = e.piece_id and r.state = 'live'
+      where e.lot_id = p_lot and exists (select from cut_line c where (c.cut_line_id = r.cut_line_id or c.cut_line_id in (select cut_line_id from layout_cut where layout_id = r.layout_id))
+        and guard.piece_may_not_serve(e.piece_id, c.cut_line_id) is not null);
   end if;
 end $$;
 

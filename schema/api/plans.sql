@@ -5,7 +5,7 @@ create view guard.plannable as
   select p.piece_id, p.state::text, coalesce(p.blocked, (select guard.zone_ahead(e) from book.piece e where e.piece_id = p.piece_id
         and exists (select from book.defect_zone z where z.piece_id = p.piece_id)), p.defect) as blocked, h.layout_id,
       p.tag, p.version, p.kind::text, g.designation as grade, x.label as section, p.condition, m.name as mill, p.heat,
-      p.identity::text, p.good_for::text as papers, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
+      p.identity::text, p.good_for::text as papers, p.cut_for::text, p.risk, o.name as owner, p.length_nm, p.doubt_nm, p.ends, w.name as place, w.walk,
       n.keep_nm, greatest(x.dim1_nm, x.dim2_nm) as widest_nm, x.area_um2, g.density_kg_m3,
       n.cents_per_tonne, n.scrap_cents_per_tonne, n.mm2_per_min
     from guard.metal p join book.grade g using (grade_id) join book.section x using (section_id)
@@ -15,7 +15,7 @@ create view guard.plannable as
 
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
 create view api.candidates as
-  select tag, version, kind, grade, section, condition, mill, heat, identity, papers, owner, length_nm, doubt_nm, ends, place, walk,
+  select tag, version, kind, grade, section, condition, mill, heat, identity, papers, cut_for, risk, owner, length_nm, doubt_nm, ends, place, walk,
       keep_nm, widest_nm, area_um2, density_kg_m3, cents_per_tonne, scrap_cents_per_tonne, mm2_per_min
     from guard.plannable b where state = 'on rack' and layout_id is null and blocked is null
       and not exists (select from book.promise r where r.piece_id = b.piece_id and r.state = 'live' and r.expires_at > now());
@@ -181,7 +181,7 @@ begin
   return guard.end_deed(jsonb_build_object('plan', v_plan, 'layouts', v_count));
 end $$;
 
--- Lets go what the plan still promises. What is at a saw or done stays.
+-- Lets go what the plan still promises. What is at a saw or done stays: the plan is live until what is at a saw (named in the answer) is cut.
 create function api.cancel_plan(p_request uuid, p_plan bigint, p_reason text) returns jsonb
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -204,11 +204,14 @@ begin
   if not exists (select from layout where plan_id = p_plan and state = 'at saw') then
     update plan set state = 'cancelled' where plan_id = p_plan;
   end if;
-  return guard.end_deed(jsonb_build_object('plan', p_plan, 'released', v_count));
+  return guard.end_deed(jsonb_build_object('plan', p_plan, 'released', v_count,
+    'at_saw', (select coalesce(jsonb_agg(e.tag order by e.tag), '[]') from layout f join piece e using (piece_id) where f.plan_id = p_plan and f.state = 'at saw')));
 end $$;
 
+-- A plan that lacks pieces is live while they are here to be planned anew; once all of its metal is gone it is done.
 create view api.plans as
-  select p.plan_id, p.state::text, p.aim, w.name as saw, p.bundled, p.kerf_nm, p.trim_nm, p.grip_nm, p.status, p.ended_by, p.proof,
+  select p.plan_id, case when p.state = 'live' and not exists (select from book.layout f join book.piece e using (piece_id) where f.plan_id = p.plan_id
+        and (f.state in ('promised', 'at saw') or f.state = 'dropped' and e.length_nm > 0)) then 'done' else p.state::text end as state, p.aim, w.name as saw, p.bundled, p.kerf_nm, p.trim_nm, p.grip_nm, p.status, p.ended_by, p.proof,
       p.value, p.bound, p.made_by, (select h.at from book.happening h where h.chain = 'plan' and h.chain_id = p.plan_id and h.seq = 1) as made_at,
       (select min(c.due) from book.layout f join book.layout_cut k using (layout_id) join book.cut_line c using (cut_line_id)
         where f.plan_id = p.plan_id) as due
@@ -220,7 +223,7 @@ create view api.plan_layouts as
       g.designation as grade, l.condition, m.name as mill, l.heat, l.papers::text, o.name as owner, e.mark_end::text, f.otherwise,
       f.length_nm, e.doubt_nm, e.ends, guard.mass_g(f.length_nm, x.area_um2, g.density_kg_m3) as mass_g, f.trim_nm, f.kerf_nm, f.left_nm,
       f.left_fate::text, guard.mass_g(f.left_nm, x.area_um2, g.density_kg_m3) as left_mass_g, coalesce(b.bars, 1) as bars, b.bundle_no, coalesce(b.made_up, false) as made_up, x.area_um2, t.mm2_per_min,
-      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop,
+      case when f.state = 'at saw' then 'STOP AFTER THIS CUT: ' || guard.blocked_words(e.piece_id) end as stop, (select n.risk from guard.lot_words n where n.lot_id = l.lot_id) as risk,
       -- what is in the vice of a piece of which something was cut already
       case when f.state = 'at saw' and exists (select from book.cut u join book.stroke s using (cut_id) where u.piece_id = e.piece_id and not u.closed) then e.length_nm end as begun_nm
     from book.layout f join book.plan q using (plan_id) join book.piece e using (piece_id) join book.lot l using (lot_id) join book.section x using (section_id)

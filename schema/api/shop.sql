@@ -71,13 +71,11 @@ begin
     raise exception using errcode = 'HK026', message = format('no setting is called %s', v_wrong),
       hint = 'expected ' || (select string_agg(name, ', ' order by name) from guard.setting_names());
   end if;
-  select string_agg(format('%s "%s"', key, value), ', ' order by key) into v_wrong
-    from jsonb_each_text(coalesce(p -> 'settings', '{}'))
-    where not coalesce((select value = any (words) from guard.setting_names() where name = key),
-      value ~ case key when 'currency' then '^[A-Z]{3}$' else '^[0-9]{1,15}([.][0-9]{1,6})?$' end);
+  select string_agg(format('%s "%s" (%s)', key, value, w.expected), ', ' order by key) into v_wrong
+    from jsonb_each_text(coalesce(p -> 'settings', '{}')) cross join lateral guard.setting_wrong(key, coalesce(value, '')) w (expected) where w.expected is not null;
   if v_wrong is not null then
     raise exception using errcode = 'HK026', message = format('settings that cannot be: %s', v_wrong),
-      hint = 'expected an amount of 0 or more; currency three letters (ISO 4217), EUR; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from
+      hint = 'expected an amount in its range, whole where the range counts 0, 1; currency three letters (ISO 4217), EUR; time_zone a name of the IANA list, Europe/Berlin; ' || (select string_agg(names || ' ' || array_to_string(words, ' or '), '; ' order by names) from
         (select string_agg(name, ' and ' order by name) as names, words from guard.setting_names() where words is not null group by words) w);
   end if;
   v_wrong := guard.rules_twice(p);
@@ -122,16 +120,38 @@ begin atomic
     where k.valid_from = s.valid_from or (k.valid_from > s.valid_from and k.valid_from <= now() - interval '1 second');
 end;
 
--- Every setting there is: an amount, or one of these words; the currency has its three letters.
-create function guard.setting_names() returns table (name text, words text[])
+-- Every setting there is: one of these words, or an amount from the least to the most, whole where it is counted with as such; the currency
+-- has its three letters, the time zone its name in the IANA list.
+create function guard.setting_names() returns table (name text, words text[], lowest numeric, highest numeric, whole boolean)
 language sql immutable
 begin atomic
-  values ('cents_per_extra_heat', null::text[]), ('cents_per_pull', null), ('cents_per_setup', null), ('cents_plain_choice', null),
-    ('chase_days', null), ('count_limit_cents', null), ('document_mb', null), ('lift_limit_g', null), ('mass_mismatch_percent', null), ('photo_bytes', null),
-    ('currency', null), ('promise_hours', null), ('rest_slack_nm', null), ('shift_first_hour', null), ('shift_hours', null), ('tape_doubt_nm', null),
-    ('heat_read_back', '{yes,no}'), ('judging_by_rounding', '{yes,no}'), ('two_person_release', '{yes,no}'), ('validators_named', '{yes,no}'),
-    ('label_paper', '{100x50,62x29,a4,letter}'), ('label_code', '{data-matrix,qr}'), ('label_dpi', '{203,300,600}');
+  values ('cents_per_extra_heat', null::text[], 0::numeric, 1000000000::numeric, true), ('cents_per_pull', null, 0, 1000000000, true), ('cents_per_setup', null, 0, 1000000000, true),
+    ('cents_plain_choice', null, 0, 1000000000, true), ('chase_days', null, 0, 3650, true), ('count_limit_cents', null, 0, 1000000000000, true), ('document_mb', null, 0, 1000, false),
+    ('lift_limit_g', null, 0, 1000000000, true), ('mass_mismatch_percent', null, 0, 100, false), ('photo_bytes', null, 0, 1000000000, true), ('promise_hours', null, 0.25, 8760, false),
+    ('rest_slack_nm', null, 0, 1000000000, true), ('shift_first_hour', null, 0, 23.75, false), ('shift_hours', null, 1, 24, false), ('tape_doubt_nm', null, 0, 1000000000, true),
+    ('currency', null, null, null, null), ('time_zone', null, null, null, null),
+    ('heat_read_back', '{yes,no}', null, null, null), ('judging_by_rounding', '{yes,no}', null, null, null), ('two_person_release', '{yes,no}', null, null, null), ('validators_named', '{yes,no}', null, null, null),
+    ('label_paper', '{100x50,62x29,a4,letter}', null, null, null), ('label_code', '{data-matrix,qr}', null, null, null), ('label_dpi', '{203,300,600}', null, null, null);
 end;
+
+-- What is wrong with a value for this setting, as what is expected in its place; null where it may be.
+create function guard.setting_wrong(p_name text, p_value text) returns text
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  n record;
+begin
+  select * into n from guard.setting_names() where name = p_name;
+  if n.words is not null then
+    return case when p_value = any (n.words) then null else array_to_string(n.words, ' or ') end;
+  elsif p_name = 'time_zone' then
+    return case when exists (select from pg_timezone_names z where z.name = p_value) then null else 'Europe/Berlin' end;
+  elsif n.lowest is null then
+    return case when p_value ~ '^[A-Z]{3}$' then null else 'EUR' end;
+  elsif p_value !~ (case when n.whole then '^[0-9]{1,15}$' else '^[0-9]{1,15}([.][0-9]{1,6})?$' end) or p_value::numeric not between n.lowest and n.highest then
+    return format(case when n.whole then '%s, %s ... %s' else '%s ... %s' end, variadic case when n.whole then array[n.lowest, n.lowest + 1, n.highest] else array[n.lowest, n.highest] end);
+  end if;
+  return null;
+end $$;
 
 -- What may be cut in a grade's place (one direction), signed by the person of quality who calls this.
 create function api.allow_grade(p_request uuid, p_asked text, p_offered text, p_reason text) returns jsonb

@@ -169,13 +169,14 @@ begin
 end $$;
 
 -- Until when a promise holds: the hours the owner has set, else the end of the next shift. Shifts begin at shift_first_hour
--- (6) and every shift_hours (8) from there, on the book's clock.
+-- (6) and every shift_hours (8) from there, on the clock on the wall of the shop: of time_zone, or, where none is set, of who asks.
 create function guard.promise_until(p_now timestamptz) returns timestamptz
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 return (select case when s.hours is not null then p_now + s.hours::numeric * interval '1 hour'
-    else day + (floor(extract(epoch from p_now - day) / 3600 / length) + 2) * length * interval '1 hour' end
-  from (select guard.setting('promise_hours', null) as hours, guard.setting('shift_hours', '8')::numeric as length,
-    date_trunc('day', p_now) - interval '1 day' + guard.setting('shift_first_hour', '6')::numeric * interval '1 hour' as day) s);
+    else (day + (floor(extract(epoch from wall - day) / 3600 / length) + 2) * length * interval '1 hour') at time zone zone end
+  from (select w.*, guard.setting('promise_hours', null) as hours, guard.setting('shift_hours', '8')::numeric as length,
+      date_trunc('day', wall) - interval '1 day' + guard.setting('shift_first_hour', '6')::numeric * interval '1 hour' as day
+    from (select z.zone, p_now at time zone z.zone as wall from (select guard.setting('time_zone', current_setting('TimeZone')) as zone) z) w) s);
 
 -- Lets go the promises of these pieces whose time is over, but of metal that is at a saw; answers how many.
 create function guard.lapse_promises_of(p_pieces bigint[]) returns integer

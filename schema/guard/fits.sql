@@ -78,7 +78,7 @@ begin
     and not guard.consented(c.cut_line_id, null, l.section_id, null) then 'another section'
   when c.condition <> '' and c.condition <> l.condition then 'another condition'
   when p_owner <> c.owner_id then 'another owner'
-  when l.papers < c.papers and not guard.consented(c.cut_line_id, null, null, l.papers) then 'its papers are weaker than asked for'
+  when l.papers < c.papers and not (l.papers_state = 'awaited' and l.at_risk_by is not null) and not guard.consented(c.cut_line_id, null, null, l.papers) then 'its papers are weaker than asked for'
   when (c.one_heat is not null or c.max_heats is not null) and l.identity <> 'heat' then 'its heat is not known'
   end
   from book.lot l, book.cut_line c where l.lot_id = p_lot and c.cut_line_id = p_line);

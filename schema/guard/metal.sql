@@ -5,11 +5,12 @@ create view guard.standing_document as
   select d.* from book.document d where d.accepted_by is not null
     and not exists (select from book.document o where o.replaces_id = d.document_id and o.accepted_by is not null);
 
--- The documents a lot's metal goes with, in words; and a defect that was found in metal of it and waits for the lead's answer, or was answered by stop.
+-- The documents a lot's metal goes with, in words; what quality lets be cut before they are here: for lines that ask for any, and nothing of it leaves; and a defect that was found in metal of it and waits for the lead's answer, or was answered by stop.
 create view guard.lot_words as
   select l.lot_id,
       coalesce((select string_agg(d.type || ' no. ' || d.number, ', ' order by d.type desc, d.number) from book.document_lot n join guard.standing_document d using (document_id)
         where n.lot_id = l.lot_id), case l.papers_state when 'awaited' then 'papers awaited' else 'none' end) as document,
+      case when l.papers_state = 'awaited' and l.at_risk_by is not null then 'cut at risk: papers awaited, do not ship' end as risk,
       (select format('%s was found in %s of this heat (report %s by %s); %s', d.kind, e.tag, d.defect_report_id, d.reported_by,
           case when d.answer is null then 'the lead answers before more of it is cut' else 'the lead said stop: ' || d.answer_words end)
         from book.defect_report d join book.piece e using (piece_id) where d.lot_id = l.lot_id and d.answer is distinct from 'cut on' order by d.defect_report_id limit 1) as defect
@@ -66,18 +67,21 @@ end $$;
 
 -- Every piece with what stands against its use: a live hold on it, on what it came from or on the same metal under another tag (so children inherit
 -- the strictest, at once and later); a quarantine of any of these; its place being counted; its papers awaited. And the strongest papers it may
--- serve: its lot's, or less where it or what it came from was limited. A null says that nothing stands against it. Holds are looked for piece by piece
+-- serve: its lot's, or less where it or what it came from was limited; and those that it may be cut for, which its papers may yet be. A null says that nothing stands against it. Holds are looked for piece by piece
 -- only where one of them names its lot, line or path, or the metal had another tag before: few pieces are held.
 create view guard.metal as
-  select w.*, coalesce(w.held, w.stopped) as blocked
+  select w.*, coalesce(w.held, w.stopped) as blocked, case when w.held is not null then 'held' when w.quarantined is not null then 'quarantined' when w.frozen then 'being counted'
+        when w.stopped is not null then 'papers awaited' end as waits
     from (select w.*, coalesce(w.quarantined, case when w.frozen then 'its place is being counted' end,
         case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped
       from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
         case when p.lot_id = any ((select guard.held_numbers('lot'))::bigint[]) or p.receipt_line_id = any ((select guard.held_numbers('receipt line'))::bigint[])
           or p.path && (select guard.held_numbers('piece')) or p.before_path is not null then guard.hold_words(p.piece_id) end as held,
+        (select n.risk from guard.lot_words n where n.lot_id = p.lot_id) as risk,
         (select n.document from guard.lot_words n where n.lot_id = p.lot_id) as document, (select n.defect from guard.lot_words n where n.lot_id = p.lot_id) as defect,
         (select 'quarantined: ' || q.quarantine from book.piece q where q.piece_id = any (p.path || p.before_path) and q.quarantine is not null order by q.piece_id limit 1) as quarantined,
         least(l.papers, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null)) as good_for,
+        least(case when l.papers_state = 'awaited' and l.at_risk_by is not null then '3.2' else l.papers end, (select min(q.limit_papers) from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null)) as cut_for,
         (select string_agg(distinct q.limit_words, '; ') from book.piece q where q.piece_id = any (p.path || p.before_path) and q.limit_papers is not null) as limits
       from book.piece p join book.lot l using (lot_id)) w) w;
 

@@ -94,7 +94,7 @@ declare
   v_good_for papers;
 begin
   if v_asked > 'none' then
-    v_good_for := guard.papers_of(p_piece);
+    v_good_for := (select cut_for from guard.metal where piece_id = p_piece);
     if v_good_for < v_asked and not guard.consented(p_line, null, null, v_good_for) then
       return 'its use is limited: ' || guard.limit_words(p_piece);
     end if;

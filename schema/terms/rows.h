@@ -51,6 +51,7 @@ struct SheetBlock {
   std::string otherwise;  // the next-best source in words, or empty
   std::string state;      // "promised", "at saw", "done", "dropped"
   std::string stop;       // why nothing more is cut from a piece at the saw after the cut under way, or empty
+  std::string risk;       // "cut at risk: papers awaited, do not ship", or empty
   Length length, doubt;
   Mass mass;
   Length trim, kerf_each, kerf_all, grip;

@@ -46,6 +46,7 @@ TEST_F(SheetsKept, ComeBackToTheNanometre) {
   block.otherwise = "D-0107";
   block.state = "promised";
   block.stop = "STOP";
+  block.risk = "RISK";
   block.length = {6'000'000'001};
   block.doubt = {1};
   block.mass = {236'748};

@@ -186,7 +186,8 @@ TEST_F(AtOnce, TwoPlansForLinesThatShareOneHeatGiveThemOneHeat_HK042) {
 }
 
 TEST_F(AtOnce, ARejectIsCutAgainOnce_HK041) {
-  const Json reject{{"class", "reject"}, {"order", "O1"}, {"line", "10"}, {"length_nm", Mm(285)}, {"kerf_nm", Mm(2)}, {"fault", "out of square"}};
+  const Json reject{{"class", "reject"},    {"order", "O1"},    {"line", "10"},
+                    {"length_nm", Mm(285)}, {"kerf_nm", Mm(2)}, {"fault", "out of square"}};
   const Json number = shop.Record(tags[0], {Trim(), reject}, DropLeft(5701)).at("rejects").at(0);
   Connection other = shop.book.As("planner");
   const auto recut = [&](Connection& who, const std::string& tag) { Do(who, "recut", {Json({{"reject", number}, {"tag", tag}}).dump()}); };
@@ -200,7 +201,13 @@ TEST_F(AtOnce, ARejectIsCutAgainOnce_HK041) {
 TEST_F(AtOnce, APullOfAPromiseThatRanOutWaitsForOneThatTakesItsLine_HK042) {
   shop.AddLine({.line = "20", .quantity = 3});
   const Json three{{"order", "O1"}, {"line", "20"}, {"count", 3}};
-  const auto reserve = [&](const std::string& tag) { Do(shop.planner, "reserve", {[&] { Json body = three; body["tag"] = tag; return body.dump(); }()}); };
+  const auto reserve = [&](const std::string& tag) {
+    Do(shop.planner, "reserve", {[&] {
+         Json body = three;
+         body["tag"] = tag;
+         return body.dump();
+       }()});
+  };
   reserve(tags[0]);
   shop.Promise(tags[1], {{.count = 1}});
   ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");

@@ -1,5 +1,9 @@
 // Papers belong to lots; identity is put right only with a name and a reason, and all that was cut follows by
 // key.
+#include "client/allocator/eligible.h"
+#include "client/allocator/shortage.h"
+#include "client/gateway/plan_door.h"
+#include "client/gateway/readings.h"
 #include "tests/schema/every_stock_deed.h"
 
 namespace heatkeep {
@@ -188,6 +192,107 @@ TEST_F(ThePapers, ACorrectedOwnerKeepsTheMetalForThatCustomerOnly) {
   EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0);
   EXPECT_EQ(Code([&] { shop.Promise(bar, {{.count = 1}}); }), "HK042");
   EXPECT_TRUE(shop.Promise(bar, {{.count = 1, .line = "own"}}).contains("plan"));
+}
+
+// Metal that waits for its papers is cut at risk for the orders that ask for them: what they will be is not known yet.
+struct CutAtRisk : ThePapers {
+  void SetUp() override {
+    tags = shop.Receive({.heat = "E77", .count = 3});
+    shop.AddLine({.quantity = 14});
+    Do(shop.quality, "allow_at_risk", {"Vandrek", "E77", "promised for Friday"});
+  }
+  Json Reserve(const std::string& tag) {
+    return Do(shop.planner, "reserve", {Json({{"tag", tag}, {"order", "O1"}, {"line", "10"}, {"count", 1}}).dump()});
+  }
+  std::string Why(const std::string& tag) {
+    const auto no = Refusal([&] { Reserve(tag); });
+    return no.sqlstate.empty() ? "" : no.message;
+  }
+  std::vector<std::string> tags;
+  const std::string risk = "cut at risk: papers awaited, do not ship";
+};
+
+TEST_F(CutAtRisk, ItServesLinesThatAskForPapersAndShipsWhenTheyHaveCome) {
+  EXPECT_EQ(shop.Word("select papers || ', ' || cut_for || ', ' || risk as w from api.candidates where tag = $1", {tags[0]}),
+            "none, 3.2, " + risk);
+  EXPECT_EQ(shop.Word("select risk as w from api.stock_on_hand where tag = $1", {tags[0]}), risk);
+  EXPECT_EQ(shop.Number("select free_nm as n from api.to_buy"), Mm(18000)) << "it need not be bought";
+  Reserve(tags[1]);
+  Do(shop.planner, "unreserve", {tags[1], "planned instead"});
+  shop.Fetch(tags[0], {{.count = 14}});
+  EXPECT_EQ(shop.Word("select papers || ', ' || risk as w from api.plan_layouts"), "none, " + risk);
+  shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts"), 0);
+  EXPECT_EQ(shop.Word("select words as w from api.stands_against"), "its papers are awaited");
+  EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK040");
+  const Json sale{{"tags", {tags[1]}}, {"order", "X"}, {"customer", "Pallant"}, {"note", "D2"}};
+  EXPECT_EQ(Code([&] { Do(shop.planner, "sell", {sale.dump()}); }), "HK040") << "nor does the bar itself";
+  shop.Certify("E77");
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where risk is not null"), 0);
+  EXPECT_NO_THROW(shop.Ship("D1", 14));
+}
+
+// The papers turn out weaker: what waits in the rack is planned anew, what was cut meanwhile does not ship.
+TEST_F(CutAtRisk, PapersThatComeWeakerTakeItFromTheLineAgain) {
+  shop.Record(tags[0], {Trim(), Good(1, 290)}, DropLeft(5696));
+  shop.Promise(tags[1], {{.count = 1}});
+  Reserve(tags[2]);
+  shop.Certify("E77", {}, "2.2");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.promise where state = 'live'"), 0);
+  EXPECT_NE(Why(tags[1]).find("its papers are weaker than asked for"), std::string::npos) << Why(tags[1]);
+  EXPECT_EQ(shop.Word("select words as w from api.stands_against"), "its papers are weaker than asked for (2.2, not 3.1)");
+  EXPECT_EQ(Code([&] { shop.Ship("D1", 1); }), "HK042");
+}
+
+TEST_F(CutAtRisk, WhatIsKnownToBeWeakerOrWasNeverToHavePapersIsNotMeant) {
+  Do(shop.clerk, "quarantine", {tags[0], "bent"});
+  Do(shop.quality, "release", {tags[0], "straightened", "3.1"});
+  EXPECT_NE(Why(tags[0]).find("its use is limited: "), std::string::npos) << Why(tags[0]);
+  EXPECT_EQ(
+      Why(shop.Receive({.heat = "E78", .papers_state = "none"}).at(0)).find("its papers are weaker than asked for") == std::string::npos,
+      false);
+  shop.Receive({.heat = "E79"});
+  shop.Certify("E79", {}, "2.2");
+  EXPECT_EQ(Code([&] { Do(shop.quality, "allow_at_risk", {"Vandrek", "E79", "hurry"}); }), "HK026") << "its papers are here, and weaker";
+}
+
+// The program plans with it, and its sheet warns of it.
+TEST_F(CutAtRisk, ThePlannersProblemTakesItAndItsSheetSaysSo) {
+  PlanQuestion question;
+  question.saw = "1";
+  question.cut_lists = {shop.Word("select cut_list as w from api.cut_lines")};
+  const BookProblem asked = ReadProblem(shop.planner, question);
+  ASSERT_EQ(asked.problem.lines.size(), 1U);
+  ASSERT_EQ(asked.problem.pieces.size(), 3U);
+  EXPECT_EQ(asked.problem.pieces[0].risk, risk);
+  EXPECT_EQ(allocator::WhyNot(asked.problem, asked.problem.pieces[0], asked.problem.lines.at(0)), std::nullopt);
+  const std::int64_t plan = shop.Promise(tags[0], {{.count = 14}}).at("plan");
+  EXPECT_EQ(ReadSheet(shop.saw, plan)->blocks.at(0).risk, risk);
+  for (const StockRow& row : ReadStock(shop.planner, "")) EXPECT_EQ(row.state, "on rack; " + risk) << row.tag;
+}
+
+// Why do we buy, while bars of it lie on the rack? Short drops of it and metal that is free do not count.
+TEST_F(ThePapers, AShortageSaysWhatOfItLiesHereAndIsNotFree) {
+  shop.Receive({.heat = "K1", .count = 2});
+  shop.Receive({.heat = "K1", .length = 200, .kind = "drop"});
+  shop.Receive({.heat = "K3", .owner = "Ister"});
+  const std::string bent = shop.ReceiveCertified({.heat = "K2"}).at(0);
+  shop.Receive({.heat = "K4"});
+  shop.Certify("K4", {}, "2.2");
+  Do(shop.clerk, "quarantine", {shop.Word("select min(tag) as w from api.stock_on_hand where heat = 'K4'"), "bent, and too weak anyway"});
+  Do(shop.clerk, "quarantine", {bent, "bent"});
+  shop.AddLine({.quantity = 7});
+  PlanQuestion question;
+  question.saw = "1";
+  question.cut_lists = {shop.Word("select cut_list as w from api.cut_lines")};
+  const BookProblem asked = ReadProblem(shop.planner, question);
+  ASSERT_EQ(asked.problem.lines.size(), 1U);
+  const std::string why = allocator::WhyShort(asked.problem, 0, 7);
+  EXPECT_TRUE(
+      why.starts_with("nothing is free of round 80 42CrMo4; 2 pieces of it are here: papers awaited; 1 piece of it is here: quarantined; "
+                      "the shortest bar to buy for 7 is "))
+      << why;
+  EXPECT_EQ(shop.Word("select waiting as w from api.to_buy"), "2 papers awaited, 1 quarantined");
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // A piece is promised to at most one live plan, and only when it may be used.
 #include <future>
 
+#include "client/gateway/readings.h"
 #include "tests/schema/small_shop.h"
 
 namespace heatkeep {
@@ -169,6 +170,32 @@ TEST_F(Promises, ASawThatCannotTakeTheSection_HK042) {
   shop.AddLine({.line = "big", .round = 300});
   EXPECT_EQ(Code([&] { shop.Promise(big, {{.count = 1, .line = "big"}}); }), "HK042");
   EXPECT_TRUE(shop.Promise(big, {{.count = 1, .line = "big"}}, "2").contains("plan"));
+}
+
+// What was promised fell with a hold, and the piece was cut all the same: nothing of the plan is left to be planned anew.
+TEST_F(Promises, APlanWhoseMetalIsAllGoneIsDone) {
+  const std::int64_t plan = shop.Promise(tags[0], {{.count = 14}}).at("plan");
+  const auto state = [&] { return shop.Word("select state as w from api.plans where plan_id = $1", {plan}); };
+  shop.Hold("M2208");
+  EXPECT_EQ(state(), "live") << "it lacks its piece";
+  shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1900));
+  EXPECT_EQ(state(), "done");
+}
+
+TEST_F(Promises, ACancelledPlanStaysForTheBarAtTheSawWhichItNames) {
+  shop.Fetch(tags[0], {{.count = 14}});
+  const Json answer = Do(shop.planner, "cancel_plan", {1, "order withdrawn"});
+  EXPECT_EQ(answer.at("released"), 0);
+  EXPECT_EQ(answer.at("at_saw"), Json::array({tags[0]}));
+  EXPECT_EQ(shop.Word("select state as w from api.plans"), "live");
+}
+
+TEST_F(Promises, ACancelledLineIsNoLineOfItsListAnyMore) {
+  shop.AddLines({{.line = "30", .quantity = 3, .order = "O9"}, {.line = "40", .quantity = 2, .order = "O9"}});
+  Do(shop.planner, "change_order", {Json({{"order", "O9"}, {"line", "30"}, {"quantity", 0}, {"reason", "mail of today"}}).dump()});
+  const std::vector<CutListRow> lists = ReadCutLists(shop.planner);
+  EXPECT_EQ(lists.back().lines, 1);
+  EXPECT_EQ(lists.back().pieces, 2);
 }
 
 }  // namespace

@@ -259,7 +259,8 @@ TEST_F(SawPull, APromiseThatIsLetGoSettlesNoHeat) {
   shop.AddLine({.length = 300, .quantity = 6, .order = "M", .max_heats = 1});
   const std::string first = Drop(1000, "K21"), other = Drop(1000, "K22");
   Reserve(first, 3, {{"order", "M"}});
-  EXPECT_NE(PullForLine(other, "M", 3).value("words", "").find("order M line 10 may come from 1 heats, and is cut or planned from K21"), std::string::npos);
+  EXPECT_NE(PullForLine(other, "M", 3).value("words", "").find("order M line 10 may come from 1 heats, and is cut or planned from K21"),
+            std::string::npos);
   Do(shop.planner, "unreserve", {first, "K22 instead"});
   EXPECT_EQ(PullForLine(other, "M", 3).value("tag", ""), other);
 }
@@ -272,6 +273,53 @@ TEST_F(SawPull, APromiseThatRanOutIsNotFetchedAfterTheLineHasAnotherHeat_HK042) 
   ASSERT_EQ(shop.Raw("update book.promise set expires_at = now() - interval '1 s'", "commit_plan"), "");
   EXPECT_EQ(PullForLine(other, "S", 3).value("tag", ""), other);
   EXPECT_EQ(shop.Pull(first, "4").value("refused", ""), "HK042");
+}
+
+// What a deed could not count with is refused when it is set, not at the saw.
+TEST_F(SawPull, ASettingThatWouldStopDeedsIsRefused_HK026) {
+  const auto set = [&](const char* name, const char* value) {
+    return Refusal([&] { Do(shop.owner, "set_rules", {Json({{"settings", {{name, value}}}}).dump()}); });
+  };
+  const std::vector<std::pair<const char*, std::vector<const char*>>> wrong{{"shift_hours", {"0", "25", "0.5"}},
+                                                                            {"shift_first_hour", {"24"}},
+                                                                            {"promise_hours", {"0", "999999999999999"}},
+                                                                            {"tape_doubt_nm", {"1000000.5", "1000000001"}},
+                                                                            {"rest_slack_nm", {"2000000.0"}},
+                                                                            {"chase_days", {"7.5", "100000"}},
+                                                                            {"photo_bytes", {"1.5"}},
+                                                                            {"cents_per_pull", {"150.5", "999999999999999"}},
+                                                                            {"mass_mismatch_percent", {"100.5"}},
+                                                                            {"two_person_release", {"maybe"}},
+                                                                            {"currency", {"euro"}}};
+  for (const auto& [name, values] : wrong)
+    for (const char* value : values) EXPECT_EQ(set(name, value).sqlstate, "HK026") << name << ' ' << value;
+  EXPECT_EQ(set("shift_hours", "0").message, "settings that cannot be: shift_hours \"0\" (1 ... 24)");
+  EXPECT_EQ(set("tape_doubt_nm", "1000000.5").message, "settings that cannot be: tape_doubt_nm \"1000000.5\" (0, 1 ... 1000000000)");
+  for (const auto& [name, value] : std::vector<std::pair<const char*, const char*>>{{"shift_hours", "7.5"},
+                                                                                    {"shift_first_hour", "6.5"},
+                                                                                    {"promise_hours", "8760"},
+                                                                                    {"tape_doubt_nm", "1000000000"},
+                                                                                    {"document_mb", "0.5"}})
+    EXPECT_EQ(set(name, value).sqlstate, "") << name;
+  Reserve(bar, 1);
+}
+
+// One clock for all who ask: Berlin is an hour before UTC in winter, two in summer; 2026-10-25 has 25 hours there.
+TEST_F(SawPull, ShiftsEndByTheClockOfTheShop) {
+  EXPECT_EQ(Code([&] { Do(shop.owner, "set_rules", {R"({"settings": {"time_zone": "Berlin"}})"}); }), "HK026");
+  Do(shop.owner, "set_rules", {R"({"settings": {"time_zone": "Europe/Berlin"}})"});
+  for (const char* zone : {"UTC", "Asia/Tokyo", "America/St_Johns"}) {
+    shop.admin.ExecuteScript(std::string("set timezone to '") + zone + "'");
+    const auto until = [&](const std::string& now) {
+      return shop.Word(
+          "select to_char(guard.promise_until($1::timestamp at time zone 'Europe/Berlin') at time zone 'Europe/Berlin', 'DD HH24:MI') as w",
+          {now});
+    };
+    EXPECT_EQ(until("2026-03-04 07:00"), "04 22:00") << zone;
+    EXPECT_EQ(until("2026-10-25 07:00"), "25 22:00") << zone;
+    EXPECT_EQ(until("2026-03-29 07:00"), "29 22:00") << zone;
+    EXPECT_EQ(until("2026-10-24 23:30"), "25 14:00") << zone;
+  }
 }
 
 }  // namespace
