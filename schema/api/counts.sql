@@ -158,6 +158,10 @@ begin
       perform guard.raise_conflict('changed since it was counted', e.piece_id, format('%s was counted in %s with %s mm; it has been cut, measured or moved since: look at it and measure it', e.tag,
         p ->> 'place', trim_scale(coalesce(d.counted_nm, d.length_nm) / 1e6::numeric)));
       v_left := v_left || to_jsonb(e.tag);
+    elsif e.length_nm > 0 and guard.at_another_site(e.place_id, c.place_id) then
+      perform guard.raise_conflict('counted at another site', e.piece_id, format('%s was counted in %s; in the book it lies at another site, in %s, and was not sent', e.tag,
+        p ->> 'place', (select name from place where place_id = e.place_id)));
+      v_left := v_left || to_jsonb(e.tag);
     elsif e.length_nm > 0 and e.state in ('on rack', 'missing') then
       if d.counted_nm is not null then
         perform guard.set_measured(e, d.counted_nm, d.doubt_nm, null, format('counted in %s: %s', p ->> 'place', p ->> 'words'));

@@ -20,9 +20,9 @@ begin
   elsif p.quarantine is not null and v_to.kind not in ('quarantine', 'gate', 'scrap') then
     raise exception using errcode = 'HK040', message = format('%s is quarantined (%s): it is not put where metal is taken from', p.tag, p.quarantine),
       hint = 'put it in a place of kind quarantine; quality releases it';
-  elsif v_to.site_id <> (select site_id from place where place_id = p.place_id) then
-    raise exception using errcode = 'HK043', message = format('%s is at another site than %s', p.tag, v_to.name),
-      hint = 'it is sent there and received here (heatkeep transfer): metal is never in two places';
+  elsif v_to.kind = 'quarantine' and guard.blocked_words(p.piece_id) is null then
+    raise exception using errcode = 'HK043', message = format('%s is free for use: it is not put in %s, where nothing is taken from', p.tag, v_to.name),
+      hint = 'where something is wrong with it, say what: heatkeep quarantine, with the reason and the place';
   elsif exists (select from bundle where bundle_id = p.bundle_id and strapped) then
     raise exception using errcode = 'HK043', message = format('%s is strapped in bundle %s', p.tag, (select name from bundle where bundle_id = p.bundle_id)),
       hint = 'move the bundle, or open it first';

@@ -1,27 +1,40 @@
 -- What every deed at the saw leans on: a piece of its own out of another, what the bins take, and what is left.
 
--- The place of a new piece of p_tag. One that is being counted takes nothing: refused with the place beside; what was put
--- there off the network (p_done) is booked beside it, and a person is told.
-create function guard.place_for_child(p_tag text, p_place text, p_length bigint, p_done boolean, p_child bigint) returns bigint
+-- The place of what was cut from p_tag at a saw of this site. One that is being counted, or is at another site, takes nothing: refused with the place
+-- beside; what was put there off the network (p_done) is booked beside it, and a person is told.
+create function guard.place_for_child(p_tag text, p_site bigint, p_place text, p_length bigint, p_done boolean, p_child bigint) returns bigint
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_place place;
   v_beside place;
 begin
   select * into v_place from place where place_id = guard.place(p_place);
-  if not exists (select from stock_count where place_id = v_place.place_id and state in ('open', 'counted')) then
+  if v_place.site_id = p_site and not exists (select from stock_count where place_id = v_place.place_id and state in ('open', 'counted')) then
     return v_place.place_id;
   end if;
-  select * into v_beside from place w where w.site_id = v_place.site_id and w.kind in ('rack', 'yard', 'gate') and w.place_id <> v_place.place_id
+  select * into v_beside from place w where w.site_id = p_site and w.kind in ('rack', 'yard', 'gate') and w.place_id <> v_place.place_id
     and (w.max_length_nm is null or w.max_length_nm >= p_length) and w.max_mass_g is null
     and not exists (select from stock_count where place_id = w.place_id and state in ('open', 'counted'))
     order by w.kind = 'gate', abs(w.walk - v_place.walk) nulls last, w.name limit 1;
-  if not p_done or v_beside.place_id is null then
+  if v_place.site_id <> p_site and (not p_done or v_beside.place_id is null) then
+    raise exception using errcode = 'HK043', message = format('%s is at another site than %s', p_tag, v_place.name),
+      hint = 'it is sent there and received here (heatkeep transfer): metal is never in two places';
+  elsif not p_done or v_beside.place_id is null then
     raise exception using errcode = 'HK040', message = format('nothing cut from %s is put in %s: it is being counted', p_tag, v_place.name),
       hint = coalesce('put it in ' || v_beside.name || ' beside it', 'put it where nothing is counted') || ', or wait until the count is approved';
+  elsif v_place.site_id <> p_site then
+    perform guard.raise_conflict('put at another site', p_child, format('a rest of %s was put in %s, at another site: it is booked in %s', p_tag, v_place.name, v_beside.name));
+  else
+    perform guard.raise_conflict('put where it was counted', p_child, format('a rest of %s was put in %s while that was counted: it is booked in %s', p_tag, v_place.name, v_beside.name));
   end if;
-  perform guard.raise_conflict('put where it was counted', p_child, format('a rest of %s was put in %s while that was counted: it is booked in %s', p_tag, v_place.name, v_beside.name));
   return v_beside.place_id;
+end $$;
+
+-- The site where a cut was made: that of its saw.
+create function guard.site_of_cut(p_cut bigint) returns bigint
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select w.site_id from cut c join saw s using (saw_id) join place w on w.place_id = s.place_id where c.cut_id = p_cut);
 end $$;
 
 -- What is marked between two places of a piece (as zones count) is marked on the piece that this metal is from now on. Where that one measures
@@ -48,7 +61,7 @@ begin
   if p_place is null then
     raise exception using errcode = 'HK026', message = format('say where the new piece of %s is put', p.tag);
   end if;
-  v_place := guard.place_for_child(p.tag, p_place, p_length, p_tag is not null or guard.told_later(), v_id);
+  v_place := guard.place_for_child(p.tag, guard.site_of_cut(p_cut), p_place, p_length, p_tag is not null or guard.told_later(), v_id);
   insert into piece (piece_id, tag, kind, lot_id, owner_id, parent_id, parent_made_length_nm, from_cut_id, path, receipt_line_id,
       made_length_nm, length_nm, doubt_nm, ends, mark_end, place_id, state, cents_per_tonne)
     overriding system value

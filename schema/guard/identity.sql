@@ -135,6 +135,13 @@ begin
 end $$;
 create trigger facts after insert on book.stroke referencing new table as fresh for each statement execute function guard.facts_are_recorded();
 
+create function guard.at_another_site(p_place bigint, p_other bigint) returns boolean
+language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  return (select a.site_id <> b.site_id from place a, place b where a.place_id = p_place and b.place_id = p_other);
+end $$;
+
+-- Within its length and load, and at the site where the piece is. What is cut at a saw of another site is a fact: that is not refused here.
 create function guard.place_can_take_it() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
@@ -150,6 +157,10 @@ begin
     return new;
   end if;
   select * into v from place where place_id = new.place_id;
+  if tg_op = 'UPDATE' and new.state <> 'at saw' and guard.at_another_site(old.place_id, new.place_id) then
+    raise exception using errcode = 'HK043', constraint = 'place_limits', message = format('%s is at another site than %s', new.tag, v.name),
+      hint = 'it is sent there and received here (heatkeep transfer): metal is never in two places';
+  end if;
   if new.length_nm > v.max_length_nm then
     raise exception using errcode = 'HK033', constraint = 'place_limits',
       message = format('%s takes lengths up to %s mm; this piece is %s mm', v.name, trim_scale(v.max_length_nm / 1e6::numeric), trim_scale(new.length_nm / 1e6::numeric)),

@@ -91,6 +91,8 @@ begin
     v_answer := array['HK043', format('%s is %s', p.tag, p.state)];
   elsif guard.strap_words(p) is not null and not coalesce((select bundled from plan where plan_id = r.plan_id), false) then
     v_answer := array['HK043', format('%s: %s', p.tag, guard.strap_words(p))];
+  elsif guard.at_another_site(p.place_id, (select place_id from saw where saw_id = p_saw)) then
+    v_answer := array['HK043', format('%s is at another site than saw %s', p.tag, (select name from saw where saw_id = p_saw))];
   elsif guard.defect_words(p.lot_id) is not null then
     v_answer := array['HK045', format('%s: %s', p.tag, guard.defect_words(p.lot_id))];
   elsif p_plan is null and r.layout_id is not null and r.expires_at > now() then

@@ -16,6 +16,10 @@ begin
       perform guard.raise_conflict('cut though promised', e.piece_id, format('%s was cut for another order: %s', e.tag, v_words));
     end if;
   end if;
+  if guard.at_another_site(e.place_id, (select place_id from saw where saw_id = p_saw)) then
+    perform guard.raise_conflict('cut at another site', e.piece_id, format('%s was cut at saw %s; in the book it lies at another site, in %s, and was not sent', e.tag,
+      (select name from saw where saw_id = p_saw), (select name from place where place_id = e.place_id)));
+  end if;
   v_words := (select guard.defect_words(e.lot_id) where not exists (select from defect_report d where d.piece_id = any (e.path)
     and d.lot_id = e.lot_id and d.answer is distinct from 'cut on'));
   if v_words is not null then
@@ -114,7 +118,8 @@ begin
     if exists (select from stroke where cut_id = v_cut.cut_id and class <> 'trim') or exists (select from piece where from_cut_id = v_cut.cut_id) then
       raise exception using errcode = 'HK026', message = format('pieces were cut from %s: the rest gets a tag of its own', e.tag);
     end if;
-    update piece set length_nm = e.length_nm - v_used, state = 'on rack', place_id = guard.place(p -> 'left' ->> 'place'),
+    update piece set length_nm = e.length_nm - v_used, state = 'on rack', place_id = case when e.place_id = guard.place(p -> 'left' ->> 'place') then e.place_id
+        else guard.place_for_child(e.tag, guard.site_of_cut(v_cut.cut_id), p -> 'left' ->> 'place', e.length_nm - v_used, guard.told_later(), e.piece_id) end,
       ends = greatest(ends, 1) where piece_id = e.piece_id;
     update cut set closed = true, rest_nm = e.length_nm - v_used where cut_id = v_cut.cut_id;
   else

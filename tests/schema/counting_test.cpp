@@ -255,6 +255,39 @@ TEST_F(Counting, MetalOnItsWayToAnotherSiteIsInNoPlaceAndArrivesMeasured) {
   EXPECT_EQ(shop.Number("select difference_nm as n from api.transfers"), -Mm(3));
 }
 
+// Metal changes its site by a transfer only: not by a quarantine, not with what is left of a cut, not by a count.
+TEST_F(Counting, MetalIsAtAnotherSiteOnlyAfterATransfer_HK043) {
+  DoBody(shop.owner, "define_shop", {{"places", Json::array({{{"place", "VAN-Q"}, {"site", "van"}, {"kind", "quarantine"}}})}});
+  const std::string bar = shop.ReceiveCertified({}).at(0), drop = Drops(640, 1).at(0);
+  shop.AddLine({});
+  const DbError no = Refusal([&] { Do(shop.clerk, "quarantine", {drop, "a crack", "VAN-Q"}); });
+  EXPECT_EQ(no.sqlstate, "HK043");
+  EXPECT_EQ(no.message, drop + " is at another site than VAN-Q");
+  EXPECT_EQ(Code([&] { shop.Record(bar, Trim(), SamePiece("VAN-1")); }), "HK043");
+  EXPECT_EQ(Code([&] { shop.Record(bar, {Trim(), Good(1, 290)}, DropLeft(5696, "VAN-1")); }), "HK043");
+  EXPECT_EQ(shop.LengthOf(bar), Mm(6000)) << "nothing is half booked";
+  DoBody(shop.planner, "freeze_place", {{"place", "VAN-1"}});
+  DoBody(shop.clerk, "count_seen", {{"place", "VAN-1"}, {"seen", Json::array({Tag(drop)})}, {"done", true}});
+  const Json answer = DoBody(shop.planner, "approve_count", {{"place", "VAN-1"}, {"words", "it stands there"}});
+  EXPECT_EQ(answer.at("left"), Json::array({drop}));
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where kind = 'counted at another site'"), 1);
+  EXPECT_EQ(shop.Number("select count(*) as n from api.stock_on_hand where place like 'VAN%'"), 0);
+}
+
+TEST_F(Counting, WhatIsCutAtASawOfAnotherSiteIsAFactAndAConflict) {
+  DoBody(shop.owner, "define_shop",
+         {{"places", Json::array({{{"place", "VAN-S"}, {"site", "van"}, {"kind", "saw"}}})},
+          {"saws", Json::array({{{"saw", "V"}, {"place", "VAN-S"}, {"max_section_nm", Mm(260)}, {"band", "34 x 1.1"}, {"kerf_nm", Mm(2)},
+                                 {"trim_nm", Mm(10)}, {"grip_nm", Mm(60)}, {"grip_bundle_nm", Mm(120)}}})}});
+  const std::string bar = shop.ReceiveCertified({}).at(0);
+  shop.AddLine({});
+  shop.Promise(bar, {{.count = 1}});
+  EXPECT_TRUE(shop.Pull(bar, "V").at("words").get<std::string>().starts_with(bar + " is at another site than saw V"));
+  shop.Record(bar, {Trim(), Good(1, 290)}, DropLeft(5696, "VAN-1"), {{"saw", "V"}});
+  EXPECT_EQ(shop.Number("select count(*) as n from api.conflicts where kind = 'cut at another site'"), 1);
+  EXPECT_EQ(shop.Word("select place as w from api.stock_on_hand where length_nm = 5696000000"), "VAN-1");
+}
+
 TEST_F(Counting, AStrappedBundleMovesAsOneUntilItIsOpened) {
   const auto tags = Drops(640, 3);
   DoBody(shop.clerk, "make_bundle", {{"bundle", "s1"}, {"tags", {tags[0], tags[1]}}});

@@ -35,6 +35,16 @@ TEST_F(PutApart, ADropIsNotPutInAPlaceThatIsCountedAndThePlaceBesideIsNamed_HK04
   EXPECT_TRUE(shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900, "B1-1")).contains("drop_tag"));
 }
 
+TEST_F(PutApart, WhatIsFreeIsNotPutInQuarantineWithoutAReason_HK043) {
+  const auto tags = shop.ReceiveCertified({.count = 2});
+  const DbError no = Refusal([&] { Do(shop.clerk, "put_away", {tags[0], "QUAR"}); });
+  EXPECT_EQ(no.sqlstate, "HK043");
+  EXPECT_NE(no.hint.find("heatkeep quarantine"), std::string::npos) << no.hint;
+  Do(shop.clerk, "quarantine", {tags[0], "a seam", "QUAR"});
+  shop.Hold("M2208");
+  EXPECT_EQ(Code([&] { Do(shop.clerk, "put_away", {tags[1], "QUAR"}); }), "") << "held metal may lie apart";
+}
+
 TEST_F(PutApart, PiecesOfSeveralHeatsLeaveOnALineOnlyWhereEachIsListed_HK042) {
   shop.AddLine({.quantity = 5});
   for (const auto& [heat, count] : {std::pair{"K1", 3}, {"K2", 2}}) {
