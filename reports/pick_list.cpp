@@ -71,7 +71,7 @@ void AddShorts(Flow& flow, const Sheet& sheet, double width) {
   flow.items.push_back(SectionHead(kMargin, width, "Short: not on this sheet"));
   const double why_x = 92;
   for (const SheetShort& row : sheet.shorts) {
-    const std::string what = std::to_string(row.missing) + " \u00D7 " + BothUnits(row.length) + "  " + row.section + " " + row.grade;
+    const std::string what = std::to_string(row.missing) + " \u00D7 " + WantedText(row.length) + "  " + row.section + " " + row.grade;
     const double why_width = width - why_x;
     const double height = std::max(9.4, ParagraphHeight(row.why, why_width, kBody) + 1);
     flow.items.push_back({height, [=](Pen& pen, double y) {

@@ -19,6 +19,8 @@ std::string InchText(Length length) { return WriteInchFraction(length, 16, Round
 
 std::string BothUnits(Length length) { return WriteMm(length, Rounding::Down) + " mm (" + InchText(length) + ")"; }
 
+std::string WantedText(Length length) { return MmText(length) + " (" + WriteInchDecimal(length) + " in)"; }
+
 std::string MmFull(Length length) {
   const bool negative = length.nm < 0;
   const std::uint64_t nm = negative ? ~static_cast<std::uint64_t>(length.nm) + 1U : static_cast<std::uint64_t>(length.nm);

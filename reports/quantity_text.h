@@ -19,6 +19,8 @@ std::string MmText(Length length);
 std::string InchText(Length length);
 // "1900 mm (74 3/4 in)": of material, both rounded down.
 std::string BothUnits(Length length);
+// "250 mm (9.843 in)": of what is asked for, to the nearest; no length is taken off it.
+std::string WantedText(Length length);
 // "30 000.000000": millimetres with all six decimals, so that every nanometre shows; grouped.
 std::string MmFull(Length length);
 // "418.612 m": whole millimetres, nearest.

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <stdexcept>
 
 #include "reports/flow_parts.h"
@@ -89,6 +90,13 @@ FlowItem Addressed(double width, const std::string& what, const std::string& who
           }};
 }
 
+// Millimetres as the reader of the letter writes numbers: to a German 3171.825 is three million.
+std::string Millimetres(Length length, Language language) {
+  std::string text = MmNumber(length);
+  if (language == Language::German) std::replace(text.begin(), text.end(), '.', ',');
+  return text;
+}
+
 }  // namespace
 
 void WriteRecallLetter(const std::string& path, const RecallRecord& record, const std::string& customer, const LetterWords& words,
@@ -135,11 +143,11 @@ void WriteRecallLetter(const std::string& path, const RecallRecord& record, cons
     length += l.length;
     flow.items.push_back(Row(width,
                              {l.note, ShortTime(l.gone_at).substr(0, 10), l.order.empty() ? "" : l.order + " / " + l.line, l.tag,
-                              std::to_string(l.count), MmNumber(l.length), l.heat.empty() ? "-" : HeatInGroups(l.heat)},
+                              std::to_string(l.count), Millimetres(l.length, words.language), l.heat.empty() ? "-" : HeatInGroups(l.heat)},
                              false, 0));
   }
   if (pieces == 0) throw std::runtime_error(path + ": nothing of this was shipped to " + customer);
-  flow.items.push_back(Row(width, {t.total, "", "", "", std::to_string(pieces), MmNumber(length), ""}, true, 0));
+  flow.items.push_back(Row(width, {t.total, "", "", "", std::to_string(pieces), Millimetres(length, words.language), ""}, true, 0));
   say(t.own, {2.9}, 8);
   flow.items.push_back({14, [=](Pen& pen, double y) {
                           pen.line(kMargin, y + 8, kMargin + 80, y + 8, 0.15);

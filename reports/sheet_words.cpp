@@ -102,6 +102,7 @@ std::string StopWords(const SheetCut& cut, Units units) {
 }
 
 std::string ToleranceWords(const SheetCut& cut) {
+  if (cut.tolerance_minus.nm == 0 && cut.tolerance_plus.nm == 0) return "no tolerance";
   if (cut.tolerance_minus == cut.tolerance_plus) return "\u00B1" + MmText(cut.tolerance_plus);
   return "+" + MmNumber(cut.tolerance_plus) + "/\u2212" + MmText(cut.tolerance_minus);
 }

@@ -8,7 +8,15 @@
 namespace heatkeep {
 namespace {
 
+// "-2315000", "-0.5": a number and no formula. A sign before it, digits, at most one point between them.
+bool IsNegativeNumber(const std::string& text) {
+  if (text.size() < 2 || text[0] != '-' || text.find_first_not_of("0123456789.", 1) != std::string::npos) return false;
+  const std::size_t point = text.find('.');
+  return point == std::string::npos || (point > 1 && point + 1 < text.size() && text.find('.', point + 1) == std::string::npos);
+}
+
 std::string Quoted(const std::string& text) {
+  if (IsNegativeNumber(text)) return text;
   // the signs a spreadsheet begins a formula with, also behind blanks
   const std::size_t first = text.find_first_not_of(' ');
   const bool formula = first != std::string::npos && std::string("=+-@\t\r\n").find(text[first]) != std::string::npos;

@@ -171,6 +171,29 @@ TEST(RecallPaper, EveryLineIsOnTheListAndOnlyTheCustomersOnTheLetter) {
   EXPECT_THROW(WriteRecallLetter(folder / "n.pdf", recall, "Ister Marine", {}, kTold), std::runtime_error);
 }
 
+// Millimetres and thousandths, DIN 1333 (from memory): in German a comma, and a point would set thousands apart.
+TEST(RecallPaper, TheGermanLetterWritesGermanNumbers) {
+  OwnFolder folder;
+  RecallRecord recall = InventedRecall();
+  for (RecallLine& line : recall.lines)
+    if (line.customer == "Pallant Hydraulics") line.length = Length{3'171'825'000};
+  for (const auto& [language, length] : {std::pair{Language::English, "3171.825"}, std::pair{Language::German, "3171,825"}}) {
+    WriteRecallLetter(folder / "l.pdf", recall, "Pallant Hydraulics", {"Ostrel Shaftworks", "", language}, kTold);
+    EXPECT_NE(TextOf(folder / "l.pdf").find(length), std::string::npos) << TextOf(folder / "l.pdf");
+  }
+}
+
+TEST(TableCsv, ANegativeNumberIsANumberAndNoFormula) {
+  const Table table{"T",
+                    {{"a"}, {"b", 8, 3}},
+                    {{std::string("-2315000"), -0.5},
+                     {std::string("-0.5"), 0.0},
+                     {std::string("-1+1"), 0.0},
+                     {std::string("-.5"), 0.0},
+                     {std::string("-1.2.3"), 0.0}}};
+  EXPECT_EQ(TableCsv(table), "a,b\r\n-2315000,-0.500\r\n-0.5,0.000\r\n\"'-1+1\",0.000\r\n\"'-.5\",0.000\r\n\"'-1.2.3\",0.000\r\n");
+}
+
 TEST(TableCsv, FormulasAndQuotesAreTexts) {
   const Table table{"T",
                     {{"a"}, {"b", 8, 3}, {"c"}},

@@ -89,6 +89,17 @@ TEST(PickList, NoBlockIsSplitOnA4OrLetter) {
   ExpectNoSplitBlock(sheet, folder / "letter.pdf");
 }
 
+TEST(PickList, SaysWhatIsAskedForAsItWasAsked) {
+  SheetCut cut;
+  EXPECT_EQ(ToleranceWords(cut), "no tolerance") << "the line says none; none is not nothing";
+  cut.tolerance_plus = 1_mm;
+  EXPECT_EQ(ToleranceWords(cut), "+1/\u22120 mm");
+  cut.tolerance_minus = 1_mm;
+  EXPECT_EQ(ToleranceWords(cut), "\u00B11 mm");
+  EXPECT_EQ(WantedText(250_mm), "250 mm (9.843 in)") << "what is asked for is not rounded down, as metal at hand is";
+  EXPECT_EQ(BothUnits(250_mm), "250 mm (9 13/16 in)");
+}
+
 TEST(PickList, NoWordLiesOnAnotherOrInTheMargin) {
   OwnFolder folder;
   const Sheet sheet = InventedSheet(31);
