@@ -35,7 +35,7 @@ std::int64_t Value(std::string_view digits, std::string_view whole_text) {
 std::string Grouped(std::string digits) {
   for (std::size_t i = digits.size(); i > 3;) {
     i -= 3;
-    digits.insert(i, " ");
+    digits.insert(i, 1, ' ');
   }
   return digits;
 }
