@@ -33,10 +33,9 @@ std::vector<TraceLine> WhatLeft(std::vector<TraceLine> parts, Length& more) {
     }
     const TraceLine less = parts[i];
     parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(i));
-    const auto same = std::find_if(parts.begin(), parts.end(),
-                                   [&](const TraceLine& l) { return l.what == less.what && l.length == -less.length; });
-    if (same == parts.end())
-      more += -less.length;
+    const auto same =
+        std::find_if(parts.begin(), parts.end(), [&](const TraceLine& l) { return l.what == less.what && l.length == -less.length; });
+    if (same == parts.end()) more += -less.length;
     else {
       if (same < parts.begin() + static_cast<std::ptrdiff_t>(i)) --i;
       parts.erase(same);

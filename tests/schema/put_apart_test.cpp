@@ -108,9 +108,10 @@ TEST_F(Away, WhatWasCutThoughTheBookHasItElsewhereIsAConflict) {
   shop.Record(tags[0], Good(1, 290), DropLeft(5112));
   shop.Record(tags[1], {Trim(), Good(1, 290)}, DropLeft(5696));
   const std::string drop = shop.Record(tags[2], {Trim(), Good(1, 290)}, DropLeft(5696)).at("drop_tag");
-  EXPECT_EQ(shop.Word("select string_agg(words, ', ' order by conflict_id) as w from api.conflicts where kind = 'cut though it is not here'"),
-            tags[0] + " was cut; in the book it is missing, " + tags[1] + " was cut; in the book it is on its way to van, note T1, " + tags[2] +
-                " was cut; in the book it is outside at Hardening works for hardening, note H1");
+  EXPECT_EQ(
+      shop.Word("select string_agg(words, ', ' order by conflict_id) as w from api.conflicts where kind = 'cut though it is not here'"),
+      tags[0] + " was cut; in the book it is missing, " + tags[1] + " was cut; in the book it is on its way to van, note T1, " + tags[2] +
+          " was cut; in the book it is outside at Hardening works for hardening, note H1");
   EXPECT_EQ(shop.Number("select count(*) as n from api.outside_trips where back_nm is null"), 0);
   EXPECT_EQ(shop.Number("select count(*) as n from api.transfers where received_nm is null"), 0);
   // in what condition it is nobody wrote down

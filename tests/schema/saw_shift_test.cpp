@@ -125,10 +125,13 @@ TEST_F(SawShift, NothingIsPlannedAcrossAHalfCut) {
 // A crack is in the metal, whatever tag it lies under.
 TEST_F(SawShift, ADefectZoneGoesOnWithTheMetalUnderEveryNewTag) {
   const auto zones = [&](const std::string& tag) {
-    return shop.Word("select string_agg(from_nm / 1000000 || '-' || to_nm / 1000000 || ' ' || kind, ', ' order by from_nm) as w from api.defect_zones where tag = $1",
-                     {tag});
+    return shop.Word(
+        "select string_agg(from_nm / 1000000 || '-' || to_nm / 1000000 || ' ' || kind, ', ' order by from_nm) as w from api.defect_zones where tag = $1",
+        {tag});
   };
-  const auto candidate = [&](const std::string& tag) { return shop.Number("select count(*) as n from api.candidates where tag = $1", {tag}); };
+  const auto candidate = [&](const std::string& tag) {
+    return shop.Number("select count(*) as n from api.candidates where tag = $1", {tag});
+  };
   const auto crack = [&](const std::string& tag, std::int64_t from, std::int64_t to) {
     const Json report = Do(shop.saw, "report_defect",
                            {Json({{"tag", tag}, {"kind", "crack"}, {"at_nm", Mm(from)}, {"to_nm", Mm(to)}, {"words", "seen"}}).dump()});
@@ -151,8 +154,9 @@ TEST_F(SawShift, ADefectZoneGoesOnWithTheMetalUnderEveryNewTag) {
   // parts that are split off, each with what lies in it
   crack(tags[1], 3990, 4010);
   const auto part = [](std::int64_t mm) { return Json{{"length_nm", Mm(mm)}, {"place", "B1-1"}, {"heat", "M2208"}}; };
-  const Json split = Do(shop.clerk, "split_piece",
-                        {Json({{"tag", tags[1]}, {"saw", "1"}, {"kerf_nm", Mm(2)}, {"parts", {part(1998), part(1998), part(2000)}}}).dump()});
+  const Json split =
+      Do(shop.clerk, "split_piece",
+         {Json({{"tag", tags[1]}, {"saw", "1"}, {"kerf_nm", Mm(2)}, {"parts", {part(1998), part(1998), part(2000)}}}).dump()});
   EXPECT_EQ(zones(split.at("stock_tags").at(0)), "");
   EXPECT_EQ(zones(split.at("stock_tags").at(1)), "1990-1998 crack");
   EXPECT_EQ(zones(split.at("drop_tag")), "0-10 crack");
@@ -162,7 +166,8 @@ TEST_F(SawShift, ADefectZoneGoesOnWithTheMetalUnderEveryNewTag) {
   crack(tags[2], 3000, 3100);
   const Json cut = shop.Record(tags[2], {Good(1, 1000, "20"), Fault("reject", 995, "crack")}, DropLeft(3999));
   EXPECT_EQ(zones(cut.at("drop_tag")), "999-1101 crack");
-  const Json reuse{{"reject", cut.at("rejects").at(0)}, {"length_nm", Mm(995)}, {"place", "B1-2"}, {"heat", "M2208"}, {"reason", "half of it will do"}};
+  const Json reuse{
+      {"reject", cut.at("rejects").at(0)}, {"length_nm", Mm(995)}, {"place", "B1-2"}, {"heat", "M2208"}, {"reason", "half of it will do"}};
   EXPECT_EQ(zones(Do(shop.planner, "reuse_reject", {reuse.dump()}).at("tag")), "498-518 crack");
 }
 

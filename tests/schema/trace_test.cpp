@@ -37,7 +37,8 @@ struct Trace : ShopTest {
 TEST_F(Trace, AnOrderShowsWhatIsUnexplainedOfItsBars) {
   shop.AddLine({.quantity = 14});
   shop.Record(tags[0], {Trim(), Good(14, 290)}, DropLeft(1890), {{"reason", "not found"}});
-  EXPECT_EQ(shop.Word("select name || ' ' || length_nm as w from api.trace('order', 'O1') where what = 'unexplained'"), "not found 10000000");
+  EXPECT_EQ(shop.Word("select name || ' ' || length_nm as w from api.trace('order', 'O1') where what = 'unexplained'"),
+            "not found 10000000");
   EXPECT_EQ(shop.Number("select count(*) as n from api.trace('order', 'O1') where parent = $1", {tags[0]}), 2);
 }
 

@@ -67,8 +67,9 @@ TEST_F(UseLimits, ADamagedStretchIsMarkedOnThePieceAsItIsNow) {
   EXPECT_EQ(damage(), "HK034");
   dent["to_nm"] = Mm(200);
   EXPECT_EQ(damage(), "");
-  EXPECT_EQ(shop.Word("select from_nm / 1000000 || '-' || to_nm / 1000000 || ' ' || kind as w from api.defect_zones where tag = $1", {tags[0]}),
-            "100-200 dented");
+  EXPECT_EQ(
+      shop.Word("select from_nm / 1000000 || '-' || to_nm / 1000000 || ' ' || kind as w from api.defect_zones where tag = $1", {tags[0]}),
+      "100-200 dented");
   EXPECT_EQ(shop.Number("select count(*) as n from api.candidates where tag = $1", {tags[0]}), 0);
 }
 
