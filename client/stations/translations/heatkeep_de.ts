@@ -1592,10 +1592,6 @@
         <translation>eine Zeugnismappe gilt einem Auftrag oder einem Lieferschein</translation>
     </message>
     <message>
-        <source>a piece cut from %1 cannot be shipped: %2</source>
-        <translation>ein aus %1 gesägtes Stück kann nicht geliefert werden: %2</translation>
-    </message>
-    <message>
         <source>a piece for stock has a length</source>
         <translation>ein Stück für den Bestand hat eine Länge</translation>
     </message>
@@ -2182,16 +2178,8 @@
         <translation>gesägt, während gesperrt</translation>
     </message>
     <message>
-        <source>cut while it was blocked</source>
-        <translation>gesägt, während es blockiert war</translation>
-    </message>
-    <message>
         <source>cut while it was held</source>
         <translation>gesägt, während es gesperrt war</translation>
-    </message>
-    <message>
-        <source>cut while it was stopped, and not freed since</source>
-        <translation>gesägt, während es gestoppt war, und seither nicht freigegeben</translation>
     </message>
     <message>
         <source>defect in the heat</source>
@@ -2363,10 +2351,6 @@
     <message>
         <source>expected additional: its number</source>
         <translation>erwartet wird additional: seine Nummer</translation>
-    </message>
-    <message>
-        <source>expected an amount of 0 or more; currency three letters (ISO 4217), EUR; %1</source>
-        <translation>erwartet wird ein Betrag von 0 oder mehr; Währung mit drei Buchstaben (ISO 4217), EUR; %1</translation>
     </message>
     <message>
         <source>expected an element, CEV, a sum like Cr+Mo+Ni, or others; of a test Rm, Re or A</source>
@@ -3131,10 +3115,6 @@
         <translation>noch einmal messen</translation>
     </message>
     <message>
-        <source>measure again, or correct what was cut</source>
-        <translation>noch einmal messen oder berichtigen, was gesägt wurde</translation>
-    </message>
-    <message>
         <source>measure again; no piece is longer than it ever was</source>
         <translation>noch einmal messen; kein Stück ist länger, als es je war</translation>
     </message>
@@ -3842,10 +3822,6 @@
         <translation>Auftrag %1 Position %2: keine angebotene Länge ist lang genug</translation>
     </message>
     <message>
-        <source>order %1 line %2: pieces cut from %3</source>
-        <translation>Auftrag %1 Position %2: Stücke gesägt aus %3</translation>
-    </message>
-    <message>
         <source>order %1 line %2: the pieces are of several heats, %3</source>
         <translation>Auftrag %1 Position %2: die Stücke sind aus mehreren Schmelzen, %3</translation>
     </message>
@@ -4032,10 +4008,6 @@
     <message>
         <source>quarantine</source>
         <translation>Quarantäne</translation>
-    </message>
-    <message>
-        <source>quarantine it and ask quality</source>
-        <translation>in Quarantäne stellen und die QS fragen</translation>
     </message>
     <message>
         <source>quarantined: %1</source>
@@ -6000,10 +5972,6 @@
         <translation>erwartet wird eine Datei aufbewahrter %1</translation>
     </message>
     <message>
-        <source>expected at most %1 characters, each of them seen, and none that turns the direction of writing</source>
-        <translation>erwartet werden höchstens %1 Zeichen, jedes sichtbar und keines, das die Schreibrichtung umkehrt</translation>
-    </message>
-    <message>
         <source>files byte for byte</source>
         <translation>Dateien Byte für Byte</translation>
     </message>
@@ -7034,6 +7002,326 @@
         <source>this server of the book only answers questions (a standby, or set so), and nothing of this was booked: do it at the server that takes deeds</source>
         <translation>dieser Server des Buchs beantwortet nur Fragen (er folgt einem andern oder ist so eingestellt), und nichts davon wurde gebucht: an dem Server buchen, der Buchungen annimmt</translation>
     </message>
+    <message>
+        <source>%1 came with %2</source>
+        <translation>%1 kam mit %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be %2: a cut of it was begun at saw %3 and is open</source>
+        <translation>%1 kann nicht %2 werden: an Säge %3 wurde ein Schnitt davon begonnen und ist offen</translation>
+    </message>
+    <message>
+        <source>%1 columns, keys, checks and triggers</source>
+        <translation>%1 Spalten, Schlüssel, Prüfungen und Auslöser</translation>
+    </message>
+    <message>
+        <source>%1 differ: %2%3</source>
+        <translation>%1 weichen ab: %2%3</translation>
+    </message>
+    <message>
+        <source>%1 has too many decimals</source>
+        <translation>%1 hat zu viele Nachkommastellen</translation>
+    </message>
+    <message>
+        <source>%1 is at another site than saw %2</source>
+        <translation>%1 ist an einem anderen Standort als Säge %2</translation>
+    </message>
+    <message>
+        <source>%1 is free for use: it is not put in %2, where nothing is taken from</source>
+        <translation>%1 ist frei verwendbar: es kommt nicht nach %2, wo nichts entnommen wird</translation>
+    </message>
+    <message>
+        <source>%1 is not made longer: it was cut, had another tag, or is no bar that came</source>
+        <translation>%1 wird nicht länger gemacht: das Stück wurde gesägt, hatte ein anderes Etikett oder ist keine angelieferte Stange</translation>
+    </message>
+    <message>
+        <source>%1 piece of it is here: %2</source>
+        <translation>%1 Stück davon ist hier: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 pieces of it are here: %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 was booked %2 long when it came: %3 is no more</source>
+        <translation>%1 wurde beim Eingang mit %2 gebucht: %3 ist nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1 was counted in %2 with %3; it has been cut, measured or moved since: look at it and measure it</source>
+        <translation>%1 wurde in %2 mit %3 gezählt; seitdem wurde es gesägt, gemessen oder umgelagert: ansehen und messen</translation>
+    </message>
+    <message>
+        <source>%1 was counted in %2; in the book it lies at another site, in %3, and was not sent</source>
+        <translation>%1 wurde in %2 gezählt; im Buch liegt es an einem anderen Standort, in %3, und wurde nicht gesandt</translation>
+    </message>
+    <message>
+        <source>%1 was cut at saw %2; in the book it lies at another site, in %3, and was not sent</source>
+        <translation>%1 wurde an Säge %2 gesägt; im Buch liegt es an einem anderen Standort, in %3, und wurde nicht gesandt</translation>
+    </message>
+    <message>
+        <source>%1 was cut for an order</source>
+        <translation>%1 wurde für einen Auftrag gesägt</translation>
+    </message>
+    <message>
+        <source>%1 was cut; in the book it is %2</source>
+        <translation>%1 wurde gesägt; im Buch ist es %2</translation>
+    </message>
+    <message>
+        <source>%1 went on under another tag</source>
+        <translation>%1 ging unter einem anderen Etikett weiter</translation>
+    </message>
+    <message>
+        <source>%1 went on under another tag, and that would stay what it is: %2</source>
+        <translation>%1 ging unter einem anderen Etikett weiter, und das bliebe, was es ist: %2</translation>
+    </message>
+    <message>
+        <source>%1: character %2 in %3</source>
+        <translation>%1: Zeichen %2 in %3</translation>
+    </message>
+    <message>
+        <source>a rest of %1 was put in %2, at another site: it is booked in %3</source>
+        <translation>ein Rest von %1 wurde nach %2 gelegt, an einen anderen Standort: gebucht ist er in %3</translation>
+    </message>
+    <message>
+        <source>an old mark names one line; give the others their own, or none</source>
+        <translation>ein altes Kennzeichen benennt eine Zeile; den anderen ein eigenes geben oder keines</translation>
+    </message>
+    <message>
+        <source>another receipt</source>
+        <translation>einem anderen Eingang</translation>
+    </message>
+    <message>
+        <source>being counted</source>
+        <translation>wird gezählt</translation>
+    </message>
+    <message>
+        <source>changed since it was counted</source>
+        <translation>seit der Zählung geändert</translation>
+    </message>
+    <message>
+        <source>column %1.%2 %3%4</source>
+        <translation>Spalte %1.%2 %3%4</translation>
+    </message>
+    <message>
+        <source>constraint %1.%2%3</source>
+        <translation>Bedingung %1.%2%3</translation>
+    </message>
+    <message>
+        <source>counted at another site</source>
+        <translation>an einem anderen Standort gezählt</translation>
+    </message>
+    <message>
+        <source>cut at another site</source>
+        <translation>an einem anderen Standort gesägt</translation>
+    </message>
+    <message>
+        <source>cut at risk: papers awaited, do not ship</source>
+        <translation>auf Risiko gesägt: Papiere stehen aus, nicht versenden</translation>
+    </message>
+    <message>
+        <source>cut though it is not here</source>
+        <translation>gesägt, obwohl es nicht hier ist</translation>
+    </message>
+    <message>
+        <source>cut while it was %1</source>
+        <translation>gesägt, während es %1 war</translation>
+    </message>
+    <message>
+        <source>document %1 is filed for it</source>
+        <translation>Dokument %1 ist dafür abgelegt</translation>
+    </message>
+    <message>
+        <source>expected an amount in its range, whole where the range counts 0, 1; currency three letters (ISO 4217), EUR; time_zone a name of the IANA list, Europe/Berlin; %1</source>
+        <translation>erwartet wird eine Menge in ihrem Bereich, ganz, wo der Bereich 0, 1 zählt; die Währung mit drei Buchstaben (ISO 4217), EUR; time_zone ein Name der IANA-Liste, Europe/Berlin; %1</translation>
+    </message>
+    <message>
+        <source>expected as owner nobody (our metal) or the customer himself; metal of another is bought over in writing first (heatkeep piece buy-over)</source>
+        <translation>als Eigentümer wird niemand (unser Werkstoff) oder der Kunde selbst erwartet; Werkstoff eines anderen wird zuerst schriftlich gekauft (heatkeep piece buy-over)</translation>
+    </message>
+    <message>
+        <source>expected one line of at most %1 characters, each of them seen, and none that turns the direction of writing</source>
+        <translation>erwartet: eine Zeile aus höchstens %1 Zeichen, jedes sichtbar, und keines, das die Schreibrichtung dreht</translation>
+    </message>
+    <message>
+        <source>finish the cut first, and say what is left of it (heatkeep saw cut)</source>
+        <translation>zuerst den Schnitt abschließen und sagen, was davon übrig ist (heatkeep saw cut)</translation>
+    </message>
+    <message>
+        <source>gone: %1</source>
+        <translation>fehlt: %1</translation>
+    </message>
+    <message>
+        <source>heat %1 is %2 in the book in another section or condition</source>
+        <translation>Schmelze %1 ist im Buch in einem anderen Querschnitt oder Zustand %2</translation>
+    </message>
+    <message>
+        <source>it belongs to %1 and serves nobody else</source>
+        <translation>es gehört %1 und dient niemand anderem</translation>
+    </message>
+    <message>
+        <source>it looks like heat %1</source>
+        <translation>es sieht aus wie Schmelze %1</translation>
+    </message>
+    <message>
+        <source>it looks like heat %1, which would not be stopped</source>
+        <translation>es sieht aus wie Schmelze %1, die nicht gesperrt würde</translation>
+    </message>
+    <message>
+        <source>its length now is put right by heatkeep correct length</source>
+        <translation>die jetzige Länge stellt heatkeep correct length richtig</translation>
+    </message>
+    <message>
+        <source>measure again; where a piece was booked that was not cut, book the rest by the cuts, make that piece stock (heatkeep saw to-stock) and let a count find it missing</source>
+        <translation>noch einmal messen; wo ein Stück gebucht wurde, das nicht gesägt ist, den Rest nach den Schnitten buchen, dieses Stück zum Bestand nehmen (heatkeep saw to-stock) und es von einer Zählung als fehlend finden lassen</translation>
+    </message>
+    <message>
+        <source>measure again; where it came longer than it was booked, quality puts its receipt right: heatkeep correct receipt, with the length</source>
+        <translation>noch einmal messen; kam die Stange länger, als gebucht ist, stellt die Qualität ihren Eingang richtig: heatkeep correct receipt, mit der Länge</translation>
+    </message>
+    <message>
+        <source>more than once in this opening balance: %1</source>
+        <translation>mehr als einmal in dieser Eröffnung: %1</translation>
+    </message>
+    <message>
+        <source>new: %1</source>
+        <translation>neu: %1</translation>
+    </message>
+    <message>
+        <source>no tolerance</source>
+        <translation>keine Toleranz</translation>
+    </message>
+    <message>
+        <source>not null</source>
+        <translation>nie leer</translation>
+    </message>
+    <message>
+        <source>not shipped: %1</source>
+        <translation>nicht versandt: %1</translation>
+    </message>
+    <message>
+        <source>not valid</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>nothing is free of %1 %2</source>
+        <translation>nichts ist frei von %1 %2</translation>
+    </message>
+    <message>
+        <source>nothing is free of %1 %2 of %3</source>
+        <translation>nichts ist frei von %1 %2 von %3</translation>
+    </message>
+    <message>
+        <source>on its way to %1, note %2</source>
+        <translation>unterwegs nach %1, Schein %2</translation>
+    </message>
+    <message>
+        <source>one heat is asked for order %1 line %2, and it is planned from %3</source>
+        <translation>für Auftrag %1 Position %2 wird eine Schmelze verlangt, und geplant ist sie aus %3</translation>
+    </message>
+    <message>
+        <source>one line of characters that can be seen</source>
+        <translation>eine Zeile aus sichtbaren Zeichen</translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 asks for %3 pieces; %4 have left, and %5 more would be too many</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 may come from %3 heats, and is cut or planned from %4</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>order %1 line %2: %3</source>
+        <translation>Auftrag %1 Position %2: %3</translation>
+    </message>
+    <message>
+        <source>order %1 line %2: metal of %3 is cut for nobody else</source>
+        <translation>Auftrag %1 Position %2: Werkstoff von %3 wird für niemand anderen geschnitten</translation>
+    </message>
+    <message>
+        <source>outside at %1 for %2, note %3</source>
+        <translation>außer Haus bei %1 zum %2, Schein %3</translation>
+    </message>
+    <message>
+        <source>put at another site</source>
+        <translation>an einen anderen Standort gelegt</translation>
+    </message>
+    <message>
+        <source>put the newest of them right first, in the same way: heatkeep correct receipt with its tag</source>
+        <translation>zuerst das neueste davon ebenso richtigstellen: heatkeep correct receipt mit seinem Etikett</translation>
+    </message>
+    <message>
+        <source>quarantine it and ask quality; where the book is wrong, quality corrects the receipt of its pieces as long as nothing more stands on that: %1</source>
+        <translation>in Quarantäne stellen und die Qualität fragen; ist das Buch falsch, stellt die Qualität den Eingang seiner Stücke richtig, solange darauf nichts weiter steht: %1</translation>
+    </message>
+    <message>
+        <source>ship no more of it than was agreed; for the rest the customer agrees in writing, or other metal is cut</source>
+        <translation>nicht mehr davon versenden als vereinbart; für den Rest stimmt der Kunde schriftlich zu, oder anderer Werkstoff wird geschnitten</translation>
+    </message>
+    <message>
+        <source>sliced for the laboratory</source>
+        <translation>für das Labor angeschnitten</translation>
+    </message>
+    <message>
+        <source>tables keep to what they were made with</source>
+        <translation>die Tabellen halten ein, womit sie gemacht wurden</translation>
+    </message>
+    <message numerus="yes">
+        <source>the customer takes %1 pieces of %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>the document is not accepted: %1; its metal is held by hold %2 until that is lifted</source>
+        <translation>das Dokument ist nicht angenommen: %1; sein Material ist mit Sperre %2 gesperrt, bis diese aufgehoben wird</translation>
+    </message>
+    <message>
+        <source>trigger %1.%2</source>
+        <translation>Auslöser %1.%2</translation>
+    </message>
+    <message>
+        <source>turned off: foreign key %1.%2</source>
+        <translation>abgeschaltet: Fremdschlüssel %1.%2</translation>
+    </message>
+    <message>
+        <source>turned off: trigger %1.%2</source>
+        <translation>abgeschaltet: Auslöser %1.%2</translation>
+    </message>
+    <message>
+        <source>unique index %1.%2</source>
+        <translation>eindeutiger Index %1.%2</translation>
+    </message>
+    <message>
+        <source>what is over becomes stock (heatkeep saw to-stock), or the order is changed first (heatkeep saw change)</source>
+        <translation>was zu viel ist, wird Bestand (heatkeep saw to-stock), oder der Auftrag wird zuerst geändert (heatkeep saw change)</translation>
+    </message>
+    <message>
+        <source>what is shorter than it was booked is put right by heatkeep correct length: the difference stays unexplained</source>
+        <translation>was kürzer ist als gebucht, stellt heatkeep correct length richtig: die Differenz bleibt ungeklärt</translation>
+    </message>
+    <message>
+        <source>where it ends</source>
+        <translation>wo es endet</translation>
+    </message>
+    <message>
+        <source>where something is wrong with it, say what: heatkeep quarantine, with the reason and the place</source>
+        <translation>stimmt etwas nicht damit, sagen was: heatkeep quarantine, mit Grund und Platz</translation>
+    </message>
+    <message>
+        <source>where the damage begins</source>
+        <translation>wo der Schaden beginnt</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
@@ -7608,6 +7896,10 @@
     <message>
         <source>the giving up of the count of %1</source>
         <translation>das Verwerfen der Zählung von %1</translation>
+    </message>
+    <message>
+        <source>%1 has changed since it was counted and is left as it is: look at it</source>
+        <translation>%1 hat sich seit der Zählung geändert und bleibt, wie es ist: ansehen</translation>
     </message>
 </context>
 <context>

@@ -374,6 +374,34 @@
             <numerusform>more than %1 bytes</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1 pieces of it are here: %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 asks for %3 pieces; %4 have left, and %5 more would be too many</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>order %1 line %2 may come from %3 heats, and is cut or planned from %4</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>the customer takes %1 pieces of %2</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
