@@ -7040,9 +7040,9 @@
     </message>
     <message numerus="yes">
         <source>%1 pieces of it are here: %2</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 Stück davon ist hier: %2</numerusform>
+            <numerusform>%1 Stück davon sind hier: %2</numerusform>
         </translation>
     </message>
     <message>
@@ -7227,16 +7227,16 @@
     </message>
     <message numerus="yes">
         <source>order %1 line %2 asks for %3 pieces; %4 have left, and %5 more would be too many</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Auftrag %1 Position %2 verlangt %3 Stück; %4 sind ausgegangen, und %5 weitere wären zu viel</numerusform>
+            <numerusform>Auftrag %1 Position %2 verlangt %3 Stück; %4 sind ausgegangen, und %5 weitere wären zu viel</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>order %1 line %2 may come from %3 heats, and is cut or planned from %4</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Auftrag %1 Position %2 darf aus %3 Schmelze kommen und ist aus %4 gesägt oder geplant</numerusform>
+            <numerusform>Auftrag %1 Position %2 darf aus %3 Schmelzen kommen und ist aus %4 gesägt oder geplant</numerusform>
         </translation>
     </message>
     <message>
@@ -7277,9 +7277,9 @@
     </message>
     <message numerus="yes">
         <source>the customer takes %1 pieces of %2</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>der Kunde nimmt %1 Stück aus %2</numerusform>
+            <numerusform>der Kunde nimmt %1 Stück aus %2</numerusform>
         </translation>
     </message>
     <message>

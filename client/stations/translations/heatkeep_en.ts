@@ -376,30 +376,30 @@
     </message>
     <message numerus="yes">
         <source>%1 pieces of it are here: %2</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 piece of it is here: %2</numerusform>
+            <numerusform>%1 pieces of it are here: %2</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>order %1 line %2 asks for %3 pieces; %4 have left, and %5 more would be too many</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>order %1 line %2 asks for %3 piece; %4 have left, and %5 more would be too many</numerusform>
+            <numerusform>order %1 line %2 asks for %3 pieces; %4 have left, and %5 more would be too many</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>order %1 line %2 may come from %3 heats, and is cut or planned from %4</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>order %1 line %2 may come from %3 heat, and is cut or planned from %4</numerusform>
+            <numerusform>order %1 line %2 may come from %3 heats, and is cut or planned from %4</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>the customer takes %1 pieces of %2</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>the customer takes %1 piece of %2</numerusform>
+            <numerusform>the customer takes %1 pieces of %2</numerusform>
         </translation>
     </message>
 </context>
