@@ -103,6 +103,13 @@ std::string SampleOf(const std::string& column) {
   return at == samples.end() ? "A000001D" : at->second;
 }
 
+std::string AsSaid(const ListWords& list, const std::string& column, std::string words) {
+  const auto said = list.said.find(column);
+  if (said == list.said.end()) return words;
+  std::string all = said->second;
+  return all.replace(all.find("{}"), 2, words);
+}
+
 struct Said {
   std::vector<std::vector<std::string>> words;  // one list a word of the command; a flag says "yes"
   std::string true_at, device;
@@ -210,9 +217,9 @@ void AddList(CLI::App& noun, const Later& later, const ListWords& list) {
         for (const Json& row : rows) {
           std::string line;
           for (const std::string& column : list.columns)
-            if (row.contains(column) && !row[column].is_null())
-              line +=
-                  (line.empty() ? "" : "  ") + InWords(column, row[column]) + (IsMoney(column) && !currency.empty() ? " " + currency : "");
+            if (row.contains(column) && !row[column].is_null() && !(list.said.contains(column) && row[column] == 0))
+              line += (line.empty() ? "" : "  ") + AsSaid(list, column, InWords(column, row[column])) +
+                  (IsMoney(column) && !currency.empty() ? " " + currency : "");
           call.out << line << '\n';
         }
         return 0;

@@ -6,6 +6,7 @@
 
 #include <CLI/CLI.hpp>
 #include <functional>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -51,6 +52,7 @@ struct ListWords {
   std::string verb, help, view, order;
   std::vector<std::string> columns;
   std::string only = {}, known = {}, expected = {}, none = {};
+  std::map<std::string, std::string> said = {};  // how a column is said that does not speak for itself: "lifted by {}"; 0 is not said
 };
 void AddList(CLI::App& noun, const Later& later, const ListWords& list);
 

@@ -97,8 +97,9 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
            "every line received",
            "receipts",
            "received_at note line",
-           {"note", "supplier", "line", "counted", "section", "grade", "heat", "length_nm", "mismatch"},
-           "note"});
+           {"note", "supplier", "line", "counted", "section", "grade", "heat", "length_nm", "mismatch", "reversed_by", "reversed_words"},
+           "note",
+           {{"reversed_by", "REVERSED by {}:"}}});
   AddList(receipt, later,
           {"claims", "what to claim of whom, in words", "claims", "supplier note line", {"supplier", "note", "line", "words"}, "note"});
 
@@ -155,7 +156,8 @@ void AddDoorDeeds(CLI::App& root, const Later& later) {
            "documents",
            "issuer number version",
            {"issuer", "number", "version", "type", "heat", "section", "accepted_by", "accepted_at", "cut_before_accepted", "reason"},
-           "number"});
+           "number",
+           {{"accepted_by", "accepted by {}"}, {"cut_before_accepted", "{} pieces cut before it was accepted"}}});
   AddList(papers, later,
           {"values",
            "what documents say of a heat, and what of it is valid now",

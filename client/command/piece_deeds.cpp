@@ -235,7 +235,9 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "all holds",
            "holds",
            "hold_id",
-           {"hold_id", "scope", "ref", "mill", "reason", "held_by", "lifted_by", "lifting_words", "condemned_by", "condemned_words"}});
+           {"hold_id", "scope", "ref", "mill", "reason", "held_by", "lifted_by", "lifting_words", "condemned_by", "condemned_words"},
+           {},
+           {{"held_by", "held by {}"}, {"lifted_by", "LIFTED by {}:"}, {"condemned_by", "CONDEMNED by {}:"}}});
   AddList(Noun(root, "value", "what our metal is worth"), later,
           {"list",
            "by grade and section; customers' metal is in none of it",

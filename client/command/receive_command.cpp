@@ -55,6 +55,22 @@ std::vector<Json> NotesOf(const std::vector<intake::DeliveryFileRow>& rows) {
   return notes;
 }
 
+// A refusal of the book about a line that it was told, with the row of the file: `line_of` gives its number, 0 where there is none.
+template <class Do, class LineOf>
+Json AtItsRow(const std::string& path, const Do& deed, const LineOf& line_of) {
+  constexpr std::string_view kLine = "line ";
+  try {
+    return deed();
+  } catch (const DbError& error) {
+    const int line = error.detail.starts_with(kLine) ? line_of(error.detail.substr(kLine.size())) : 0;
+    if (line == 0) throw;
+    DbError at(error.kind, error.sqlstate, path + ":" + std::to_string(line) + ": " + error.message);
+    at.hint = error.hint;
+    at.constraint = error.constraint;
+    throw at;
+  }
+}
+
 struct Received {
   std::int64_t pieces = 0, mass_g = 0, quarantined = 0;
   bool again = false;
@@ -113,7 +129,15 @@ int RunReceive(const BookCall& call, const TableFile& file, bool json) {
     Transaction whole(connection);
     for (const Json& note : NotesOf(read.rows)) {
       const std::string name = note["note"];
-      answers.push_back(deeds.ReceiveDelivery(RequestOfFile(connection, "receive", file.Part(name), bytes), note));
+      const RequestNumber request = RequestOfFile(connection, "receive", file.Part(name), bytes);
+      answers.push_back(AtItsRow(
+          file.path, [&] { return deeds.ReceiveDelivery(request, note); },
+          [&](const std::string& line) {
+            const auto row = std::find_if(read.rows.begin(), read.rows.end(), [&](const intake::DeliveryFileRow& r) {
+              return r.note == name && r.supplier == note["supplier"] && DeliveryLine(r)["line"] == line;
+            });
+            return row == read.rows.end() ? 0 : row->line_in_file;
+          }));
       Say(json ? call.err : call.out, "note " + name, answers.back(), sum);
     }
     whole.Commit();
@@ -127,7 +151,13 @@ int RunOpening(const BookCall& call, const TableFile& file, bool leave_out, bool
     if (!look.problems.empty() && !leave_out) return RefuseFile(call.err, look.problems);
     call.err << intake::ProblemsText(look.problems) << intake::ProblemsText(look.warnings);
     if (look.good.empty()) return RefuseFile(call.err, {{file.path, 0, "no line can be taken", "at least one good line"}});
-    const Json answer = incoming::BookOpening(connection, look);
+    const Json answer = AtItsRow(
+        file.path, [&] { return incoming::BookOpening(connection, look); },
+        [&](const std::string& line) {
+          const auto row = std::find_if(look.good.begin(), look.good.end(),
+                                        [&](const intake::OpeningFileRow& r) { return std::to_string(r.line_in_file) == line; });
+          return row == look.good.end() ? 0 : row->line_in_file;
+        });
     Received sum;
     Say(json ? call.err : call.out, "opening balance", answer, sum);
     return Finish(call, answer, sum, json);

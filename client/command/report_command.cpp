@@ -13,10 +13,22 @@
 #include "reports/pick_list.h"
 #include "reports/sheet_json.h"
 #include "reports/trace_report.h"
+#include "schema/terms/condition_text.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/section.h"
 
 namespace heatkeep::command {
+namespace {
+
+// "Vandrek round 80 +QT; Vandrek round 80, no condition"
+std::string LotNames(const std::vector<HeatBalance>& lots) {
+  std::string names;
+  for (const HeatBalance& lot : lots)
+    names += (names.empty() ? "" : "; ") + lot.mill + " " + lot.section + (lot.condition.empty() ? ", no condition" : " " + lot.condition);
+  return names;
+}
+
+}  // namespace
 
 int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
@@ -53,21 +65,25 @@ int RunReportTrace(const BookCall& call, const std::string& kind, const std::str
   });
 }
 
-int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
-                     const PaperOptions& options) {
+int RunReportBalance(const BookCall& call, const BalanceOfLot& asked, const PaperOptions& options) {
   return WithBook(call, [&](Connection& connection) {
-    const RecordSubject subject{"heat", heat, mill};
+    const std::string& heat = asked.heat;
+    const RecordSubject subject{"heat", heat, asked.mill};
     Snapshot snapshot(connection);
-    std::vector<HeatBalance> lots = ReadBalances(connection, "heat", heat, mill);
+    std::vector<HeatBalance> lots = ReadBalances(connection, "heat", heat, asked.mill);
     if (lots.empty()) throw std::invalid_argument("the book knows no heat \"" + heat + "\"; `heatkeep stock` names what is here");
-    if (!section.empty()) {
-      std::erase_if(lots, [wanted = ReadSection(section)](const HeatBalance& lot) { return ReadSection(lot.section) != wanted; });
+    const std::string all = LotNames(lots);
+    if (!asked.section.empty())
+      std::erase_if(lots, [wanted = ReadSection(asked.section)](const HeatBalance& lot) { return ReadSection(lot.section) != wanted; });
+    if (!asked.condition.empty()) {
+      const std::string wanted = asked.condition == "none" ? "" : NormalCondition(asked.condition);
+      std::erase_if(lots, [&](const HeatBalance& lot) { return NormalCondition(lot.condition) != wanted; });
     }
     if (lots.size() != 1) {
-      std::string names;
-      for (const HeatBalance& lot : lots) names += (names.empty() ? "" : "; ") + lot.mill + " " + lot.section + " " + lot.condition;
-      throw std::invalid_argument("heat \"" + heat + "\" is " + std::to_string(lots.size()) + " lots here" +
-                                  (names.empty() ? "" : " (" + names + ")") + "; expected --mill and --section of one");
+      throw std::invalid_argument(
+          (lots.empty() ? "heat \"" + heat + "\" has no such lot here (" + all + ")"
+                        : "heat \"" + heat + "\" is " + std::to_string(lots.size()) + " lots here (" + LotNames(lots) + ")") +
+          "; expected --mill, --section and --condition of one");
     }
     WorkWatch watch(call.err, options.progress);
     const PrintOptions print = PrintFor(connection, options, &watch);

@@ -16,9 +16,11 @@ int RunReportSheet(const BookCall& call, std::int64_t plan, const PaperOptions& 
 int RunReportTrace(const BookCall& call, const std::string& kind, const std::string& name, const std::string& mill,
                    const PaperOptions& options);
 
-// heatkeep report balance HEAT [--mill M] [--section WORDS]: the metal balance of one lot of it.
-int RunReportBalance(const BookCall& call, const std::string& heat, const std::string& mill, const std::string& section,
-                     const PaperOptions& options);
+// heatkeep report balance HEAT [--mill M] [--section WORDS] [--condition C]: the metal balance of one lot of it.
+struct BalanceOfLot {
+  std::string heat, mill, section, condition;  // empty: any; condition "none": that of which none is said
+};
+int RunReportBalance(const BookCall& call, const BalanceOfLot& asked, const PaperOptions& options);
 
 // heatkeep report measured [--from DAY] [--until DAY] [--heat H]: who measured what otherwise than written. Also .csv.
 struct MeasuredQuestion {

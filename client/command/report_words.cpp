@@ -21,8 +21,7 @@ void AddReports(CLI::App& root, const Later& later) {
   paper(*sheet, "pdf|xlsx|json");
   sheet->callback([later, plan, o] { later([plan, o](const BookCall& call) { return RunReportSheet(call, *plan, *o); }); });
 
-  auto kind = std::make_shared<std::string>(), name = std::make_shared<std::string>(), mill = std::make_shared<std::string>(),
-       section = std::make_shared<std::string>();
+  auto kind = std::make_shared<std::string>(), name = std::make_shared<std::string>(), mill = std::make_shared<std::string>();
   CLI::App* trace = report->add_subcommand("trace", "trace record of an order, a heat or a piece");
   trace->add_option("kind", *kind, "order, heat or piece")->required()->check(OneOf({"order", "heat", "piece"}));
   trace->add_option("name", *name, "the order, the heat number or the tag")->required();
@@ -44,13 +43,13 @@ void AddReports(CLI::App& root, const Later& later) {
   });
 
   CLI::App* balance = report->add_subcommand("balance", "metal balance of a heat");
-  balance->add_option("heat", *name, "the heat number")->required();
-  balance->add_option("--mill", *mill, "only this mill's");
-  balance->add_option("--section", *section, "only of this section: round 80");
+  auto lot = std::make_shared<BalanceOfLot>();
+  balance->add_option("heat", lot->heat, "the heat number")->required();
+  balance->add_option("--mill", lot->mill, "only this mill's");
+  balance->add_option("--section", lot->section, "only of this section: round 80");
+  balance->add_option("--condition", lot->condition, "only in this condition: +QT; none: of which no condition is said");
   paper(*balance);
-  balance->callback([later, name, mill, section, o] {
-    later([name, mill, section, o](const BookCall& call) { return RunReportBalance(call, *name, *mill, *section, *o); });
-  });
+  balance->callback([later, lot, o] { later([lot, o](const BookCall& call) { return RunReportBalance(call, *lot, *o); }); });
   AddLists(*report, later);
 }
 

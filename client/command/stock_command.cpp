@@ -15,16 +15,28 @@ namespace heatkeep::command {
 namespace {
 
 Json RowJson(const StockRow& r) {
-  return {{"tag", r.tag},     {"kind", r.kind},           {"grade", r.grade},       {"section", r.section}, {"condition", r.condition},
-          {"mill", r.mill},   {"heat", r.heat},           {"papers", r.papers},     {"owner", r.owner},     {"place", r.place},
-          {"state", r.state}, {"length_nm", r.length.nm}, {"doubt_nm", r.doubt.nm}, {"mass_g", r.mass.g}};
+  return {{"tag", r.tag},
+          {"kind", r.kind},
+          {"grade", r.grade},
+          {"section", r.section},
+          {"condition", r.condition},
+          {"mill", r.mill},
+          {"heat", r.heat},
+          {"papers", r.papers},
+          {"owner", r.owner},
+          {"place", r.place},
+          {"state", r.state},
+          {"promised_to", r.promised_to},
+          {"length_nm", r.length.nm},
+          {"doubt_nm", r.doubt.nm},
+          {"mass_g", r.mass.g}};
 }
 
 void SayRow(std::ostream& out, const StockRow& r) {
   out << std::left << std::setw(10) << r.tag << std::setw(6) << r.kind << std::setw(18) << r.grade << std::setw(18) << r.section
       << std::setw(14) << r.heat << std::right << std::setw(9) << WriteMm(r.length, Rounding::Down) << " mm " << std::setw(8)
       << WriteKg(r.mass) << " kg  " << std::left << std::setw(8) << r.place << r.papers << "  " << r.state
-      << (r.owner.empty() ? "" : "  of " + r.owner) << '\n';
+      << (r.promised_to.empty() ? "" : ", promised to " + r.promised_to) << (r.owner.empty() ? "" : "  of " + r.owner) << '\n';
 }
 
 }  // namespace

@@ -32,6 +32,7 @@ std::vector<StockRow> ReadStock(Connection& connection, const std::string& grade
     r.place = row.TextOrNone("place");
     r.state = row.OptionalText("blocked").value_or(row.Text("state"));
     if (row.IsNull("blocked") && !row.IsNull("risk")) r.state += "; " + row.Text("risk");
+    r.promised_to = row.TextOrNone("promised_to");
     r.length = Nm(row, "length_nm");
     r.doubt = Nm(row, "doubt_nm");
     r.mass = {row.Int("mass_g")};

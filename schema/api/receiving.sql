@@ -214,6 +214,24 @@ begin
     'warning', guard.device_words(p_line ->> 'measured_with'));
 end $$;
 
+-- All lines of a receipt, one after the other. A refusal names in its detail the line it is about, by the "line" it was told with.
+create function guard.receive_lines(p_receipt bigint, p_lines jsonb) returns jsonb
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  n jsonb;
+  v_done jsonb[] := '{}';
+  w_hint text; w_constraint text;
+begin
+  for n in select * from jsonb_array_elements(p_lines) loop
+    v_done := v_done || guard.receive_line(p_receipt, n);
+  end loop;
+  return to_jsonb(v_done);
+exception when others then
+  if sqlstate not like 'HK%' then raise; end if;
+  get stacked diagnostics w_hint = pg_exception_hint, w_constraint = constraint_name;
+  raise exception using errcode = sqlstate, message = sqlerrm, detail = 'line ' || coalesce(n ->> 'line', '?'), hint = w_hint, constraint = w_constraint;
+end $$;
+
 -- {"note","supplier","purchase_order"?,"received_at"?,"lines":[...]}: a delivery note, counted and read. The answer
 -- names the tags given, the theoretical mass and, in words, what does not agree; what does not fit is quarantined.
 create function api.receive_delivery(p_request uuid, p jsonb, p_device text default null) returns jsonb
@@ -235,7 +253,7 @@ begin
   insert into receipt (kind, supplier_id, note, purchase_order, received_at, received_by)
     values ('delivery', v_supplier, p ->> 'note', p ->> 'purchase_order', coalesce((p ->> 'received_at')::timestamptz, now()), session_user)
     returning receipt_id into v_receipt;
-  select jsonb_agg(guard.receive_line(v_receipt, n)) into v_lines from jsonb_array_elements(p -> 'lines') n;
+  v_lines := guard.receive_lines(v_receipt, p -> 'lines');
   return guard.end_deed(jsonb_build_object('receipt_id', v_receipt, 'note', p ->> 'note', 'lines', v_lines));
 end $$;
 
@@ -264,6 +282,6 @@ begin
   perform guard.lock_places(guard.places_named(p));
   insert into receipt (kind, supplier_id, note, received_at, received_by)
     values ('opening', null, p ->> 'name', now(), session_user) returning receipt_id into v_receipt;
-  select jsonb_agg(guard.receive_line(v_receipt, n)) into v_lines from jsonb_array_elements(p -> 'lines') n;
+  v_lines := guard.receive_lines(v_receipt, p -> 'lines');
   return guard.end_deed(jsonb_build_object('receipt_id', v_receipt, 'name', p ->> 'name', 'lines', v_lines));
 end $$;

@@ -131,7 +131,8 @@ create view api.stock_on_hand as
       p.good_for::text as papers, p.document, p.limits, p.risk, o.name as owner, w.name as place, p.state::text,
       p.length_nm, p.doubt_nm, p.ends, p.mark_end::text, guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3) as mass_g,
       p.blocked, p.waits, b.name as bundle, (select f.plan_id from book.promise r join book.layout f using (layout_id)
-        where r.piece_id = p.piece_id and r.state = 'live') as plan_id
+        where r.piece_id = p.piece_id and r.state = 'live') as plan_id,
+      (select r.words from book.promise r where r.piece_id = p.piece_id and r.state = 'live') as promised_to
     from guard.metal p left join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party m on m.party_id = p.mill_id join book.party o on o.party_id = p.owner_id
     left join book.place w using (place_id) left join book.bundle b on b.bundle_id = p.bundle_id and b.strapped

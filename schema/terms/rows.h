@@ -16,6 +16,7 @@ namespace heatkeep {
 struct StockRow {
   std::string tag, kind;  // kind: "bar" or "drop"
   std::string grade, section, condition, mill, heat, papers, owner, place, state;
+  std::string promised_to;  // "plan 3", "order 26-1184"; empty: it is free
   Length length, doubt;
   Mass mass;
 };

@@ -28,6 +28,22 @@ TEST_F(Receive, TakesInWhatWasCountedAndSaysItsMass) {
   EXPECT_EQ(Number("select sum(length_nm)::bigint as n from book.piece"), 12000 * kMm);
 }
 
+TEST_F(Receive, WhatTheBookRefusesNamesTheRowOfTheFile) {
+  const std::string place = File("p.json", R"({"places": [{"place": "F2-1", "site": "main", "kind": "rack", "max_length": "3000 mm"}]})");
+  ASSERT_EQ(As("owner", {"shop", "set", place}).code, 0);
+  const Ran ran = Take(kHead + Bars() + "N2,Vandrek,Vandrek,K1,metal,42CrMo4,round 80,2000,1,,,F2-1,,none\n" +
+                       "N2,Vandrek,Vandrek,K1,metal,42CrMo4,round 80,6000,1,,,F2-1,,none\n");
+  EXPECT_EQ(ran.code, 1) << ran;
+  EXPECT_TRUE(Has(ran.err, "heatkeep: " + path + ":4: F2-1 takes lengths up to 3000 mm; this piece is 6000 mm\n")) << ran;
+  const std::string opening = File("o.csv",
+                                   "old_tag,kind,mill,heat,grade,section,length,place\nA,bar,Vandrek,K1,42CrMo4,round 80,2000,F2-1\n"
+                                   "B,bar,Vandrek,K1,42CrMo4,round 80,6000,F2-1\n");
+  const Ran opened = As("clerk", {"opening", opening});
+  EXPECT_EQ(opened.code, 1) << opened;
+  EXPECT_TRUE(Has(opened.err, opening + ":3: F2-1 takes lengths up to 3000 mm")) << opened;
+  EXPECT_EQ(Pieces(), 0) << "all or nothing";
+}
+
 TEST_F(Receive, KeepsTheTimeItReallyCame) {
   ASSERT_EQ(Take(kHead + Bars()).code, 0);
   EXPECT_EQ(Word("select min(true_at)::date::text as w from book.happening where tbl = 'piece'"), "2026-03-02");

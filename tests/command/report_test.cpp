@@ -70,7 +70,7 @@ TEST_F(Report, BalanceIsOfOneLotAndAsksWhichOne) {
   Cut();
   const Ran which = As("quality", {"report", "balance", "K1"});
   EXPECT_EQ(which.code, 2) << which;
-  EXPECT_TRUE(Has(which.err, "heat \"K1\" is 2 lots here (Vandrek round 60 ; Vandrek round 80 )")) << which;
+  EXPECT_TRUE(Has(which.err, "heat \"K1\" is 2 lots here (Vandrek round 60, no condition; Vandrek round 80, no condition)")) << which;
   const Ran ran = As("quality", {"report", "balance", "K1", "--section", "round 80"});
   EXPECT_EQ(ran.code, 0) << ran;
   const Json balance = Json::parse(ran.out)["balance"];
@@ -80,6 +80,29 @@ TEST_F(Report, BalanceIsOfOneLotAndAsksWhichOne) {
   const std::string pdf = PathOf("b.pdf");
   EXPECT_EQ(As("quality", {"report", "balance", "K1", "--section", "round 80", "--to", pdf}).code, 0);
   EXPECT_TRUE(Has(OutputOf("pdftotext -layout '" + pdf + "' -"), "balanced"));
+}
+
+TEST_F(Report, BalanceTellsConditionsOfOneHeatAndSectionApart) {
+  const auto come = [&](const std::string& note, const std::string& condition) {
+    return As("clerk",
+              {"receive",
+               File(note + ".csv",
+                    "note,supplier,mill,heat,read_from,grade,section,condition,length,count\n" + note +
+                        ",Mirrowby,Vandrek,K9,metal,42CrMo4,round 90," + condition + ",6000,1\n")});
+  };
+  TakeIn("T9,bar,Vandrek,K9,42CrMo4,round 90,3000,0,none,,\n");
+  const Ran came = come("L9", "+QT");
+  ASSERT_EQ(came.code, 0) << came;
+  const Ran which = As("quality", {"report", "balance", "K9", "--section", "round 90"});
+  EXPECT_EQ(which.code, 2) << which;
+  EXPECT_TRUE(Has(
+      which.err,
+      "heat \"K9\" is 2 lots here (Vandrek round 90, no condition; Vandrek round 90 +QT); expected --mill, --section and --condition of one"))
+      << which;
+  EXPECT_EQ(Asked("quality", {"report", "balance", "K9", "--condition", "+qt"})["balance"]["in_nm"], 6000 * kMm);
+  EXPECT_EQ(Asked("quality", {"report", "balance", "K9", "--condition", "none"})["balance"]["in_nm"], 3000 * kMm);
+  const Ran none = As("quality", {"report", "balance", "K9", "--condition", "+A"});
+  EXPECT_TRUE(Has(none.err, "heat \"K9\" has no such lot here (Vandrek round 90")) << none;
 }
 
 TEST_F(Report, RefusesWhatItCannotDo) {

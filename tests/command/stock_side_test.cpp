@@ -37,6 +37,26 @@ TEST_F(StockSide, APlaceIsCountedAndWhatIsMissingComesBackAsWhatItIs) {
   EXPECT_EQ(Broken(), "");
 }
 
+TEST_F(StockSide, ListsSayWhatIsPromisedLiftedReversedAndCutEarly) {
+  const std::string two = TagOf("T2");
+  Want("A", "O1,10,Pallant,round 80,42CrMo4,290,1,3.1,,,\n");
+  ASSERT_EQ(Plan("A"), 1);
+  const std::string stock = Said("saw", {"stock"});
+  EXPECT_TRUE(Has(stock, "on rack, promised to plan 1\n")) << stock;
+  EXPECT_EQ(stock.find("promised"), stock.rfind("promised")) << "only one of the two is";
+  Said("quality", {"hold", "piece", two, "--reason", "crack seen"});
+  Said("quality", {"hold", "lift", "1", "--evidence", "no crack"});
+  EXPECT_TRUE(Has(Said("quality", {"hold", "list"}), "crack seen  held by test_quality  LIFTED by test_quality:  no crack\n"));
+  const std::string file =
+      File("n.csv", "note,supplier,mill,heat,read_from,grade,section,length,count\nV1,Vandrek,Vandrek,K9,metal,42CrMo4,round 80,6000,1\n");
+  Said("clerk", {"receive", file});
+  EXPECT_FALSE(Has(Said("clerk", {"receipt", "list"}), "REVERSED"));
+  Said("clerk", {"receipt", "reverse", "V1", "--supplier", "Vandrek", "--reason", "wrong note"});
+  EXPECT_TRUE(Has(Said("clerk", {"receipt", "list"}), "REVERSED by test_clerk:  wrong note\n")) << Said("clerk", {"receipt", "list"});
+  EXPECT_TRUE(Has(Said("quality", {"papers", "list"}), "accepted by test_quality"));
+  EXPECT_FALSE(Has(Said("quality", {"papers", "list"}), "  0")) << Said("quality", {"papers", "list"});
+}
+
 TEST_F(StockSide, ADeedEnteredLateSaysSoInTheHistory) {
   const std::string one = TagOf("T1");
   Said("saw",

@@ -189,6 +189,15 @@ TEST(Label, APartUsedSheetGoesOnAtItsNextFreePlace) {
   EXPECT_THROW(WriteLabels(folder / "a.pdf", {}, paper, {}, 1, kTold), std::invalid_argument);
 }
 
+TEST(Label, WhatCannotBePrintedIsToldBeforeAnythingIsPainted) {
+  const LabelBox box{0, 0, 100, 50};
+  PieceLabel label = PlainLabel();
+  EXPECT_EQ(WrongWithLabel(box, FaceOf(label, SizeFor(box), "2026-11-25", "piet"), {}), "");
+  label.heat = "D1\n2";
+  const std::string wrong = WrongWithLabel(box, FaceOf(label, SizeFor(box), "2026-11-25", "piet"), {});
+  EXPECT_TRUE(wrong.starts_with("the label of " + label.tag + ": a code cannot carry \"D1?2\"")) << wrong;
+}
+
 TEST(Label, WhatHasNoRoomInLegibleTypeIsRefusedByName) {
   OwnFolder folder;
   PieceLabel label = PlainLabel();
