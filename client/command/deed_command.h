@@ -51,8 +51,9 @@ void AddDeed(CLI::App& noun, const Later& later, const DeedWords& deed);
 struct ListWords {
   std::string verb, help, view, order;
   std::vector<std::string> columns;
-  std::string only = {}, known = {}, expected = {}, none = {};
+  std::string only = {};
   std::map<std::string, std::string> said = {};  // how a column is said that does not speak for itself: "lifted by {}"; 0 is not said
+  std::string known = {}, expected = {}, none = {};
 };
 void AddList(CLI::App& noun, const Later& later, const ListWords& list);
 

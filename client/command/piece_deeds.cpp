@@ -143,6 +143,7 @@ void AddPieceDeeds(CLI::App& root, const Later& later) {
            "order_no line_no tag",
            {"order_no", "line_no", "pieces", "tag", "heat", "words"},
            "order_no",
+           {},
            "cut_lines",
            "an order of a cut list",
            "nothing stands against what was cut for"});
