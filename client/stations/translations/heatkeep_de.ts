@@ -7322,6 +7322,10 @@
         <source>where the damage begins</source>
         <translation>wo der Schaden beginnt</translation>
     </message>
+    <message>
+        <source>line ?</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
