@@ -13,7 +13,8 @@ namespace {
 
 std::time_t TimeOf(const std::string& iso) {
   const std::string digits = DigitsOfTime(iso);
-  if (digits.starts_with("0000") || digits.substr(6, 2) == "00") return std::time_t{86400} * 365 * 30;  // no date told: one that never changes
+  if (digits.starts_with("0000") || digits.substr(6, 2) == "00")
+    return std::time_t{86400} * 365 * 30;  // no date told: one that never changes
   const auto part = [&](std::size_t from, std::size_t size) { return std::stoi(digits.substr(from, size)); };
   std::tm when{};
   when.tm_year = part(0, 4) - 1900;

@@ -51,7 +51,8 @@ void SayCut(std::ostream& out, const SheetBlock& block, const CutBody& cut, cons
     out << (cut.body["strokes"].size() == 1 && answer["good"] == 1 ? "; issued whole, no cut" : "; no cut for the last one");
   out << '\n';
   if (!answer["stop"].is_null()) out << answer["stop"].get<std::string>() << '\n';
-  for (const Json& words : answer.value("conflicts", Json::array())) out << "a person decides (heatkeep conflict list): " << words.get<std::string>() << '\n';
+  for (const Json& words : answer.value("conflicts", Json::array()))
+    out << "a person decides (heatkeep conflict list): " << words.get<std::string>() << '\n';
   out.flush();  // what is said is booked, whatever happens next
 }
 

@@ -30,7 +30,8 @@ void AddMendingDeeds(CLI::App& root, const Later& later) {
             {"--section", "section", "its section", WordKind::Section},
             {"--condition", "condition", "+QT", WordKind::Text, false},
             {"--owner", "owner", "whose it is; else ours", WordKind::Text, false},
-            {"--length", "received_nm", "how long it came, where that is more than was booked and nothing was cut of it", WordKind::Length, false},
+            {"--length", "received_nm", "how long it came, where that is more than was booked and nothing was cut of it", WordKind::Length,
+             false},
             reason},
            "{tag} is put right, with {follow} other pieces of the same metal",
            [](Json body) {

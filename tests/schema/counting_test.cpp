@@ -277,8 +277,15 @@ TEST_F(Counting, MetalIsAtAnotherSiteOnlyAfterATransfer_HK043) {
 TEST_F(Counting, WhatIsCutAtASawOfAnotherSiteIsAFactAndAConflict) {
   DoBody(shop.owner, "define_shop",
          {{"places", Json::array({{{"place", "VAN-S"}, {"site", "van"}, {"kind", "saw"}}})},
-          {"saws", Json::array({{{"saw", "V"}, {"place", "VAN-S"}, {"max_section_nm", Mm(260)}, {"band", "34 x 1.1"}, {"kerf_nm", Mm(2)},
-                                 {"trim_nm", Mm(10)}, {"grip_nm", Mm(60)}, {"grip_bundle_nm", Mm(120)}}})}});
+          {"saws",
+           Json::array({{{"saw", "V"},
+                         {"place", "VAN-S"},
+                         {"max_section_nm", Mm(260)},
+                         {"band", "34 x 1.1"},
+                         {"kerf_nm", Mm(2)},
+                         {"trim_nm", Mm(10)},
+                         {"grip_nm", Mm(60)},
+                         {"grip_bundle_nm", Mm(120)}}})}});
   const std::string bar = shop.ReceiveCertified({}).at(0);
   shop.AddLine({});
   shop.Promise(bar, {{.count = 1}});

@@ -145,8 +145,9 @@ TEST(LockOrderOf, TwoReceiptsOfTheSameNewHeats) {
 TEST(LockOrderOf, TwoReceiptsIntoTheSamePlaces) {
   Pair pair;
   DoBody(pair.shop.owner, "define_shop",
-         {{"places", {{{"place", "L1"}, {"site", "main"}, {"kind", "rack"}, {"max_mass_g", 900'000'000}},
-                      {{"place", "L2"}, {"site", "main"}, {"kind", "rack"}, {"max_mass_g", 900'000'000}}}}});
+         {{"places",
+           {{{"place", "L1"}, {"site", "main"}, {"kind", "rack"}, {"max_mass_g", 900'000'000}},
+            {{"place", "L2"}, {"site", "main"}, {"kind", "rack"}, {"max_mass_g", 900'000'000}}}}});
   const auto lorry = [&](const char* name, const char* first, const char* second) {
     return [=](Connection& session, int i) {
       Json body{{"note", name + std::to_string(i)}, {"supplier", "Vandrek"}, {"lines", Json::array()}};

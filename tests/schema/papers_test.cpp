@@ -132,8 +132,9 @@ TEST_F(ThePapers, ACorrectedReceiptReachesPiecesThatWereShipped) {
 TEST_F(ThePapers, ACorrectedReceiptTakesItsDropsOutOfTheirBundle) {
   const std::string bar = shop.ReceiveCertified({}).at(0);
   shop.AddLine({});
-  const Json stock = shop.Record(bar, {Good(1, 290), {{"class", "stock"}, {"count", 2}, {"length_nm", Mm(1000)}, {"kerf_nm", Mm(2)}, {"place", "B1-1"}}},
-                                 DropLeft(3704));
+  const Json stock =
+      shop.Record(bar, {Good(1, 290), {{"class", "stock"}, {"count", 2}, {"length_nm", Mm(1000)}, {"kerf_nm", Mm(2)}, {"place", "B1-1"}}},
+                  DropLeft(3704));
   Json tags = stock.at("stock_tags");
   tags.push_back(stock.at("drop_tag"));
   const auto put_right = [&](const char* heat) {
@@ -151,8 +152,7 @@ TEST_F(ThePapers, ACorrectedReceiptTakesItsDropsOutOfTheirBundle) {
 // What went on under another tag would stay of the wrong heat without a word.
 TEST_F(ThePapers, AReceiptIsCorrectedAfterWhatWentOnUnderAnotherTag_HK043) {
   const std::string bar = shop.ReceiveCertified({.owner = "Ister"}).at(0);
-  const std::string ours =
-      DoBody(shop.planner, "buy_over", {{"tag", bar}, {"writing", "letter"}, {"cents_per_tonne", 90000}}).at("tag");
+  const std::string ours = DoBody(shop.planner, "buy_over", {{"tag", bar}, {"writing", "letter"}, {"cents_per_tonne", 90000}}).at("tag");
   const auto put_right = [&](const std::string& tag, const std::string& owner) {
     Do(shop.quality, "correct_receipt", {tag, LineJson({.heat = "K3317"}, "1").dump(), owner, "misread"});
   };
@@ -166,7 +166,8 @@ TEST_F(ThePapers, AReceiptIsCorrectedAfterWhatWentOnUnderAnotherTag_HK043) {
 }
 
 TEST_F(ThePapers, ACorrectedReceiptTakesTheReportOfItsDefectToTheRightHeat_HK045) {
-  const std::string bar = shop.ReceiveCertified({}).at(0), innocent = shop.ReceiveCertified({}).at(0), guilty = shop.ReceiveCertified({.heat = "K3317"}).at(0);
+  const std::string bar = shop.ReceiveCertified({}).at(0), innocent = shop.ReceiveCertified({}).at(0),
+                    guilty = shop.ReceiveCertified({.heat = "K3317"}).at(0);
   shop.AddLine({.quantity = 20});
   for (const std::string& tag : {innocent, guilty}) shop.Promise(tag, {{.count = 1}});
   Do(shop.saw, "report_defect", {Json({{"tag", bar}, {"kind", "pipe"}, {"at_nm", Mm(30)}, {"words", "seen at the face"}}).dump()});

@@ -167,7 +167,8 @@ TEST_F(WrongGrade, StaysWhereMetalWasCutOrPapersAreFiled_HK026) {
   const DbError filed = Refusal([&] { PutRight(paper, {.heat = "E78", .grade = "C45E"}); });
   EXPECT_NE(filed.hint.find("is filed for it"), std::string::npos) << filed.hint;
   // nobody edits it past the deed
-  EXPECT_EQ(shop.Raw("update book.lot set grade_id = (select grade_id from book.grade where designation = 'C45E') where heat = 'E77'"), "HK031");
+  EXPECT_EQ(shop.Raw("update book.lot set grade_id = (select grade_id from book.grade where designation = 'C45E') where heat = 'E77'"),
+            "HK031");
 }
 
 TEST_F(WrongGrade, OfAHeatThatIsAnotherGradeInAnotherSectionIsNamed) {

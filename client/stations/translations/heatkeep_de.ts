@@ -7324,7 +7324,7 @@
     </message>
     <message>
         <source>line ?</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile ?</translation>
     </message>
 </context>
 <context>
