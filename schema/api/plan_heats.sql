@@ -5,8 +5,8 @@ create view api.line_heats as
   select l.name as cut_list, c.cut_list_id, c.cut_line_id, c.order_no, c.line_no, c.one_heat, c.max_heats, m.name as mill, t.heat,
       coalesce(m.name || ' ' || t.heat, 'lot ' || t.lot_id) as of_heat, u.plan_id, u.layout_no
     from book.cut_line c join book.cut_list l using (cut_list_id)
-    join guard.line_metal u using (cut_line_id)
-    join book.lot t using (lot_id) left join book.party m on m.party_id = t.mill_id
+    join lateral (select * from guard.line_metal n where n.cut_line_id = c.cut_line_id offset 0) u on true
+    join book.lot t on t.lot_id = u.lot_id left join book.party m on m.party_id = t.mill_id
     where c.one_heat is not null or c.max_heats is not null;
 
 -- Refuses a plan whose layouts give a line more heats than it asks for, what is cut or planned of it elsewhere included.

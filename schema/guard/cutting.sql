@@ -134,7 +134,8 @@ begin
 end $$;
 
 -- Metal a line has: what was cut for it, and what a live promise means to cut, by a plan's layout or without one. A promise whose time is
--- over counts no more unless its metal is at the saw; nor does a recut that the customer agreed to, whose heat is another by agreement.
+-- over counts no more unless its metal is at the saw; nor does a recut that the customer agreed to, whose heat is another by agreement. To be asked
+-- line by line (lateral): joined, all strokes would be read.
 create view guard.line_metal as
   select u.* from (
     select s.cut_line_id, s.lot_id, s.piece_id, true as cut, null::bigint as plan_id, null::integer as layout_no from book.stroke s where s.class = 'good'
@@ -158,7 +159,7 @@ begin
     used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id, s.cut
       from line join book.cut_line c on c.cut_line_id = line.cut_line_id
         or (line.one_heat is not null and c.cut_list_id = line.cut_list_id and c.one_heat = line.one_heat)
-      join guard.line_metal s on s.cut_line_id = c.cut_line_id and (s.cut or p_planned) join book.lot l on l.lot_id = s.lot_id),
+      join lateral (select * from guard.line_metal n where n.cut_line_id = c.cut_line_id offset 0) s on s.cut or p_planned join book.lot l on l.lot_id = s.lot_id),
     other as (select * from used where h <> (select h from heat)),
     own as (select * from used where cut_line_id = p_line)
   select case
