@@ -61,7 +61,7 @@ constexpr std::array kShop{
     Key{"currency", "three letters of ISO 4217: EUR"},
     Key{"settings",
         "NAME: value. Yes or no: heat_read_back, judging_by_rounding, two_person_release, validators_named. label_paper (100x50, 62x29, a4, letter), "
-        "label_code (data-matrix, qr), label_dpi (203, 300, 600). All others are numbers, as lift_limit_g: 25000"},
+        "label_code (data-matrix, qr), label_dpi (203, 300, 600). time_zone (Europe/Berlin): whose clock shifts end by. All others are numbers, as lift_limit_g: 25000"},
     Key{"sites", "site, letter (its tags begin with it), offline_letter (those given out off the network)"},
     Key{"parties", "name, and true or false: mill, supplier, customer"},
     Key{"places",

@@ -209,7 +209,10 @@ Json RulesPart(const Known& known, const std::string& file, const Json& shop) {
                                                : value.dump();
     try {
       const auto of = words.find(name);
-      if (of == words.end()) ReadDecimal(text);
+      if (name == "time_zone") {
+        if (!value.is_string() || text.empty())
+          throw BadText(Quoted(text) + " is no time zone", "its name in the IANA list, \"Europe/Berlin\"");
+      } else if (of == words.end()) ReadDecimal(text);
       else if (std::find(of->second.begin(), of->second.end(), text) == of->second.end())
         throw BadText(Quoted(text) + " is neither", Either(of->second));
     } catch (const BadText& bad) { throw BadText(file + ": settings." + name + ": " + bad.Wrong(), bad.Expected()); }

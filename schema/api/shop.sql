@@ -125,10 +125,11 @@ end;
 create function guard.setting_names() returns table (name text, words text[], lowest numeric, highest numeric, whole boolean)
 language sql immutable
 begin atomic
-  values ('cents_per_extra_heat', null::text[], 0::numeric, 1000000000::numeric, true), ('cents_per_pull', null, 0, 1000000000, true), ('cents_per_setup', null, 0, 1000000000, true),
+  values ('cents_per_extra_heat', null::text[], 0::numeric, 1000000000::numeric, true), ('cents_per_pull', null, 0, 1000000000, true), ('cents_per_return', null, 0, 1000000000, true),
+    ('cents_per_setup', null, 0, 1000000000, true), ('cents_per_shelf_year', null, 0, 1000000000, true),
     ('cents_plain_choice', null, 0, 1000000000, true), ('chase_days', null, 0, 3650, true), ('count_limit_cents', null, 0, 1000000000000, true), ('document_mb', null, 0, 1000, false),
     ('lift_limit_g', null, 0, 1000000000, true), ('mass_mismatch_percent', null, 0, 100, false), ('photo_bytes', null, 0, 1000000000, true), ('promise_hours', null, 0.25, 8760, false),
-    ('rest_slack_nm', null, 0, 1000000000, true), ('shift_first_hour', null, 0, 23.75, false), ('shift_hours', null, 1, 24, false), ('tape_doubt_nm', null, 0, 1000000000, true),
+    ('rest_slack_nm', null, 0, 1000000000, true), ('saw_cents_per_minute', null, 0, 1000000000, true), ('shift_first_hour', null, 0, 23.75, false), ('shift_hours', null, 1, 24, false), ('tape_doubt_nm', null, 0, 1000000000, true),
     ('currency', null, null, null, null), ('time_zone', null, null, null, null),
     ('heat_read_back', '{yes,no}', null, null, null), ('judging_by_rounding', '{yes,no}', null, null, null), ('two_person_release', '{yes,no}', null, null, null), ('validators_named', '{yes,no}', null, null, null),
     ('label_paper', '{100x50,62x29,a4,letter}', null, null, null), ('label_code', '{data-matrix,qr}', null, null, null), ('label_dpi', '{203,300,600}', null, null, null);

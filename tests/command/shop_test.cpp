@@ -74,6 +74,13 @@ TEST_F(Shop, TheWholeScenarioGoesIn) {
   EXPECT_EQ(Asked("saw", {"grades", "standins"}).size(), 3U);
   EXPECT_EQ(Asked("saw", {"grades", "list", "42CrMo4"})[0]["density_kg_m3"], 7850);
   EXPECT_TRUE(Has(As("saw", {"shop", "parties", "Vandrek"}).out, "Vandrek  yes  ")) << "a mill";
+  const Ran zone = As("owner", {"shop", "set", File("zone.json", R"({"settings": {"time_zone": "Europe/Nowhere"}})")});
+  EXPECT_EQ(zone.code, 1) << zone;
+  EXPECT_TRUE(Has(zone.err, "time_zone") && Has(zone.err, "Europe/Nowhere")) << zone;
+  EXPECT_EQ(
+      As("owner", {"shop", "set", File("zone.json", R"({"settings": {"time_zone": "Europe/Berlin", "saw_cents_per_minute": 95}})")}).code,
+      0);
+  EXPECT_EQ(As("owner", {"shop", "set", File("zone.json", R"({"settings": {"time_zone": 5}})")}).code, 2);
   EXPECT_EQ(As("owner", {"shop", "set", File("two.json", R"({"settings": {"two_person_release": true}})")}).code, 0);
   EXPECT_TRUE(Has(As("saw", {"shop", "settings", "two_person_release"}).out, "two_person_release  yes  ")) << "as JSON says yes";
   EXPECT_TRUE(Has(As("saw", {"shop", "settings", "lift_limit_g"}).out, "lift_limit_g  25000  ")) << "in force";
