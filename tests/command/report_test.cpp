@@ -88,7 +88,7 @@ TEST_F(Report, BalanceTellsConditionsOfOneHeatAndSectionApart) {
               {"receive",
                File(note + ".csv",
                     "note,supplier,mill,heat,read_from,grade,section,condition,length,count\n" + note +
-                        ",Mirrowby,Vandrek,K9,metal,42CrMo4,round 90," + condition + ",6000,1\n")});
+                        ",Vandrek,Vandrek,K9,metal,42CrMo4,round 90," + condition + ",6000,1\n")});
   };
   TakeIn("T9,bar,Vandrek,K9,42CrMo4,round 90,3000,0,none,,\n");
   const Ran came = come("L9", "+QT");
@@ -107,16 +107,16 @@ TEST_F(Report, BalanceTellsConditionsOfOneHeatAndSectionApart) {
 
 TEST_F(Report, RefusesWhatItCannotDo) {
   Cut();
-  for (const auto& [words, wrong] :
-       std::vector<std::pair<Words, std::string>>{{{"report", "trace", "order", "O9"}, "the book knows no order \"O9\""},
-                                                  {{"report", "trace", "heat", "K9"}, "the book knows no heat"},
-                                                  {{"report", "trace", "colour", "red"}, "colour"},
-                                                  {{"report", "balance", "K9"}, "the book knows no heat"},
-                                                  {{"report", "balance", "K1", "--section", "round 70"}, "0 lots"},
-                                                  {{"report", "sheet", "9"}, "there is no plan 9"},
-                                                  {{"report", "sheet", "1", "--to", PathOf("x.doc")}, "expected .pdf, .xlsx or .json"},
-                                                  {{"report", "sheet", "1", "--to", PathOf("none") + "/x.json"}, "not written"},
-                                                  {{"report", "sheet", "1", "--to", PathOf("none") + "/x.pdf"}, "not written"}}) {
+  for (const auto& [words, wrong] : std::vector<std::pair<Words, std::string>>{
+           {{"report", "trace", "order", "O9"}, "the book knows no order \"O9\""},
+           {{"report", "trace", "heat", "K9"}, "the book knows no heat"},
+           {{"report", "trace", "colour", "red"}, "colour"},
+           {{"report", "balance", "K9"}, "the book knows no heat"},
+           {{"report", "balance", "K1", "--section", "round 70"}, "has no such lot here (Vandrek round 60"},
+           {{"report", "sheet", "9"}, "there is no plan 9"},
+           {{"report", "sheet", "1", "--to", PathOf("x.doc")}, "expected .pdf, .xlsx or .json"},
+           {{"report", "sheet", "1", "--to", PathOf("none") + "/x.json"}, "not written"},
+           {{"report", "sheet", "1", "--to", PathOf("none") + "/x.pdf"}, "not written"}}) {
     const Ran ran = As("quality", words);
     EXPECT_EQ(ran.code, 2) << ran;
     EXPECT_TRUE(Has(ran.err, wrong)) << wrong << '\n' << ran;

@@ -67,6 +67,7 @@ TEST(LockOrderOf, EveryStockDeedWherePlacesHaveALimit) {
       "set heatkeep.deed = 'define_shop'; update book.place set walk = walk; set heatkeep.deed = ''");
   DoEveryStockDeed(shop);
   EXPECT_EQ(shop.Number("select count(*) as n from book.place where max_mass_g is null"), 0);
+  shop.admin.ExecuteScript("drop trigger limited on book.place");
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());
 }
 
