@@ -40,14 +40,17 @@ end $$;
 -- What is marked between two places of a piece (as zones count) is marked on the piece that this metal is from now on. Where that one measures
 -- otherwise nobody knows which end differs: the zone grows by the difference. p_from null: from where it is was not kept, and all of it is suspect (greatest and least pass a null over).
 create function guard.hand_on_zones(p_piece bigint, p_to_piece bigint, p_from bigint, p_to bigint) returns void
-language sql volatile security definer set search_path = book, pg_catalog, pg_temp
-begin atomic
-  insert into book.defect_zone (piece_id, from_nm, to_nm, kind)
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if not exists (select from defect_zone where piece_id = p_piece) then
+    return;
+  end if;
+  insert into defect_zone (piece_id, from_nm, to_nm, kind)
     select e.piece_id, e.made_length_nm - e.length_nm + greatest(0, z.from_nm - p_from - greatest(0, p_to - p_from - e.length_nm)),
         e.made_length_nm - e.length_nm + least(e.length_nm, z.to_nm - p_from + greatest(0, e.length_nm - (p_to - p_from))), z.kind
-      from book.defect_zone z join book.piece e on e.piece_id = p_to_piece
+      from defect_zone z join piece e on e.piece_id = p_to_piece
       where z.piece_id = p_piece and (p_from is null or (z.to_nm > p_from and z.from_nm < p_to)) order by z.from_nm, z.defect_zone_id;
-end;
+end $$;
 
 -- A child of p, of its lot, owner, receipt and price, out of the stretch from p_from to p_to (as zones count); answers its number. A tag is
 -- given where the device gave it out.
