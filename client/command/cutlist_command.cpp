@@ -61,9 +61,7 @@ int RunCutListAdd(const BookCall& call, const TableFile& file, const std::string
     call.err << intake::ProblemsText(read.warnings);
     const Json answer = Deeds(connection).AddCutList(RequestOfFile(connection, "cutlist", file.Part(name), bytes), list);
     call.out << "cut list " << answer["name"].get<std::string>() << ": "
-             << (answer.contains("again") ? "in the book already, nothing was added"
-                                          : std::to_string(answer["lines"].get<int>()) + " lines")
-             << '\n';
+             << (answer.contains("again") ? "in the book already, nothing was added" : Counted(answer["lines"].get<int>(), "line")) << '\n';
     return 0;
   });
 }

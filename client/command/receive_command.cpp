@@ -55,6 +55,13 @@ std::vector<Json> NotesOf(const std::vector<intake::DeliveryFileRow>& rows) {
   return notes;
 }
 
+DbError AtRow(const DbError& error, const std::string& where) {
+  DbError at(error.kind, error.sqlstate, where + ": " + error.message);
+  at.hint = error.hint;
+  at.constraint = error.constraint;
+  return at;
+}
+
 // A refusal of the book about a line that it was told, with the row of the file: `line_of` gives its number, 0 where there is none.
 template <class Do, class LineOf>
 Json AtItsRow(const std::string& path, const Do& deed, const LineOf& line_of) {
@@ -64,10 +71,7 @@ Json AtItsRow(const std::string& path, const Do& deed, const LineOf& line_of) {
   } catch (const DbError& error) {
     const int line = error.detail.starts_with(kLine) ? line_of(error.detail.substr(kLine.size())) : 0;
     if (line == 0) throw;
-    DbError at(error.kind, error.sqlstate, path + ":" + std::to_string(line) + ": " + error.message);
-    at.hint = error.hint;
-    at.constraint = error.constraint;
-    throw at;
+    throw AtRow(error, path + ":" + std::to_string(line));
   }
 }
 
