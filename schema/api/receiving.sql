@@ -87,8 +87,7 @@ return (select string_agg(distinct heat, ', ') from book.lot
 -- Heats of other lots that look alike when folded; words or null. Only to warn.
 create function guard.look_alikes(p_lot bigint) returns text
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
-return (select 'looks like heat ' || string_agg(distinct o.heat, ', ') from book.lot l
-  join book.lot o on o.heat_folded = l.heat_folded and o.heat <> l.heat where l.lot_id = p_lot);
+return (select 'looks like heat ' || guard.heats_like(heat) from book.lot where lot_id = p_lot);
 
 -- What was ordered against what is marked; null where they agree or nothing was ordered here.
 create function guard.ordered_words(p_order text, p_line text, p_lot bigint) returns text
