@@ -55,6 +55,7 @@ declare
   v_open bigint;
   v_layout bigint;
   v_no text[];
+  v_words text;
 begin
   if v_again is not null then return v_again; end if;
   select * into v_saw from saw where saw_id = guard.saw(p ->> 'saw');
@@ -77,8 +78,10 @@ begin
   if c.cancelled or v_count > v_open then
     return guard.refuse('pull_for_line', 'HK042', format('order %s line %s has %s pieces open, not %s', c.order_no, c.line_no,
       case when c.cancelled then 0 else greatest(0, v_open) end, v_count));
-  elsif guard.consent_over(e.piece_id, c.cut_line_id, v_count) is not null then
-    return guard.refuse('pull_for_line', 'HK042', format('%s may not serve it: %s', e.tag, guard.consent_over(e.piece_id, c.cut_line_id, v_count)));
+  end if;
+  v_words := guard.consent_over(e.piece_id, c.cut_line_id, v_count);
+  if v_words is not null then
+    return guard.refuse('pull_for_line', 'HK042', format('%s may not serve it: %s', e.tag, v_words));
   end if;
   update promise set state = case when layout_id is null then 'kept'::promise_state else 'lapsed' end where piece_id = e.piece_id and state = 'live'
     returning layout_id into v_layout;
