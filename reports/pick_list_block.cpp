@@ -197,8 +197,7 @@ class Block {
   }
 
   void ends() {
-    for (const std::string& warning : {b_.stop, b_.risk})
-      if (!warning.empty()) paragraph(look_.width, warning, {4.0, true});
+    for (const std::string& warning : WarningWords(b_)) paragraph(look_.width, warning, {4.0, true});
     for (const std::string& words : EndWords(b_, look_.units)) {
       text(look_.x, look_.width, words, {3.0});
       y_ += 4.0;

@@ -51,6 +51,13 @@ std::string WhatIsLeft(const SheetBlock& block, Units units) {
   return (about ? "LEFT \u2248 " : "LEFT ") + length;
 }
 
+std::vector<std::string> WarningWords(const SheetBlock& block) {
+  std::vector<std::string> words;
+  for (const std::string& warning : {block.stop, block.risk})
+    if (!warning.empty()) words.push_back(warning);
+  return words;
+}
+
 std::vector<std::string> EndWords(const SheetBlock& block, Units units) {
   std::vector<std::string> words;
   if (block.cuts.empty()) return words;

@@ -28,6 +28,9 @@ std::string WhatIsLeft(const SheetBlock& block, Units units = Units::Metric);
 // piece, the last piece left uncut, a thin slice, further pieces of its lines. Lengths rounded down like WhatIsLeft.
 std::vector<std::string> EndWords(const SheetBlock& block, Units units = Units::Metric);
 
+// What whoever cuts the block must know of its metal first, a sentence each: why no more is cut of it, why nothing of it ships.
+std::vector<std::string> WarningWords(const SheetBlock& block);
+
 // What the mark at the metal's end asks of the operator.
 std::string MarkWords(const SheetBlock& block);
 

@@ -198,8 +198,7 @@ int RunPlanShow(const BookCall& call, std::int64_t plan, bool json, bool why) {
                        : b.fate == LeftFate::Scrap ? "scrap"
                                                    : "nothing")
                << '\n';
-      for (const std::string& warning : {b.stop, b.risk})
-        if (!warning.empty()) call.out << "   " << warning << '\n';
+      for (const std::string& warning : WarningWords(b)) call.out << "   " << warning << '\n';
       for (const std::string& words : EndWords(b)) call.out << "   " << words << '\n';
       if (b.bundle > 1) call.out << "   " << BundleWords(b) << '\n';
       if (why) call.out << "   not there: " << (b.otherwise.empty() ? "nothing else held its cuts" : b.otherwise) << '\n';

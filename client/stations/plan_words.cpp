@@ -153,8 +153,7 @@ QString WhyWords(const SheetBlock& block, ReadingUnits units, Mass lift_limit) {
   Cuts(block, units, words);
   for (const std::string& end : EndWords(block, units.Ruler())) words << BookWords(end);
   if (!BundleWords(block).empty()) words << BookWords(BundleWords(block));
-  for (const std::string& warning : {block.stop, block.risk})
-    if (!warning.empty()) words << BookWords(warning);
+  for (const std::string& warning : WarningWords(block)) words << BookWords(warning);
   Metal(block, units, lift_limit, words);
   return words.join('\n');
 }

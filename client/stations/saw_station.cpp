@@ -293,8 +293,7 @@ void SawStation::ShowWhy(const SheetBlock* block) {
     if (!DoubtWords(*block).empty()) words << BookWords(DoubtWords(*block));
     if (!BundleWords(*block).empty()) words << BookWords(BundleWords(*block));
     for (const std::string& end : EndWords(*block)) words << BookWords(end);
-    for (const std::string& warning : {block->stop, block->risk})
-      if (!warning.empty()) words << BookWords(warning);
+    for (const std::string& warning : WarningWords(*block)) words << BookWords(warning);
     words << QString() << tr("PAPERS") << Q(block->papers);
     if (IsOthersMetal(*block)) words << tr("owned by %1").arg(Q(block->owner));
     words << QString() << tr("NOT THERE?") << (block->otherwise.empty() ? tr("nothing else held its cuts") : BookWords(block->otherwise));
