@@ -12,8 +12,7 @@ begin
   select * into v_to from place where place_id = guard.place(p_place);
   if p.length_nm = 0 or p.state in ('at saw', 'outside', 'in transit', 'missing') then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be put away', p.tag, p.state),
-      hint = case p.state when 'missing' then 'found_again: look at it, read it and measure it' when 'in transit' then 'receive_transfer'
-        when 'outside' then 'back_from_outside' else 'look at its history' end;
+      hint = guard.way_back(p);
   elsif p.frozen or exists (select from stock_count where place_id = v_to.place_id and state in ('open', 'counted')) then
     raise exception using errcode = 'HK040', message = format('%s cannot be moved: %s is being counted', p.tag,
       case when p.frozen then 'its place' else v_to.name end), hint = 'wait until the count is approved';

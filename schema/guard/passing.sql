@@ -12,14 +12,22 @@ begin
   end if;
 end $$;
 
+-- What a person does first about a piece that is not here.
+create function guard.way_back(p book.piece) returns text
+language sql immutable
+return case p.state
+  when 'missing' then 'where it turned up, look at it, read it and measure it: heatkeep piece found-again'
+  when 'in transit' then 'it was sent to another site: receive it there first (heatkeep transfer receive)'
+  when 'outside' then 'receive it back first: heatkeep outside back'
+  else format('`heatkeep piece history %s` says what happened to it', p.tag) end;
+
 -- A piece that somebody has in hand whole: it is here, and no cut of it is open.
 create function guard.refuse_away(p book.piece, p_what text) returns void
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   if p.length_nm = 0 or p.state in ('in transit', 'outside', 'missing') then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what),
-      hint = case p.state when 'missing' then 'found_again: look at it, read it and measure it' when 'in transit' then 'receive_transfer'
-        when 'outside' then 'back_from_outside' else format('`heatkeep piece history %s` says what happened to it', p.tag) end;
+      hint = guard.way_back(p);
   end if;
   perform guard.refuse_open_cut(p, p_what);
 end $$;

@@ -2477,10 +2477,6 @@
         <translation>found_again, wenn es auftaucht</translation>
     </message>
     <message>
-        <source>found_again: look at it, read it and measure it</source>
-        <translation>found_again: ansehen, ablesen und messen</translation>
-    </message>
-    <message>
         <source>free-cutting steel</source>
         <translation>Automatenstahl</translation>
     </message>
@@ -3057,10 +3053,6 @@
     <message>
         <source>live</source>
         <translation>laufend</translation>
-    </message>
-    <message>
-        <source>look at its history</source>
-        <translation>die Geschichte davon ansehen</translation>
     </message>
     <message>
         <source>look at the rack again</source>
@@ -7325,6 +7317,18 @@
     <message>
         <source>line ?</source>
         <translation>Zeile ?</translation>
+    </message>
+    <message>
+        <source>it was sent to another site: receive it there first (heatkeep transfer receive)</source>
+        <translation>es ging an einen anderen Standort: dort zuerst in Empfang nehmen (heatkeep transfer receive)</translation>
+    </message>
+    <message>
+        <source>receive it back first: heatkeep outside back</source>
+        <translation>zuerst zurücknehmen: heatkeep outside back</translation>
+    </message>
+    <message>
+        <source>where it turned up, look at it, read it and measure it: heatkeep piece found-again</source>
+        <translation>wo es auftauchte: ansehen, ablesen und messen (heatkeep piece found-again)</translation>
     </message>
 </context>
 <context>
