@@ -90,8 +90,7 @@ std::string HeatsWords(const Package& package) {
   for (const PackageLine& line : package.lines)
     heats[(line.heat.empty() ? "no heat known" : "heat " + line.heat) + (line.mill.empty() ? "" : " of " + line.mill)] += line.count;
   std::string words;
-  for (const auto& [heat, count] : heats)
-    words += (words.empty() ? "" : "; ") + heat + ": " + std::to_string(count) + (count == 1 ? " piece" : " pieces");
+  for (const auto& [heat, count] : heats) words += (words.empty() ? "" : "; ") + heat + ": " + PiecesText(count);
   return words + ". No piece in this list is of another heat.";
 }
 

@@ -44,12 +44,12 @@ void AddSums(Flow& flow, const Sheet& sheet, double width) {
   const Sums s = SumsOf(sheet);
   flow.items.push_back(SectionHead(kMargin, width, "Sums"));
   const std::vector<std::pair<std::string, std::string>> rows = {
-      {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + std::to_string(sheet.blocks.size()) + " pieces"},
-      {"cut pieces", MetreText(s.cut) + ", " + std::to_string(s.pieces) + " pieces"},
+      {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + PiecesText(static_cast<std::int64_t>(sheet.blocks.size()))},
+      {"cut pieces", MetreText(s.cut) + ", " + PiecesText(s.pieces)},
       {"kerf", MetreText(s.kerf)},
       {"trim", MetreText(s.trim)},
-      {"drops to keep", MetreText(s.kept) + ", " + std::to_string(s.kept_count) + " pieces"},
-      {"scrap", MetreText(s.scrapped) + ", " + std::to_string(s.scrapped_count) + " pieces"}};
+      {"drops to keep", MetreText(s.kept) + ", " + PiecesText(s.kept_count)},
+      {"scrap", MetreText(s.scrapped) + ", " + PiecesText(s.scrapped_count)}};
   flow.items.push_back({3 * 4.8,
                         [=](Pen& pen, double y) {
                           for (std::size_t i = 0; i < rows.size(); ++i) {

@@ -2,6 +2,7 @@
 // write, put together once. Material at hand and rests are rounded down, never up.
 #pragma once
 
+#include <cstdint>
 #include <string>
 
 #include "schema/terms/length.h"
@@ -30,5 +31,7 @@ std::string KgText(Mass mass);
 
 // "75.300": kilograms to the gram, no unit; grouped.
 std::string KgNumber(Mass mass);
+// "1 piece", "12 pieces".
+std::string PiecesText(std::int64_t count);
 
 }  // namespace heatkeep

@@ -82,7 +82,8 @@ std::string Words(const Alternative& a, const Piece& piece) {
 }  // namespace
 
 std::string SourceWords(const Piece& piece) {
-  return piece.tag + (piece.place.empty() ? "" : " in " + piece.place) + ", " + WriteMm(piece.length, Rounding::Down) + " mm";
+  return piece.tag + (piece.place.empty() ? "" : " in " + piece.place) + ", " + WriteMm(piece.length, Rounding::Down) + " mm" +
+      (piece.risk.empty() ? "" : ", " + piece.risk);
 }
 
 Explanation::Explanation(const Problem& problem, const Plan& plan)

@@ -50,7 +50,7 @@ class Explanation {
   std::vector<std::vector<std::size_t>> by_line_;             // line -> layouts, where it limits its heats
 };
 
-// "A000123X in B3-2, 1900 mm"
+// "A000123X in B3-2, 1900 mm", and what is to be known before it is used ("cut at risk: ...").
 std::string SourceWords(const Piece& piece);
 
 }  // namespace heatkeep::allocator

@@ -64,6 +64,14 @@ TEST(NextBest, WithoutPricesTheWorthIsSaid) {
   EXPECT_EQ(Explanation(problem, plan).Why(0, 1).size(), 1u);
 }
 
+TEST(NextBest, WhatIsCutAtRiskIsNamedSo) {
+  Piece piece = Drop("B", 172);
+  piece.place = "B1-1";
+  EXPECT_EQ(SourceWords(piece), "B in B1-1, 172 mm");
+  piece.risk = "cut at risk: papers awaited, do not ship";
+  EXPECT_EQ(SourceWords(piece), "B in B1-1, 172 mm, cut at risk: papers awaited, do not ship");
+}
+
 TEST(NextBest, NeverNamesMetalOfAnotherOwnerNorHeldNorTooWeakNorTakenNorTooShort) {
   Problem problem = OneShortPiece();
   problem.pieces.resize(3);

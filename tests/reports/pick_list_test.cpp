@@ -89,6 +89,16 @@ TEST(PickList, NoBlockIsSplitOnA4OrLetter) {
   ExpectNoSplitBlock(sheet, folder / "letter.pdf");
 }
 
+TEST(PickList, OnePieceIsNotSaidAsMany) {
+  OwnFolder folder;
+  WritePickListPdf(folder / "one.pdf", InventedSheet(1), kA4);
+  WritePickListPdf(folder / "two.pdf", InventedSheet(2), kA4);
+  const std::string one = TextOf(folder / "one.pdf"), two = TextOf(folder / "two.pdf");
+  EXPECT_NE(one.find("1 piece"), std::string::npos) << one;
+  EXPECT_EQ(one.find(" 1 pieces"), std::string::npos) << one;
+  EXPECT_NE(two.find(" 2 pieces"), std::string::npos) << two;
+}
+
 TEST(PickList, SaysWhatIsAskedForAsItWasAsked) {
   SheetCut cut;
   EXPECT_EQ(ToleranceWords(cut), "no tolerance") << "the line says none; none is not nothing";
