@@ -59,12 +59,12 @@ grant execute on function api.pull_for_line(uuid, jsonb, timestamptz, text), api
   api.first_piece(uuid, jsonb, timestamptz, text), api.hand_over(uuid, jsonb, timestamptz, text), api.take_over(uuid, text),
   api.report_half_cut(uuid, jsonb, timestamptz, text), api.scrap_piece(uuid, jsonb, timestamptz, text), api.fit_band(uuid, jsonb, timestamptz, text),
   api.make_up_bundle(uuid, jsonb, timestamptz, text), api.record_bundle(uuid, jsonb, timestamptz, text),
-  api.pieces_to_stock(uuid, jsonb), api.send_offline(uuid, jsonb) to heatkeep_saw;
+  api.pieces_to_stock(uuid, jsonb), api.not_cut(uuid, jsonb), api.send_offline(uuid, jsonb) to heatkeep_saw;
 grant execute on function api.split_piece(uuid, jsonb, timestamptz, text) to heatkeep_clerk;
 
 -- What the lead decides about the saw's work: who gets which piece, what becomes of what was cut.
 grant execute on function api.reserve(uuid, jsonb), api.unreserve(uuid, text, text), api.lapse_promises(uuid), api.reuse_reject(uuid, jsonb),
-  api.pieces_to_stock(uuid, jsonb), api.change_order(uuid, jsonb), api.recut(uuid, jsonb), api.answer_defect(uuid, bigint, text, text),
+  api.pieces_to_stock(uuid, jsonb), api.not_cut(uuid, jsonb), api.change_order(uuid, jsonb), api.recut(uuid, jsonb), api.answer_defect(uuid, bigint, text, text),
   api.record_consent(uuid, jsonb), api.scrap_piece(uuid, jsonb, timestamptz, text), api.scrap_ticket(uuid, jsonb) to heatkeep_planner;
 grant execute on function api.sign_consent(uuid, bigint), api.answer_defect(uuid, bigint, text, text), api.take_test_slice(uuid, jsonb, timestamptz, text),
   api.scrap_ticket(uuid, jsonb) to heatkeep_quality;

@@ -48,6 +48,7 @@ const std::map<std::string, Call>& Calls() {
       {"hand_over", By(&SawDeeds::HandOver)},
       {"lift_hold", By(&StockDeeds::LiftHold)},
       {"move_bundle", By(&StockDeeds::MoveBundle)},
+      {"not_cut", By(&SawDeeds::NotCut)},
       {"open_bundle", By(&StockDeeds::OpenBundle)},
       {"place_hold", By(&StockDeeds::PlaceHold)},
       {"pull", By(&SawDeeds::Pull)},

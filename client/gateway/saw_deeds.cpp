@@ -40,6 +40,7 @@ Json SawDeeds::ReuseReject(const RequestNumber& request, const Json& body) {
 Json SawDeeds::PiecesToStock(const RequestNumber& request, const Json& body) {
   return Call("pieces_to_stock($1, $2)", {request.text, body.dump()});
 }
+Json SawDeeds::NotCut(const RequestNumber& request, const Json& body) { return Call("not_cut($1, $2)", {request.text, body.dump()}); }
 Json SawDeeds::ChangeOrder(const RequestNumber& request, const Json& body) {
   return Call("change_order($1, $2)", {request.text, body.dump()});
 }

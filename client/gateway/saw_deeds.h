@@ -28,6 +28,7 @@ class SawDeeds {
   Json TakeTestSlice(const RequestNumber& request, const Json& body);
   Json ReuseReject(const RequestNumber& request, const Json& body);
   Json PiecesToStock(const RequestNumber& request, const Json& body);
+  Json NotCut(const RequestNumber& request, const Json& body);
   Json ChangeOrder(const RequestNumber& request, const Json& body);
   Json Recut(const RequestNumber& request, const Json& body);
   Json FirstPiece(const RequestNumber& request, const Json& body);

@@ -337,6 +337,15 @@ void SawWork::PutAway(const QString& place) {
   Do({"put_away", {{{"tag", drop_.toStdString()}, {"place", place.toStdString()}}}, {}, tr("the putting away of %1").arg(drop_)});
 }
 
+void SawWork::TakeBack(int strokes, const QString& why) {
+  if (!link_.ready()) {
+    emit Refused(tr("the book cannot be reached: write on %1 how long it is, and take back later what was not cut").arg(drop_));
+    return;
+  }
+  const Json body{{"tag", drop_.toStdString()}, {"count", strokes}, {"reason", why.toStdString()}};
+  Do({"not_cut", {body}, {}, tr("what was not cut of %1").arg(drop_)});
+}
+
 void SawWork::After(const AskedDeed& deed, const Json& answer, bool late) {
   const Json& body = deed.bodies[0];
   if (deed.deed == "pull") return AfterPull(body, answer, late);
@@ -350,6 +359,13 @@ void SawWork::After(const AskedDeed& deed, const Json& answer, bool late) {
            late);
     Read();
     return;
+  }
+  if (deed.deed == "not_cut") {
+    const Length now{answer.at("length_nm").get<std::int64_t>()};
+    Tell(tr("taken back: %1 is %2 long, and gets a label that says so").arg(Name(body, "tag"), settings_.units.Words(now, Rounding::Down)),
+         true, late);
+    emit LabelWanted(Name(body, "tag"));
+    return Read();
   }
   if (Name(body, "tag") == drop_) drop_.clear();
   Tell(tr("%1 lies at %2").arg(Name(body, "tag"), Name(body, "place")), !answer.contains("kept"), late);

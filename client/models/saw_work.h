@@ -62,6 +62,8 @@ class SawWork : public QObject {
   void Cut(const CutTold& told);
   void PutAway(const QString& place);
   void LeaveDrop();  // it stays where the piece came from
+  // Place: so many strokes fewer were made than was confirmed; what is left is that much longer.
+  void TakeBack(int strokes, const QString& why);
   void Mend(planning::Mishaps mishaps);
   // The shift ends: what was cut of the piece in the saw so far is booked, its cut stays open; `words` say how things stand, and why the
   // rest is open.

@@ -191,7 +191,7 @@ void SawStation::Show() {
       break;
     case SawWork::Step::Place:
       head_->setText(tr("Where does %1 lie?").arg(work_.drop()));
-      what_->setText(tr("Scan its place; Enter: where the piece came from."));
+      what_->setText(tr("Scan its place; Enter: where the piece came from. Longer than its label says: FEWER."));
       break;
     default: break;
   }
@@ -204,7 +204,8 @@ void SawStation::Show() {
   confirm_->SetWords(step == SawWork::Step::Place ? tr("LEAVE IT THERE") : tr("CUT AS PLANNED"));
   confirm_->SetWanted(!work_.busy() && (cut || step == SawWork::Step::Place));
   next_run_->SetWanted(cut && RemainingOf(*block).cuts.size() > 1);
-  for (DeedButton* button : {rest_, fewer_}) button->SetWanted(cut && !work_.busy());
+  rest_->SetWanted(cut && !work_.busy());
+  fewer_->SetWanted((cut || step == SawWork::Step::Place) && !work_.busy());
   for (DeedButton* button : {not_there_, short_, bad_, no_mark_}) button->SetWanted((cut || pull) && !work_.busy() && desk().link.ready());
   hand_over_->SetWords(work_.handover() ? tr("TAKE OVER") : tr("SHIFT ENDS"));
   hand_over_->SetWanted(step != SawWork::Step::NoSaw && step != SawWork::Step::Place && !work_.busy());
@@ -344,7 +345,22 @@ void SawStation::RestMeasured() {
   });
 }
 
+// What is left is longer than was said: so many pieces fewer were cut than was confirmed.
+void SawStation::FewerAfterAll() {
+  Question(tr("How many strokes were confirmed and not made? %1 is that much longer.").arg(work_.drop()), [this](const QString& answer) {
+    bool whole = false;
+    const int count = answer.toInt(&whole);
+    if (!whole || count < 1) {
+      sign_->Say(Sign::Refusal, tr("expected a number from 1 on"));
+      return false;
+    }
+    work_.TakeBack(count, tr("fewer cut than confirmed"));
+    return true;
+  });
+}
+
 void SawStation::FewerCut() {
+  if (work_.step() == SawWork::Step::Place) return FewerAfterAll();
   const SheetBlock block = RemainingOf(*work_.block());
   if (block.cuts.empty()) return;
   const SheetCut& cut = block.cuts[static_cast<std::size_t>(work_.run())];

@@ -53,6 +53,7 @@ class SawStation : public Station {
   void MeasuredShort();
   void RestMeasured();
   void FewerCut();
+  void FewerAfterAll();
   void HandOver();
   void AskHandedOver(std::size_t cut, const DoneCounts& done);  // line by line
   void BadMetal();

@@ -4,7 +4,7 @@
 -- with all metal there is.
 create view api.plan_metal as
   select f.plan_id, f.layout_no, f.state::text as layout_state, b.state, b.blocked,
-      exists (select from book.cut c where c.layout_id = f.layout_id and not c.closed and (exists (select from book.stroke s where s.cut_id = c.cut_id)
+      exists (select from book.cut c where c.layout_id = f.layout_id and not c.closed and (exists (select from book.stroke s where s.cut_id = c.cut_id and s.not_cut is null)
         or exists (select from book.piece e where e.parent_id = c.piece_id and e.from_cut_id = c.cut_id))) as cutting,
       b.tag, b.version, b.kind, b.grade, b.section, b.condition, b.mill, b.heat, b.identity, b.papers, b.cut_for, b.risk, b.owner, b.length_nm, b.doubt_nm,
       b.ends, b.place, b.walk, b.keep_nm, b.widest_nm, b.area_um2, b.density_kg_m3, b.cents_per_tonne, b.scrap_cents_per_tonne, b.mm2_per_min

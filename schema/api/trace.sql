@@ -32,7 +32,7 @@ begin
       guard.mass_g(s.length_nm * count(*), f.area_um2, f.density_kg_m3), f.mill, f.heat, f.grade, f.section, f.condition, f.document, f.receipt,
       case when s.class <> 'good' then s.class::text when sh.note is null then 'on site' else format('shipped to %s, note %s', cu.name, sh.note) end,
       min(h.true_at), min(h.who), bool_or(s.held) or f.is_held, 0, sum(s.kerf_nm)::bigint
-    from fact f join book.stroke s on s.piece_id = f.piece_id left join book.cut_line c using (cut_line_id)
+    from fact f join book.stroke s on s.piece_id = f.piece_id and s.not_cut is null left join book.cut_line c using (cut_line_id)
     left join book.shipment_line sl on sl.shipment_line_id = s.shipment_line_id left join book.shipment sh using (shipment_id)
     left join book.party cu on cu.party_id = sh.customer_id
     left join book.happening h on h.tbl = 'stroke' and h.row_id = s.stroke_id and h.sets ? 'stroke_id'

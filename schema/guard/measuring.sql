@@ -40,7 +40,7 @@ end $$;
 create function guard.cut_has_taken(p_cut bigint) returns boolean
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return exists (select from stroke where cut_id = p_cut) or exists (select from cut c join piece e on e.parent_id = c.piece_id and e.from_cut_id = c.cut_id where c.cut_id = p_cut);
+  return exists (select from stroke where cut_id = p_cut and not_cut is null) or exists (select from cut c join piece e on e.parent_id = c.piece_id and e.from_cut_id = c.cut_id where c.cut_id = p_cut);
 end $$;
 
 -- {"length_nm","doubt_nm"?,"measured_with"?}: books a piece as measured; the difference is named unexplained.
@@ -58,7 +58,7 @@ begin
     raise exception using errcode = 'HK034', message = format('%s cannot measure %s mm: it is %s and was made %s mm long',
       p.tag, trim_scale(p_length_nm / 1e6::numeric), p.state, trim_scale(p.made_length_nm / 1e6::numeric)),
       hint = case when guard.as_received(p) then 'measure again; where it came longer than it was booked, quality puts its receipt right: heatkeep correct receipt, with the length'
-        else 'measure again; no piece is longer than it ever was' end;
+        else 'measure again; no piece is longer than it ever was. Where a piece was booked that was not cut before it, take it back: heatkeep saw take-back' end;
   end if;
 end $$;
 

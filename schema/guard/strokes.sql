@@ -92,7 +92,7 @@ begin
   if v_length + v_kerf > 0 or not v_stock then
     p_strokes := p_strokes || array(select row(null, p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, v_line, n ->> 'fault', false, null, null,
         n ->> 'lab', null, case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end,
-        v_from + (i - 1) * v_step)::stroke from generate_series(1, v_count) i);
+        v_from + (i - 1) * v_step, null)::stroke from generate_series(1, v_count) i);
   end if;
   took := v_step * v_count;
 end $$;
@@ -110,7 +110,7 @@ begin
     if v_measured <= 0 or v_measured > p_rest + v_slack then
       raise exception using errcode = 'HK034', message = format('the rest of %s cannot measure %s mm: by the cuts it is %s mm',
         p.tag, trim_scale(v_measured / 1e6::numeric), trim_scale(p_rest / 1e6::numeric)),
-        hint = 'measure again; where a piece was booked that was not cut, book the rest by the cuts, make that piece stock (heatkeep saw to-stock) and let a count find it missing';
+        hint = 'measure again; where a piece was booked that was not cut, take it back first: heatkeep saw take-back';
     elsif abs(p_rest - v_measured) > v_slack and coalesce(btrim(p_reason), '') = '' then
       raise exception using errcode = 'HK026', message = format('%s mm are missing from the rest of %s: say why',
         trim_scale((p_rest - v_measured) / 1e6::numeric), p.tag);

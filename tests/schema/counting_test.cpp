@@ -187,7 +187,9 @@ TEST_F(Counting, WhatMeasuresLongerThanItWasMadeIsRefusedAtOnceWithTheWayOut_HK0
   const DbError no = Refusal([&] { seen(bar, 6050, false); });
   EXPECT_EQ(no.sqlstate, "HK034");
   EXPECT_NE(no.hint.find("heatkeep correct receipt"), std::string::npos) << no.hint;
-  EXPECT_EQ(Refusal([&] { seen(drop, 641, false); }).hint, "measure again; no piece is longer than it ever was");
+  EXPECT_EQ(
+      Refusal([&] { seen(drop, 641, false); }).hint,
+      "measure again; no piece is longer than it ever was. Where a piece was booked that was not cut before it, take it back: heatkeep saw take-back");
   EXPECT_EQ(Code([&] { put_right(bar, 6000); }), "HK034");
   EXPECT_EQ(Code([&] { put_right(drop, 641, "K3317"); }), "HK043");
   put_right(bar, 6050);

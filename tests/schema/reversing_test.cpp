@@ -90,7 +90,7 @@ TEST_F(Reversing, TheHistorySaysWhichDeedPutsAHappeningRightOrWhyNoneDoes) {
   shop.AddLine({});
   shop.Record(tag, {Trim(), Good(14, 290)}, DropLeft(1900));
   EXPECT_TRUE(shop.Word("select distinct put_right as w from api.piece_history where tag = $1 and deed = 'record_cut'", {tag})
-                  .starts_with("none: metal that is cut stays cut"));
+                  .starts_with("not_cut, where the last strokes were not made; metal that is cut stays cut"));
 }
 
 }  // namespace

@@ -60,6 +60,8 @@ void Verify::EveryDeedOfTheSaw() {
   const Json cut = shop.Record(tags[0], {Trim(), Good(3, 290, "10", "S"), reject});
   deed(shop.saw, "hand_over", of(tags[0], {{"words", "go on"}}));
   Do(shop.saw, "take_over", {"1"});
+  shop.Record(tags[0], Good(1, 290, "10", "S"));
+  deed(shop.saw, "not_cut", {{"tag", tags[0]}, {"reason", "pressed once more"}});
   deed(shop.saw, "report_half_cut", of(tags[0], {{"at_nm", Mm(5)}, {"kerf_nm", Mm(2)}, {"cause", "bar slipped"}}));
   shop.Record(tags[0], {Fault("crop", 7, "half cut")}, {{"fate", "scrap"}, {"bin", "B"}});
   const std::int64_t report = deed(shop.saw, "report_defect", of(tags[1], {{"kind", "seam"}, {"at_nm", 0}, {"words", "w"}})).at("report");

@@ -67,6 +67,36 @@ TEST_F(SawStationTest, ALineThatGoesToPlanIsTwoScansAndOneKey) {
   EXPECT_EQ(window->scan_field()->text(), "");
 }
 
+TEST_F(SawStationTest, WhatWasConfirmedAndNotCutIsTakenBackWhileTheDropIsInHand) {
+  const std::string tag = Promised();
+  OpenSaw();
+  ScanIn(QString::fromStdString(tag));
+  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  Press(Qt::Key_F1);
+  WaitFor([&] { return station->work().step() == SawWork::Step::Place && !station->work().busy(); }, "what is left to be put away");
+  const std::string drop = station->work().drop().toStdString();
+  const std::int64_t before = shop.LengthOf(drop);
+  Press(Qt::Key_F4);
+  TypeIn("0");
+  Press(Qt::Key_Return);
+  EXPECT_TRUE(station->findChild<AskingLine*>()->asking()) << "none is no answer";
+  TypeIn("2");
+  Picture("saw_take_back");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return shop.LengthOf(drop) != before; }, "the longer drop");
+  EXPECT_EQ(shop.LengthOf(drop), before + 2 * Mm(292));
+  WaitFor([&] { return window->last()->words().contains("taken back"); }, "the word of it");
+  EXPECT_EQ(station->work().step(), SawWork::Step::Place) << "it is to be put away all the same";
+  Picture("saw_taken_back");
+  EXPECT_EQ(shop.Number("select cut as n from api.cut_lines"), 12);
+  // two that were not made are two; there is no fifteenth
+  Press(Qt::Key_F4);
+  TypeIn("15");
+  Press(Qt::Key_Return);
+  WaitFor([&] { return window->last()->sign() == Sign::Refusal; }, "the refusal");
+  EXPECT_EQ(shop.LengthOf(drop), before + 2 * Mm(292));
+}
+
 TEST_F(SawStationTest, TheWrongPieceIsRefusedWithTheReasonAndTheRightOneWaits) {
   const std::string tag = Promised();
   const std::string other = shop.ReceiveCertified({.heat = "M3000"})[0];

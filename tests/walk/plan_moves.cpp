@@ -54,6 +54,9 @@ select jsonb_build_object('order', "order", 'line', line, 'quantity', pg_temp.up
       {"pieces_to_stock", 4, R"(
 select jsonb_build_object('order', order_no, 'line', line_no, 'count', 1, 'place', 'B3', 'reason', 'one too many') from w_stroke join book.cut_line using (cut_line_id)
   where class = 'good' and shipment_line_id is null order by random() limit 1)"},
+      {"not_cut", 6, R"(
+select jsonb_build_object('tag', coalesce((select tag from book.piece q where q.from_cut_id = c.cut_id and c.closed order by piece_id desc limit 1), e.tag), 'count', pg_temp.upto(2), 'reason', 'pressed once more')
+  from (select cut_id from w_stroke where class = 'good' order by random() limit 1) s join book.cut c using (cut_id) join book.piece e using (piece_id))"},
       {"reuse_reject", 5, R"(
 select jsonb_build_object('reject', stroke_id, 'length_nm', s.length_nm - pg_temp.upto(3) + 1, 'place', 'B3', 'heat', coalesce(l.heat, 'NO HEAT'), 'reason', 'long enough for another')
   from w_stroke s join book.lot l using (lot_id) where class = 'reject' and reused_as_id is null order by random() limit 1)"},

@@ -3107,10 +3107,6 @@
         <translation>noch einmal messen</translation>
     </message>
     <message>
-        <source>measure again; no piece is longer than it ever was</source>
-        <translation>noch einmal messen; kein Stück ist länger, als es je war</translation>
-    </message>
-    <message>
         <source>measure both</source>
         <translation>beide messen</translation>
     </message>
@@ -7166,10 +7162,6 @@
         <translation>die jetzige Länge stellt heatkeep correct length richtig</translation>
     </message>
     <message>
-        <source>measure again; where a piece was booked that was not cut, book the rest by the cuts, make that piece stock (heatkeep saw to-stock) and let a count find it missing</source>
-        <translation>noch einmal messen; wo ein Stück gebucht wurde, das nicht gesägt ist, den Rest nach den Schnitten buchen, dieses Stück zum Bestand nehmen (heatkeep saw to-stock) und es von einer Zählung als fehlend finden lassen</translation>
-    </message>
-    <message>
         <source>measure again; where it came longer than it was booked, quality puts its receipt right: heatkeep correct receipt, with the length</source>
         <translation>noch einmal messen; kam die Stange länger, als gebucht ist, stellt die Qualität ihren Eingang richtig: heatkeep correct receipt, mit der Länge</translation>
     </message>
@@ -7329,6 +7321,88 @@
     <message>
         <source>where it turned up, look at it, read it and measure it: heatkeep piece found-again</source>
         <translation>wo es auftauchte: ansehen, ablesen und messen (heatkeep piece found-again)</translation>
+    </message>
+    <message>
+        <source>%1 has been cut since: what was booked before it stays</source>
+        <translation>%1 wurde seitdem gesägt: was davor gebucht wurde, bleibt</translation>
+    </message>
+    <message>
+        <source>%1 in %2, %3, %4</source>
+        <translation>%1 in %2, %3, %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 strokes cannot be taken back; expected 1 or more</source>
+        <translation>
+            <numerusform>%1 Schnitt lässt sich nicht zurücknehmen; erwartet wird 1 oder mehr</numerusform>
+            <numerusform>%1 Schnitte lassen sich nicht zurücknehmen; erwartet wird 1 oder mehr</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 strokes of that cut are booked, not %2</source>
+        <translation>
+            <numerusform>%1 Schnitt davon ist gebucht, nicht %2</numerusform>
+            <numerusform>%1 Schnitte davon sind gebucht, nicht %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a piece of order %1 line %2 that left the shop</source>
+        <translation>ein Stück für Auftrag %1 Position %2, das den Betrieb verlassen hat</translation>
+    </message>
+    <message>
+        <source>a piece with a tag of its own, or a cut across only</source>
+        <translation>ein Stück mit eigenem Etikett oder nur ein Trennschnitt</translation>
+    </message>
+    <message>
+        <source>a reject that is recut</source>
+        <translation>ein Ausschuss, der neu gesägt wird</translation>
+    </message>
+    <message>
+        <source>how it came to be booked</source>
+        <translation>wie es dazu kam, dass es gebucht wurde</translation>
+    </message>
+    <message>
+        <source>it is longer than the label says</source>
+        <translation>es ist länger, als das Etikett sagt</translation>
+    </message>
+    <message>
+        <source>made longer</source>
+        <translation>länger gebucht</translation>
+    </message>
+    <message>
+        <source>name the bar that is being cut, or the drop that was left of it: what is longer than the book has it</source>
+        <translation>die Stange nennen, die gesägt wird, oder das Reststück, das davon blieb: das, was länger ist, als es im Buch steht</translation>
+    </message>
+    <message>
+        <source>no cut of %1 is open, and it is not what a cut left</source>
+        <translation>kein Schnitt von %1 ist offen, und es ist nicht das, was ein Schnitt übrig ließ</translation>
+    </message>
+    <message>
+        <source>not cut</source>
+        <translation>nicht gesägt</translation>
+    </message>
+    <message>
+        <source>not_cut, where the last strokes were not made; metal that is cut stays cut: pieces_to_stock or reuse_reject take it up again</source>
+        <translation>not_cut, wo die letzten Schnitte nicht gemacht wurden; was gesägt ist, bleibt gesägt: pieces_to_stock oder reuse_reject nehmen es wieder auf</translation>
+    </message>
+    <message>
+        <source>of a bundle, cut with other bars</source>
+        <translation>aus einem Bündel, mit anderen Stangen gesägt</translation>
+    </message>
+    <message>
+        <source>only what was booked last is taken back</source>
+        <translation>nur was zuletzt gebucht wurde, wird zurückgenommen</translation>
+    </message>
+    <message>
+        <source>stroke %1 of that cut is %2: it was made</source>
+        <translation>Schnitt %1 davon ist %2: er wurde gemacht</translation>
+    </message>
+    <message>
+        <source>measure again; no piece is longer than it ever was. Where a piece was booked that was not cut before it, take it back: heatkeep saw take-back</source>
+        <translation>noch einmal messen; kein Stück ist länger, als es je war. Wo davor ein Stück gebucht wurde, das nicht gesägt ist, dieses zurücknehmen: heatkeep saw take-back</translation>
+    </message>
+    <message>
+        <source>measure again; where a piece was booked that was not cut, take it back first: heatkeep saw take-back</source>
+        <translation>noch einmal messen; wo ein Stück gebucht wurde, das nicht gesägt ist, dieses zuerst zurücknehmen: heatkeep saw take-back</translation>
     </message>
 </context>
 <context>
@@ -10046,10 +10120,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>Wo liegt %1?</translation>
     </message>
     <message>
-        <source>Scan its place; Enter: where the piece came from.</source>
-        <translation>Seinen Platz scannen; Enter: wo das Stück herkam.</translation>
-    </message>
-    <message>
         <source>LEAVE IT THERE</source>
         <translation>DORT LASSEN</translation>
     </message>
@@ -10232,6 +10302,22 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <source>How many good pieces for %1 are cut so far, of %2?</source>
         <translation>Wie viele gute Stücke für %1 sind bisher gesägt, von %2?</translation>
     </message>
+    <message>
+        <source>Scan its place; Enter: where the piece came from. Longer than its label says: FEWER.</source>
+        <translation>Den Platz scannen; Enter: wo das Stück herkam. Länger, als das Etikett sagt: WENIGER.</translation>
+    </message>
+    <message>
+        <source>How many strokes were confirmed and not made? %1 is that much longer.</source>
+        <translation>Wie viele Schnitte wurden bestätigt und nicht gemacht? %1 ist um so viel länger.</translation>
+    </message>
+    <message>
+        <source>expected a number from 1 on</source>
+        <translation>erwartet wird eine Zahl ab 1</translation>
+    </message>
+    <message>
+        <source>fewer cut than confirmed</source>
+        <translation>weniger gesägt als bestätigt</translation>
+    </message>
 </context>
 <context>
     <name>heatkeep::SawWork</name>
@@ -10396,6 +10482,18 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
     <message>
         <source>the book cannot be reached: go on cutting, the saw is taken over when it is back</source>
         <translation>Das Buch ist nicht erreichbar: säg weiter, die Säge wird übernommen, wenn es wieder da ist</translation>
+    </message>
+    <message>
+        <source>the book cannot be reached: write on %1 how long it is, and take back later what was not cut</source>
+        <translation>das Buch ist nicht zu erreichen: auf %1 schreiben, wie lang es ist, und später zurücknehmen, was nicht gesägt wurde</translation>
+    </message>
+    <message>
+        <source>what was not cut of %1</source>
+        <translation>was von %1 nicht gesägt wurde</translation>
+    </message>
+    <message>
+        <source>taken back: %1 is %2 long, and gets a label that says so</source>
+        <translation>zurückgenommen: %1 ist %2 lang und bekommt ein Etikett, das es sagt</translation>
     </message>
 </context>
 <context>

@@ -402,6 +402,20 @@
             <numerusform>the customer takes %1 pieces of %2</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1 strokes cannot be taken back; expected 1 or more</source>
+        <translation>
+            <numerusform>%1 stroke cannot be taken back; expected 1 or more</numerusform>
+            <numerusform>%1 strokes cannot be taken back; expected 1 or more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 strokes of that cut are booked, not %2</source>
+        <translation>
+            <numerusform>%1 stroke of that cut is booked, not %2</numerusform>
+            <numerusform>%1 strokes of that cut are booked, not %2</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
