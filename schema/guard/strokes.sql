@@ -59,7 +59,7 @@ begin
     raise exception using errcode = 'HK026', message = format('%s strokes cannot be booked; expected 1 or more', v_count);
   elsif p_used + v_step * v_count > p.length_nm then
     raise exception using errcode = 'HK034', message = format('%s holds %s mm; %s mm cannot have been cut from it', p.tag, trim_scale(p.length_nm / 1e6::numeric),
-      trim_scale((p_used + v_step * v_count) / 1e6::numeric)), hint = 'measure the piece and say what it measured';
+      trim_scale(least(p_used + v_step * v_count, 9e18) / 1e6::numeric)), hint = 'measure the piece and say what it measured';
   elsif v_count > 100000 then
     raise exception using errcode = 'HK026', message = format('%s strokes are not booked in one go; expected 100000 or less', v_count);
   elsif v_class = 'test slice' and coalesce(btrim(n ->> 'lab'), '') = '' then

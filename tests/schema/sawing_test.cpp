@@ -134,6 +134,9 @@ TEST_F(Sawing, AGoodPieceOutsideItsTolerance_HK042) {
 
 TEST_F(Sawing, MoreThanTheMetalHolds_HK034) {
   EXPECT_EQ(Code([&] { shop.Record(bar, Good(14, 290, "10", "O1", 200)); }), "HK034");
+  // a length that can be said, together with its kerf more than can be written
+  const Json longest{{"class", "trim"}, {"length_nm", 9'223'372'036'854'775'807}, {"kerf_nm", Mm(3000)}};
+  EXPECT_EQ(Refusal([&] { shop.Record(bar, longest); }).message, bar + " holds 6000 mm; 9000000000000 mm cannot have been cut from it");
   EXPECT_EQ(Code([&] { shop.Record(bar, Json::array({Good(-1, 290)})); }), "HK026");
   EXPECT_EQ(shop.LengthOf(bar), Mm(6000));
 }
