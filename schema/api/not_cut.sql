@@ -49,6 +49,10 @@ begin
       hint = 'name the bar that is being cut, or the drop that was left of it: what is longer than the book has it';
   end if;
   perform guard.lock_lines(array(select cut_line_id from stroke where cut_id = c.cut_id and cut_line_id is not null));
+  v_words := guard.evidence_words(e.piece_id);
+  if v_words is not null then
+    raise exception using errcode = 'HK040', message = format('nothing of %s is taken back: it is %s', e.tag, v_words), hint = 'quality lifts the hold first';
+  end if;
   if c.closed then
     perform guard.free_to_change(e, 'made longer');
     if exists (select from cut where piece_id = e.piece_id) then

@@ -72,22 +72,27 @@ begin
   end if;
 end $$;
 
--- The pieces with their lots, and the plans they are promised to (p_plans: and these). Again where a receipt was corrected meanwhile.
+-- These pieces are of the lots that were locked for them. Where metal went to another one while that was waited for, that lot would be locked out of
+-- order: the deed is given up, as the database gives one up, and is done again as a whole.
+create function guard.keep_to_lots(p_pieces bigint[], p_lots bigint[]) returns void
+language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if exists (select from piece where piece_id = any (p_pieces) and lot_id <> all (p_lots)) then
+    raise exception using errcode = '40001', message = 'metal of it went to another lot just now: do it again';
+  end if;
+end $$;
+
+-- The pieces with their lots, and the plans they are promised to (p_plans: and these).
 create function guard.lock_pieces(p_pieces bigint[], p_alone boolean default false, p_plans bigint[] default '{}') returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_lots bigint[];
-  v_locked bigint[] := '{}';
+  v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_pieces));
   v_plans bigint[];
 begin
-  loop
-    v_lots := array(select distinct lot_id from piece where piece_id = any (p_pieces));
-    exit when v_lots <@ v_locked;
-    perform guard.lock_lots(v_lots, p_alone);
-    v_locked := v_locked || v_lots;
-    perform guard.keep_order(4, 'piece', p_pieces);
-    perform from piece where piece_id = any (p_pieces) order by piece_id for no key update;
-  end loop;
+  perform guard.lock_lots(v_lots, p_alone);
+  perform guard.keep_order(4, 'piece', p_pieces);
+  perform from piece where piece_id = any (p_pieces) order by piece_id for no key update;
+  perform guard.keep_to_lots(p_pieces, v_lots);
   v_plans := p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live');
   if cardinality(v_plans) > 0 then
     perform guard.keep_order(5, 'plan', v_plans);
@@ -142,7 +147,10 @@ end $$;
 -- A piece and all that comes from it, as far as it is here, with the lots alone: nothing more comes from it until the deed is done.
 create function guard.lock_family(p_piece bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_piece || guard.here_of(p_piece)));
 begin
-  perform guard.lock_lots(array(select lot_id from piece where piece_id = any (p_piece || guard.here_of(p_piece))), true);
+  perform guard.lock_lots(v_lots, true);
+  perform guard.keep_to_lots(p_piece || guard.here_of(p_piece), v_lots);
   perform guard.lock_pieces(p_piece || guard.here_of(p_piece), true);
 end $$;

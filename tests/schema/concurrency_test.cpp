@@ -3,6 +3,7 @@
 #include <future>
 #include <thread>
 
+#include "tests/schema/lock_watch.h"
 #include "tests/schema/small_shop.h"
 
 namespace heatkeep {
@@ -61,6 +62,23 @@ TEST_F(AtOnce, AHoldThatWaitsIsServedBeforeAPromiseThatComesLater) {
       });
   EXPECT_EQ(held.at("pieces"), 3);
   EXPECT_EQ(promised.get().at("taken").at(0).at("why"), "held by test_quality: letter of the mill");
+}
+
+// A receipt is corrected under a plan's eyes: the lot that the metal went to is locked in its order too, by doing the deed again.
+TEST_F(AtOnce, ADeedThatWaitedForMetalWhichWentToAnotherLotIsDoneAgain) {
+  WatchWrites(shop.admin);
+  const std::string lot = LineJson({.heat = "M3000"}, "1").dump();
+  const Json done = WhileOpen(
+      shop.quality,
+      [&] {
+        Do(shop.quality, "correct_receipt", {tags[0], lot, "", "read again"});
+      },
+      [&] {
+        return Do(shop.clerk, "put_away", {tags[0], "B1-1"});
+      });
+  EXPECT_EQ(done.at("place"), "B1-1");
+  EXPECT_EQ(shop.Word("select heat as w from api.stock_on_hand where tag = $1", {tags[0]}), "M3000");
+  EXPECT_EQ(shop.Number("select count(*) as n from book.happening where deed = 'put_away' and tbl = 'piece'"), 1) << "once";
 }
 
 TEST_F(AtOnce, APullWaitsForAHoldOfAPieceItCameFrom_HK040) {

@@ -138,6 +138,16 @@ TEST_F(NotCut, OnlyTheRestOfACutGetsItsMetal) {
   EXPECT_EQ(CodeOf(drop), "HK040") << "it is evidence";
 }
 
+TEST_F(NotCut, WhatWasCutOfHeldMetalIsEvidenceUntilQualityLiftsTheHold_HK040) {
+  shop.Record(bar, {Trim(), Good(2, 290)});
+  const std::int64_t hold = shop.Hold("M2208").at("hold_id");
+  EXPECT_EQ(CodeOf(bar), "HK040");
+  EXPECT_EQ(Cut(), 2);
+  Do(shop.quality, "lift_hold", {hold, "the letter was about another heat"});
+  TakeBack(bar);
+  EXPECT_EQ(Cut(), 1);
+}
+
 TEST_F(NotCut, WhoMay) {
   shop.Record(bar, {Trim(), Good(2, 290)});
   const Json body{{"tag", bar}, {"count", 1}, {"reason", "pressed once more"}};

@@ -7404,6 +7404,18 @@
         <source>measure again; where a piece was booked that was not cut, take it back first: heatkeep saw take-back</source>
         <translation>noch einmal messen; wo ein Stück gebucht wurde, das nicht gesägt ist, dieses zuerst zurücknehmen: heatkeep saw take-back</translation>
     </message>
+    <message>
+        <source>metal of it went to another lot just now: do it again</source>
+        <translation>Metall davon kam eben in ein anderes Los: noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>nothing of %1 is taken back: it is %2</source>
+        <translation>nichts von %1 wird zurückgenommen: es ist %2</translation>
+    </message>
+    <message>
+        <source>quality lifts the hold first</source>
+        <translation>zuerst hebt die Qualität die Sperre auf</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
