@@ -6,6 +6,7 @@
 #include "reports/paper_table.h"
 #include "reports/quantity_text.h"
 #include "reports/sheet_words.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep {
 namespace {
@@ -90,7 +91,7 @@ std::string HeatsWords(const Package& package) {
   for (const PackageLine& line : package.lines)
     heats[(line.heat.empty() ? "no heat known" : "heat " + line.heat) + (line.mill.empty() ? "" : " of " + line.mill)] += line.count;
   std::string words;
-  for (const auto& [heat, count] : heats) words += (words.empty() ? "" : "; ") + heat + ": " + PiecesText(count);
+  for (const auto& [heat, count] : heats) words += (words.empty() ? "" : "; ") + heat + ": " + Counted(count, "piece");
   return words + ". No piece in this list is of another heat.";
 }
 

@@ -8,6 +8,7 @@
 #include "reports/paint_session.h"
 #include "reports/pick_list_block.h"
 #include "reports/quantity_text.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep {
 namespace {
@@ -44,12 +45,12 @@ void AddSums(Flow& flow, const Sheet& sheet, double width) {
   const Sums s = SumsOf(sheet);
   flow.items.push_back(SectionHead(kMargin, width, "Sums"));
   const std::vector<std::pair<std::string, std::string>> rows = {
-      {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + PiecesText(static_cast<std::int64_t>(sheet.blocks.size()))},
-      {"cut pieces", MetreText(s.cut) + ", " + PiecesText(s.pieces)},
+      {"pulled", MetreText(s.pulled) + ", " + KgText(s.mass) + ", " + Counted(sheet.blocks.size(), "piece")},
+      {"cut pieces", MetreText(s.cut) + ", " + Counted(s.pieces, "piece")},
       {"kerf", MetreText(s.kerf)},
       {"trim", MetreText(s.trim)},
-      {"drops to keep", MetreText(s.kept) + ", " + PiecesText(s.kept_count)},
-      {"scrap", MetreText(s.scrapped) + ", " + PiecesText(s.scrapped_count)}};
+      {"drops to keep", MetreText(s.kept) + ", " + Counted(s.kept_count, "piece")},
+      {"scrap", MetreText(s.scrapped) + ", " + Counted(s.scrapped_count, "piece")}};
   flow.items.push_back({3 * 4.8,
                         [=](Pen& pen, double y) {
                           for (std::size_t i = 0; i < rows.size(); ++i) {

@@ -4,6 +4,7 @@
 #include "reports/pick_list_block.h"
 #include "reports/quantity_text.h"
 #include "reports/sheet_words.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep {
 namespace {
@@ -16,9 +17,8 @@ std::string Counts(const Sheet& sheet) {
     pieces += PieceCount(block);
   }
   const int bars = static_cast<int>(sheet.blocks.size()) - drops;
-  return std::to_string(sheet.blocks.size()) + " to pull: " + std::to_string(drops) + (drops == 1 ? " drop, " : " drops, ") +
-      std::to_string(bars) + (bars == 1 ? " full bar" : " full bars") + "  \u00B7  " + std::to_string(pieces) +
-      (pieces == 1 ? " cut piece" : " cut pieces");
+  return std::to_string(sheet.blocks.size()) + " to pull: " + Counted(drops, "drop") + ", " + Counted(bars, "full bar") + "  \u00B7  " +
+      Counted(pieces, "cut piece");
 }
 
 std::string Settings(const Sheet& sheet) {

@@ -51,6 +51,4 @@ std::string KgNumber(Mass mass) {
   return (negative ? "-" : "") + WriteWhole(g / 1000, true) + "." + std::string(3 - rest.size(), '0') + rest;
 }
 
-std::string PiecesText(std::int64_t count) { return std::to_string(count) + (count == 1 ? " piece" : " pieces"); }
-
 }  // namespace heatkeep

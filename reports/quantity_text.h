@@ -2,7 +2,6 @@
 // write, put together once. Material at hand and rests are rounded down, never up.
 #pragma once
 
-#include <cstdint>
 #include <string>
 
 #include "schema/terms/length.h"
@@ -31,7 +30,5 @@ std::string KgText(Mass mass);
 
 // "75.300": kilograms to the gram, no unit; grouped.
 std::string KgNumber(Mass mass);
-// "1 piece", "12 pieces".
-std::string PiecesText(std::int64_t count);
 
 }  // namespace heatkeep

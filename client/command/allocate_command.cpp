@@ -4,7 +4,6 @@
 #include <ostream>
 #include <stdexcept>
 
-#include "client/command/counted.h"
 #include "client/command/extras_words.h"
 #include "client/command/known_names.h"
 #include "client/command/plan_json.h"
@@ -13,6 +12,7 @@
 #include "client/planning/make_plan.h"
 #include "reports/sheet_json.h"
 #include "reports/sheet_words.h"
+#include "schema/terms/counted.h"
 #include "schema/terms/length_text.h"
 
 namespace heatkeep::command {

@@ -6,8 +6,8 @@
 #include "client/book/backup.h"
 #include "client/book/restore.h"
 #include "client/command/book_command.h"
-#include "client/command/counted.h"
 #include "client/command/work_watch.h"
+#include "schema/terms/counted.h"
 #include "schema/terms/number_text.h"
 
 namespace heatkeep::command {

@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/command/receive_command.h"
 #include "client/gateway/section_json.h"
 #include "client/gateway/stock_deeds.h"
@@ -9,6 +8,7 @@
 #include "client/incoming/document_file.h"
 #include "client/intake/certificates_file.h"
 #include "client/intake/file_bytes.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep::command {
 namespace {

@@ -5,12 +5,12 @@
 #include <ostream>
 
 #include "client/command/book_command.h"
-#include "client/command/counted.h"
 #include "client/gateway/cut_body.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/saw_deeds.h"
 #include "schema/terms/bad_text.h"
+#include "schema/terms/counted.h"
 #include "schema/terms/date_text.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/number_text.h"

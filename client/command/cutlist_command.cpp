@@ -3,7 +3,6 @@
 #include <filesystem>
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
 #include "client/gateway/section_json.h"
@@ -11,6 +10,7 @@
 #include "client/intake/cuts_file.h"
 #include "client/intake/file_bytes.h"
 #include "schema/terms/bad_text.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep::command {
 namespace {

@@ -2,13 +2,13 @@
 
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/command/limit_rows.h"
 #include "client/command/receive_command.h"
 #include "client/command/reference_files.h"
 #include "client/gateway/deeds.h"
 #include "client/intake/file_bytes.h"
 #include "client/intake/grades_file.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep::command {
 

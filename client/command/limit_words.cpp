@@ -3,12 +3,12 @@
 #include <memory>
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/command/limit_rows.h"
 #include "client/command/receive_command.h"
 #include "client/command/table_words.h"
 #include "client/gateway/deeds.h"
 #include "client/intake/file_bytes.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep::command {
 namespace {

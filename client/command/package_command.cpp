@@ -2,8 +2,8 @@
 
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/records/package_file.h"
+#include "schema/terms/counted.h"
 
 namespace heatkeep::command {
 namespace {

@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/gateway/deeds.h"
 #include "client/incoming/book_names.h"
 #include "client/incoming/opening.h"
 #include "client/incoming/piece_json.h"
 #include "client/intake/delivery_file.h"
 #include "client/intake/file_bytes.h"
+#include "schema/terms/counted.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/papers.h"
 

@@ -4,6 +4,7 @@
 
 #include "client/planning/mend_plan.h"
 #include "schema/terms/bad_text.h"
+#include "schema/terms/counted.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/scan.h"
 #include "schema/terms/tag.h"
@@ -48,9 +49,8 @@ int Say(const BookCall& call, const ReplanOptions& options, const planning::Mend
                     .dump(2)
              << '\n';
   } else {
-    const auto pieces = [](int n) { return std::to_string(n) + (n == 1 ? " piece" : " pieces"); };
-    call.out << "plan " << before.number << (options.dry ? " would change" : "") << ": " << pieces(mended.kept) << " as planned, "
-             << pieces(mended.planned_anew) << " planned anew\n";
+    call.out << "plan " << before.number << (options.dry ? " would change" : "") << ": " << Counted(mended.kept, "piece") << " as planned, "
+             << Counted(mended.planned_anew, "piece") << " planned anew\n";
     for (const std::string& words : mended.words) call.out << "  " << words << '\n';
     for (const std::string& tag : answer.put_back) call.out << "  nothing is cut from " << tag << ": take it from the saw\n";
     call.out << "now: saw " << before.saw << " " << answer.proof << '\n';

@@ -3,10 +3,10 @@
 #include <iomanip>
 #include <ostream>
 
-#include "client/command/counted.h"
 #include "client/command/known_names.h"
 #include "client/gateway/deeds.h"
 #include "client/gateway/readings.h"
+#include "schema/terms/counted.h"
 #include "schema/terms/length_text.h"
 #include "schema/terms/mass_text.h"
 #include "schema/terms/section.h"

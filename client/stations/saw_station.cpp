@@ -312,6 +312,15 @@ std::optional<Length> SawStation::LengthIn(const QString& answer) {
   }
 }
 
+std::optional<int> SawStation::CountIn(const QString& answer, int least, std::optional<int> most) {
+  bool whole = false;
+  const int count = answer.toInt(&whole);
+  if (whole && count >= least && (!most || count <= *most)) return count;
+  sign_->Say(Sign::Refusal,
+             most ? tr("expected a number from %1 to %2").arg(least).arg(*most) : tr("expected a number from %1 on").arg(least));
+  return std::nullopt;
+}
+
 // While it is asked, what stands under it makes room, and no other key does anything.
 void SawStation::Question(const QString& words, AskingLine::Take take) {
   sign_->Clear();
@@ -348,14 +357,9 @@ void SawStation::RestMeasured() {
 // What is left is longer than was said: so many pieces fewer were cut than was confirmed.
 void SawStation::FewerAfterAll() {
   Question(tr("How many strokes were confirmed and not made? %1 is that much longer.").arg(work_.drop()), [this](const QString& answer) {
-    bool whole = false;
-    const int count = answer.toInt(&whole);
-    if (!whole || count < 1) {
-      sign_->Say(Sign::Refusal, tr("expected a number from 1 on"));
-      return false;
-    }
-    work_.TakeBack(count, tr("fewer cut than confirmed"));
-    return true;
+    const std::optional<int> count = CountIn(answer, 1);
+    if (count) work_.TakeBack(*count, tr("fewer cut than confirmed"));
+    return count.has_value();
   });
 }
 
@@ -367,13 +371,9 @@ void SawStation::FewerCut() {
   const std::string line = cut.order + "/" + cut.line;
   Question(tr("How many good pieces for %1 were cut, of %2? The piece is done then.").arg(Q(line)).arg(cut.count),
            [this, line, most = cut.count](const QString& answer) {
-             bool whole = false;
-             const int count = answer.toInt(&whole);
-             if (!whole || count < 0 || count >= most) {
-               sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most - 1));
-               return false;
-             }
-             told_.done[line] = count;
+             const std::optional<int> count = CountIn(answer, 0, most - 1);
+             if (!count) return false;
+             told_.done[line] = *count;
              told_.reason = tr("fewer cut than planned").toStdString();
              Confirm();
              return true;
@@ -399,14 +399,10 @@ void SawStation::AskHandedOver(std::size_t cut, const DoneCounts& done) {
   const std::string line = cuts[cut].order + "/" + cuts[cut].line;
   Question(tr("How many good pieces for %1 are cut so far, of %2?").arg(Q(line)).arg(cuts[cut].count),
            [this, cut, done, line, most = cuts[cut].count](const QString& answer) {
-             bool whole = false;
-             const int count = answer.toInt(&whole);
-             if (!whole || count < 0 || count > most) {
-               sign_->Say(Sign::Refusal, tr("expected a number from 0 to %1").arg(most));
-               return false;
-             }
+             const std::optional<int> count = CountIn(answer, 0, most);
+             if (!count) return false;
              DoneCounts more = done;
-             more[line] += count;
+             more[line] += *count;
              AskHandedOver(cut + 1, more);
              return true;
            });

@@ -2,6 +2,8 @@
 // when it is cut, the place of what is left). What does not go to plan has a large button and a key each, and the shift ends with one, too.
 #pragma once
 
+#include <optional>
+
 #include "client/models/saw_work.h"
 #include "client/stations/asking_line.h"
 #include "client/stations/deed_button.h"
@@ -49,6 +51,7 @@ class SawStation : public Station {
   void AskLength(const QString& words, const std::function<void(Length)>& then);
   QString ReadWith() const;  // the tape or readout, with its doubt
   std::optional<Length> LengthIn(const QString& answer);
+  std::optional<int> CountIn(const QString& answer, int least, std::optional<int> most = std::nullopt);
 
   void MeasuredShort();
   void RestMeasured();

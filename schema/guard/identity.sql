@@ -13,8 +13,8 @@ begin
   if tg_table_name = 'piece' then
     if (new.parent_id, new.path, new.tag, new.from_cut_id, new.before_id, new.before_path)
          is distinct from (old.parent_id, old.path, old.tag, old.from_cut_id, old.before_id, old.before_path)
-       or new.made_length_nm <> old.made_length_nm and not (new.made_length_nm > old.made_length_nm
-         and (coalesce(guard.note('deed'), '') = 'not_cut' or coalesce(guard.note('deed'), '') = 'correct_receipt' and guard.as_received(old))) then
+       or new.made_length_nm < old.made_length_nm
+       or new.made_length_nm > old.made_length_nm and not coalesce(guard.note('deed') = 'not_cut' or guard.note('deed') = 'correct_receipt' and guard.as_received(old), false) then
       raise exception using errcode = 'HK031', constraint = 'identity_stays',
         message = format('%s: where a piece came from, its tag and how long it was made are not edited', old.tag);
     end if;

@@ -149,8 +149,10 @@ create function guard.lock_family(p_piece bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_piece || guard.here_of(p_piece)));
+  v_family bigint[];
 begin
   perform guard.lock_lots(v_lots, true);
-  perform guard.keep_to_lots(p_piece || guard.here_of(p_piece), v_lots);
-  perform guard.lock_pieces(p_piece || guard.here_of(p_piece), true);
+  v_family := p_piece || guard.here_of(p_piece);  -- with what was born while that was waited for
+  perform guard.keep_to_lots(v_family, v_lots);
+  perform guard.lock_pieces(v_family, true);
 end $$;

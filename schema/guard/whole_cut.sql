@@ -69,7 +69,7 @@ begin
   perform guard.lock_lines(v_lines);
   perform guard.lock_places(guard.places_named(p));
   if e.length_nm = 0 then
-    raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state), hint = format('`heatkeep piece history %s` says what happened to it', e.tag);
+    raise exception using errcode = 'HK043', message = format('%s is %s: nothing of it is left to cut', e.tag, e.state), hint = guard.way_back(e);
   end if;
   if e.state in ('missing', 'in transit', 'outside') then
     perform guard.cut_though_away(e, coalesce((select saw_id from cut where cut_id = guard.open_cut(e.piece_id)), guard.saw(p ->> 'saw')));

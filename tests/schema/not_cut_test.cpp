@@ -37,13 +37,11 @@ TEST_F(NotCut, WhileTheBarIsAtTheSawItIsAsLongAsItIs) {
   EXPECT_EQ(Cut(), 8);
   const std::string drop = shop.Record(bar, Json::array(), DropLeft(5988 - 8 * 292)).at("drop_tag");
   EXPECT_EQ(shop.LengthOf(drop), Mm(5988 - 8 * 292));
-  for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{
-           {"on site", 8 * 290}, {"kerf", 9 * 2}, {"trim", 10}, {"on hand", 5988 - 8 * 292}, {"unexplained", 0}})
-    EXPECT_EQ(shop.Balance("M2208", word), Mm(mm)) << word;
+  ExpectBalance("M2208", {{"on site", 8 * 290}, {"kerf", 9 * 2}, {"trim", 10}, {"on hand", 5988 - 8 * 292}, {"unexplained", 0}});
   EXPECT_EQ(shop.Number("select sum(count) as n from api.trace('heat', 'M2208') where what = 'cut piece'"), 8);
   EXPECT_EQ(shop.Number("select count(*) as n from api.trace('heat', 'M2208') where what = 'trim'"), 1)
       << "nothing is shown that was not cut";
-  EXPECT_EQ(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = 'not_cut'", {bar}), 2);
+  EXPECT_EQ(Happenings(bar, "not_cut"), 2);
 }
 
 TEST_F(NotCut, WhatTheOrderLacksIsCutAfterAll) {
@@ -76,9 +74,7 @@ TEST_F(NotCut, OfAClosedCutTheDropIsThatMuchLonger) {
   EXPECT_EQ(Cut(), 12);
   EXPECT_EQ(shop.Word("select missing || ' ' || why as w from api.open_pieces"), "2 pressed once more");
   EXPECT_EQ(shop.Word("select why as w from api.label_queue where tag = $1 and not printed", {drop}), "it is longer than the label says");
-  for (const auto& [word, mm] : std::vector<std::pair<std::string, std::int64_t>>{
-           {"on site", 12 * 290}, {"kerf", 13 * 2}, {"trim", 10}, {"on hand", 1900 + 2 * 292}, {"unexplained", 0}})
-    EXPECT_EQ(shop.Balance("M2208", word), Mm(mm)) << word;
+  ExpectBalance("M2208", {{"on site", 12 * 290}, {"kerf", 13 * 2}, {"trim", 10}, {"on hand", 1900 + 2 * 292}, {"unexplained", 0}});
   shop.Record(drop, Good(1, 290));
   EXPECT_EQ(CodeOf(drop), "") << "of its own cut";
   shop.Record(drop, Good(1, 290), DropLeft(1900 + 292));

@@ -164,6 +164,21 @@ TEST_F(Sawing, ARestLongerThanTheArithmeticAllows_HK034_AndOneMuchShorterSaysWhy
   EXPECT_EQ(shop.Balance("M2208", "unexplained"), -Mm(1));
 }
 
+// Nine confirmed and eight cut, and it is not taken back: the way that is left where the rest was scrapped, and its balance is exact.
+TEST_F(Sawing, APieceThatWasBookedAndNotCutIsFoundMissing) {
+  shop.Record(bar, {Trim(), Good(9, 290)});
+  const DbError no = Refusal([&] { shop.Record(bar, Json::array(), DropLeft(5988 - 8 * 292)); });
+  EXPECT_EQ(no.sqlstate, "HK034");
+  EXPECT_EQ(no.hint, "measure again; where a piece was booked that was not cut, take it back first: heatkeep saw take-back");
+  shop.Record(bar, Json::array(), DropLeft(5988 - 9 * 292), {{"reason", "9 booked, 8 cut"}});
+  const Json stock{{"order", "O1"}, {"line", "10"}, {"count", 1}, {"place", "B1-2"}, {"reason", "was not cut"}};
+  const std::string none = Do(shop.saw, "pieces_to_stock", {stock.dump()}).at("tags").at(0);
+  Do(shop.saw, "report_missing", {none, "it was never cut"});
+  Do(shop.owner, "write_off", {Json({{"tag", none}, {"reason", "it was never cut"}}).dump()});
+  EXPECT_EQ(shop.Balance("M2208", "on site"), Mm(8 * 290));
+  EXPECT_EQ(shop.Balance("M2208", "unexplained"), Mm(290));
+}
+
 TEST_F(Sawing, ScrapMeasuredLongerOrMuchShorterThanTheRestIsHeldToTheSameRule) {
   const auto scrap = [&](std::int64_t mm) {
     return Code([&] { shop.Record(bar, {Trim(), Good(14, 290)}, {{"fate", "scrap"}, {"length_nm", Mm(mm)}}); });

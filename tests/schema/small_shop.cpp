@@ -261,6 +261,14 @@ std::vector<std::string> SmallShop::Broken() {
   return words;
 }
 
+int ShopTest::Happenings(const std::string& tag, const std::string& deed) {
+  return static_cast<int>(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
+}
+
+void ShopTest::ExpectBalance(const std::string& heat, const std::vector<std::pair<std::string, std::int64_t>>& classes) {
+  for (const auto& [word, mm] : classes) EXPECT_EQ(shop.Balance(heat, word), Mm(mm)) << word;
+}
+
 void ShopTest::TearDown() {
   if (spoilt) return;
   EXPECT_EQ(shop.Broken(), std::vector<std::string>());

@@ -114,6 +114,9 @@ class SmallShop {
 class ShopTest : public testing::Test {
  protected:
   void TearDown() override;
+  int Happenings(const std::string& tag, const std::string& deed);
+  // Of a heat, class by class, in millimetres.
+  void ExpectBalance(const std::string& heat, const std::vector<std::pair<std::string, std::int64_t>>& classes);
   SmallShop shop;
   bool spoilt = false;
 };

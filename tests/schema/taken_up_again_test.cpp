@@ -18,12 +18,6 @@ struct TakenUpAgain : ShopTest {
     drop = done.at("drop_tag");
     return done.at("rejects").at(0);
   }
-  int Happenings(const std::string& tag, const std::string& deed) {
-    return static_cast<int>(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
-  }
-  void ExpectBalance(const std::string& heat, const std::vector<std::pair<std::string, std::int64_t>>& classes) {
-    for (const auto& [word, mm] : classes) EXPECT_EQ(shop.Balance(heat, word), Mm(mm)) << word;
-  }
   void Bins() {
     const Json bins{{"groups", {{{"family", "steel"}, {"group", "Cr-Mo"}}}},
                     {"bins", {{{"bin", "BIN-2"}, {"group", "Cr-Mo"}}, {{"bin", "BIN-3"}, {"group", "stainless"}}}}};

@@ -32,6 +32,14 @@ class SawStationTest : public DeskTest {
     shop.Promise(tag, {{.count = 14, .length = 290}});
     return tag;
   }
+  // The same, fetched at the desk.
+  std::string AtTheSaw() {
+    std::string tag = Promised();
+    OpenSaw();
+    ScanIn(QString::fromStdString(tag));
+    WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+    return tag;
+  }
   std::string StateOf(const std::string& tag) { return shop.Word("select state::text as w from book.piece where tag = $1", {tag}); }
 
   SawStation* station = nullptr;
@@ -68,10 +76,7 @@ TEST_F(SawStationTest, ALineThatGoesToPlanIsTwoScansAndOneKey) {
 }
 
 TEST_F(SawStationTest, WhatWasConfirmedAndNotCutIsTakenBackWhileTheDropIsInHand) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place && !station->work().busy(); }, "what is left to be put away");
   const std::string drop = station->work().drop().toStdString();
@@ -130,10 +135,7 @@ TEST_F(SawStationTest, TheHeatIsReadBackBlindWhereTheOrderHasPapers) {
 }
 
 TEST_F(SawStationTest, EscLeavesAQuestionAndTheNextOneIsTheOneThatIsAsked) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   const auto* asked = station->findChild<AskingLine*>();
   for (const Qt::Key key : {Qt::Key_F3, Qt::Key_F4, Qt::Key_F6, Qt::Key_F7, Qt::Key_F9}) {
     Press(key);
@@ -156,10 +158,7 @@ TEST_F(SawStationTest, WhatIsNowhereKnownIsSaidLargeToo) {
 }
 
 TEST_F(SawStationTest, AShortPieceIsMeasuredAndTheRestOfThePlanMendedByOneKeyAndALength) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F6);
   TypeIn("3000");
   Press(Qt::Key_Return);
@@ -199,10 +198,7 @@ TEST_F(SawStationTest, NotThereBadMetalAndNoMarkEachTakeThePieceOutOfThePlan) {
 }
 
 TEST_F(SawStationTest, ARestMeasuredOtherwiseIsTheDropsLength) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F3);
   TypeIn("1898");
   Press(Qt::Key_Return);
@@ -211,10 +207,7 @@ TEST_F(SawStationTest, ARestMeasuredOtherwiseIsTheDropsLength) {
 }
 
 TEST_F(SawStationTest, TheLabelOfADropIsOutAsAFileAndTheBookKnows) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
   const std::string drop = station->work().drop().toStdString();
@@ -316,10 +309,7 @@ TEST_F(SawStationTest, ASawShowsItsOwnSheetsOnlyAndAnotherSawsWhenTheDeskIsPutTh
 }
 
 TEST_F(SawStationTest, AShiftEndsWithABarInTheViceAndTheNextOneGoesOnWithWhatIsLeft) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F9);
   WaitFor([&] { return window->findChild<QLineEdit*>("answer")->isVisible(); }, "the question");
   TypeIn("5");
@@ -366,10 +356,7 @@ TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
        {Json{{"device", name}, {"calibrated_on", "2026-01-05"}, {"due_on", "2031-01-05"}, {"doubt_nm", doubt}, {"certificate", "C-1"}}
             .dump()});
   }
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F3);
   const auto read_with = [&](const QString& words) {
     for (const PlainWords* label : station->findChildren<PlainWords*>())
@@ -393,10 +380,7 @@ TEST_F(SawStationTest, AMeasuredRestCarriesTheDoubtOfTheTapeThatWasScanned) {
 }
 
 TEST_F(SawStationTest, APlaceThatIsNoneIsRefusedAndTheDropStillWaits) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   Press(Qt::Key_F1);
   WaitFor([&] { return station->work().step() == SawWork::Step::Place; }, "the drop");
   ScanIn("M2208");  // the heat on the mill's label
@@ -406,10 +390,7 @@ TEST_F(SawStationTest, APlaceThatIsNoneIsRefusedAndTheDropStillWaits) {
 
 // 22 minutes of arc at 2 m are 12.8 mm (ISO 9241-303 recommends 20 to 22 for reading, from memory); 30 mm where the window has the room.
 TEST_F(SawStationTest, TheStopSettingIsReadFromTwoMetresInTheSmallestWindowAndThirtyMillimetresInALargeOne) {
-  const std::string tag = Promised();
-  OpenSaw();
-  ScanIn(QString::fromStdString(tag));
-  WaitFor([&] { return station->work().step() == SawWork::Step::Cut; }, "the piece at the saw");
+  const std::string tag = AtTheSaw();
   for (const auto& [width, height, least] : {std::tuple{1280, 800, 16.0}, {1920, 1080, 29.5}}) {
     window->resize(width, height);
     QTest::qWait(100);

@@ -10223,10 +10223,6 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>Wie viele gute Stücke für %1 wurden gesägt, von %2? Danach ist dieses Stück fertig.</translation>
     </message>
     <message>
-        <source>expected a number from 0 to %1</source>
-        <translation>erwartet wird eine Zahl von 0 bis %1</translation>
-    </message>
-    <message>
         <source>fewer cut than planned</source>
         <translation>weniger gesägt als geplant</translation>
     </message>
@@ -10323,12 +10319,16 @@ Eine Schmelze wird nie geraten: ein Stück ohne bleibt ein Stück ohne.</transla
         <translation>Wie viele Schnitte wurden bestätigt und nicht gemacht? %1 ist um so viel länger.</translation>
     </message>
     <message>
-        <source>expected a number from 1 on</source>
-        <translation>erwartet wird eine Zahl ab 1</translation>
-    </message>
-    <message>
         <source>fewer cut than confirmed</source>
         <translation>weniger gesägt als bestätigt</translation>
+    </message>
+    <message>
+        <source>expected a number from %1 to %2</source>
+        <translation>erwartet wird eine Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>expected a number from %1 on</source>
+        <translation>erwartet wird eine Zahl ab %1</translation>
     </message>
 </context>
 <context>

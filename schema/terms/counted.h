@@ -3,7 +3,7 @@
 
 #include <string>
 
-namespace heatkeep::command {
+namespace heatkeep {
 
 // `noun` in its singular; it takes an s.
 template <class Number>
@@ -11,4 +11,4 @@ std::string Counted(Number count, const std::string& noun) {
   return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
 }
 
-}  // namespace heatkeep::command
+}  // namespace heatkeep
