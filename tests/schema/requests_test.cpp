@@ -1,6 +1,8 @@
 // A request number does its deed once, answers the same ever after, and belongs to one login and one set of
 // arguments.
+#include <chrono>
 #include <future>
+#include <set>
 
 #include "tests/schema/small_shop.h"
 
@@ -14,6 +16,23 @@ struct Requests : ShopTest {
   Json Receive(Connection& who, const Json& what) { return Answer(who, "api.receive_delivery($1, $2)", {number, what.dump()}); }
   std::int64_t Pieces() { return shop.Number("select count(*) as n from book.piece"); }
 };
+
+// RFC 9562, appendix A.6 (from memory): the moment 0x017F22E279B0, rand_a 0xCC3, rand_b 0x18C4DC0C0C07398F.
+TEST(RequestNumber, IsTheTimeAndThenChance) {
+  EXPECT_EQ(RequestAt(0x017F22E279B0, "0cc318c4dc0c0c07398f").text, "017f22e2-79b0-7cc3-98c4-dc0c0c07398f");
+  EXPECT_EQ(RequestAt(0xffff'ffff'ffff, "ffffffffffffffffffff").text, "ffffffff-ffff-7fff-bfff-ffffffffffff");
+  EXPECT_THROW(RequestAt(0, "0cc3"), std::invalid_argument);
+  EXPECT_THROW(RequestAt(0, "0CC318C4DC0C0C07398F"), std::invalid_argument);
+}
+
+TEST(RequestNumber, OfALaterMomentIsGreaterAndNoTwoAreAlike) {
+  const auto begun = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::system_clock::now().time_since_epoch()).count();
+  std::set<std::string> all;
+  for (int n = 0; n < 1000; ++n) all.insert(NewRequest().text);
+  EXPECT_EQ(all.size(), 1000U);
+  EXPECT_GE(*all.begin(), RequestAt(static_cast<std::uint64_t>(begun), std::string(20, '0')).text);
+  EXPECT_LT(*all.rbegin(), RequestAt(static_cast<std::uint64_t>(begun) + 60'000, std::string(20, '0')).text);
+}
 
 TEST_F(Requests, TheSameNumberTwiceDoesItOnceAndAnswersTheSame) {
   const Json first = Receive(shop.clerk, body);
