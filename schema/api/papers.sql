@@ -47,7 +47,7 @@ begin
   elsif v_best is not null and v_before = 'none' then
     perform guard.drop_promise(e.piece_id, format('its papers are %s now', v_best)) from piece e join promise r on r.piece_id = e.piece_id and r.state = 'live'
       where e.lot_id = p_lot and exists (select from cut_line c where (c.cut_line_id = r.cut_line_id or c.cut_line_id in (select cut_line_id from layout_cut where layout_id = r.layout_id))
-        and guard.piece_may_not_serve(e.piece_id, c.cut_line_id) is not null);
+        and guard.piece_may_not_serve(e, c) is not null);
   end if;
 end $$;
 

@@ -46,7 +46,7 @@ begin
     return v_words;
   end if;
   select string_agg(coalesce(case when c.cut_line_id is null then format('there is no order %s line %s', k ->> 'order', k ->> 'line') end,
-      guard.piece_may_not_serve(p.piece_id, c.cut_line_id),
+      guard.piece_may_not_serve(p, c),
       guard.consent_over(p.piece_id, c.cut_line_id, (k ->> 'count')::bigint),
       case when (k ->> 'length_nm')::bigint <> c.length_nm + c.face_nm + c.aim_nm then 'another length than ordered' end), '; ') into v_words
     from jsonb_array_elements(n -> 'cuts') k left join cut_line c on c.order_no = k ->> 'order' and c.line_no = k ->> 'line';

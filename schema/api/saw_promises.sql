@@ -25,7 +25,7 @@ begin
     raise exception using errcode = 'HK409', message = format('%s cannot be reserved: %s', e.tag, v_words),
       hint = coalesce((select guard.next_best(e.piece_id, array[c.cut_line_id], array[v_count], min(saw_id)) from saw), 'look at the rack again');
   end if;
-  v_words := coalesce(guard.piece_may_not_serve(e.piece_id, c.cut_line_id), guard.heat_rule_words(c.cut_line_id, e.lot_id), guard.consent_over(e.piece_id, c.cut_line_id, v_count));
+  v_words := coalesce(guard.piece_may_not_serve(e, c), guard.heat_rule_words(c, e.lot_id), guard.consent_over(e.piece_id, c.cut_line_id, v_count));
   v_open := c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id);
   if v_words is not null then
     raise exception using errcode = 'HK042', message = format('%s may not serve order %s line %s: %s', e.tag, c.order_no, c.line_no, v_words);

@@ -168,12 +168,12 @@ begin
     raise exception using errcode = 'HK041', message = format('reject %s has a recut already', s.stroke_id);
   end if;
   select * into c from cut_line where cut_line_id = s.cut_line_id;
-  v_words := guard.heat_rule_words(c.cut_line_id, e.lot_id);
+  v_words := guard.heat_rule_words(c, e.lot_id);
   if v_words is not null and (coalesce(btrim(p -> 'agreed' ->> 'who'), '') = '' or coalesce(btrim(p -> 'agreed' ->> 'writing'), '') = '') then
     raise exception using errcode = 'HK042', message = format('%s is of another heat: %s', e.tag, v_words),
       hint = coalesce((select guard.next_best(e.piece_id, array[c.cut_line_id], array[1], min(saw_id)) from saw) || ', or ', '') || 'ask the customer, and give the name and the writing';
   end if;
-  v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end, guard.piece_may_not_serve(e.piece_id, c.cut_line_id), guard.consent_over(e.piece_id, c.cut_line_id, 1));
+  v_words := coalesce(guard.taken_words(e), case when e.state <> 'on rack' then 'it is ' || e.state end, guard.piece_may_not_serve(e, c), guard.consent_over(e.piece_id, c.cut_line_id, 1));
   if v_words is not null then
     raise exception using errcode = 'HK042', message = format('%s cannot be used: %s', e.tag, v_words);
   elsif c.length_nm + c.face_nm + c.aim_nm > e.length_nm - e.doubt_nm then

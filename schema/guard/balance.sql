@@ -4,9 +4,9 @@
 create function guard.piece_out_nm(p_piece bigint) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where piece_id = p_piece)
-     + (select coalesce(sum(made_length_nm), 0) from book.piece where parent_id = p_piece)
-     + (select coalesce(sum(length_nm), 0) from book.metal_out where piece_id = p_piece);
+  return (select coalesce(sum(nm), 0) from (select length_nm + kerf_nm as nm from book.stroke where piece_id = p_piece
+    union all select made_length_nm from book.piece where parent_id = p_piece
+    union all select length_nm from book.metal_out where piece_id = p_piece) o);
 end $$;
 
 create function guard.check_balance(p_piece bigint) returns void
@@ -43,9 +43,9 @@ end $$;
 create function guard.cut_out_nm(p_piece bigint, p_cut bigint) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select coalesce(sum(length_nm + kerf_nm), 0) from book.stroke where cut_id = p_cut)
-     + (select coalesce(sum(made_length_nm), 0) from book.piece where parent_id = p_piece and from_cut_id = p_cut)
-     + (select coalesce(sum(length_nm), 0) from book.metal_out where piece_id = p_piece and cut_id = p_cut);
+  return (select coalesce(sum(nm), 0) from (select length_nm + kerf_nm as nm from book.stroke where cut_id = p_cut
+    union all select made_length_nm from book.piece where parent_id = p_piece and from_cut_id = p_cut
+    union all select length_nm from book.metal_out where piece_id = p_piece and cut_id = p_cut) o);
 end $$;
 
 create function guard.check_cut(p_cut bigint, p_piece bigint) returns void

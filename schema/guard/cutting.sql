@@ -151,31 +151,29 @@ create view guard.line_metal as
   where not exists (select from book.recut n where n.piece_id = u.piece_id and n.cut_line_id = u.cut_line_id and n.agreed_by is not null);
 
 -- Other heats that the line, or its one-heat group, has metal of already, cut or (p_planned) promised; null where the lot fits.
-create function guard.heat_rule_words(p_line bigint, p_lot bigint, p_planned boolean default true) returns text
+create function guard.heat_rule_words(line book.cut_line, p_lot bigint, p_planned boolean default true) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  if not exists (select from cut_line where cut_line_id = p_line and coalesce(one_heat, max_heats::text) is not null) then
+  if coalesce(line.one_heat, line.max_heats::text) is null then
     return null;
   end if;
-  return (with line as (select * from book.cut_line where cut_line_id = p_line),
-    heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
+  return (with heat as (select coalesce(mill_id || ' ' || heat, 'lot ' || lot_id) as h from book.lot where lot_id = p_lot),
     used as (select distinct coalesce(l.mill_id || ' ' || l.heat, 'lot ' || l.lot_id) as h, coalesce(l.heat, 'no heat') as word, c.cut_line_id, s.cut
-      from line join book.cut_line c on c.cut_line_id = line.cut_line_id
-        or (line.one_heat is not null and c.cut_list_id = line.cut_list_id and c.one_heat = line.one_heat)
-      join lateral (select * from guard.line_metal n where n.cut_line_id = c.cut_line_id offset 0) s on s.cut or p_planned join book.lot l on l.lot_id = s.lot_id),
+      from book.cut_line c
+      join lateral (select * from guard.line_metal n where n.cut_line_id = c.cut_line_id offset 0) s on s.cut or p_planned join book.lot l on l.lot_id = s.lot_id
+      where c.cut_line_id = line.cut_line_id or (line.one_heat is not null and c.cut_list_id = line.cut_list_id and c.one_heat = line.one_heat)),
     other as (select * from used where h <> (select h from heat)),
-    own as (select * from used where cut_line_id = p_line)
+    own as (select * from used where cut_line_id = line.cut_line_id)
   select case
     when line.one_heat is not null and exists (select from other where cut) then format('one heat is asked for order %s line %s, and it was cut from %s',
       line.order_no, line.line_no, (select string_agg(distinct word, ', ') from other where cut))
     when line.one_heat is not null and exists (select from other) then format('one heat is asked for order %s line %s, and it is planned from %s',
       line.order_no, line.line_no, (select string_agg(distinct word, ', ') from other))
-    when line.max_heats is not null and (select count(distinct h) from other where cut_line_id = p_line) >= line.max_heats
+    when line.max_heats is not null and (select count(distinct h) from other where cut_line_id = line.cut_line_id) >= line.max_heats
       then case when (select bool_and(cut) from own) then format('order %s line %s may come from %s heats, and was cut from %s', line.order_no, line.line_no, line.max_heats,
         (select string_agg(distinct word, ', ') from own))
         else format('order %s line %s may come from %s heats, and is cut or planned from %s', line.order_no, line.line_no, line.max_heats,
-        (select string_agg(distinct word, ', ') from own)) end end
-  from line);
+        (select string_agg(distinct word, ', ') from own)) end end);
 end $$;
 
 -- Whether the customer agreed that a recut of this line comes from this piece though its heat is another.

@@ -123,14 +123,14 @@ declare
   v_words text;
   s record;
 begin
-  for s in select cut_id, piece_id, (array_agg(class order by stroke_id))[1] as class, (array_agg(length_nm order by stroke_id))[1] as length_nm, array_agg(stroke_id) as ids from fresh group by cut_id, piece_id loop
+  for s in select distinct on (cut_id, piece_id) cut_id, piece_id, class, length_nm from fresh order by cut_id, piece_id, stroke_id loop
     v_words := coalesce(guard.hold_words(s.piece_id), guard.quarantine_words(s.piece_id));
     continue when v_words is null;
     if not exists (select from stroke where cut_id = s.cut_id and held and guard.return_of(stroke_id) is null) then
       perform guard.raise_conflict('cut while held', s.piece_id, format('%s was cut (%s, %s mm, and what followed) while %s',
         (select tag from piece where piece_id = s.piece_id), s.class, trim_scale(s.length_nm / 1e6::numeric), v_words));
     end if;
-    update stroke set held = true where stroke_id = any (s.ids);
+    update stroke set held = true where stroke_id in (select stroke_id from fresh where cut_id = s.cut_id and piece_id = s.piece_id);
   end loop;
   return null;
 end $$;

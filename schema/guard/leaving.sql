@@ -28,7 +28,7 @@ begin atomic
       (4, case when l.papers_state = 'awaited' then 'its papers are awaited' end),
       (5, case m.words when 'its papers are weaker than asked for' then case when l.papers_state <> 'awaited' then format('its papers are weaker than asked for (%s, not %s)', l.papers, c.papers) end
         else m.words end),
-      (6, guard.limited_for(p_piece, p_line)),
+      (6, guard.limited_for(p_piece, c)),
       (7, case when p_owner <> 0 and p_owner = c.owner_id and p_owner is distinct from c.customer_id
         then format('it belongs to %s and serves nobody else', (select name from book.party where party_id = p_owner)) end)) w (rank, words)
     where l.lot_id = p_lot and w.words is not null;

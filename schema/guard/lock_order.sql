@@ -65,21 +65,20 @@ create function guard.lock_lots(p_lots bigint[], p_alone boolean) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_queues bigint[] := array(select distinct guard.lot_queue(n) from unnest(p_lots) n where n is not null order by 1);
+  v_queue bigint;
 begin
   perform guard.keep_order(3, 'lot queue', v_queues, p_alone);
-  if cardinality(v_queues) > 0 then
-    execute (select string_agg(format('lock table guard.lot_queue_%s in %s mode', n, case when p_alone then 'exclusive' else 'row share' end), ';' order by n) from unnest(v_queues) n);
-  end if;
+  foreach v_queue in array v_queues loop
+    execute format('lock table guard.lot_queue_%s in %s mode', v_queue, case when p_alone then 'exclusive' else 'row share' end);
+  end loop;
 end $$;
 
--- These pieces are of the lots that were locked for them. Where metal went to another one while that was waited for, that lot would be locked out of
--- order: the deed is given up, as the database gives one up, and is done again as a whole.
-create function guard.keep_to_lots(p_pieces bigint[], p_lots bigint[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+-- Metal went to another lot than those locked for it, while they were waited for: that one would be locked out of order. The deed is given up, as
+-- the database gives one up, and is done again as a whole.
+create function guard.give_up_for_lots() returns void
+language plpgsql volatile as $$
 begin
-  if exists (select from piece where piece_id = any (p_pieces) and lot_id <> all (p_lots)) then
-    raise exception using errcode = '40001', message = 'metal of it went to another lot just now: do it again';
-  end if;
+  raise exception using errcode = '40001', message = 'metal of it went to another lot just now: do it again';
 end $$;
 
 -- The pieces with their lots, and the plans they are promised to (p_plans: and these).
@@ -88,11 +87,14 @@ language plpgsql volatile security definer set search_path = book, pg_catalog, p
 declare
   v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_pieces));
   v_plans bigint[];
+  v_gone boolean;
 begin
   perform guard.lock_lots(v_lots, p_alone);
   perform guard.keep_order(4, 'piece', p_pieces);
-  perform from piece where piece_id = any (p_pieces) order by piece_id for no key update;
-  perform guard.keep_to_lots(p_pieces, v_lots);
+  select bool_or(lot_id <> all (v_lots)) into v_gone from (select lot_id from piece where piece_id = any (p_pieces) order by piece_id for no key update) x;
+  if v_gone then
+    perform guard.give_up_for_lots();
+  end if;
   v_plans := p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live');
   if cardinality(v_plans) > 0 then
     perform guard.keep_order(5, 'plan', v_plans);
@@ -114,8 +116,12 @@ end $$;
 create function guard.lock_places(p_places bigint[]) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_limited bigint[] := array(select place_id from place where place_id = any (p_places) and max_mass_g is not null order by place_id);
+  v_limited bigint[];
 begin
+  if cardinality(p_places) = 0 then
+    return;
+  end if;
+  v_limited := array(select place_id from place where place_id = any (p_places) and max_mass_g is not null order by place_id);
   if cardinality(v_limited) > 0 then
     perform guard.keep_order(7, 'place', v_limited);
     perform from place where place_id = any (v_limited) order by place_id for no key update;
@@ -126,6 +132,9 @@ end $$;
 create function guard.places_named(p jsonb) returns bigint[]
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
+  if not p @? '$.**.place' then
+    return '{}';
+  end if;
   return array(select place_id from place where name = any (array(select distinct btrim(n #>> '{}') from jsonb_path_query(p, '$.**.place') n)));
 end $$;
 
@@ -134,7 +143,7 @@ create function guard.lines_named(p jsonb) returns bigint[]
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
   return array(select (select cut_line_id from cut_line where order_no = n ->> 'order' and line_no = n ->> 'line')
-    from (select jsonb_path_query(p, '$.**.strokes[*]') as n union all select jsonb_path_query(p, '$.**.cuts[*]')) x);
+    from jsonb_array_elements(jsonb_path_query_array(p, '$.**.strokes[*]') || jsonb_path_query_array(p, '$.**.cuts[*]')) n);
 end $$;
 
 -- The pieces with these tags, as far as there are such.
@@ -153,6 +162,8 @@ declare
 begin
   perform guard.lock_lots(v_lots, true);
   v_family := p_piece || guard.here_of(p_piece);  -- with what was born while that was waited for
-  perform guard.keep_to_lots(v_family, v_lots);
+  if exists (select from piece where piece_id = any (v_family) and lot_id <> all (v_lots)) then
+    perform guard.give_up_for_lots();
+  end if;
   perform guard.lock_pieces(v_family, true);
 end $$;

@@ -16,12 +16,13 @@ create view guard.lot_words as
         from book.defect_report d join book.piece e using (piece_id) where d.lot_id = l.lot_id and d.answer is distinct from 'cut on' order by d.defect_report_id limit 1) as defect
     from book.lot l;
 
--- What the live holds name: lots (of a heat, with papers), lines of a receipt, pieces. Kind by kind, so that who asks for one of them finds it by its key.
+-- What the live holds name: lots (of a heat, with papers), lines of a receipt, pieces; open: nobody has condemned it. Kind by kind, so that who asks for
+-- one of them finds it by its key.
 create view guard.hold_target as
-  select hold_id, lot_id, null::bigint as receipt_line_id, piece_id from book.hold where lifted_by is null and coalesce(lot_id, piece_id) is not null
-  union all select h.hold_id, l.lot_id, null, null from book.hold h join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) where h.lifted_by is null
-  union all select h.hold_id, d.lot_id, null, null from book.hold h join book.document_lot d using (document_id) where h.lifted_by is null
-  union all select h.hold_id, null, r.receipt_line_id, null from book.hold h join book.receipt_line r using (receipt_id) where h.lifted_by is null;
+  select hold_id, lot_id, null::bigint as receipt_line_id, piece_id, condemned_by is null as open from book.hold where lifted_by is null and coalesce(lot_id, piece_id) is not null
+  union all select h.hold_id, l.lot_id, null, null, h.condemned_by is null from book.hold h join book.lot l on l.heat = h.heat and (h.mill_id is null or h.mill_id = l.mill_id) where h.lifted_by is null
+  union all select h.hold_id, d.lot_id, null, null, h.condemned_by is null from book.hold h join book.document_lot d using (document_id) where h.lifted_by is null
+  union all select h.hold_id, null, r.receipt_line_id, null, h.condemned_by is null from book.hold h join book.receipt_line r using (receipt_id) where h.lifted_by is null;
 
 create function guard.held_numbers(p_what text) returns bigint[]
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
@@ -29,21 +30,26 @@ begin
   return array(select n from (select case p_what when 'lot' then lot_id when 'receipt line' then receipt_line_id when 'piece' then piece_id end as n from guard.hold_target) t where n is not null);
 end $$;
 
--- The first live hold on a piece, on what it came from or on the same metal under another tag. p_open: of those that nobody has condemned.
+-- The first live hold on a piece, on what it came from or on the same metal under another tag. p_open: of those that nobody has condemned. Most pieces
+-- are not held: what the holds name is looked up only where one may be meant.
 create function guard.hold_on(p_piece bigint, p_open boolean) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_path bigint[];
   v_before bigint[];
   v_lots bigint[];
+  v_heats text[];
   v_lines bigint[];
 begin
-  select path, before_path, array[lot_id], array[receipt_line_id] into v_path, v_before, v_lots, v_lines from piece where piece_id = p_piece;
+  select path, before_path, array[lot_id], array[heat], array[receipt_line_id] into v_path, v_before, v_lots, v_heats, v_lines from piece join lot using (lot_id) where piece_id = p_piece;
   if v_before is not null then
-    select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
+    select array_agg(lot_id), array_agg(heat), array_agg(receipt_line_id) into v_lots, v_heats, v_lines from piece join lot using (lot_id) where piece_id = any (p_piece || v_before);
   end if;
-  return (select min(t.hold_id) from guard.hold_target t where (t.lot_id = any (v_lots) or t.receipt_line_id = any (v_lines) or t.piece_id = any (v_path || v_before))
-    and not (p_open and exists (select from hold h where h.hold_id = t.hold_id and h.condemned_by is not null)));
+  v_path := v_path || v_before;
+  if not exists (select from hold where lifted_by is null and (lot_id = any (v_lots) or heat = any (v_heats) or piece_id = any (v_path) or scope in ('certificate', 'receipt'))) then
+    return null;
+  end if;
+  return (select min(hold_id) from guard.hold_target where (lot_id = any (v_lots) or receipt_line_id = any (v_lines) or piece_id = any (v_path)) and (open or not p_open));
 end $$;
 
 -- The same in words; null where no hold is on it.

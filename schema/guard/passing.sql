@@ -95,15 +95,14 @@ begin
 end $$;
 
 -- What limits a piece's use for this line, in words; null when nothing does.
-create function guard.limited_for(p_piece bigint, p_line bigint) returns text
+create function guard.limited_for(p_piece bigint, c book.cut_line) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_asked papers := (select papers from cut_line where cut_line_id = p_line);
   v_good_for papers;
 begin
-  if v_asked > 'none' then
+  if c.papers > 'none' then
     v_good_for := (select cut_for from guard.metal where piece_id = p_piece);
-    if v_good_for < v_asked and not guard.consented(p_line, null, null, v_good_for) then
+    if v_good_for < c.papers and not guard.consented(c.cut_line_id, null, null, v_good_for) then
       return 'its use is limited: ' || guard.limit_words(p_piece);
     end if;
   end if;
@@ -111,10 +110,10 @@ begin
 end $$;
 
 -- Why this piece may not serve this line; null when it may.
-create function guard.piece_may_not_serve(p_piece bigint, p_line bigint) returns text
+create function guard.piece_may_not_serve(p book.piece, c book.cut_line) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  return (select coalesce(guard.may_not_serve(p.lot_id, p.owner_id, p_line), guard.limited_for(p_piece, p_line)) from book.piece p where p.piece_id = p_piece);
+  return coalesce(guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id), guard.limited_for(p.piece_id, c));
 end $$;
 
 -- Lets a live promise of a piece go; its layout is dropped from the plan. Nothing where there is none.

@@ -50,7 +50,7 @@ begin
   loop
     continue when guard.strap_words(e) is not null or guard.blocked_words(e.piece_id) is not null or guard.defect_words(e.lot_id) is not null
       or guard.zone_ahead(e) is not null
-      or exists (select from unnest(p_lines) n where guard.piece_may_not_serve(e.piece_id, n) is not null or guard.heat_rule_words(n, e.lot_id) is not null);
+      or exists (select from cut_line c where c.cut_line_id = any (p_lines) and (guard.piece_may_not_serve(e, c) is not null or guard.heat_rule_words(c, e.lot_id) is not null));
     return format('take %s at %s (%s mm, %s mm left)', e.tag, (select name from place where place_id = e.place_id), trim_scale(e.length_nm / 1e6::numeric),
       trim_scale((e.length_nm - v_need - case when e.ends = 0 and g.trim_nm > 0 then g.trim_nm + v_kerf else 0 end) / 1e6::numeric));
   end loop;
@@ -104,8 +104,9 @@ begin
   elsif p_plan is null and r.cut_line_id is not null and not r.cut_line_id = any (p_lines) then
     v_answer := array['HK042', format('%s: %s', p.tag, guard.taken_words(p))];
   else
-    select string_agg(w, '; ') into v_words from unnest(p_lines) n cross join lateral (
-      select coalesce(guard.piece_may_not_serve(p.piece_id, n), case when not guard.heat_agreed(p.piece_id, n) then guard.heat_rule_words(n, p.lot_id) end) as w) x where p_plan is null;
+    select string_agg(w, '; ') into v_words from cut_line c cross join lateral (
+      select coalesce(guard.piece_may_not_serve(p, c), case when not guard.heat_agreed(p.piece_id, c.cut_line_id) then guard.heat_rule_words(c, p.lot_id) end) as w) x
+      where p_plan is null and c.cut_line_id = any (p_lines);
     if v_words is not null then
       v_answer := array['HK042', format('%s may not serve it: %s', p.tag, v_words)];
     else
@@ -144,7 +145,7 @@ begin
     return array['HK042', format('%s is not promised to any plan', p.tag)];
   elsif r.expires_at <= now() and exists (select from unnest(v_lines, v_counts) n (id, k) join cut_line c on c.cut_line_id = n.id
       where k > c.quantity - guard.line_cut(c.cut_line_id) - guard.line_planned(c.cut_line_id)
-        or guard.heat_rule_words(c.cut_line_id, p.lot_id) is not null and not guard.heat_agreed(p.piece_id, c.cut_line_id)) then
+        or guard.heat_rule_words(c, p.lot_id) is not null and not guard.heat_agreed(p.piece_id, c.cut_line_id)) then
     return array['HK042', format('the promise of %s lapsed at %s, and its order was planned anew since', p.tag, to_char(r.expires_at, 'YYYY-MM-DD HH24:MI'))];
   end if;
   return guard.pull_refusal(p, coalesce(p_plan, (select plan_id from layout where layout_id = r.layout_id)), v_lines, v_counts, p_saw, p_read);

@@ -16,8 +16,8 @@ end $$;
 create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count integer, p_cut bigint) returns void
 language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_words text := coalesce(guard.piece_may_not_serve(p.piece_id, c.cut_line_id), guard.consent_over(p.piece_id, c.cut_line_id, p_count));
-  v_heat text := guard.heat_rule_words(c.cut_line_id, p.lot_id, false);
+  v_words text := coalesce(guard.piece_may_not_serve(p, c), guard.consent_over(p.piece_id, c.cut_line_id, p_count));
+  v_heat text := guard.heat_rule_words(c, p.lot_id, false);
 begin
   if v_words is not null then
     perform guard.raise_conflict('cut from the wrong metal', p.piece_id, format('order %s line %s from %s: %s', c.order_no, c.line_no, p.tag, v_words));
@@ -46,12 +46,12 @@ declare
   v_count integer := coalesce((n ->> 'count')::integer, 1);
   v_seq integer := (select coalesce(max(seq), 0) from stroke where cut_id = p_cut.cut_id) + cardinality(p_strokes);
   v_bundle bigint := case when v_kerf > 0 then p_bundle end;
-  v_before integer := case when v_bundle is not null then (select greatest(p_after, max(saw_stroke)) from (select saw_stroke from stroke where saw_bundle_id = v_bundle
-    and piece_id = p.piece_id union all select saw_stroke from unnest(p_strokes)) b) end;
+  v_before integer;  -- of its bundle
   v_recut bigint := (n ->> 'recut_of')::bigint;
   v_from bigint := p.made_length_nm - p.length_nm + p_used;
   v_step numeric := v_length::numeric + v_kerf;
   v_sawn boolean := p.ends >= 1 or p_used > 0 or v_seq > 0;
+  v_cut bigint;
   v_words text;
   c cut_line;
 begin
@@ -73,14 +73,24 @@ begin
       raise exception using errcode = 'HK042', message = format('%s mm is outside the tolerance of order %s line %s',
         trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
     end if;
-    perform guard.conflicts_of_good(p, c, v_count, guard.line_cut(v_line) + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good'));
+    v_cut := guard.line_cut(v_line);
+    if p_strokes <> '{}' then
+      v_cut := v_cut + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good');
+    end if;
+    perform guard.conflicts_of_good(p, c, v_count, v_cut);
     v_words := guard.zone_ahead(p, p_used, p_used + (v_step * v_count)::bigint);
     if v_words is not null then
       perform guard.raise_conflict('good piece across a defect', p.piece_id, format('order %s line %s from %s: %s', c.order_no, c.line_no, p.tag, v_words));
     end if;
   end if;
-  if v_recut is not null and not exists (select from stroke where stroke_id = v_recut and class = 'reject' and cut_line_id = v_line) then
-    raise exception using errcode = 'HK026', message = format('reject %s is no reject of order %s line %s', v_recut, n ->> 'order', n ->> 'line');
+  if v_recut is not null then
+    if not exists (select from stroke where stroke_id = v_recut and class = 'reject' and cut_line_id = v_line) then
+      raise exception using errcode = 'HK026', message = format('reject %s is no reject of order %s line %s', v_recut, n ->> 'order', n ->> 'line');
+    end if;
+  end if;
+  if v_bundle is not null then
+    v_before := (select greatest(p_after, max(saw_stroke)) from (select saw_stroke from stroke where saw_bundle_id = v_bundle and piece_id = p.piece_id
+      union all select saw_stroke from unnest(p_strokes)) b);
   end if;
   if v_stock then
     perform guard.new_child(p, p_cut.cut_id, (v_from + (i - 1) * v_step)::bigint, (v_from + (i - 1) * v_step)::bigint + v_length, v_length, (n ->> 'doubt_nm')::bigint,

@@ -63,7 +63,8 @@ declare
   v_strokes stroke[] := '{}';
   v_lines bigint[] := array_remove(guard.lines_named(p), null);
   v_before bigint := (select coalesce(max(conflict_id), 0) from conflict);
-  n jsonb;
+  v_booked record;
+  v_answer jsonb;
 begin
   e := guard.piece_for_deed(p ->> 'tag');
   perform guard.lock_lines(v_lines);
@@ -78,6 +79,12 @@ begin
   select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
   v_stop := guard.blocked_words(e.piece_id);
   select * into v_cut from cut where piece_id = e.piece_id and not closed;
+  if v_stop is not null and v_cut.cut_id is not null and p -> 'strokes' @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false) then
+    if exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
+      raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
+        hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
+    end if;
+  end if;
   if v_cut.cut_id is null then
     v_at_once := v_finish and not v_stays;
     insert into cut (piece_id, lot_id, owner_id, layout_id, saw_id, length_in_nm, closed, rest_nm)
@@ -86,10 +93,6 @@ begin
     if v_layout.state = 'promised' then
       update layout set state = 'at saw' where layout_id = v_layout.layout_id;
     end if;
-  elsif v_stop is not null and p -> 'strokes' @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false)
-      and exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
-    raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
-      hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
   elsif v_cut.layout_id is distinct from v_layout.layout_id and not guard.cut_has_taken(v_cut.cut_id) then
     -- planned anew since it was begun
     update cut set layout_id = v_layout.layout_id where cut_id = v_cut.cut_id returning * into v_cut;
@@ -99,8 +102,10 @@ begin
     perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, null, v_cut.cut_id, coalesce(p ->> 'reason', 'measured at the saw'), p ->> 'measured_with');
     select * into e from piece where piece_id = e.piece_id;
   end if;
-  for n in select s from jsonb_array_elements(coalesce(p -> 'strokes', '[]')) s loop
-    select b.p_strokes, v_used + b.took into v_strokes, v_used from guard.book_strokes(e, v_cut, n, v_used, p_device, p_bundle, p_after, v_strokes) b;
+  for i in 0 .. coalesce(jsonb_array_length(p -> 'strokes'), 0) - 1 loop
+    v_booked := guard.book_strokes(e, v_cut, p -> 'strokes' -> i, v_used, p_device, p_bundle, p_after, v_strokes);
+    v_strokes := v_booked.p_strokes;
+    v_used := v_used + v_booked.took;
   end loop;
   if v_strokes <> '{}' then
     insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm, saw_band_id)
@@ -138,11 +143,16 @@ begin
         and not exists (select from layout where plan_id = v_plan and state in ('promised', 'at saw'));
     end if;
   end if;
-  return (select jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop, 'length_nm', e.length_nm - v_used,
-    'drop_tag', (select tag from piece where piece_id = v_drop), 'label', case when v_drop is not null then guard.label(v_drop) end,
+  v_answer := (select jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop,
+    'length_nm', e.length_nm - v_used, 'drop_tag', null, 'label', null, 'scrap_g', null,
     'conflicts', (select coalesce(jsonb_agg(words order by conflict_id), '[]') from conflict where piece_id = e.piece_id and conflict_id > v_before),
     'good', count(*) filter (where class = 'good'), 'rejects', coalesce(jsonb_agg(stroke_id order by seq) filter (where class = 'reject'), '[]'),
-    'stock_tags', (select coalesce(jsonb_agg(tag order by piece_id), '[]') from piece where from_cut_id = v_cut.cut_id and piece_id is distinct from v_drop),
-    'scrap_g', (select sum(guard.mass_g(o.length_nm, x.area_um2, g.density_kg_m3)) from metal_out o join lot l using (lot_id) join section x using (section_id)
-      left join grade g using (grade_id) where o.cut_id = v_cut.cut_id and o.class = 'scrap')) from stroke where cut_id = v_cut.cut_id);
+    'stock_tags', (select coalesce(jsonb_agg(tag order by piece_id), '[]') from piece where from_cut_id = v_cut.cut_id and piece_id is distinct from v_drop))
+    from stroke where cut_id = v_cut.cut_id);
+  if v_drop is not null then
+    v_answer := v_answer || jsonb_build_object('drop_tag', (select tag from piece where piece_id = v_drop), 'label', guard.label(v_drop));
+  elsif v_finish then
+    v_answer := v_answer || jsonb_build_object('scrap_g', (select sum(guard.lot_mass_g(lot_id, length_nm)) from metal_out where cut_id = v_cut.cut_id and class = 'scrap'));
+  end if;
+  return v_answer;
 end $$;
