@@ -108,9 +108,12 @@ MigrateError FileFailed(const SchemaFile& file, const DbError& error) {
 
 // Within a block of its own, where the server refuses whatever would end the transaction: a begin, commit or
 // rollback in a file cannot leave half a book.
-void RunFile(Connection& connection, const SchemaFile& file) {
+// What every deed has set. A step of a deed has it from the deed.
+constexpr char kPathOfDeeds[] = "book, pg_catalog, pg_temp";
+
+void RunFile(Connection& connection, const SchemaFile& file, const std::string& search_path = "default") {
   try {
-    connection.Execute("set local search_path to default");
+    connection.Execute("set local search_path to " + search_path);
     connection.ExecuteScript("do " + connection.QuoteText("begin execute " + connection.QuoteText(file.text) + "; end"));
     connection.Execute("set constraints all immediate");
   } catch (const DbError& error) {
@@ -119,9 +122,9 @@ void RunFile(Connection& connection, const SchemaFile& file) {
   }
 }
 
-void RunKind(Connection& connection, const SchemaFiles& files, const char* kind) {
+void RunKind(Connection& connection, const SchemaFiles& files, const char* kind, const std::string& search_path = "default") {
   for (const SchemaFile& file : files.recreated)
-    if (file.kind == kind) RunFile(connection, file);
+    if (file.kind == kind) RunFile(connection, file, search_path);
 }
 
 void RequireSame(const std::vector<std::string>& before, const std::vector<std::string>& after, const char* when) {
@@ -204,8 +207,8 @@ MigrateReport Migrate(Connection& connection, const SchemaFiles& files) {
   const auto migrated = SchemaFingerprint(connection);
 
   connection.ExecuteScript("create schema guard; create schema api");
-  RunKind(connection, files, "guard");
-  RunKind(connection, files, "api");
+  RunKind(connection, files, "guard", kPathOfDeeds);
+  RunKind(connection, files, "api", kPathOfDeeds);
   connection.Execute("reset role");
   RunKind(connection, files, "grants");
   RequireSame(migrated, SchemaFingerprint(connection), "while guard, api and grants were made");

@@ -35,7 +35,7 @@ begin atomic
 end;
 
 create function guard.verify_made() returns table ("check" text, ok boolean, detail text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   select 'tables keep to what they were made with', x.n = 0,
       case when x.n = 0 then format('%s columns, keys, checks and triggers', (select count(*) from guard.schema_as_made() m))

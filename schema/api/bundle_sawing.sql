@@ -2,7 +2,7 @@
 
 -- The pieces of these tags, locked in the order of every deed.
 create function guard.bars_for_deed(p_tags text[]) returns setof book.piece
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_tags text[] := (select array_agg(distinct guard.tag_form(t)) from unnest(p_tags) t);
 begin
@@ -17,7 +17,7 @@ begin
 end $$;
 
 create function guard.new_saw_bundle(p_saw bigint, p_pieces bigint[]) returns bigint
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_id bigint;
 begin

@@ -40,7 +40,7 @@ end $$;
 -- Why so many more pieces out of this one would be more than the customer took for the line of its grade, section or papers; null when they are not. Counted
 -- are those cut and, from other metal than this piece, promised or at a saw; p_left: only those that have left.
 create function guard.consent_over(p_piece bigint, p_line bigint, p_more bigint, p_left boolean default false) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   c cut_line;
   l lot;

@@ -24,7 +24,7 @@ end $$;
 
 -- The count of a place in this state, locked; refused where there is none.
 create function guard.count_of(p_place text, p_states text[]) returns book.stock_count
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   c stock_count;
 begin
@@ -38,7 +38,7 @@ end $$;
 
 -- What is frozen because this place is counted; and what was frozen in it and has been put apart since.
 create function guard.frozen_by(p_place bigint) returns bigint[]
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return array(select p.piece_id from book.piece p where p.frozen and (p.place_id = p_place
   or not exists (select from book.stock_count c where c.place_id = p.place_id and c.state in ('open', 'counted'))));
 

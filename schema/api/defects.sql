@@ -2,7 +2,7 @@
 
 -- A zone of the piece as it is now, from the end that is cut first, kept from the end it had when it was made.
 create function guard.mark_zone(e book.piece, p_from bigint, p_to bigint, p_kind text) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if p_from < 0 or p_to <= p_from or p_to > e.length_nm then
     raise exception using errcode = 'HK034', message = format('%s is %s mm long: a zone from %s to %s mm is not in it', e.tag, trim_scale(e.length_nm / 1e6::numeric),
@@ -48,7 +48,7 @@ end $$;
 -- The lead answers: "cut on" or "stop", in words. A stop stands until another answer says cut on; that closes the conflict of the report.
 -- "open": what is still open of this heat, in words.
 create function guard.open_of_defect(p_report bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select nullif(concat_ws('; ', guard.defect_words(d.lot_id),
     (select string_agg(format('conflict %s: %s', c.conflict_id, c.words), '; ' order by c.conflict_id) from book.conflict c left join book.piece e using (piece_id)

@@ -5,7 +5,7 @@
 
 -- What such a hold would name; refused where the book knows no such thing.
 create function guard.hold_asked(p_scope text, p_ref text, p_mill text) returns book.hold
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_mill bigint := case when coalesce(p_mill, '') <> '' then guard.party(p_mill) end;
   h hold;
@@ -34,7 +34,7 @@ end $$;
 
 -- Every piece, here or gone, that a hold is about, with what the same metal went on as under another tag.
 create function guard.held_pieces(h book.hold) returns table (piece_id bigint)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   with told as (
     select p.piece_id from book.piece p join book.lot l using (lot_id) where (h).heat is not null and l.heat = (h).heat and ((h).mill_id is null or l.mill_id = (h).mill_id)
@@ -48,7 +48,7 @@ end;
 
 -- The lots whose metal a hold is about, also those it went on in under another tag.
 create function guard.held_lots(h book.hold) returns bigint[]
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select array_agg(distinct lot_id) from (
   select p.lot_id from guard.held_pieces(h) n join book.piece p using (piece_id)
   union select l.lot_id from book.lot l where l.lot_id = (h).lot_id or (l.heat = (h).heat and ((h).mill_id is null or l.mill_id = (h).mill_id))
@@ -82,7 +82,7 @@ begin
 end $$;
 
 create function guard.live_hold(p_hold bigint) returns book.hold
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   h hold;
 begin

@@ -2,14 +2,14 @@
 
 -- Missing pieces that the found one might be: only a hint for quality, never merged by resemblance.
 create function guard.found_hint(p_section bigint, p_length bigint) returns jsonb
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select coalesce(jsonb_agg(jsonb_build_object('tag', tag, 'length_nm', length_nm) order by abs(length_nm - p_length), tag), '[]')
   from (select p.tag, p.length_nm from book.piece p join book.lot l using (lot_id)
     where p.state = 'missing' and p.length_nm > 0 and l.section_id = p_section and abs(p.length_nm - p_length) <= 20000000
     order by abs(p.length_nm - p_length), p.tag limit 3) h);
 
 create function guard.book_found(p_section bigint, p_length bigint, p_doubt bigint, p_marks text, p_place bigint) returns book.piece
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_lot bigint;
   v_receipt bigint;

@@ -2,7 +2,7 @@
 -- deed becomes HK026 (HK041 where it is in the book already), with what is wrong and what is expected. Errors that are
 -- nobody's argument (a deadlock, a lost server, a fault of ours) go through as they are.
 create function guard.say_in_words(p_deed text, p_state text, p_message text, p_column text, p_constraint text, p_detail text) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare  -- of the server's own line: Key (saw_id, fitted_from)=(1, 2026-02-03) already exists.
   v_key text := replace(substring(p_detail from '^Key [(](.*?)[)]='), '_', ' ');
   v_value text := substring(p_detail from '^Key [(].*?[)]=[(](.*?)[)] (?:already|is not|conflicts)');

@@ -63,7 +63,7 @@ end $$;
 
 -- Its piece is locked by the caller.
 create function guard.open_label(p_job bigint) returns book.label_job
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   j label_job;
 begin

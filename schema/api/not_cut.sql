@@ -2,7 +2,7 @@
 
 -- The closed cut whose rest this piece is; null where it is none, or where other pieces of that cut could be the rest as well.
 create function guard.cut_with_rest(p book.piece) returns bigint
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select c.cut_id from book.cut c where c.cut_id = p.from_cut_id and c.closed
   and not exists (select from book.metal_out where cut_id = c.cut_id and class = 'scrap')
   and (select array_agg(q.piece_id) from book.piece q where q.from_cut_id = c.cut_id
@@ -10,7 +10,7 @@ return (select c.cut_id from book.cut c where c.cut_id = p.from_cut_id and c.clo
 
 -- Why a stroke that was booked cannot be taken back; null where it can. What is a piece with a tag, has left, or was cut in others' stead was made.
 create function guard.was_made_words(s book.stroke) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select case
   when s.shipment_line_id is not null then format('a piece of order %s line %s that left the shop', c.order_no, c.line_no)
   when s.length_nm = 0 then 'a piece with a tag of its own, or a cut across only'

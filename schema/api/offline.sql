@@ -50,7 +50,7 @@ end $$;
 
 -- The deeds of a saw that are done off the network. What was cut there has been cut: it is told as a fact.
 create function guard.do_offline(p_deed text, p_request uuid, p jsonb, p_at timestamptz, p_device text) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   case p_deed
     when 'pull' then return api.pull(p_request, p ->> 'tag', p ->> 'saw', (p ->> 'plan')::bigint, p_at, p_device, p ->> 'heat_read', (p ->> 'measured_nm')::bigint);

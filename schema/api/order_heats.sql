@@ -3,7 +3,7 @@
 
 -- The strokes ever booked for the order, by the happenings: as they were booked last, and whether the table says the same.
 create function guard.order_strokes(p_order text) returns table (stroke_id bigint, piece_id bigint, is_of_it boolean, agrees boolean)
-language sql stable rows 100 security definer set search_path = book, pg_catalog, pg_temp
+language sql stable rows 100
 begin atomic
   with lines as (select cut_line_id::text as id from book.cut_line where order_no = p_order),
   -- offset 0: line by line through the index of happenings by line, not by reading the ledger

@@ -21,7 +21,7 @@ end;
 
 -- The documents of these lots that stand.
 create function guard.lot_documents(p_lots bigint[]) returns setof book.document
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   select d.* from book.document d where guard.stands(d.document_id)
     and exists (select from book.document_lot n where n.document_id = d.document_id and n.lot_id = any (p_lots));
@@ -29,7 +29,7 @@ end;
 
 -- Every reason against the package, in words.
 create function guard.against_package(p_order text, p_note text, p_without_files boolean) returns table (words text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   with metal as (select * from guard.package_metal(p_order, p_note)),
   paper as (select d.* from guard.lot_documents(array(select lot_id from metal)) d)
@@ -55,7 +55,7 @@ end;
 -- A document as a package has it, with the words it is passed on with: those said before (by this rule, where one is asked for),
 -- else those said now.
 create function guard.packaged(d book.document, p_order text, p_note text, p_rule text, p_more text) returns jsonb
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select jsonb_build_object('issuer', i.name, 'number', (d).number, 'version', (d).version, 'type', (d).type, 'issued_on', (d).issued_on, 'file_sha256', (d).file_sha256,
     'media', (select guard.document_media(bytes) from book.document_file where sha256 = (d).file_sha256),
     'heats', (select jsonb_agg(distinct l.heat) from book.document_lot n join book.lot l using (lot_id) where n.document_id = (d).document_id and l.lot_id in (select lot_id from guard.package_metal(p_order, p_note))),

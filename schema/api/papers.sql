@@ -9,7 +9,7 @@ end $$;
 
 -- The newest version of a document, locked for a deed.
 create function guard.document_for_deed(p_issuer text, p_number text) returns book.document
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   d document;
 begin
@@ -23,7 +23,7 @@ end $$;
 
 -- The bytes of a file, kept once; answers their SHA-256 in hex.
 create function guard.keep_file(p_bytes bytea) returns text
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_sha text := encode(sha256(p_bytes), 'hex');
 begin
@@ -33,7 +33,7 @@ end $$;
 
 -- Papers of a lot as its documents say that stand.
 create function guard.count_papers(p_lot bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_best papers;
   v_before papers;
@@ -53,7 +53,7 @@ end $$;
 
 -- The document and what it says of its lots; heat, section, condition and grade must agree with the metal.
 create function guard.file_document(p jsonb, p_version integer, p_replaces bigint) returns book.document
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_issuer bigint := guard.party(p ->> 'issuer');
   v_doc document;
@@ -95,7 +95,7 @@ end $$;
 
 -- Accepted: its lots are free to be used. Refused where its values are outside the grade's limits.
 create function guard.accept(p_document bigint) returns bigint
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_wrong text := guard.judge_document(p_document);
   v_lots bigint[] := array(select lot_id from document_lot where document_id = p_document
@@ -129,7 +129,7 @@ begin
 end $$;
 
 create function guard.not_filed(p jsonb) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   if exists (select from document where issuer_id = guard.party(p ->> 'issuer') and number = p ->> 'number') then
     raise exception using errcode = 'HK041', message = format('document %s of %s is already filed', p ->> 'number', p ->> 'issuer'),

@@ -11,7 +11,7 @@ return case when substring(p_bytes from 1 for 5) = '\x255044462d' and position('
 -- by the purchaser's or the official one (clauses 3 to 5). Names are asked for a 3.2, and for a 3.1 where the setting
 -- validators_named is yes. The file: PDF, PNG, JPEG or TIFF, at most document_mb (20) MiB.
 create function guard.document_stands(p jsonb) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_type text := p ->> 'type';
   v_bytes bytea := decode(p ->> 'file_base64', 'base64');
@@ -49,7 +49,7 @@ end $$;
 -- The words that go with a document that is passed on with a shipment: what it is, which part of its metal left, by which rule.
 -- A part of what an order asks for is said as such ("21 of 25"). Null where nothing of the shipment is of its metal.
 create function guard.passed_words(d book.document, h book.shipment, p_rule text, p_form text, p_more text) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select format('%s of %s no. %s version %s of %s, unaltered%s. Delivered under note %s: %s. %s', initcap(p_form), (d).type, (d).number, (d).version,
     (select name from book.party where party_id = (d).issuer_id), coalesce(' (file SHA-256 ' || (d).file_sha256 || ')', ''), (h).note, string_agg(x.words, '; ' order by x.words),
     case p_rule when 'EN 10204' then 'This part quantity stands in place of the quantity delivered first (EN 10204:2004 clause 6); the original can be seen on request.'

@@ -11,7 +11,7 @@ create view api.line_heats as
 
 -- Refuses a plan whose layouts give a line more heats than it asks for, what is cut or planned of it elsewhere included.
 create function guard.require_heats_asked(p_plan bigint) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_words text;
   v_lists bigint[] := array(select distinct c.cut_list_id from layout f join layout_cut k using (layout_id) join cut_line c using (cut_line_id) where f.plan_id = p_plan);

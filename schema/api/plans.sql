@@ -22,7 +22,7 @@ create view api.candidates as
 
 -- Why a layout may not be promised; null when it may. The piece is locked by the caller.
 create function guard.layout_words(p book.piece, n jsonb, p_saw book.saw, p_kerf bigint, p_trim bigint, p_grip bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_cuts bigint[];
   v_words text;
@@ -68,7 +68,7 @@ end $$;
 -- The pieces, lots and lines of a plan's layouts, locked; promises of them that ran out lapse.
 -- Answers the pieces that may not be promised and why; null when all may. `p_released` are pieces at a saw that may.
 create function guard.take_pieces(p_layouts jsonb, p_released bigint[]) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_tags text[] := (select array_agg(x ->> 'tag') from jsonb_array_elements(p_layouts) x);
 begin
@@ -86,7 +86,7 @@ end $$;
 
 -- Refuses a saw that is not as the plan {"saw","bundled","kerf_nm","trim_nm","grip_nm"} takes it; answers its number.
 create function guard.saw_as_planned(p jsonb) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_saw saw;
 begin
@@ -100,7 +100,7 @@ end $$;
 
 -- Adds layouts with their promises to a plan: every one is checked; the pieces are locked by the caller. Answers how many.
 create function guard.add_layouts(p_plan bigint, p jsonb) returns integer
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_plan plan;
   v_saw saw;

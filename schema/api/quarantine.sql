@@ -2,7 +2,7 @@
 
 -- The piece and all that comes from it, as far as it is here.
 create function guard.here_of(p_piece bigint) returns bigint[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select coalesce(array_agg(n.piece_id order by n.piece_id), '{}') from book.piece n
   where (n.path @> array[p_piece] or n.before_path @> array[p_piece]) and n.length_nm > 0);
@@ -81,7 +81,7 @@ end $$;
 
 -- Only ever downwards.
 create function guard.limit_papers(p book.piece, p_most text, p_words text) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if p_most is not null then
     update piece set limit_papers = least(limit_papers, p_most::papers),

@@ -31,7 +31,7 @@ begin
 end $$;
 
 create function guard.bundle(p_name text) returns book.bundle
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   b bundle;
 begin

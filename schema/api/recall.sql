@@ -1,7 +1,7 @@
 -- Recall: where everything of a heat (or lot, piece, certificate, receipt) is now, and what a hold on it would stop.
 
 create function guard.recall_pieces(p_scope text, p_ref text, p_mill text) returns bigint[]
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return array(select piece_id from guard.held_pieces(guard.hold_asked(p_scope, p_ref, p_mill)));
 
 -- One line what lies, or went, together. whereabouts: on rack, at door, at saw, outside, in transit, missing, on site, shipped, sold,

@@ -2,7 +2,7 @@
 
 -- Before lots of these heats are booked to or made.
 create function guard.lock_heats(p_heats text[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   perform guard.lock_names();
   perform guard.lock_lots(array(select lot_id from lot where heat = any (p_heats)), true);
@@ -12,7 +12,7 @@ end $$;
 -- Of another grade than in the book it is only where nothing stands on that grade. p_piece: the piece whose receipt is corrected.
 create function guard.lot(p_mill text, p_heat text, p_read_from book.read_from, p_grade text, p_section jsonb,
                           p_condition text, p_papers_state book.papers_state, p_piece bigint default null) returns bigint
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_mill bigint := case when coalesce(btrim(p_mill), '') <> '' then guard.party(p_mill) end;
   v_grade bigint := case when coalesce(btrim(p_grade), '') <> '' then guard.grade(p_grade) end;
@@ -73,25 +73,25 @@ end $$;
 
 -- The same heat of the same mill as another grade in another lot; words or null. One melt is one grade, but it may be certified as two: only to warn.
 create function guard.other_grades(p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select format('heat %s is %s in the book in another section or condition', l.heat, string_agg(distinct g.designation, ', ')) from book.lot l
   join book.lot o on o.heat = l.heat and o.mill_id = l.mill_id and o.grade_id <> l.grade_id join book.grade g on g.grade_id = o.grade_id
   where l.lot_id = p_lot and exists (select from book.piece e where e.lot_id = o.lot_id and e.state::text <> 'reversed') group by l.heat);
 
 -- Heats in the book that an eye may take for this one: other, but the same when folded, as lot.heat_folded is. Null where there is none. Only to warn.
 create function guard.heats_like(p_heat text) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select string_agg(distinct heat, ', ') from book.lot
   where heat_folded = translate(upper(regexp_replace(p_heat, '[\s\-]', '', 'g')), 'OISB', '0158') and heat <> p_heat);
 
 -- Heats of other lots that look alike when folded; words or null. Only to warn.
 create function guard.look_alikes(p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select 'looks like heat ' || guard.heats_like(heat) from book.lot where lot_id = p_lot);
 
 -- What was ordered against what is marked; null where they agree or nothing was ordered here.
 create function guard.ordered_words(p_order text, p_line text, p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select format('ordered %s %s, marked %s %s', og.designation, ox.label, coalesce(g.designation, 'no grade'), x.label)
   from book.purchase_line o join book.grade og using (grade_id) join book.section ox on ox.section_id = o.section_id
   cross join book.lot l left join book.grade g on g.grade_id = l.grade_id join book.section x on x.section_id = l.section_id
@@ -100,7 +100,7 @@ return (select format('ordered %s %s, marked %s %s', og.designation, ox.label, c
 
 -- The heat as read here and there, where it is not the same everywhere; kept reading by reading.
 create function guard.read_heats(p_lot bigint, p_receipt_line bigint, p_line jsonb) returns text
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_words text;
 begin
@@ -119,7 +119,7 @@ end $$;
 -- "measured_with"?,"slip_line"?,"order_line"?,"tag_heat"?,"slip_heat"?,"certificate_heat"?,"bundle"?,"owner_ref"?,
 -- "rests"?,"chips"?,"chase_on"?,"raw"?}; the slip's count is that of its slip_line (else of this line), a heat a line.
 create function guard.receive_line(p_receipt bigint, p_line jsonb) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_kind piece_kind := coalesce(p_line ->> 'kind', 'bar');
   v_count integer := (p_line ->> 'count')::integer;
@@ -215,7 +215,7 @@ end $$;
 
 -- All lines of a receipt, one after the other. A refusal names in its detail the line it is about, by the "line" it was told with.
 create function guard.receive_lines(p_receipt bigint, p_lines jsonb) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   n jsonb;
   v_done jsonb[] := '{}';

@@ -5,7 +5,7 @@
 -- Every chain that a record of these pieces stands on: their own, their lots, receipts, documents, holds, orders, shipments,
 -- and whatever gives them a name.
 create function guard.record_chains(p_pieces bigint[], p_order text) returns table (chain text, chain_id bigint)
-language plpgsql stable rows 200 security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable rows 200 as $$
 declare
   v_lots bigint[] := array(select distinct e.lot_id from piece e where e.piece_id = any (p_pieces));
   v_receipts bigint[] := array(select distinct l.receipt_id from receipt_line l
@@ -35,7 +35,7 @@ end $$;
 
 -- The chains as they end now.
 create function guard.record_ends(p_pieces bigint[], p_order text) returns jsonb
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select coalesce(jsonb_agg(jsonb_build_array(n.chain, n.chain_id, n.seq, encode(n.hash, 'hex')) order by n.chain collate "C", n.chain_id), '[]')
   from guard.record_chains(p_pieces, p_order) c join book.chain_end n using (chain, chain_id));
 
@@ -56,7 +56,7 @@ end;
 -- How a chain differs from what was said of it: a happening changed, one gone, another end. Computed from the happenings
 -- alone, from the first one on.
 create function guard.chain_breaks(p_ends jsonb) returns table (chain text, chain_id bigint, words text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC'
+language sql stable set timezone = 'UTC'
 begin atomic
   with said as (select n ->> 0 as chain, (n ->> 1)::bigint as chain_id, (n ->> 2)::integer as seq, n ->> 3 as hash from jsonb_array_elements(p_ends) n),
   seen as (

@@ -40,7 +40,7 @@ end $$;
 
 -- What has become of a received piece that cannot be undone with its receipt; null while it lies here as it came.
 create function guard.gone_on_words(p book.piece) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select case
   when exists (select from book.cut where piece_id = p.piece_id) then 'has been cut'
   when p.length_nm = 0 then 'is ' || p.state

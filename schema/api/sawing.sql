@@ -2,7 +2,7 @@
 
 -- What a pull does once nothing speaks against it: measured anew where that was said, then at the saw.
 create function guard.fetch(p book.piece, p_saw book.saw, p_measured bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if p_measured is not null and p_measured <> p.length_nm then
     perform guard.set_measured(p, p_measured, 0, null, 'measured when it was pulled');

@@ -1,6 +1,6 @@
 -- How many of these cut pieces are of which heat, where they are of several and not all of those are listed; else null.
 create function guard.mixed_heats_words(p_strokes bigint[], p_listed jsonb) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select case when count(*) > 1 and not bool_and(p_listed ? heat) then string_agg(format('%s of %s', n, heat), ' and ' order by heat) end
   from (select coalesce(l.heat, 'no heat') as heat, l.mill_id, count(*) as n from book.stroke s join book.lot l using (lot_id)
     where s.stroke_id = any (p_strokes) group by 1, 2) h);

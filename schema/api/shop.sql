@@ -102,7 +102,7 @@ end $$;
 -- Prices and keep rules of the body that are in the book from the same day on, or that would count for days that
 -- have passed under a later one; in words, or null.
 create function guard.rules_twice(p jsonb) returns text
-language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+language sql volatile
 begin atomic
   with said as (
     select 'price' as what, guard.grade(n ->> 'grade') as grade_id, case when jsonb_typeof(n -> 'section') = 'object' then guard.section(n -> 'section') end as section_id,
@@ -137,7 +137,7 @@ end;
 
 -- What is wrong with a value for this setting, as what is expected in its place; null where it may be.
 create function guard.setting_wrong(p_name text, p_value text) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   n record;
 begin

@@ -55,7 +55,7 @@ end $$;
 -- What this piece, or what came from it, went on as under other tags and is of its heat, grade or section still, though it is to be of another lot; in
 -- words; null where nothing. Metal whose heat was found to be another says nothing of it.
 create function guard.gone_on_as(p_piece bigint, p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select string_agg(format('%s is %s', e.tag, concat_ws(' ', g.designation, 'heat ' || l.heat)), ', ' order by e.piece_id desc)
   from book.piece e join book.lot l using (lot_id) left join book.grade g using (grade_id)
     join book.lot was on was.lot_id = (select lot_id from book.piece where piece_id = p_piece) join book.lot n on n.lot_id = p_lot
@@ -65,7 +65,7 @@ return (select string_agg(format('%s is %s', e.tag, concat_ws(' ', g.designation
 
 -- A bar was longer when it came than it was booked. What was named unexplained of it before is taken back: it is as long as is said now.
 create function guard.received_longer(p book.piece, p_length_nm bigint, p_reason text) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if not guard.as_received(p) then
     raise exception using errcode = 'HK043', message = format('%s is not made longer: it was cut, had another tag, or is no bar that came', p.tag),

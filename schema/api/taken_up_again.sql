@@ -2,7 +2,7 @@
 
 -- The stroke's metal as a piece of its own; its piece is locked by the caller. Measured shorter: the difference is named.
 create function guard.take_up(s book.stroke, p_measured bigint, p_place text, p_reason text) returns text
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   e piece;
   v_measured bigint := coalesce(p_measured, s.length_nm);
@@ -50,12 +50,12 @@ end $$;
 
 -- The pieces that good pieces of a line on site were cut from.
 create function guard.pieces_of_line(p_line bigint) returns bigint[]
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return array(select distinct s.piece_id from book.stroke s where s.cut_line_id = p_line and s.class = 'good' and s.shipment_line_id is null);
 
 -- Good pieces of a line that are on site, cut from these, the last cut first: so many become pieces of stock. Answers their tags.
 create function guard.to_stock(p_line bigint, p_pieces bigint[], p_count bigint, p_place text, p_reason text) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   s stroke;
   v_tags jsonb := '[]';

@@ -7,7 +7,7 @@ create function guard.trace_lines(p_pieces bigint[], p_order text)
   returns table (sort bigint[], depth integer, what text, name text, parent text, count bigint, length_nm bigint, mass_g bigint,
     mill text, heat text, grade text, section text, condition text, document text, receipt text, where_now text, at timestamptz,
     by text, held boolean, now_nm bigint, kerf_nm bigint)
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp set plan_cache_mode = force_generic_plan set join_collapse_limit = 1 as $$
+language plpgsql stable set plan_cache_mode = force_generic_plan set join_collapse_limit = 1 as $$
 #variable_conflict use_column
 begin
   return query
@@ -52,7 +52,7 @@ end $$;
 -- The pieces of a trace. Order: those its cut pieces came from and their ancestors. Heat: all of it, what it was before
 -- under another tag and what it went on as. Piece: where it came from and all that came from it. Null where there is none.
 create function guard.trace_pieces(p_kind text, p_name text, p_mill text) returns bigint[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_pieces bigint[];
 begin
@@ -87,7 +87,7 @@ end;
 
 -- The lots of a heat, of a piece, or that an order was cut from.
 create function guard.balance_lots(p_kind text, p_name text, p_mill text) returns bigint[]
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return case p_kind
   when 'heat' then array(select l.lot_id from book.lot l left join book.party m on m.party_id = l.mill_id where l.heat = p_name and (p_mill is null or m.name = p_mill))
   when 'order' then array(select distinct s.lot_id from book.stroke s join book.cut_line c using (cut_line_id) where c.order_no = p_name)

@@ -47,7 +47,7 @@ end $$;
 
 -- What the happenings say of every seal, in one reading of them; of those that were taken before seals were linked, what the ends of the chains say.
 create function guard.digests_at_seals() returns table (seal_id bigint, digest text)
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_lasts bigint[] := (select array_agg(distinct last_happening_id order by last_happening_id) from seal);
 begin
@@ -87,7 +87,7 @@ begin
 end $$;
 
 create function guard.verify_replay(p_since bigint) returns table ("check" text, ok boolean, detail text)
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_bad bigint;
   v_tables text[] := '{}';
@@ -107,7 +107,7 @@ end $$;
 -- Every file that a document or a photo names, read through: it is there, and its bytes have the digest it was filed under. A happening
 -- has that digest, not the bytes.
 create function guard.verify_files() returns table ("check" text, ok boolean, detail text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   select 'files byte for byte', x.bad = 0, format('%s files, %s are not what was filed or are gone', x.n, x.bad)
     from (select count(*) as n, count(*) filter (where f.sha256 is null or encode(sha256(f.bytes), 'hex') <> n.sha256) as bad
@@ -115,7 +115,7 @@ begin atomic
 end;
 
 create function guard.verify_promises_and_server() returns table ("check" text, ok boolean, detail text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   select 'promises are of metal that is there', x.bad = 0, format('%s live promises, %s of metal that is gone', x.n, x.bad)
     from (select count(*) as n, count(*) filter (where p.length_nm = 0) as bad from book.promise r join book.piece p using (piece_id) where r.state = 'live') x

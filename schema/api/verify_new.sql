@@ -4,7 +4,7 @@
 
 -- The chains that went on after this happening, and where they ended with it; null where they began later.
 create function guard.chains_since(p_since bigint) returns table (chain text, chain_id bigint, seq integer, hash bytea)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   select f.chain, f.chain_id, b.seq, b.hash from (select h.chain, h.chain_id, min(h.seq) as seq from book.happening h where h.happening_id > p_since group by 1, 2) f
     -- offset 0: chain by chain through the key, however many they may be
@@ -13,7 +13,7 @@ end;
 
 -- ends_at, told from the ends of the chains as they are kept: those that did not go on since ended then as they do now.
 create function guard.digest_from_ends(p_since bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   with since as materialized (select * from guard.chains_since(p_since))
   select encode(sha256(coalesce(string_agg(k.bytes, ''::bytea order by k.chain collate "C"), ''::bytea)), 'hex') from (

@@ -2,7 +2,7 @@
 --   made_length = length now + strokes (length + kerf) + drops made from it + metal that left otherwise
 -- and for a closed cut: length in = its strokes + its drop + what left it during the cut + what stays on the piece.
 create function guard.piece_out_nm(p_piece bigint) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select coalesce(sum(nm), 0) from (select length_nm + kerf_nm as nm from book.stroke where piece_id = p_piece
     union all select made_length_nm from book.piece where parent_id = p_piece
@@ -10,7 +10,7 @@ begin
 end $$;
 
 create function guard.check_balance(p_piece bigint) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   p book.piece;
   v_out bigint;
@@ -41,7 +41,7 @@ end $$;
 
 -- What came off in a cut came off the piece that was cut.
 create function guard.cut_out_nm(p_piece bigint, p_cut bigint) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select coalesce(sum(nm), 0) from (select length_nm + kerf_nm as nm from book.stroke where cut_id = p_cut
     union all select made_length_nm from book.piece where parent_id = p_piece and from_cut_id = p_cut
@@ -49,7 +49,7 @@ begin
 end $$;
 
 create function guard.check_cut(p_cut bigint, p_piece bigint) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   c cut;
   v_out bigint;

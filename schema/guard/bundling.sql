@@ -25,14 +25,14 @@ create view guard.layout_bundle as
 
 -- " in a bundle of 5 bars" for a piece that was cut together with others; null for the rest.
 create function guard.in_bundle_words(p_piece bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select format(' in a bundle of %s bars', count(distinct o.piece_id)) from book.stroke o
   where o.saw_bundle_id in (select s.saw_bundle_id from book.stroke s where s.piece_id = p_piece) having count(*) > 0);
 
 -- Why these bars may not be cut together at the saw, as {code, words}; null when they may. Of one length: there is one that each may
 -- have, by what its measure leaves in doubt. What stays of a bar is held by the saw's grip for bundles.
 create function guard.bundle_refusal(p_saw book.saw, p_pieces bigint[]) returns text[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_grip bigint := (select grip_nm from saw_grip where saw_id = p_saw.saw_id and bundled);
   v_order text := (select min(format('order %s line %s', c.order_no, c.line_no)) from promise r join layout_cut k using (layout_id) join cut_line c on c.cut_line_id = k.cut_line_id

@@ -19,7 +19,7 @@ return nullif(current_setting('heatkeep.' || p_name, true), '');
 
 -- Whether this is told by a saw that was off the network. What a session sets by itself says nothing: the deed must be under way.
 create function guard.told_later() returns boolean
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return guard.note('told_later') is not null
     and exists (select from request where request_id = guard.note('told_later')::uuid and deed = 'send_offline' and who = session_user and answer is null);

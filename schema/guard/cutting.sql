@@ -3,7 +3,7 @@
 -- The place of what was cut from p_tag at a saw of this site. One that is being counted, or is at another site, takes nothing: refused with the place
 -- beside; what was put there off the network (p_done) is booked beside it, and a person is told.
 create function guard.place_for_child(p_tag text, p_site bigint, p_place text, p_length bigint, p_done boolean, p_child bigint) returns bigint
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_place place;
   v_beside place;
@@ -32,7 +32,7 @@ end $$;
 
 -- The site where a cut was made: that of its saw.
 create function guard.site_of_cut(p_cut bigint) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select w.site_id from cut c join saw s using (saw_id) join place w on w.place_id = s.place_id where c.cut_id = p_cut);
 end $$;
@@ -40,7 +40,7 @@ end $$;
 -- What is marked between two places of a piece (as zones count) is marked on the piece that this metal is from now on. Where that one measures
 -- otherwise nobody knows which end differs: the zone grows by the difference. p_from null: from where it is was not kept, and all of it is suspect (greatest and least pass a null over).
 create function guard.hand_on_zones(p_piece bigint, p_to_piece bigint, p_from bigint, p_to bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if not exists (select from defect_zone where piece_id = p_piece) then
     return;
@@ -56,7 +56,7 @@ end $$;
 -- given where the device gave it out.
 create function guard.new_child(p book.piece, p_cut bigint, p_from bigint, p_to bigint, p_length bigint, p_doubt bigint, p_ends integer, p_mark book.mark_end,
                                 p_place text, p_tag text, p_device text) returns bigint
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_id bigint := nextval('book.piece_piece_id_seq');
   v_place bigint;
@@ -78,14 +78,14 @@ end $$;
 
 -- The alloy group that scrap of this lot belongs to; what nobody knows goes with nothing else.
 create function guard.alloy_group(p_lot bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select case when l.grade_id is null then 'unknown' else coalesce(a.alloy_group, g.family) end
   from book.lot l left join book.grade g using (grade_id) left join book.alloy_group a on a.family = g.family where l.lot_id = p_lot);
 
 -- The bin of that name that may take the lot. A rest that was cut off in a shop without bins has none (null): what was said of it is
 -- written down. A whole piece (p_whole) goes to no bin that nobody defined.
 create function guard.bin_for(p_name text, p_lot bigint, p_whole boolean default false) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   b scrap_bin;
   v_group text := guard.alloy_group(p_lot);
@@ -115,7 +115,7 @@ begin
 end $$;
 
 create function guard.check_heat_on_label(p book.piece, p_heat text) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   if coalesce(btrim(p_heat), '') = '' then
     raise exception using errcode = 'HK044', message = format('no label or mark without the heat: %s is of heat %s', p.tag, guard.heat_word(p.lot_id)),
@@ -152,7 +152,7 @@ create view guard.line_metal as
 
 -- Other heats that the line, or its one-heat group, has metal of already, cut or (p_planned) promised; null where the lot fits.
 create function guard.heat_rule_words(line book.cut_line, p_lot bigint, p_planned boolean default true) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   if coalesce(line.one_heat, line.max_heats::text) is null then
     return null;
@@ -178,7 +178,7 @@ end $$;
 
 -- Whether the customer agreed that a recut of this line comes from this piece though its heat is another.
 create function guard.heat_agreed(p_piece bigint, p_line bigint) returns boolean
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select exists (select from book.recut where piece_id = p_piece and cut_line_id = p_line and agreed_by is not null));
 end $$;
@@ -195,7 +195,7 @@ return (select case when s.hours is not null then p_now + s.hours::numeric * int
 
 -- Lets go the promises of these pieces whose time is over, but of metal that is at a saw; answers how many.
 create function guard.lapse_promises_of(p_pieces bigint[]) returns integer
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_layouts bigint[];
 begin
@@ -208,7 +208,7 @@ end $$;
 
 -- The same for every piece.
 create function guard.lapse_promises() returns integer
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_pieces bigint[] := (select array_agg(piece_id) from promise where state = 'live' and expires_at <= now());
 begin

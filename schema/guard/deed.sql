@@ -95,7 +95,7 @@ begin
 end $$;
 
 create function guard.end_deed(p_answer jsonb) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   update request set answer = p_answer where request_id = guard.note('request')::uuid;
   perform set_config('heatkeep.deed', '', true);
@@ -104,21 +104,21 @@ end $$;
 
 -- A refusal that must be remembered: logged and answered, not raised and rolled back.
 create function guard.refuse(p_deed text, p_code text, p_words text) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   insert into refusal (who, deed, device, code, words) values (session_user, p_deed, guard.note('device'), p_code, p_words);
   return guard.end_deed(jsonb_build_object('refused', p_code, 'words', p_words));
 end $$;
 
 create function guard.raise_conflict(p_kind text, p_piece bigint, p_words text, p_report bigint default null) returns void
-language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+language sql volatile
 begin atomic
   insert into book.conflict (kind, piece_id, words, defect_report_id) values (p_kind, p_piece, p_words, p_report);
 end;
 
 -- The beginning of a deed whose body is one JSON object: "true_at", "device" and "reason" are read from it.
 create function guard.begin_body(p_deed text, p_request uuid, p jsonb) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if p is null or jsonb_typeof(p) <> 'object' then
     raise exception using errcode = 'HK026', message = p_deed || ' is told nothing', hint = 'expected a JSON object';

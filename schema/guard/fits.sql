@@ -56,7 +56,7 @@ end $$;
 -- Whether the customer has taken this grade, section or these papers for the line in writing. Section needs nobody else; grade
 -- and papers are signed by quality.
 create function guard.consented(p_line bigint, p_grade bigint, p_section bigint, p_papers book.papers) returns boolean
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select exists (select from book.consent where cut_line_id = p_line
   and (p_section is not null or signed_by is not null)

@@ -137,7 +137,7 @@ end $$;
 create trigger facts after insert on book.stroke referencing new table as fresh for each statement execute function guard.facts_are_recorded();
 
 create function guard.at_another_site(p_place bigint, p_other bigint) returns boolean
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select a.site_id <> b.site_id from place a, place b where a.place_id = p_place and b.place_id = p_other);
 end $$;

@@ -38,7 +38,7 @@ return sign(case when p_rounds and p_places < 6 then guard.round_even(p_x30, 30 
 
 -- The deviation that a bound of this limit falls into; a row of the grade itself goes before one of its standard.
 create function guard.deviation(p_grade bigint, p_source text, p_element text, p_bound bigint) returns book.product_deviation
-language sql stable strict security definer set search_path = book, pg_catalog, pg_temp
+language sql stable strict
 return (select d from book.product_deviation d where d.replaced_in is null and starts_with(p_source, d.standard) and d.element = p_element
   and coalesce(d.grade_id, p_grade) = p_grade and p_bound > d.over_ppm_x100 and p_bound <= coalesce(d.upto_ppm_x100, p_bound)
   order by d.grade_id is null, d.product_deviation_id limit 1);

@@ -2,7 +2,7 @@
 
 -- The last return by a customer that a cut piece came back with; null where it never did.
 create function guard.return_of(p_stroke bigint) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select max(customer_return_id) from customer_return where p_stroke = any (stroke_ids));
 end $$;
@@ -36,7 +36,7 @@ end;
 
 -- The same of many cut pieces, one row a reason: which line, how many pieces of which heat, cut from which tags.
 create function guard.against_leaving(p_strokes bigint[]) returns table (rank integer, words text)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   with cut as (
     select s.piece_id, s.lot_id, s.owner_id, s.cut_line_id, case when s.held then guard.stopped_words(s.stroke_id) end as stopped, count(*) as n

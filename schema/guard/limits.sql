@@ -21,7 +21,7 @@ return a_over < coalesce(b_upto, 9223372036854775807) and b_over < coalesce(a_up
 
 -- What rows as api.define_limits takes them are about; `says`: there is a limit in it.
 create function guard.limits_asked(p jsonb) returns table (n jsonb, kind text, grade_id bigint, condition text, what text, over_at bigint, upto_at bigint, says boolean)
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 begin atomic
   select n, k.kind, case when k.kind <> 'deviation' or n ->> 'grade' is not null then guard.grade(n ->> 'grade') end,
       case k.kind when 'test' then coalesce(btrim(n ->> 'condition'), '') when 'deviation' then n ->> 'standard' else '' end, coalesce(n ->> 'property', n ->> 'element'),
@@ -32,7 +32,7 @@ end;
 
 -- Refuses what no limit can be about. One at a time from here on: nobody puts limits in, and no document is judged, beside it.
 create function guard.limits_stand(p jsonb) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_wrong text;
 begin
@@ -48,7 +48,7 @@ end $$;
 
 -- Puts the rows in, as made by this correction (null: none); answers how many. Two for the same sizes are refused.
 create function guard.put_limits(p jsonb, p_correction bigint) returns integer
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_count integer;
   v_all integer;

@@ -44,7 +44,7 @@ begin
 end $$;
 
 create function guard.lock_rows(p_table text, p_ids bigint[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   perform guard.keep_order(2, p_table, p_ids);
   execute format('select from book.%1$I where %2$I = any ($1) order by %2$I for no key update', p_table, p_table || '_id') using p_ids;
@@ -62,7 +62,7 @@ begin
 end $$;
 
 create function guard.lock_lots(p_lots bigint[], p_alone boolean) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_queues bigint[] := array(select distinct guard.lot_queue(n) from unnest(p_lots) n where n is not null order by 1);
   v_queue bigint;
@@ -83,7 +83,7 @@ end $$;
 
 -- The pieces with their lots, and the plans they are promised to (p_plans: and these).
 create function guard.lock_pieces(p_pieces bigint[], p_alone boolean default false, p_plans bigint[] default '{}') returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_pieces));
   v_plans bigint[];
@@ -104,7 +104,7 @@ end $$;
 
 -- The lines with those that are asked for of one heat with them: what one of them gets settles the heat of all.
 create function guard.lock_lines(p_lines bigint[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_lines bigint[] := p_lines || array(select cut_line_id from cut_line where (cut_list_id, one_heat) in
     (select cut_list_id, one_heat from cut_line where cut_line_id = any (p_lines) and one_heat is not null));
@@ -114,7 +114,7 @@ begin
 end $$;
 
 create function guard.lock_places(p_places bigint[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_limited bigint[];
 begin
@@ -130,7 +130,7 @@ end $$;
 
 -- The places that a body names, wherever: a deed that may put metal in several locks them all before the first.
 create function guard.places_named(p jsonb) returns bigint[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   if not p @? '$.**.place' then
     return '{}';
@@ -140,7 +140,7 @@ end $$;
 
 -- The lines that a body names in its strokes or cuts, wherever; each is looked up by its key, however many lines there are.
 create function guard.lines_named(p jsonb) returns bigint[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return array(select (select cut_line_id from cut_line where order_no = n ->> 'order' and line_no = n ->> 'line')
     from jsonb_array_elements(jsonb_path_query_array(p, '$.**.strokes[*]') || jsonb_path_query_array(p, '$.**.cuts[*]')) n);
@@ -148,14 +148,14 @@ end $$;
 
 -- The pieces with these tags, as far as there are such.
 create function guard.lock_tags(p_tags text[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   perform guard.lock_pieces(array(select piece_id from piece where tag = any (array(select guard.tag_form(t) from unnest(p_tags) t))));
 end $$;
 
 -- A piece and all that comes from it, as far as it is here, with the lots alone: nothing more comes from it until the deed is done.
 create function guard.lock_family(p_piece bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_piece || guard.here_of(p_piece)));
   v_family bigint[];

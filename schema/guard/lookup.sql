@@ -31,7 +31,7 @@ begin
 end $$;
 
 create function guard.place(p_name text) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_id bigint;
 begin
@@ -44,7 +44,7 @@ begin
 end $$;
 
 create function guard.saw(p_name text) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_id bigint;
 begin
@@ -63,7 +63,7 @@ return upper(regexp_replace(p_tag, '[\s\-]', '', 'g'));
 
 -- The piece with this tag.
 create function guard.piece_of(p_tag text) returns book.piece
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   p piece;
   v_tag text := guard.tag_form(p_tag);
@@ -82,7 +82,7 @@ end $$;
 
 -- The same, locked for the deed with its lot and its plan; p_family: with all that comes from it, the lots alone.
 create function guard.piece_for_deed(p_tag text, p_family boolean default false) returns book.piece
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   p piece := guard.piece_of(p_tag);
 begin
@@ -154,13 +154,13 @@ return round(p_length_nm::numeric * p_area_um2 * coalesce(p_density_kg_m3, 7850)
 
 -- Of a length of this lot's bar.
 create function guard.lot_mass_g(p_lot bigint, p_length_nm bigint) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select guard.mass_g(p_length_nm, x.area_um2, g.density_kg_m3) from lot join section x using (section_id) left join grade g using (grade_id) where lot_id = p_lot);
 end $$;
 
 create function guard.setting(p_name text, p_default text) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return coalesce((select value from book.setting where name = p_name and valid_from <= now()
   order by valid_from desc limit 1), p_default);

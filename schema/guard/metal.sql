@@ -33,7 +33,7 @@ end $$;
 -- The first live hold on a piece, on what it came from or on the same metal under another tag. p_open: of those that nobody has condemned. Most pieces
 -- are not held: what the holds name is looked up only where one may be meant.
 create function guard.hold_on(p_piece bigint, p_open boolean) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_path bigint[];
   v_before bigint[];
@@ -66,7 +66,7 @@ end $$;
 
 -- The hold for which a piece stays here as evidence, in words; null where none is on it or quality has closed the case: condemned metal leaves for good.
 create function guard.evidence_words(p_piece bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select format('held by %s: %s', held_by, reason) from hold where hold_id = guard.hold_on(p_piece, true));
 end $$;

@@ -2,7 +2,7 @@
 
 -- A cut that was begun is finished before the piece goes anywhere: what came off it would never be balanced.
 create function guard.refuse_open_cut(p book.piece, p_what text) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_saw text := (select w.name from cut c join saw w using (saw_id) where c.cut_id = guard.open_cut(p.piece_id));
 begin
@@ -23,7 +23,7 @@ return case p.state
 
 -- A piece that somebody has in hand whole: it is here, and no cut of it is open.
 create function guard.refuse_away(p book.piece, p_what text) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   if p.length_nm = 0 or p.state in ('in transit', 'outside', 'missing') then
     raise exception using errcode = 'HK043', message = format('%s is %s: it cannot be %s', p.tag, p.state, p_what),
@@ -35,7 +35,7 @@ end $$;
 -- A piece that may be changed by a person's word: it is here, not at a saw, no cut of it is open, it is not being counted and not held.
 -- p_for_good: it leaves, as condemned metal may.
 create function guard.free_to_change(p book.piece, p_what text, p_for_good boolean default false) returns void
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_held text := case when p_for_good then guard.evidence_words(p.piece_id) else guard.hold_words(p.piece_id) end;
 begin
@@ -54,7 +54,7 @@ end $$;
 
 -- A piece on its way or outside does not arrive: nothing of it came.
 create function guard.end_trips(p_piece bigint) returns void
-language sql volatile security definer set search_path = book, pg_catalog, pg_temp
+language sql volatile
 begin atomic
   update book.transfer set received_nm = 0 where piece_id = p_piece and received_nm is null;
   update book.outside_trip set back_nm = 0 where piece_id = p_piece and back_nm is null;
@@ -62,7 +62,7 @@ end;
 
 -- The whole rest of a piece leaves: one entry, and nothing of it is here any more. What is written off in the middle of a cut ends that cut.
 create function guard.leave(p book.piece, p_class text, p_state text, p_reason text, p_shipment bigint default null) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   if p_state <> 'written off' then
     perform guard.refuse_open_cut(p, p_state);
@@ -79,7 +79,7 @@ end $$;
 
 -- The same metal from now on under a new tag, in another lot or of another owner; the old tag stays in its history.
 create function guard.pass_on(p book.piece, p_lot bigint, p_owner bigint, p_place bigint, p_why text) returns text
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_id bigint := nextval('book.piece_piece_id_seq');
   v_tag text := guard.new_tag((select site_id from place where place_id = p_place));
@@ -96,7 +96,7 @@ end $$;
 
 -- What limits a piece's use for this line, in words; null when nothing does.
 create function guard.limited_for(p_piece bigint, c book.cut_line) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_good_for papers;
 begin
@@ -111,14 +111,14 @@ end $$;
 
 -- Why this piece may not serve this line; null when it may.
 create function guard.piece_may_not_serve(p book.piece, c book.cut_line) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return coalesce(guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id), guard.limited_for(p.piece_id, c));
 end $$;
 
 -- Lets a live promise of a piece go; its layout is dropped from the plan. Nothing where there is none.
 create function guard.drop_promise(p_piece bigint, p_why text) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_layout bigint;
 begin
@@ -130,7 +130,7 @@ end $$;
 
 -- The plans that these pieces are promised to, each in words with what to do; null where none: asked before the promises fall.
 create function guard.plans_lacking(p_pieces bigint[]) returns jsonb
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select jsonb_agg(format('plan %s lacks %s: heatkeep replan %s', plan_id, tags, plan_id) order by plan_id)
   from (select f.plan_id, string_agg(e.tag, ', ' order by e.tag) as tags from book.promise r join book.layout f using (layout_id) join book.piece e on e.piece_id = r.piece_id

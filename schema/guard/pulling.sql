@@ -2,14 +2,14 @@
 
 -- The strap a piece is under, and what to do; null where it lies loose.
 create function guard.strap_words(p book.piece) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select format('it is strapped in bundle %s: open the bundle first', name) from book.bundle where bundle_id = p.bundle_id and strapped);
 end $$;
 
 -- Who has a piece that is at a saw or promised, for which orders and since when; null where nobody has.
 create function guard.taken_words(p book.piece) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   if p.state <> 'at saw' and not exists (select from promise where piece_id = p.piece_id and state = 'live') then
     return null;
@@ -28,7 +28,7 @@ end $$;
 -- The shortest other piece on the rack that would do for so many pieces of these lines on this saw, in words, or null. Asked of one
 -- piece after another, the shortest first: what must be looked up for each is looked up for few.
 create function guard.next_best(p_not bigint, p_lines bigint[], p_counts integer[], p_saw bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_kerf bigint := (select kerf_nm from saw_band where saw_id = p_saw and fitted_from <= now() order by fitted_from desc limit 1);
   v_lot bigint := (select lot_id from piece where piece_id = p_not);
@@ -60,7 +60,7 @@ end $$;
 -- The heat as read back from the metal, blind: the last four characters at least. It is asked for where p_papers, unless the
 -- shop has set heat_read_back to no. The words never say the right one.
 create function guard.heat_read_words(p book.piece, p_read text, p_papers boolean) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 begin
   return (select case
     when l.identity <> 'heat' then null
@@ -74,7 +74,7 @@ end $$;
 
 -- Why this piece may not be pulled to a saw for these lines, as {code, words}; null when it may. p_plan: asked for by plan.
 create function guard.pull_refusal(p book.piece, p_plan bigint, p_lines bigint[], p_counts integer[], p_saw bigint, p_read text) returns text[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   r record;
   v_words text := guard.blocked_words(p.piece_id);
@@ -120,7 +120,7 @@ end $$;
 
 -- The lines that these pieces were promised to, locked, where the promise has run out: whether they are open still is asked by one at a time.
 create function guard.lock_run_out(p_pieces bigint[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   perform guard.lock_lines(array(select unnest(r.cut_line_id || array(select k.cut_line_id from layout_cut k where k.layout_id = r.layout_id))
     from promise r where r.piece_id = any (p_pieces) and r.state = 'live' and r.expires_at <= now()));
@@ -128,7 +128,7 @@ end $$;
 
 -- The same for a piece that is fetched as it was promised, to a plan's layout or a line. p_plan: the plan it must be for, or null.
 create function guard.planned_pull_refusal(p book.piece, p_plan bigint, p_saw bigint, p_read text) returns text[]
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   r promise;
   v_layout bigint;

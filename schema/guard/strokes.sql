@@ -1,6 +1,6 @@
 -- Booking what was really cut: strokes, the rest, and the whole of a cut.
 create function guard.line_for_cut(p_order text, p_line text) returns bigint
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_id bigint;
 begin
@@ -14,7 +14,7 @@ end $$;
 -- What speaks against good pieces of this line out of p: each is recorded, and a conflict for a person.
 -- p_cut: how many of the line are cut already.
 create function guard.conflicts_of_good(p book.piece, c book.cut_line, p_count integer, p_cut bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_words text := coalesce(guard.piece_may_not_serve(p, c), guard.consent_over(p.piece_id, c.cut_line_id, p_count));
   v_heat text := guard.heat_rule_words(c, p.lot_id, false);
@@ -36,7 +36,7 @@ end $$;
 -- p_bundle they are cut together with other bars': the saw's strokes after number p_after, in order.
 create function guard.book_strokes(p book.piece, p_cut book.cut, n jsonb, p_used bigint, p_device text, p_bundle bigint, p_after integer,
     inout p_strokes book.stroke[], out took bigint)
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_line bigint := case when n ->> 'line' is not null then guard.line_for_cut(n ->> 'order', n ->> 'line') end;
   v_stock boolean := n ->> 'class' = 'stock';
@@ -109,7 +109,7 @@ end $$;
 
 -- The rest of a finished cut: a drop with its own tag, scrap, or nothing. Answers the drop's number or null.
 create function guard.book_rest(p book.piece, p_cut bigint, p_rest bigint, p_left jsonb, p_reason text, p_device text) returns bigint
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_fate text := coalesce(p_left ->> 'fate', 'none');
   v_measured bigint := coalesce((p_left ->> 'length_nm')::bigint, p_rest);
@@ -161,7 +161,7 @@ end $$;
 
 -- Pieces of a layout that were not cut, line by line; a reason is needed for those that are not explained by rejects.
 create function guard.explain_open(p_layout bigint, p_cut bigint, p_tag text, p_reason text) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_words text;
   v_missing bigint;

@@ -24,14 +24,14 @@ begin
 end $$;
 
 create function guard.new_tag(p_site bigint) returns text
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   return guard.tag_of((select letter from site where site_id = p_site), nextval('book.tag_number'));
 end $$;
 
 -- A tag that a device gave out itself: well formed, with the site's offline letter, from a block of that device.
 create function guard.offline_tag(p_tag text, p_device text) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql stable as $$
 declare
   v_tag text := upper(btrim(p_tag));
 begin

@@ -34,14 +34,14 @@ return (select string_agg(format('heat %s: %s', heat, words), '; ' order by lot_
 
 -- The tests of a document that no limit is known of, in words; null when none.
 create function guard.unjudged_words(p_document bigint) returns text
-language sql stable security definer set search_path = book, pg_catalog, pg_temp
+language sql stable
 return (select 'no limit known: ' || string_agg(format('heat %s %s', heat, what), '; ' order by heat, what) from (
   select l.heat, string_agg(v.what, ', ' order by v.what) as what from guard.verdicts(p_document) v join book.lot l using (lot_id)
     where v.kind = 'test' and v.verdict = 'not limited' group by l.heat, v.lot_id) w);
 
 -- The same as wrong_words, by limits that nobody replaces until this deed is done.
 create function guard.judge_document(p_document bigint) returns text
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 begin
   lock table limit_correction in share mode;
   return guard.wrong_words(p_document);

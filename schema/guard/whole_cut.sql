@@ -2,7 +2,7 @@
 
 -- What is odd about cutting this piece now, for a person to look at; the metal is booked all the same.
 create function guard.conflicts_of_cut(e book.piece, p_saw bigint, p_layout book.layout, p_lines bigint[]) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   v_words text;
 begin
@@ -30,7 +30,7 @@ end $$;
 -- Metal that the book has elsewhere has been cut here: a person looks whether it is this piece, and what it was away for is over. What was out to be
 -- treated is in a condition that nobody wrote down: quality looks at all that comes of it.
 create function guard.cut_though_away(e book.piece, p_saw bigint) returns void
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   t outside_trip;
   v_words text;
@@ -48,7 +48,7 @@ end $$;
 
 -- The body of record_cut (schema/api/sawing.sql); answers what it answers. p_bundle, p_after: as of book_strokes.
 create function guard.do_cut(p jsonb, p_device text, p_bundle bigint default null, p_after integer default null) returns jsonb
-language plpgsql volatile security definer set search_path = book, pg_catalog, pg_temp as $$
+language plpgsql volatile as $$
 declare
   e piece;
   v_cut cut;

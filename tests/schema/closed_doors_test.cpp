@@ -169,6 +169,20 @@ TEST_F(ClosedDoors, EverySecurityDefinerFunctionPinsItsSearchPathWithTempLast) {
   EXPECT_EQ(open, std::vector<std::string>());
 }
 
+// What names tables without their schema takes the path of who calls it: that is a deed or a trigger, never a person.
+TEST_F(ClosedDoors, AStepThatHasItsPathFromTheDeedIsCalledByNoRole) {
+  const std::string steps =
+      "select p.oid::regprocedure::text as n from pg_proc p join pg_language l on l.oid = p.prolang where l.lanname = 'plpgsql' and p.proconfig is null"
+      " and p.pronamespace in ('api'::regnamespace, 'guard'::regnamespace) and p.prorettype <> 'trigger'::regtype";
+  EXPECT_GT(Names(steps).size(), 100U);
+  EXPECT_EQ(
+      Names(
+          steps +
+          " and exists (select from pg_roles r where r.rolname in ('heatkeep_clerk', 'heatkeep_planner', 'heatkeep_saw', 'heatkeep_quality', 'heatkeep_owner')"
+          " and has_function_privilege(r.oid, p.oid, 'execute'))"),
+      std::vector<std::string>());
+}
+
 TEST_F(ClosedDoors, TheRolesThemselvesLogInNowhereAndHaveNoPowers) {
   EXPECT_EQ(Names("select rolname::text as n from pg_roles where rolname in ('heatkeep_book', "
                   "'heatkeep_clerk', 'heatkeep_planner', 'heatkeep_saw', 'heatkeep_quality',"
