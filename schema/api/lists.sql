@@ -12,7 +12,7 @@ create view guard.worth as
     left join book.place w using (place_id) left join book.party o on o.party_id = p.owner_id and p.owner_id <> 0
     cross join lateral (select guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3)) m (mass_g)
     cross join lateral (select coalesce(max(h.true_at) filter (where h.tbl = 'stroke'), min(h.true_at)) as at from book.happening h where h.chain = 'piece' and h.chain_id = p.piece_id) a
-    where p.length_nm > 0 and p.state <> 'missing';
+    where guard.is_here(p.state) and p.state <> 'missing';
 
 create view api.stock_worth as
   select tag, kind, grade, section, condition, heat, papers, place, owner, length_nm, mass_g, worked_on, days, scrap_cents, replacement_cents, blocked from guard.worth;
@@ -52,7 +52,7 @@ create view api.to_buy as
       from guard.line_now c where c.owner_id = 0 and c.open > 0 group by 1, 2, 3, 4)
   select g.designation as grade, x.label as section, o.condition, o.papers::text, o.pieces, o.cut_nm, guard.mass_g(o.cut_nm, x.area_um2, g.density_kg_m3) as cut_g, o.longest_nm, o.due, o.orders,
       (select coalesce(sum(p.length_nm), 0)::bigint from guard.metal p where p.grade_id = o.grade_id and p.section_id = o.section_id
-        and p.owner_id = 0 and p.length_nm > 0 and p.state <> 'missing' and p.cut_for >= o.papers and p.blocked is null
+        and p.owner_id = 0 and guard.is_here(p.state) and p.state <> 'missing' and p.cut_for >= o.papers and p.blocked is null
         and not exists (select from book.promise r where r.piece_id = p.piece_id and r.state = 'live')) as free_nm,
       (select string_agg(w.n || ' ' || w.waits, ', ' order by w.waits) from (select p.waits, count(*) as n from guard.metal p where p.grade_id = o.grade_id
         and p.section_id = o.section_id and o.condition in ('', p.condition) and p.owner_id = 0 and p.state = 'on rack' and p.length_nm >= o.shortest_nm

@@ -58,7 +58,7 @@ create view api.stock_value as
   select g.designation as grade, x.label as section, count(*) as pieces, sum(p.length_nm)::bigint as length_nm,
       sum(guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3))::bigint as mass_g, sum(guard.worth_cents(p.piece_id, p.length_nm))::bigint as cents
     from book.piece p join book.lot l using (lot_id) join book.section x using (section_id) left join book.grade g using (grade_id)
-    where p.length_nm > 0 and p.owner_id = 0 and p.state <> 'missing' group by g.designation, x.label;
+    where guard.is_here(p.state) and p.owner_id = 0 and p.state <> 'missing' group by g.designation, x.label;
 
 -- What customers have with us, for their report.
 create view api.customer_property as
@@ -66,4 +66,4 @@ create view api.customer_property as
       p.length_nm, guard.mass_g(p.length_nm, x.area_um2, g.density_kg_m3) as mass_g, p.state::text
     from book.piece p join book.party o on o.party_id = p.owner_id join book.lot l using (lot_id) join book.section x using (section_id)
     left join book.grade g using (grade_id) left join book.place w using (place_id) left join book.receipt_line r using (receipt_line_id)
-    where p.owner_id <> 0 and p.length_nm > 0;
+    where p.owner_id <> 0 and guard.is_here(p.state);

@@ -11,7 +11,7 @@ create view guard.plannable as
     from guard.metal p join book.grade g using (grade_id) join book.section x using (section_id)
     join guard.group_now n using (grade_id, section_id) left join book.party m on m.party_id = p.mill_id join book.party o on o.party_id = p.owner_id left join book.place w using (place_id)
     left join book.promise h on h.piece_id = p.piece_id and h.state = 'live' and (h.expires_at > now() or p.state = 'at saw')
-    where p.length_nm > 0;
+    where guard.is_here(p.state);
 
 -- Pieces that a new plan may take now: on the rack, not blocked, not promised.
 create view api.candidates as

@@ -136,4 +136,4 @@ create view api.stock_on_hand as
     from guard.metal p left join book.grade g using (grade_id) join book.section x using (section_id)
     left join book.party m on m.party_id = p.mill_id join book.party o on o.party_id = p.owner_id
     left join book.place w using (place_id) left join book.bundle b on b.bundle_id = p.bundle_id and b.strapped
-    where p.length_nm > 0;
+    where guard.is_here(p.state);
