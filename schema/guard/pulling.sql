@@ -104,7 +104,7 @@ begin
   elsif p_plan is null and r.cut_line_id is not null and not r.cut_line_id = any (p_lines) then
     v_answer := array['HK042', format('%s: %s', p.tag, guard.taken_words(p))];
   else
-    select string_agg(w, '; ') into v_words from cut_line c cross join lateral (
+    select string_agg(w, '; ' order by c.order_no, c.line_no) into v_words from cut_line c cross join lateral (
       select coalesce(guard.piece_may_not_serve(p, c), case when not guard.heat_agreed(p.piece_id, c.cut_line_id) then guard.heat_rule_words(c, p.lot_id) end) as w) x
       where p_plan is null and c.cut_line_id = any (p_lines);
     if v_words is not null then

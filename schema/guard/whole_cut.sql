@@ -63,6 +63,7 @@ declare
   v_strokes stroke[] := '{}';
   v_lines bigint[] := array_remove(guard.lines_named(p), null);
   v_before bigint := (select coalesce(max(conflict_id), 0) from conflict);
+  v_told jsonb := coalesce(p -> 'strokes', '[]');
   v_booked record;
   v_answer jsonb;
 begin
@@ -102,8 +103,8 @@ begin
     perform guard.set_measured(e, (p ->> 'measured_nm')::bigint, null, v_cut.cut_id, coalesce(p ->> 'reason', 'measured at the saw'), p ->> 'measured_with');
     select * into e from piece where piece_id = e.piece_id;
   end if;
-  for i in 0 .. coalesce(jsonb_array_length(p -> 'strokes'), 0) - 1 loop
-    v_booked := guard.book_strokes(e, v_cut, p -> 'strokes' -> i, v_used, p_device, p_bundle, p_after, v_strokes);
+  for i in 0 .. jsonb_array_length(v_told) - 1 loop
+    v_booked := guard.book_strokes(e, v_cut, v_told -> i, v_used, p_device, p_bundle, p_after, v_strokes);
     v_strokes := v_booked.p_strokes;
     v_used := v_used + v_booked.took;
   end loop;
