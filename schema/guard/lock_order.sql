@@ -106,12 +106,9 @@ end $$;
 create function guard.lock_lines(p_lines bigint[]) returns void
 language plpgsql volatile as $$
 declare
-  v_lines bigint[] := p_lines;
+  v_lines bigint[] := p_lines || array(select cut_line_id from cut_line where (cut_list_id, one_heat) in
+    (select cut_list_id, one_heat from cut_line where cut_line_id = any (p_lines) and one_heat is not null));
 begin
-  if exists (select from cut_line where cut_line_id = any (p_lines) and one_heat is not null) then
-    v_lines := p_lines || array(select cut_line_id from cut_line where (cut_list_id, one_heat) in
-      (select cut_list_id, one_heat from cut_line where cut_line_id = any (p_lines) and one_heat is not null));
-  end if;
   perform guard.keep_order(6, 'cut_line', v_lines);
   perform from cut_line where cut_line_id = any (v_lines) order by cut_line_id for no key update;
 end $$;

@@ -1,9 +1,3 @@
--- Metal that is in the shop, or that the shop waits for: of a piece, that its length is not 0 (constraint piece_gone_is_empty). Said by the state,
--- as the indexes of what is here say it.
-create function guard.is_here(p_state book.piece_state) returns boolean
-language sql immutable
-return p_state in ('expected', 'at door', 'on rack', 'at saw', 'outside', 'in transit', 'missing');
-
 -- Words to rows. Every one answers the row or refuses in words with what is expected.
 create function guard.party(p_name text) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$

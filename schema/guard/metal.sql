@@ -1,5 +1,11 @@
 -- What is said of metal, set by set: every list reads these views, and what is asked of one piece or lot is asked of them too.
 
+-- Metal that is in the shop, or that the shop waits for: of a piece, that its length is not 0 (constraint piece_gone_is_empty). Said by the state,
+-- as the indexes of what is here say it.
+create function guard.is_here(p_state book.piece_state) returns boolean
+language sql immutable
+return p_state in ('expected', 'at door', 'on rack', 'at saw', 'outside', 'in transit', 'missing');
+
 -- The papers that stand: accepted, and not replaced by accepted ones.
 create view guard.standing_document as
   select d.* from book.document d where d.accepted_by is not null

@@ -51,7 +51,7 @@ declare
   v_from bigint := p.made_length_nm - p.length_nm + p_used;
   v_step numeric := v_length::numeric + v_kerf;
   v_sawn boolean := p.ends >= 1 or p_used > 0 or v_seq > 0;
-  v_cut bigint;
+  v_good bigint;  -- of the line, so far
   v_words text;
   c cut_line;
 begin
@@ -73,11 +73,11 @@ begin
       raise exception using errcode = 'HK042', message = format('%s mm is outside the tolerance of order %s line %s',
         trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
     end if;
-    v_cut := guard.line_cut(v_line);
+    v_good := guard.line_cut(v_line);
     if p_strokes <> '{}' then
-      v_cut := v_cut + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good');
+      v_good := v_good + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good');
     end if;
-    perform guard.conflicts_of_good(p, c, v_count, v_cut);
+    perform guard.conflicts_of_good(p, c, v_count, v_good);
     v_words := guard.zone_ahead(p, p_used, p_used + (v_step * v_count)::bigint);
     if v_words is not null then
       perform guard.raise_conflict('good piece across a defect', p.piece_id, format('order %s line %s from %s: %s', c.order_no, c.line_no, p.tag, v_words));

@@ -80,7 +80,7 @@ begin
   select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
   v_stop := guard.blocked_words(e.piece_id);
   select * into v_cut from cut where piece_id = e.piece_id and not closed;
-  if v_stop is not null and v_cut.cut_id is not null and p -> 'strokes' @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false) then
+  if v_stop is not null and v_cut.cut_id is not null and v_told @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false) then
     if exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
       raise exception using errcode = 'HK040', message = format('STOP: no more is cut from %s: %s', e.tag, v_stop),
         hint = 'put the bar aside; if the piece has been cut already, say so ("already_cut"): it is recorded as held';
