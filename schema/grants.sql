@@ -20,7 +20,7 @@ end $$;
 revoke all on schema public, book, guard, api from public;
 revoke all on all tables in schema book, api from public, heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 revoke all on all sequences in schema book from public, heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
-revoke all on all functions in schema guard, api from public;
+revoke all on all functions in schema book, guard, api from public;
 alter default privileges for role heatkeep_book revoke execute on functions from public;
 
 grant usage on schema api to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
