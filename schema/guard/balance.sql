@@ -1,28 +1,44 @@
 -- The metal balance, to the nanometre, at every commit, for every piece that was touched:
 --   made_length = length now + strokes (length + kerf) + drops made from it + metal that left otherwise
 -- and for a closed cut: length in = its strokes + its drop + what left it during the cut + what stays on the piece.
+
+-- What went of a piece, entry by entry.
+create view guard.metal_gone as
+  select piece_id, length_nm + kerf_nm as nm from book.stroke union all select parent_id, made_length_nm from book.piece where parent_id is not null union all select piece_id, length_nm from book.metal_out;
+
 create function guard.piece_out_nm(p_piece bigint) returns bigint
 language plpgsql stable as $$
 begin
-  return (select coalesce(sum(nm), 0) from (select length_nm + kerf_nm as nm from book.stroke where piece_id = p_piece
-    union all select made_length_nm from book.piece where parent_id = p_piece
-    union all select length_nm from book.metal_out where piece_id = p_piece) o);
+  return (select coalesce(sum(nm), 0) from guard.metal_gone where piece_id = p_piece);
 end $$;
 
 create function guard.check_balance(p_piece bigint) returns void
 language plpgsql stable as $$
 declare
-  p book.piece;
+  v_tag text;
+  v_made bigint;
+  v_here bigint;
   v_out bigint;
 begin
-  select * into p from piece where piece_id = p_piece;
-  v_out := guard.piece_out_nm(p_piece);
-  if p.made_length_nm <> p.length_nm + v_out then
+  select e.tag, e.made_length_nm, e.length_nm, (select coalesce(sum(g.nm), 0) from guard.metal_gone g where g.piece_id = e.piece_id) into v_tag, v_made, v_here, v_out
+    from piece e where e.piece_id = p_piece;
+  if v_made <> v_here + v_out then
     raise exception using errcode = 'HK030', constraint = 'metal_balance',
       message = format('the metal of %s does not add up: it was %s nm, %s nm are there and %s nm went',
-        p.tag, p.made_length_nm, p.length_nm, v_out),
+        v_tag, v_made, v_here, v_out),
       hint = 'name what is missing as unexplained, with a reason and a name';
   end if;
+end $$;
+
+-- Where its length stays as it was, only if a stroke was booked in the same transaction: that leaves the adding up to a piece that is written after it.
+create function guard.balance_of_changed_piece() returns trigger
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+begin
+  if (new.length_nm, new.made_length_nm) is distinct from (old.length_nm, old.made_length_nm)
+     or exists (select from piece p join stroke s using (piece_id) where p.piece_id = new.piece_id and s.xmin = p.xmin) then
+    perform guard.check_balance(new.piece_id);
+  end if;
+  return null;
 end $$;
 
 create function guard.balance_of_piece() returns trigger
@@ -51,21 +67,24 @@ end $$;
 create function guard.check_cut(p_cut bigint, p_piece bigint) returns void
 language plpgsql stable as $$
 declare
-  c cut;
+  v_piece bigint;
+  v_closed boolean;
+  v_in bigint;
+  v_rest bigint;
   v_out bigint;
 begin
-  select * into c from cut where cut_id = p_cut;
-  if c.piece_id <> p_piece then
+  select piece_id, closed, length_in_nm, rest_nm into v_piece, v_closed, v_in, v_rest from cut where cut_id = p_cut;
+  if v_piece <> p_piece then
     raise exception using errcode = 'HK031', constraint = 'identity_stays',
       message = 'what came off in a cut came off the piece that was cut, not off another';
-  elsif not c.closed then
+  elsif not v_closed then
     return;
   end if;
-  v_out := guard.cut_out_nm(c.piece_id, c.cut_id);
-  if c.length_in_nm <> v_out + c.rest_nm then
+  v_out := guard.cut_out_nm(v_piece, p_cut);
+  if v_in <> v_out + v_rest then
     raise exception using errcode = 'HK030', constraint = 'metal_balance',
       message = format('the cut does not add up: %s nm went in, %s nm came off and %s nm stay',
-        c.length_in_nm, v_out, c.rest_nm);
+        v_in, v_out, v_rest);
   end if;
 end $$;
 
@@ -76,15 +95,25 @@ begin
   return null;
 end $$;
 
--- Both for the strokes a transaction books in one cut, at the last of them: each asks whether another follows it.
+-- Both for the strokes a transaction books in one cut, at the last of them: each asks whether another follows it. A piece that was written after it, in the
+-- same transaction, is added up by its own trigger.
 create function guard.balance_of_strokes() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_followed boolean := false;
+  v_piece_follows boolean := false;
 begin
-  if tg_op = 'INSERT' and exists (select from stroke o join stroke s using (cut_id) where o.stroke_id = new.stroke_id and s.xmin = o.xmin
-      and (s.cmin::text::bigint, s.stroke_id) > (o.cmin::text::bigint, o.stroke_id)) then
-    return null;
+  if tg_op = 'INSERT' then
+    select exists (select from stroke s where s.cut_id = o.cut_id and s.xmin = o.xmin and (s.cmin::text::bigint, s.stroke_id) > (o.cmin::text::bigint, o.stroke_id)),
+        p.xmin = o.xmin and p.cmin::text::bigint > o.cmin::text::bigint
+      into v_followed, v_piece_follows from stroke o join piece p using (piece_id) where o.stroke_id = new.stroke_id;
   end if;
-  perform guard.check_balance(new.piece_id), guard.check_cut(new.cut_id, new.piece_id);
+  if v_followed then
+    return null;
+  elsif not v_piece_follows then
+    perform guard.check_balance(new.piece_id);
+  end if;
+  perform guard.check_cut(new.cut_id, new.piece_id);
   return null;
 end $$;
 
@@ -98,7 +127,7 @@ end $$;
 create constraint trigger balance after insert on book.piece
   deferrable initially deferred for each row execute function guard.balance_of_piece();
 create constraint trigger balance_changed after update on book.piece
-  deferrable initially deferred for each row when ((old.length_nm, old.made_length_nm) is distinct from (new.length_nm, new.made_length_nm)) execute function guard.balance_of_piece();
+  deferrable initially deferred for each row execute function guard.balance_of_changed_piece();
 create constraint trigger balance_of_parent after insert on book.piece
   deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
 create constraint trigger balance_of_parent_changed after update on book.piece

@@ -99,6 +99,32 @@ TEST_F(RowsRefuse, ABalanceThatIsOneNanometreOffAtCommit_HK030) {
             "HK030");
 }
 
+// A stroke leaves the adding up to a piece that is written after it: in whatever order they come, and whatever was asked before the commit.
+TEST_F(RowsRefuse, AStrokeWhosePieceIsWrittenAlongWithIt_HK030) {
+  const std::string cut =
+      "insert into book.cut (piece_id, lot_id, owner_id, saw_id, length_in_nm) select piece_id, lot_id, owner_id, 1, length_nm from book.piece" +
+      WhereTag(drop) + "; ";
+  const std::string stroke =
+      "insert into book.stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm)"
+      " select cut_id, piece_id, lot_id, owner_id, (select count(*) + 1 from book.stroke s where s.cut_id = c.cut_id), 'trim', 5, 1"
+      " from book.cut c where not closed; ";
+  const std::string shorter = "update book.piece set length_nm = length_nm - 6" + WhereTag(drop) + "; ";
+  const std::string written = "update book.piece set doubt_nm = doubt_nm + 1" + WhereTag(drop) + "; ";
+  const std::string asked = "set constraints all immediate; set constraints all deferred; ",
+                    kept = "set constraints all immediate; select 1 / 0";
+  for (const std::string& right : {stroke + shorter, shorter + stroke, stroke + shorter + written, stroke + written + shorter,
+                                   written + shorter + stroke, stroke + stroke + shorter + shorter,
+                                   stroke + "savepoint s; " + shorter + "release s; ", "savepoint s; " + stroke + "release s; " + shorter,
+                                   stroke + shorter + asked + written, stroke + shorter + asked + stroke + shorter})
+    EXPECT_EQ(shop.Raw(cut + right + kept), "22012") << right;
+  for (const std::string& wrong : {stroke, stroke + written, written + stroke, shorter + written, stroke + shorter + stroke,
+                                   stroke + stroke + shorter, stroke + shorter + stroke + written, stroke + shorter + asked + stroke,
+                                   stroke + shorter + asked + stroke + written, stroke + "savepoint s; " + shorter + "rollback to s; ",
+                                   stroke + "savepoint s; " + written + "release s; ", "savepoint s; " + stroke + "release s; " + written,
+                                   "savepoint s; " + stroke + written + "release s; ", stroke + shorter + shorter + written})
+    EXPECT_EQ(shop.Raw(cut + wrong), "HK030") << wrong;
+}
+
 TEST_F(RowsRefuse, ACutThatDoesNotAddUpThoughItsPieceDoes_HK030) {
   // one nanometre more unexplained inside the cut, one less outside it: the piece adds up, the cut does not
   const std::string out =
