@@ -1,4 +1,4 @@
--- The ten-year book, part 4: what happened to every row, as guard.chronicle would have written it: first the row as it was made (its end, less
+-- The ten-year book, part 4: what happened to every row, as guard/chronicle.sql would have written it: first the row as it was made (its end, less
 -- what later happenings set), then what each of them set. Numbers and chains come in part 5.
 -- A deed's number is a digest of its name and what it was done to; ord keeps the order within a deed.
 create unlogged table ten_years.happening (

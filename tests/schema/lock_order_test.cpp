@@ -12,11 +12,10 @@ namespace {
 struct LockOrder : ShopTest {};
 
 TEST_F(LockOrder, IsLeftByNoFunctionThatLocksByItself) {
-  // guard.chronicle locks the end of the chain that it writes: it belongs to a row that is locked
   EXPECT_EQ(
       shop.Word(
           R"sql(select string_agg(p.oid::regprocedure::text, ', ' order by 1) as w from pg_proc p join pg_namespace n on n.oid = pronamespace
-      where nspname in ('api', 'guard') and proname !~ '^lock_' and proname not in ('chronicle', 'chronicle_fresh') and prosrc ~* '\mfor\s+(no\s+key\s+)?(update|share|key\s+share)\M')sql"),
+      where nspname in ('api', 'guard') and proname !~ '^lock_' and prosrc ~* '\mfor\s+(no\s+key\s+)?(update|share|key\s+share)\M')sql"),
       "");
   // of these four only one at a time holds the table, and waits for nothing more
   EXPECT_EQ(
