@@ -36,25 +36,23 @@ begin
   return array(select n from (select case p_what when 'lot' then lot_id when 'receipt line' then receipt_line_id when 'piece' then piece_id end as n from guard.hold_target) t where n is not null);
 end $$;
 
--- The first live hold on a piece, on what it came from or on the same metal under another tag. p_open: of those that nobody has condemned. Most pieces
--- are not held: what the holds name is looked up only where one may be meant.
+-- The first live hold on a piece, on what it came from or on the same metal under another tag; null where none is. p_open: of those that nobody has
+-- condemned. What the holds name is looked up only where one may be meant.
 create function guard.hold_on(p_piece bigint, p_open boolean) returns bigint
 language plpgsql stable as $$
 declare
   v_path bigint[];
   v_before bigint[];
+  v_meant boolean;
   v_lots bigint[];
-  v_heats text[];
   v_lines bigint[];
 begin
-  select path, before_path, array[lot_id], array[heat], array[receipt_line_id] into v_path, v_before, v_lots, v_heats, v_lines from piece join lot using (lot_id) where piece_id = p_piece;
-  if v_before is not null then
-    select array_agg(lot_id), array_agg(heat), array_agg(receipt_line_id) into v_lots, v_heats, v_lines from piece join lot using (lot_id) where piece_id = any (p_piece || v_before);
-  end if;
-  v_path := v_path || v_before;
-  if not exists (select from hold where lifted_by is null and (lot_id = any (v_lots) or heat = any (v_heats) or piece_id = any (v_path) or scope in ('certificate', 'receipt'))) then
+  select path, before_path, hold_meant into v_path, v_before, v_meant from guard.metal where piece_id = p_piece;
+  if not v_meant then
     return null;
   end if;
+  select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
+  v_path := v_path || v_before;
   return (select min(hold_id) from guard.hold_target where (lot_id = any (v_lots) or receipt_line_id = any (v_lines) or piece_id = any (v_path)) and (open or not p_open));
 end $$;
 
@@ -81,6 +79,7 @@ end $$;
 -- the strictest, at once and later); a quarantine of any of these; its place being counted; its papers awaited. And the strongest papers it may
 -- serve: its lot's, or less where it or what it came from was limited; and those that it may be cut for, which its papers may yet be. A null says that nothing stands against it. Holds are looked for piece by piece
 -- only where one of them names its lot, line or path, or the metal had another tag before: few pieces are held.
+-- hold_meant, for who asks of one piece: whether a live hold may be meant.
 create view guard.metal as
   select w.*, coalesce(w.held, w.stopped) as blocked, case when w.held is not null then 'held' when w.quarantined is not null then 'quarantined' when w.frozen then 'being counted'
         when w.stopped is not null then 'papers awaited' end as waits
@@ -89,6 +88,8 @@ create view guard.metal as
       from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
         case when p.lot_id = any ((select guard.held_numbers('lot'))::bigint[]) or p.receipt_line_id = any ((select guard.held_numbers('receipt line'))::bigint[])
           or p.path && (select guard.held_numbers('piece')) or p.before_path is not null then guard.hold_words(p.piece_id) end as held,
+        p.before_path is not null or exists (select from book.hold h where h.lifted_by is null
+          and (h.lot_id = p.lot_id or h.heat = l.heat or h.piece_id = any (p.path) or h.scope::text in ('certificate', 'receipt'))) as hold_meant,
         (select n.risk from guard.lot_words n where n.lot_id = p.lot_id) as risk,
         (select n.document from guard.lot_words n where n.lot_id = p.lot_id) as document, (select n.defect from guard.lot_words n where n.lot_id = p.lot_id) as defect,
         (select 'quarantined: ' || q.quarantine from book.piece q where q.piece_id = any (p.path || p.before_path) and q.quarantine is not null order by q.piece_id limit 1) as quarantined,
@@ -105,8 +106,12 @@ end $$;
 
 create function guard.blocked_words(p_piece bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+declare
+  v_meant boolean;
+  v_stopped text;
 begin
-  return coalesce(guard.hold_words(p_piece), (select stopped from guard.metal where piece_id = p_piece));
+  select hold_meant, stopped into v_meant, v_stopped from guard.metal where piece_id = p_piece;
+  return coalesce(case when v_meant then guard.hold_words(p_piece) end, v_stopped);
 end $$;
 
 create function guard.papers_of(p_piece bigint) returns book.papers
