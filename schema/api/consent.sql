@@ -10,7 +10,7 @@ declare
   v_id bigint;
 begin
   if v_again is not null then return v_again; end if;
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
+  c := guard.line_named(p ->> 'order', p ->> 'line');
   if coalesce(btrim(p ->> 'agreed_by'), '') = '' or coalesce(btrim(p ->> 'writing'), '') = '' or p ->> 'cost_cents' is null then
     raise exception using errcode = 'HK026', message = 'a substitution says who agreed, the customer''s writing, and what it costs more (0 where nothing)',
       hint = 'nothing is substituted silently';

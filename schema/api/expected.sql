@@ -50,7 +50,7 @@ begin
     raise exception using errcode = 'HK027', message = format('no purchase order %s line %s is expected', p ->> 'purchase_order', p ->> 'purchase_line'),
       hint = '`heatkeep expected list` names them';
   end if;
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
+  c := guard.line_named(p ->> 'order', p ->> 'line');
   v_bars := guard.said(p, 'bars', 'how many bars')::integer;
   v_left := e.quantity - guard.delivered(e.purchase_order, e.line) - (select coalesce(sum(bars), 0) from expected_promise where purchase_line_id = e.purchase_line_id);
   if e.section_id <> c.section_id or e.grade_id <> c.grade_id and not exists (select from grade_standin

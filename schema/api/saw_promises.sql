@@ -15,7 +15,7 @@ begin
   if v_again is not null then return v_again; end if;
   e := guard.piece_for_deed(p ->> 'tag');
   perform guard.lock_lines(array[guard.line_for_cut(p ->> 'order', p ->> 'line')]);
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
+  c := guard.line_named(p ->> 'order', p ->> 'line');
   if v_until <= now() then
     raise exception using errcode = 'HK026', message = 'a promise that ends in the past holds nothing', hint = 'give a time to come, or none: the end of the next shift';
   end if;

@@ -12,7 +12,7 @@ declare
   v_good boolean;
 begin
   if v_again is not null then return v_again; end if;
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
+  c := guard.line_named(p ->> 'order', p ->> 'line');
   v_set := coalesce((p ->> 'set_nm')::bigint, c.length_nm + c.face_nm + c.aim_nm);
   if coalesce(v_measured, 0) <= 0 then
     raise exception using errcode = 'HK026', message = 'say what the first piece measures';

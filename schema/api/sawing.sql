@@ -68,7 +68,7 @@ begin
     return guard.refuse('pull_for_line', 'HK024', sqlerrm);
   end;
   perform guard.lock_lines(array[guard.line_for_cut(p ->> 'order', p ->> 'line')]);
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
+  c := guard.line_named(p ->> 'order', p ->> 'line');
   v_no := guard.pull_refusal(e, null, array[c.cut_line_id], array[v_count], v_saw.saw_id, p ->> 'heat_read');
   if v_no is not null then
     return guard.refuse('pull_for_line', v_no[1], v_no[2]);

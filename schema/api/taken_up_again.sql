@@ -83,7 +83,7 @@ begin
   v_pieces := guard.pieces_of_line(guard.line_for_cut(p ->> 'order', p ->> 'line'));
   perform guard.lock_pieces(v_pieces);
   perform guard.lock_lines(array[guard.line_for_cut(p ->> 'order', p ->> 'line')]);
-  select * into c from cut_line where cut_line_id = guard.line_for_cut(p ->> 'order', p ->> 'line');
+  c := guard.line_named(p ->> 'order', p ->> 'line');
   if v_count < 1 or coalesce(btrim(p ->> 'reason'), '') = '' then
     raise exception using errcode = 'HK026', message = 'say how many pieces become stock, and why';
   end if;

@@ -64,22 +64,42 @@ begin
 end $$;
 
 -- Why this lot and owner may not serve this line; null when they may. (Holds and promises are guard.blocked_words'.)
-create function guard.may_not_serve(p_lot bigint, p_owner bigint, p_line bigint) returns text
-language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
+create function guard.may_not_serve(p_lot bigint, p_owner bigint, c book.cut_line) returns text
+language plpgsql stable as $$
+declare
+  v_grade bigint;
+  v_section bigint;
+  v_condition text;
+  v_identity book.identity;
+  v_papers book.papers;
+  v_at_risk boolean;
 begin
-  return (select case
-  when c.cancelled then 'the line is cancelled'
-  when l.grade_id is null then 'its grade is not known'
-  when l.grade_id <> c.grade_id and not exists (select from book.grade_standin
-    where asked_grade_id = c.grade_id and offered_grade_id = l.grade_id)
-    and not guard.consented(c.cut_line_id, l.grade_id, null, null) then 'another grade'
-  when l.section_id <> c.section_id and not exists (select from book.section_standin
-    where asked_section_id = c.section_id and offered_section_id = l.section_id)
-    and not guard.consented(c.cut_line_id, null, l.section_id, null) then 'another section'
-  when c.condition <> '' and c.condition <> l.condition then 'another condition'
-  when p_owner <> c.owner_id then 'another owner'
-  when l.papers < c.papers and not (l.papers_state = 'awaited' and l.at_risk_by is not null) and not guard.consented(c.cut_line_id, null, null, l.papers) then 'its papers are weaker than asked for'
-  when (c.one_heat is not null or c.max_heats is not null) and l.identity <> 'heat' then 'its heat is not known'
-  end
-  from book.lot l, book.cut_line c where l.lot_id = p_lot and c.cut_line_id = p_line);
+  select grade_id, section_id, condition, identity, papers, papers_state = 'awaited' and at_risk_by is not null
+    into v_grade, v_section, v_condition, v_identity, v_papers, v_at_risk from book.lot where lot_id = p_lot;
+  if c.cancelled then
+    return 'the line is cancelled';
+  elsif v_grade is null then
+    return 'its grade is not known';
+  end if;
+  if v_grade <> c.grade_id then
+    if not exists (select from book.grade_standin where asked_grade_id = c.grade_id and offered_grade_id = v_grade) and not guard.consented(c.cut_line_id, v_grade, null, null) then
+      return 'another grade';
+    end if;
+  end if;
+  if v_section <> c.section_id then
+    if not exists (select from book.section_standin where asked_section_id = c.section_id and offered_section_id = v_section) and not guard.consented(c.cut_line_id, null, v_section, null) then
+      return 'another section';
+    end if;
+  end if;
+  if c.condition <> '' and c.condition <> v_condition then
+    return 'another condition';
+  elsif p_owner <> c.owner_id then
+    return 'another owner';
+  end if;
+  if v_papers < c.papers and not v_at_risk then
+    if not guard.consented(c.cut_line_id, null, null, v_papers) then
+      return 'its papers are weaker than asked for';
+    end if;
+  end if;
+  return case when (c.one_heat is not null or c.max_heats is not null) and v_identity <> 'heat' then 'its heat is not known' end;
 end $$;

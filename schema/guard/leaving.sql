@@ -20,7 +20,7 @@ end $$;
 create function guard.reasons_against(p_piece bigint, p_lot bigint, p_owner bigint, p_line bigint, p_stopped text) returns table (rank integer, words text)
 language sql stable security definer set search_path = book, pg_catalog, pg_temp
 begin atomic
-  select w.rank, w.words from book.lot l join book.cut_line c on c.cut_line_id = p_line cross join lateral guard.may_not_serve(p_lot, p_owner, p_line) m (words)
+  select w.rank, w.words from book.lot l join book.cut_line c on c.cut_line_id = p_line cross join lateral guard.may_not_serve(p_lot, p_owner, c) m (words)
     cross join lateral (values
       (1, guard.hold_words(p_piece)),
       (2, guard.quarantine_words(p_piece)),

@@ -81,12 +81,20 @@ begin
   raise exception using errcode = '40001', message = 'metal of it went to another lot just now: do it again';
 end $$;
 
+create function guard.lock_plans(p_plans bigint[]) returns void
+language plpgsql volatile as $$
+begin
+  if cardinality(p_plans) > 0 then
+    perform guard.keep_order(5, 'plan', p_plans);
+    perform from plan where plan_id = any (p_plans) order by plan_id for no key update;
+  end if;
+end $$;
+
 -- The pieces with their lots, and the plans they are promised to (p_plans: and these).
 create function guard.lock_pieces(p_pieces bigint[], p_alone boolean default false, p_plans bigint[] default '{}') returns void
 language plpgsql volatile as $$
 declare
   v_lots bigint[] := array(select distinct lot_id from piece where piece_id = any (p_pieces));
-  v_plans bigint[];
   v_gone boolean;
 begin
   perform guard.lock_lots(v_lots, p_alone);
@@ -95,20 +103,32 @@ begin
   if v_gone then
     perform guard.give_up_for_lots();
   end if;
-  v_plans := p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live');
-  if cardinality(v_plans) > 0 then
-    perform guard.keep_order(5, 'plan', v_plans);
-    perform from plan where plan_id = any (v_plans) order by plan_id for no key update;
+  perform guard.lock_plans(p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live'));
+end $$;
+
+-- One piece, with its lot and the plan it is promised to; answers it as it is once it is locked.
+create function guard.lock_piece(inout p book.piece)
+language plpgsql volatile as $$
+declare
+  v_lot bigint := p.lot_id;
+begin
+  perform guard.lock_lots(array[v_lot], false), guard.keep_order(4, 'piece', array[p.piece_id]);
+  select * into p from piece where piece_id = p.piece_id for no key update;
+  if p.lot_id <> v_lot then
+    perform guard.give_up_for_lots();
   end if;
+  perform guard.lock_plans(array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = p.piece_id and r.state = 'live'));
 end $$;
 
 -- The lines with those that are asked for of one heat with them: what one of them gets settles the heat of all.
 create function guard.lock_lines(p_lines bigint[]) returns void
 language plpgsql volatile as $$
 declare
-  v_lines bigint[] := p_lines || array(select cut_line_id from cut_line where (cut_list_id, one_heat) in
-    (select cut_list_id, one_heat from cut_line where cut_line_id = any (p_lines) and one_heat is not null));
+  v_lines bigint[] := p_lines;
 begin
+  if exists (select from cut_line where cut_line_id = any (p_lines) and one_heat is not null) then
+    v_lines := v_lines || array(select cut_line_id from cut_line where (cut_list_id, one_heat) in (select cut_list_id, one_heat from cut_line where cut_line_id = any (p_lines)));
+  end if;
   perform guard.keep_order(6, 'cut_line', v_lines);
   perform from cut_line where cut_line_id = any (v_lines) order by cut_line_id for no key update;
 end $$;

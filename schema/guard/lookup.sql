@@ -88,11 +88,10 @@ declare
 begin
   if p_family then
     perform guard.lock_family(p.piece_id);
-  else
-    perform guard.lock_pieces(array[p.piece_id]);
+    select * into p from piece where piece_id = p.piece_id;
+    return p;
   end if;
-  select * into p from piece where piece_id = p.piece_id;
-  return p;
+  return guard.lock_piece(p);
 end $$;
 
 -- Nominal area in square micrometres, half up (geometry; hexagon across flats: sqrt(3)/2 s^2; angle EN 10056-1, r1 root, r2

@@ -113,7 +113,7 @@ end $$;
 create function guard.piece_may_not_serve(p book.piece, c book.cut_line) returns text
 language plpgsql stable as $$
 begin
-  return coalesce(guard.may_not_serve(p.lot_id, p.owner_id, c.cut_line_id), guard.limited_for(p.piece_id, c));
+  return coalesce(guard.may_not_serve(p.lot_id, p.owner_id, c), guard.limited_for(p.piece_id, c));
 end $$;
 
 -- Lets a live promise of a piece go; its layout is dropped from the plan. Nothing where there is none.

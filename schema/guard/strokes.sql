@@ -1,14 +1,20 @@
 -- Booking what was really cut: strokes, the rest, and the whole of a cut.
-create function guard.line_for_cut(p_order text, p_line text) returns bigint
+create function guard.line_named(p_order text, p_line text) returns book.cut_line
 language plpgsql stable as $$
 declare
-  v_id bigint;
+  c cut_line;
 begin
-  select cut_line_id into v_id from cut_line where order_no = p_order and line_no = p_line;
-  if v_id is null then
+  select * into c from cut_line where order_no = p_order and line_no = p_line;
+  if c.cut_line_id is null then
     raise exception using errcode = 'HK027', message = format('there is no order %s line %s', p_order, p_line), hint = '`heatkeep cutlist list` names the open ones';
   end if;
-  return v_id;
+  return c;
+end $$;
+
+create function guard.line_for_cut(p_order text, p_line text) returns bigint
+language plpgsql stable as $$
+begin
+  return (guard.line_named(p_order, p_line)).cut_line_id;
 end $$;
 
 -- What speaks against good pieces of this line out of p: each is recorded, and a conflict for a person.
@@ -38,7 +44,6 @@ create function guard.book_strokes(p book.piece, p_cut book.cut, n jsonb, p_used
     inout p_strokes book.stroke[], out took bigint)
 language plpgsql volatile as $$
 declare
-  v_line bigint := case when n ->> 'line' is not null then guard.line_for_cut(n ->> 'order', n ->> 'line') end;
   v_stock boolean := n ->> 'class' = 'stock';
   v_class stroke_class := case when n ->> 'class' = 'stock' then 'trim' else n ->> 'class' end;
   v_length bigint := (n ->> 'length_nm')::bigint;
@@ -53,7 +58,7 @@ declare
   v_sawn boolean := p.ends >= 1 or p_used > 0 or v_seq > 0;
   v_good bigint;  -- of the line, so far
   v_words text;
-  c cut_line;
+  c cut_line := case when n ->> 'line' is not null then guard.line_named(n ->> 'order', n ->> 'line') end;
 begin
   if v_count < 1 then
     raise exception using errcode = 'HK026', message = format('%s strokes cannot be booked; expected 1 or more', v_count);
@@ -68,14 +73,13 @@ begin
     raise exception using errcode = 'HK026', message = 'a piece for stock has a length';
   end if;
   if v_class = 'good' then
-    select * into c from cut_line where cut_line_id = v_line;
     if v_length not between c.length_nm + c.face_nm - c.tolerance_minus_nm and c.length_nm + c.face_nm + c.tolerance_plus_nm then
       raise exception using errcode = 'HK042', message = format('%s mm is outside the tolerance of order %s line %s',
         trim_scale(v_length / 1e6::numeric), c.order_no, c.line_no), hint = 'book it as a reject, with the fault';
     end if;
-    v_good := guard.line_cut(v_line);
+    v_good := guard.line_cut(c.cut_line_id);
     if p_strokes <> '{}' then
-      v_good := v_good + (select count(*) from unnest(p_strokes) where cut_line_id = v_line and class = 'good');
+      v_good := v_good + (select count(*) from unnest(p_strokes) where cut_line_id = c.cut_line_id and class = 'good');
     end if;
     perform guard.conflicts_of_good(p, c, v_count, v_good);
     v_words := guard.zone_ahead(p, p_used, p_used + (v_step * v_count)::bigint);
@@ -84,7 +88,7 @@ begin
     end if;
   end if;
   if v_recut is not null then
-    if not exists (select from stroke where stroke_id = v_recut and class = 'reject' and cut_line_id = v_line) then
+    if not exists (select from stroke where stroke_id = v_recut and class = 'reject' and cut_line_id = c.cut_line_id) then
       raise exception using errcode = 'HK026', message = format('reject %s is no reject of order %s line %s', v_recut, n ->> 'order', n ->> 'line');
     end if;
   end if;
@@ -100,7 +104,7 @@ begin
     v_length := 0;
   end if;
   if v_length + v_kerf > 0 or not v_stock then
-    p_strokes := p_strokes || array(select row(null, p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, v_line, n ->> 'fault', false, null, null,
+    p_strokes := p_strokes || array(select row(null, p_cut.cut_id, p.piece_id, p.lot_id, p.owner_id, v_seq + i, v_class, v_length, v_kerf, c.cut_line_id, n ->> 'fault', false, null, null,
         n ->> 'lab', null, case when i = 1 then v_recut end, v_bundle, case when v_bundle is not null then v_before + i end,
         v_from + (i - 1) * v_step, null)::stroke from generate_series(1, v_count) i);
   end if;

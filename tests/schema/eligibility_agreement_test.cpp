@@ -109,8 +109,8 @@ TEST_F(Eligibility, TheBookAndTheAllocatorLetTheSameMetalServeTheSameLines) {
   int may = 0, may_not = 0;
   for (const std::string& owner : {std::string(), std::string("Ister"), std::string("Pallant")}) {
     const Result rows = shop.admin.Execute("select l.lot_id, order_no, guard.may_not_serve(l.lot_id, " + Party(owner) +
-                                           ", cut_line_id) as words"
-                                           " from book.lot l, book.cut_line");
+                                           ", c) as words"
+                                           " from book.lot l, book.cut_line c");
     ASSERT_EQ(static_cast<std::size_t>(rows.size()), pieces.size() * lines.size());
     for (const Row row : rows) {
       allocator::Piece piece = pieces.at(static_cast<std::size_t>(row.Int("lot_id") - 1));
@@ -133,8 +133,8 @@ TEST_F(Eligibility, ACancelledLineIsServedByNothing) {
   Transaction all(admin);
   admin.ExecuteScript("select set_config('heatkeep.deed', 'invented', true); update book.cut_line set cancelled = true");
   all.Commit();
-  EXPECT_EQ(shop.Number("select count(*) as n from book.lot, book.cut_line where guard.may_not_serve(lot_id, "
-                        "owner_id, cut_line_id) is null"),
+  EXPECT_EQ(shop.Number("select count(*) as n from book.lot, book.cut_line c where guard.may_not_serve(lot_id, "
+                        "c.owner_id, c) is null"),
             0);
 }
 
