@@ -46,8 +46,7 @@ declare
   v_args text := p_args::text;
   v_digest text := encode(sha256(convert_to(v_args, 'UTF8')), 'hex');
   v_before book.request;
-  v_texts jsonb;
-  v_texts_said text;
+  v_texts text;
   v_unreadable text;
 begin
   if p_request is null then
@@ -67,10 +66,9 @@ begin
   if p_true_at < timestamptz '1900-01-01' or v_args ilike '%infinity%' and p_args @? '$.** ? (@.type() == "string" && @ like_regex "^[[:space:]]*[+-]?infinity[[:space:]]*$" flag "i")' then
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
   end if;
-  v_texts := jsonb_build_array(case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end, p_device, p_reason);
-  v_texts_said := v_texts::text;
-  if guard.may_be_unreadable(v_texts_said) then
-    v_unreadable := guard.unreadable(v_texts);
+  v_texts := concat_ws(' ', case when p_args ? 'file_base64' then (p_args - 'file_base64')::text else v_args end, to_json(p_device), to_json(p_reason));
+  if guard.may_be_unreadable(v_texts) then
+    v_unreadable := guard.unreadable(jsonb_build_array(case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end, p_device, p_reason));
   end if;
   if v_unreadable is not null then
     raise exception using errcode = 'HK026', message = format('%s: a text cannot be read as it stands (%s)', p_deed, v_unreadable),
@@ -87,7 +85,7 @@ begin
     end if;
     return v_before.answer || '{"again": true}';
   end if;
-  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true),
+  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true), set_config('heatkeep.conflicts', '', true),
     set_config('heatkeep.true_at', coalesce(guard.utc(p_true_at), ''), true),
     set_config('heatkeep.device', coalesce(p_device, ''), true),
     set_config('heatkeep.reason', coalesce(p_reason, ''), true);
@@ -110,11 +108,25 @@ begin
   return guard.end_deed(jsonb_build_object('refused', p_code, 'words', p_words));
 end $$;
 
+-- For a person to decide. The deed notes which it raised.
 create function guard.raise_conflict(p_kind text, p_piece bigint, p_words text, p_report bigint default null) returns void
-language sql volatile
-begin atomic
-  insert into book.conflict (kind, piece_id, words, defect_report_id) values (p_kind, p_piece, p_words, p_report);
-end;
+language plpgsql volatile as $$
+declare
+  v_id bigint;
+begin
+  insert into book.conflict (kind, piece_id, words, defect_report_id) values (p_kind, p_piece, p_words, p_report) returning conflict_id into v_id;
+  perform set_config('heatkeep.conflicts', concat_ws(',', guard.note('conflicts'), v_id), true);
+end $$;
+
+-- The words of those that this deed raised about a piece.
+create function guard.conflicts_raised(p_piece bigint) returns jsonb
+language plpgsql stable as $$
+begin
+  if guard.note('conflicts') is null then
+    return '[]';
+  end if;
+  return (select coalesce(jsonb_agg(words order by conflict_id), '[]') from book.conflict where conflict_id = any (string_to_array(guard.note('conflicts'), ',')::bigint[]) and piece_id = p_piece);
+end $$;
 
 -- The beginning of a deed whose body is one JSON object: "true_at", "device" and "reason" are read from it.
 create function guard.begin_body(p_deed text, p_request uuid, p jsonb) returns jsonb

@@ -62,7 +62,6 @@ declare
   v_at_once boolean := false;  -- begun and closed by this deed, with nothing left of it
   v_strokes stroke[] := '{}';
   v_lines bigint[] := array_remove(guard.lines_named(p), null);
-  v_before bigint := (select coalesce(max(conflict_id), 0) from conflict);
   v_told jsonb := coalesce(p -> 'strokes', '[]');
   v_booked record;
   v_answer jsonb;
@@ -146,7 +145,7 @@ begin
   end if;
   v_answer := (select jsonb_build_object('tag', e.tag, 'cut_id', v_cut.cut_id, 'stop', case when v_finish then 'STOP: ' else 'STOP AFTER THIS CUT: ' end || v_stop,
     'length_nm', e.length_nm - v_used, 'drop_tag', null, 'label', null, 'scrap_g', null,
-    'conflicts', (select coalesce(jsonb_agg(words order by conflict_id), '[]') from conflict where piece_id = e.piece_id and conflict_id > v_before),
+    'conflicts', guard.conflicts_raised(e.piece_id),
     'good', count(*) filter (where class = 'good'), 'rejects', coalesce(jsonb_agg(stroke_id order by seq) filter (where class = 'reject'), '[]'),
     'stock_tags', (select coalesce(jsonb_agg(tag order by piece_id), '[]') from piece where from_cut_id = v_cut.cut_id and piece_id is distinct from v_drop))
     from stroke where cut_id = v_cut.cut_id);

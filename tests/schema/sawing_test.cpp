@@ -148,6 +148,15 @@ TEST_F(Sawing, MoreThanOrderedIsRecordedAndRaisesAConflict) {
   EXPECT_EQ(shop.Number("select open as n from api.cut_lines where line_no = '10'"), 0);
 }
 
+TEST_F(Sawing, AnAnswerTellsTheConflictsOfItsOwnDeedOnly) {
+  Transaction together(shop.saw);
+  const Json first = shop.Record(bar, {Trim(), Good(15, 290)}), second = shop.Record(bar, {Good(1, 290)}), third = shop.Record(bar, Trim());
+  together.Commit();
+  EXPECT_EQ(first.at("conflicts"), Json::array({"order O1 line 10: 14 ordered, 15 cut"}));
+  EXPECT_EQ(second.at("conflicts"), Json::array({"order O1 line 10: 14 ordered, 16 cut"}));
+  EXPECT_EQ(third.at("conflicts"), Json::array());
+}
+
 TEST_F(Sawing, CutFromTheWrongMetalIsRecordedAndRaisesAConflict) {
   shop.AddLine({.line = "c", .quantity = 1, .grade = "C45E"});
   shop.Record(bar, {Trim(), Good(1, 290, "c")}, DropLeft(5696));
