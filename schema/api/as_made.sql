@@ -1,7 +1,7 @@
 -- What the tables keep to, held against what they were made with: a key, a check or an index that was taken away, or a trigger turned off,
 -- changes no row, and everything that is checked from the rows would say nothing.
 
--- By name: how a definition is written differs from server to server, and from PostgreSQL 18 on a column that is not null is a constraint besides. An index that only makes questions quicker is anybody's own.
+-- By name: how a definition is written differs from server to server (but for the functions that checks ask, whose text is kept as it was given), and from PostgreSQL 18 on a column that is not null is a constraint besides. An index that only makes questions quicker is anybody's own.
 create function guard.schema_lines() returns setof text
 language sql stable security definer set search_path = pg_catalog, pg_temp set quote_all_identifiers = off
 begin atomic
@@ -10,6 +10,7 @@ begin atomic
     from tables t join pg_attribute a on a.attrelid = t.oid where a.attnum > 0 and not a.attisdropped
   union all select format('constraint %s.%s%s', t.relname, k.conname, case when not k.convalidated then ' not valid' end)
     from tables t join pg_constraint k on k.conrelid = t.oid where k.contype in ('p', 'u', 'f', 'c', 'x')
+  union all select format('function %s %s', proname, encode(sha256(convert_to(prosrc, 'UTF8')), 'hex')) from pg_proc where pronamespace = 'book'::regnamespace
   union all select format('unique index %s.%s', t.relname, i.relname)
     from tables t join pg_index x on x.indrelid = t.oid join pg_class i on i.oid = x.indexrelid where x.indisunique and x.indisvalid
   union all select format('trigger %s.%s', t.relname, g.tgname) from tables t join pg_trigger g on g.tgrelid = t.oid where not g.tgisinternal
