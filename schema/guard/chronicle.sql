@@ -212,7 +212,7 @@ begin atomic
     ('product_deviation', 'product_deviation_id', 'product_deviation', 'product_deviation_id');
 end;
 
--- Each table has a function that looks which of its columns changed, written out column by column: told apart in JSON, a row of thirty cost a twentieth of a stroke.
+-- Each table has a function that looks which of its columns changed, written out column by column: told apart in JSON, a row of thirty columns cost a thirtieth of recording a stroke.
 do $$
 declare
   t record;
