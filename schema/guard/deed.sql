@@ -85,7 +85,7 @@ begin
     end if;
     return v_before.answer || '{"again": true}';
   end if;
-  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true), set_config('heatkeep.conflicts', '', true),
+  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true), set_config('heatkeep.conflicts', '', true), set_config('heatkeep.free', '', true),
     set_config('heatkeep.true_at', coalesce(guard.utc(p_true_at), ''), true),
     set_config('heatkeep.device', coalesce(p_device, ''), true),
     set_config('heatkeep.reason', coalesce(p_reason, ''), true);

@@ -99,7 +99,7 @@ begin
   end if;
   return new;
 end $$;
-create trigger not_blocked before update on book.piece
+create trigger not_blocked before update of state on book.piece
   for each row execute function guard.nothing_blocked_moves_on();
 
 -- Asked once for all that a statement ships.
@@ -116,13 +116,19 @@ begin
 end $$;
 create trigger not_blocked after update on book.stroke referencing new table as fresh old table as was for each statement execute function guard.nothing_held_ships();
 
--- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict: one a cut.
+-- Metal that is cut while it is held or quarantined is recorded all the same, flagged, and raises a conflict: one a cut. A deed that has asked already, with the piece
+-- locked, notes that it is free.
 create function guard.facts_are_recorded() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text;
   s record;
 begin
+  if guard.note('free') is not null then
+    if not exists (select from fresh where piece_id <> guard.note('free')::bigint) then
+      return null;
+    end if;
+  end if;
   if not exists (select from guard.metal where piece_id in (select piece_id from fresh) and (hold_meant or quarantined is not null)) then
     return null;
   end if;
@@ -184,4 +190,4 @@ begin
   end if;
   return new;
 end $$;
-create trigger place before insert or update on book.piece for each row execute function guard.place_can_take_it();
+create trigger place before insert or update of place_id on book.piece for each row execute function guard.place_can_take_it();

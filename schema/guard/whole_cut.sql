@@ -78,6 +78,7 @@ begin
   end if;
   select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
   v_stop := guard.blocked_words(e.piece_id);
+  perform set_config('heatkeep.free', case when v_stop is null then e.piece_id::text else '' end, true);  -- for guard.facts_are_recorded
   select * into v_cut from cut where piece_id = e.piece_id and not closed;
   if v_stop is not null and v_cut.cut_id is not null and v_told @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false) then
     if exists (select from stroke where cut_id = v_cut.cut_id and held and guard.return_of(stroke_id) is null) then
@@ -117,8 +118,11 @@ begin
     if v_used = e.length_nm then
       raise exception using errcode = 'HK026', message = format('nothing is left of %s: finish the cut', e.tag);
     end if;
-    update piece set length_nm = e.length_nm - v_used, state = case when v_stop is null then 'at saw'::piece_state else state end,
-      place_id = case when v_stop is null then (select place_id from saw where saw_id = v_cut.saw_id) else place_id end where piece_id = e.piece_id;
+    if v_stop is null and (e.state <> 'at saw' or e.place_id is distinct from (select place_id from saw where saw_id = v_cut.saw_id)) then
+      update piece set length_nm = e.length_nm - v_used, state = 'at saw', place_id = (select place_id from saw where saw_id = v_cut.saw_id) where piece_id = e.piece_id;
+    else
+      update piece set length_nm = e.length_nm - v_used where piece_id = e.piece_id;
+    end if;
   elsif v_stays then
     if exists (select from stroke where cut_id = v_cut.cut_id and class <> 'trim') or exists (select from piece where from_cut_id = v_cut.cut_id) then
       raise exception using errcode = 'HK026', message = format('pieces were cut from %s: the rest gets a tag of its own', e.tag);

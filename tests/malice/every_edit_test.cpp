@@ -213,7 +213,8 @@ TEST_F(EveryEdit, OfWhatTheTablesKeepToIsFoundAndNamed) {
   EXPECT_EQ(said("create trigger x before insert on book.piece for each row execute function guard.never_deleted()"),
             twice("1 differ: new: trigger piece.x"));
   EXPECT_EQ(said("alter table book.party drop constraint party_name_filled"), twice("1 differ: gone: constraint party.party_name_filled"));
-  const std::string easy = said("create or replace function book.piece_is_sound(p book.piece) returns boolean language plpgsql as 'begin return true; end'");
+  const std::string easy =
+      said("create or replace function book.piece_is_sound(p book.piece) returns boolean language plpgsql as 'begin return true; end'");
   EXPECT_NE(easy.find("2 differ: gone: function piece_is_sound "), std::string::npos) << easy;
   EXPECT_NE(easy.find("; new: function piece_is_sound "), std::string::npos) << easy;
   EXPECT_EQ(said("alter table book.party alter name drop not null"),
