@@ -7416,6 +7416,78 @@
         <source>quality lifts the hold first</source>
         <translation>zuerst hebt die Qualität die Sperre auf</translation>
     </message>
+    <message>
+        <source>0, 1 or 2 square ends</source>
+        <translation>0, 1 oder 2 gerade Enden</translation>
+    </message>
+    <message>
+        <source>a beginning from 0</source>
+        <translation>ein Anfang ab 0</translation>
+    </message>
+    <message>
+        <source>a bundle with the number of its stroke, from 1, and a kerf</source>
+        <translation>ein Bund mit der Nummer seines Schnitts, ab 1, und eine Schnittfuge</translation>
+    </message>
+    <message>
+        <source>a fault for a reject or a crop, and only there</source>
+        <translation>ein Fehler bei Ausschuss oder Abschnitt, und nur dort</translation>
+    </message>
+    <message>
+        <source>a good piece with its line and a length</source>
+        <translation>ein Gutstück mit seiner Position und einer Länge</translation>
+    </message>
+    <message>
+        <source>a good piece, of what was cut instead of a reject</source>
+        <translation>ein Gutstück, wenn es anstelle von Ausschuss gesägt wurde</translation>
+    </message>
+    <message>
+        <source>a laboratory for test slices only</source>
+        <translation>ein Labor nur bei Probescheiben</translation>
+    </message>
+    <message>
+        <source>a length made above 0, a length now from 0 to that, a doubt from 0</source>
+        <translation>eine Länge bei der Entstehung über 0, eine Länge jetzt von 0 bis dahin, eine Unsicherheit ab 0</translation>
+    </message>
+    <message>
+        <source>a limit of use with its reason</source>
+        <translation>eine Verwendungsgrenze mit ihrem Grund</translation>
+    </message>
+    <message>
+        <source>a path that ends in the piece and leads there from its parent</source>
+        <translation>ein Weg, der beim Stück endet und von dem Stück dorthin führt, aus dem es kam</translation>
+    </message>
+    <message>
+        <source>a piece no longer than the one it came from</source>
+        <translation>ein Stück, das nicht länger ist als das, aus dem es kam</translation>
+    </message>
+    <message>
+        <source>a stroke with nothing in it that says how it came to be booked</source>
+        <translation>ein Schnitt ohne Inhalt, der sagt, wie es zu seiner Buchung kam</translation>
+    </message>
+    <message>
+        <source>function %1 %2</source>
+        <translation>Funktion %1 %2</translation>
+    </message>
+    <message>
+        <source>good pieces only, of what is shipped</source>
+        <translation>nur Gutstücke, wenn etwas versandt ist</translation>
+    </message>
+    <message>
+        <source>length 0 of what is a piece of its own again</source>
+        <translation>Länge 0 bei dem, was wieder ein eigenes Stück ist</translation>
+    </message>
+    <message>
+        <source>length 0 where the piece is gone, and only there</source>
+        <translation>Länge 0, wo das Stück fort ist, und nur dort</translation>
+    </message>
+    <message>
+        <source>length and kerf from 0, one of them above it</source>
+        <translation>Länge und Schnittfuge ab 0, eines davon darüber</translation>
+    </message>
+    <message>
+        <source>what it was before as the end of that path, and no parent</source>
+        <translation>das frühere Stück als Ende jenes Wegs, und keines, aus dem es kam</translation>
+    </message>
 </context>
 <context>
     <name>Planning</name>
