@@ -1,31 +1,26 @@
 -- The metal balance, to the nanometre, at every commit, for every piece that was touched:
 --   made_length = length now + strokes (length + kerf) + drops made from it + metal that left otherwise
 -- and for a closed cut: length in = its strokes + its drop + what left it during the cut + what stays on the piece.
-
--- What went of a piece, entry by entry.
-create view guard.metal_gone as
-  select piece_id, length_nm + kerf_nm as nm from book.stroke union all select parent_id, made_length_nm from book.piece where parent_id is not null union all select piece_id, length_nm from book.metal_out;
-
 create function guard.piece_out_nm(p_piece bigint) returns bigint
 language plpgsql stable as $$
 begin
-  return (select coalesce(sum(nm), 0) from guard.metal_gone where piece_id = p_piece);
+  return (select coalesce(sum(nm), 0) from (select length_nm + kerf_nm as nm from book.stroke where piece_id = p_piece
+    union all select made_length_nm from book.piece where parent_id = p_piece
+    union all select length_nm from book.metal_out where piece_id = p_piece) o);
 end $$;
 
 create function guard.check_balance(p_piece bigint) returns void
 language plpgsql stable as $$
 declare
-  v_tag text;
-  v_made bigint;
-  v_here bigint;
+  p book.piece;
   v_out bigint;
 begin
-  select e.tag, e.made_length_nm, e.length_nm, (select coalesce(sum(g.nm), 0) from guard.metal_gone g where g.piece_id = e.piece_id) into v_tag, v_made, v_here, v_out
-    from piece e where e.piece_id = p_piece;
-  if v_made <> v_here + v_out then
+  select * into p from piece where piece_id = p_piece;
+  v_out := guard.piece_out_nm(p_piece);
+  if p.made_length_nm <> p.length_nm + v_out then
     raise exception using errcode = 'HK030', constraint = 'metal_balance',
       message = format('the metal of %s does not add up: it was %s nm, %s nm are there and %s nm went',
-        v_tag, v_made, v_here, v_out),
+        p.tag, p.made_length_nm, p.length_nm, v_out),
       hint = 'name what is missing as unexplained, with a reason and a name';
   end if;
 end $$;
@@ -67,24 +62,21 @@ end $$;
 create function guard.check_cut(p_cut bigint, p_piece bigint) returns void
 language plpgsql stable as $$
 declare
-  v_piece bigint;
-  v_closed boolean;
-  v_in bigint;
-  v_rest bigint;
+  c cut;
   v_out bigint;
 begin
-  select piece_id, closed, length_in_nm, rest_nm into v_piece, v_closed, v_in, v_rest from cut where cut_id = p_cut;
-  if v_piece <> p_piece then
+  select * into c from cut where cut_id = p_cut;
+  if c.piece_id <> p_piece then
     raise exception using errcode = 'HK031', constraint = 'identity_stays',
       message = 'what came off in a cut came off the piece that was cut, not off another';
-  elsif not v_closed then
+  elsif not c.closed then
     return;
   end if;
-  v_out := guard.cut_out_nm(v_piece, p_cut);
-  if v_in <> v_out + v_rest then
+  v_out := guard.cut_out_nm(c.piece_id, c.cut_id);
+  if c.length_in_nm <> v_out + c.rest_nm then
     raise exception using errcode = 'HK030', constraint = 'metal_balance',
       message = format('the cut does not add up: %s nm went in, %s nm came off and %s nm stay',
-        v_in, v_out, v_rest);
+        c.length_in_nm, v_out, c.rest_nm);
   end if;
 end $$;
 

@@ -46,7 +46,7 @@ declare
   v_args text := p_args::text;
   v_digest text := encode(sha256(convert_to(v_args, 'UTF8')), 'hex');
   v_before book.request;
-  v_texts text;
+  v_said jsonb := case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end;
   v_unreadable text;
 begin
   if p_request is null then
@@ -66,9 +66,8 @@ begin
   if p_true_at < timestamptz '1900-01-01' or v_args ilike '%infinity%' and p_args @? '$.** ? (@.type() == "string" && @ like_regex "^[[:space:]]*[+-]?infinity[[:space:]]*$" flag "i")' then
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
   end if;
-  v_texts := concat_ws(' ', case when p_args ? 'file_base64' then (p_args - 'file_base64')::text else v_args end, to_json(p_device), to_json(p_reason));
-  if guard.may_be_unreadable(v_texts) then
-    v_unreadable := guard.unreadable(jsonb_build_array(case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end, p_device, p_reason));
+  if guard.may_be_unreadable(concat_ws(' ', v_said, to_json(p_device), to_json(p_reason))) then
+    v_unreadable := guard.unreadable(jsonb_build_array(v_said, p_device, p_reason));
   end if;
   if v_unreadable is not null then
     raise exception using errcode = 'HK026', message = format('%s: a text cannot be read as it stands (%s)', p_deed, v_unreadable),

@@ -69,7 +69,7 @@ create trigger identity before update on book.lot for each row execute function 
 
 -- Holds stop promises, pulling and shipping at the row itself.
 create function guard.nothing_blocked_is_promised() returns trigger
-language plpgsql as $$
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text;
 begin
@@ -77,7 +77,7 @@ begin
     v_words := guard.blocked_words(new.piece_id);
     if v_words is not null then
       raise exception using errcode = 'HK040', constraint = 'nothing_blocked_is_promised',
-        message = format('%s cannot be promised: %s', (select tag from book.piece where piece_id = new.piece_id), v_words);
+        message = format('%s cannot be promised: %s', (select tag from piece where piece_id = new.piece_id), v_words);
     end if;
   end if;
   return new;
@@ -86,7 +86,7 @@ create trigger not_blocked before insert or update on book.promise
   for each row execute function guard.nothing_blocked_is_promised();
 
 create function guard.nothing_blocked_moves_on() returns trigger
-language plpgsql as $$
+language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
   v_words text;
 begin
@@ -124,12 +124,7 @@ declare
   v_words text;
   s record;
 begin
-  if guard.note('free') is not null then
-    if not exists (select from fresh where piece_id <> guard.note('free')::bigint) then
-      return null;
-    end if;
-  end if;
-  if not exists (select from guard.metal where piece_id in (select piece_id from fresh) and (hold_meant or quarantined is not null)) then
+  if not exists (select from fresh where piece_id is distinct from guard.note('free')::bigint) then
     return null;
   end if;
   for s in select distinct on (cut_id, piece_id) cut_id, piece_id, class, length_nm from fresh order by cut_id, piece_id, stroke_id loop

@@ -81,12 +81,15 @@ begin
   raise exception using errcode = '40001', message = 'metal of it went to another lot just now: do it again';
 end $$;
 
-create function guard.lock_plans(p_plans bigint[]) returns void
+-- The plans that these pieces are promised to, and p_plans.
+create function guard.lock_plans(p_pieces bigint[], p_plans bigint[] default '{}') returns void
 language plpgsql volatile as $$
+declare
+  v_plans bigint[] := p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live');
 begin
-  if cardinality(p_plans) > 0 then
-    perform guard.keep_order(5, 'plan', p_plans);
-    perform from plan where plan_id = any (p_plans) order by plan_id for no key update;
+  if cardinality(v_plans) > 0 then
+    perform guard.keep_order(5, 'plan', v_plans);
+    perform from plan where plan_id = any (v_plans) order by plan_id for no key update;
   end if;
 end $$;
 
@@ -103,7 +106,7 @@ begin
   if v_gone then
     perform guard.give_up_for_lots();
   end if;
-  perform guard.lock_plans(p_plans || array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = any (p_pieces) and r.state = 'live'));
+  perform guard.lock_plans(p_pieces, p_plans);
 end $$;
 
 -- One piece, with its lot and the plan it is promised to; answers it as it is once it is locked.
@@ -117,7 +120,7 @@ begin
   if p.lot_id <> v_lot then
     perform guard.give_up_for_lots();
   end if;
-  perform guard.lock_plans(array(select f.plan_id from promise r join layout f using (layout_id) where r.piece_id = p.piece_id and r.state = 'live'));
+  perform guard.lock_plans(array[p.piece_id]);
 end $$;
 
 -- The lines with those that are asked for of one heat with them: what one of them gets settles the heat of all.

@@ -64,6 +64,7 @@ declare
   v_lines bigint[] := array_remove(guard.lines_named(p), null);
   v_told jsonb := coalesce(p -> 'strokes', '[]');
   v_booked record;
+  v_place bigint;
   v_answer jsonb;
 begin
   e := guard.piece_for_deed(p ->> 'tag');
@@ -118,8 +119,9 @@ begin
     if v_used = e.length_nm then
       raise exception using errcode = 'HK026', message = format('nothing is left of %s: finish the cut', e.tag);
     end if;
-    if v_stop is null and (e.state <> 'at saw' or e.place_id is distinct from (select place_id from saw where saw_id = v_cut.saw_id)) then
-      update piece set length_nm = e.length_nm - v_used, state = 'at saw', place_id = (select place_id from saw where saw_id = v_cut.saw_id) where piece_id = e.piece_id;
+    v_place := (select place_id from saw where saw_id = v_cut.saw_id);
+    if v_stop is null and (e.state <> 'at saw' or e.place_id is distinct from v_place) then
+      update piece set length_nm = e.length_nm - v_used, state = 'at saw', place_id = v_place where piece_id = e.piece_id;
     else
       update piece set length_nm = e.length_nm - v_used where piece_id = e.piece_id;
     end if;
