@@ -95,7 +95,7 @@ grant select on api.label_queue, api.cut_batches, api.bundles, api.transfers, ap
   api.expected, api.outside_trips, api.customer_returns, api.counts, api.look_alikes, api.customer_property, api.rules
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 grant select on api.count_differences, api.stock_value to heatkeep_planner, heatkeep_quality, heatkeep_owner;
-grant execute on function guard.is_here(book.piece_state), guard.heat_word(bigint), guard.hold_words(bigint), guard.held_numbers(text), guard.quarantine_words(bigint), guard.papers_of(bigint), guard.limit_words(bigint), guard.late_words(timestamptz, timestamptz, text),
+grant execute on function guard.is_here(book.piece_state), guard.stop_words(text, boolean, boolean), guard.heat_word(bigint), guard.hold_words(bigint), guard.held_numbers(text), guard.quarantine_words(bigint), guard.papers_of(bigint), guard.limit_words(bigint), guard.late_words(timestamptz, timestamptz, text),
   guard.delivered(text, text), guard.put_right_words(text), guard.worth_cents(bigint, bigint), guard.count_differences(bigint)
   to heatkeep_clerk, heatkeep_planner, heatkeep_saw, heatkeep_quality, heatkeep_owner;
 -- Clerk: bundles, other sites, what turns up, labels, counting, papers to be filed and chased, metal that goes back.

@@ -64,25 +64,48 @@ end $$;
 -- What a row's happenings set, one after the other. They are given in the order in which they happened.
 create aggregate guard.replayed(jsonb) (sfunc = jsonb_concat, stype = jsonb, parallel = safe);
 
+-- What strokes took off a piece since its length was told last (guard.told_by_strokes).
+create function guard.or_from_0(p_sum bigint, p_told boolean, p_nm bigint) returns bigint
+language sql immutable parallel safe
+return case when p_told then 0 else p_sum + p_nm end;
+create aggregate guard.taken_since(p_told boolean, p_nm bigint) (sfunc = guard.or_from_0, stype = bigint, initcond = '0', parallel = safe);
+
+-- The query for what the happenings say of the rows of a chronicled table (row_id, state); p_rows: only of these rows.
+create function guard.replay_query(p_tbl text, p_rows text) returns text
+language plpgsql stable as $$
+begin
+  if p_tbl = 'piece' then
+    return format($q$
+      select chain_id as row_id, jsonb_strip_nulls(said || jsonb_build_object('length_nm', (said ->> 'length_nm')::bigint - taken)) as state from (
+        select chain_id, guard.replayed(sets) filter (where tbl = 'piece') as said,
+            guard.taken_since(tbl = 'piece', (sets ->> 'length_nm')::bigint + (sets ->> 'kerf_nm')::bigint) filter (where tbl = 'stroke' or sets ? 'length_nm') as taken
+          from (select chain_id, tbl, sets from book.happening where (tbl = 'piece' or tbl = 'stroke' and sets ? 'stroke_id') and (%s) order by chain_id, happening_id) h group by chain_id) h $q$,
+      replace(p_rows, 'row_id', 'chain_id'));
+  end if;
+  return format($q$
+    select row_id, jsonb_strip_nulls(guard.replayed(sets)) as state
+      from (%3$s (select row_id, sets from book.happening where tbl = %1$L and (%2$s) order by row_id, happening_id)) h group by row_id $q$,
+    p_tbl, p_rows,
+    -- the shop itself is there from the beginning: no happening made it
+    case when p_tbl = 'party' and p_rows = 'true' then format('select 0::bigint as row_id, %L::jsonb as sets union all',
+      '{"party_id": 0, "name": "ours", "is_mill": false, "is_supplier": false, "is_customer": false}') end);
+end $$;
+
 -- Rows of a chronicled table that differ from the replay of their happenings, or are on one side only. p_since: only rows to which
 -- something happened after that happening.
 create function guard.replay_differs(p_tbl text, p_key text, p_since bigint default 0) returns bigint
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp set timezone = 'UTC' as $$
 declare
   v_count bigint;
+  v_rows text := case when p_since = 0 then 'true'
+    when p_tbl = 'piece' then format('row_id in (select chain_id from book.happening where chain = %L and happening_id > %s)', p_tbl, p_since)
+    else format('row_id in (select row_id from book.happening where tbl = %L and happening_id > %s)', p_tbl, p_since) end;
 begin
   execute format($q$
-    with replay as (
-      select row_id, jsonb_strip_nulls(guard.replayed(sets)) as state
-        from (%6$s (select row_id, sets from book.happening where tbl = %1$L %4$s order by row_id, happening_id)) h group by row_id),
-    present as (select (%2$I)::bigint as row_id, jsonb_strip_nulls(to_jsonb(t)) as state from book.%1$I t where %3$s %5$s)
+    with replay as (%1$s),
+    present as (select * from (select (%2$I)::bigint as row_id, jsonb_strip_nulls(to_jsonb(t)) as state from book.%3$I t) t where (%4$s) %5$s)
     select count(*) from replay full join present using (row_id) where replay.state is distinct from present.state $q$,
-    p_tbl, p_key, case when p_tbl = 'party' and p_since > 0 then 'party_id <> 0' else 'true' end,
-    case when p_since > 0 then format('and row_id in (select row_id from book.happening where tbl = %L and happening_id > %s)', p_tbl, p_since) end,
-    case when p_since > 0 then format('and %I in (select row_id from book.happening where tbl = %L and happening_id > %s)', p_key, p_tbl, p_since) end,
-    -- the shop itself is there from the beginning: no happening made it
-    case when p_tbl = 'party' and p_since = 0 then format('select 0::bigint as row_id, %L::jsonb as sets union all',
-      '{"party_id": 0, "name": "ours", "is_mill": false, "is_supplier": false, "is_customer": false}') end) into v_count;
+    guard.replay_query(p_tbl, v_rows), p_key, p_tbl, v_rows, case when p_tbl = 'party' and p_since > 0 then 'and row_id <> 0' end) into v_count;
   return v_count;
 end $$;
 
@@ -94,7 +117,7 @@ declare
   v_count integer := 0;
   t record;
 begin
-  for t in select * from guard.chronicled() c where p_since = 0 or exists (select from happening h where h.happening_id > p_since and h.tbl = c.tbl) loop
+  for t in select * from guard.chronicled() c where p_since = 0 or exists (select from happening h where h.happening_id > p_since and c.tbl in (h.tbl, h.chain)) loop
     v_bad := guard.replay_differs(t.tbl, t.key_column, p_since);
     v_count := v_count + 1;
     if v_bad > 0 then

@@ -12,15 +12,15 @@ end $$;
 create function guard.check_balance(p_piece bigint) returns void
 language plpgsql stable as $$
 declare
-  p book.piece;
-  v_out bigint;
+  v_tag text;
+  v_made bigint;
+  v_length bigint;
+  v_out bigint := guard.piece_out_nm(p_piece);
 begin
-  select * into p from piece where piece_id = p_piece;
-  v_out := guard.piece_out_nm(p_piece);
-  if p.made_length_nm <> p.length_nm + v_out then
+  select tag, made_length_nm, length_nm into v_tag, v_made, v_length from piece where piece_id = p_piece;
+  if v_made <> v_length + v_out then
     raise exception using errcode = 'HK030', constraint = 'metal_balance',
-      message = format('the metal of %s does not add up: it was %s nm, %s nm are there and %s nm went',
-        p.tag, p.made_length_nm, p.length_nm, v_out),
+      message = format('the metal of %s does not add up: it was %s nm, %s nm are there and %s nm went', v_tag, v_made, v_length, v_out),
       hint = 'name what is missing as unexplained, with a reason and a name';
   end if;
 end $$;
@@ -29,8 +29,9 @@ end $$;
 create function guard.balance_of_changed_piece() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  if (new.length_nm, new.made_length_nm) is distinct from (old.length_nm, old.made_length_nm)
-     or exists (select from piece p join stroke s using (piece_id) where p.piece_id = new.piece_id and s.xmin = p.xmin) then
+  if (new.length_nm, new.made_length_nm) is distinct from (old.length_nm, old.made_length_nm) then
+    perform guard.check_balance(new.piece_id);
+  elsif exists (select from piece p join stroke s using (piece_id) where p.piece_id = new.piece_id and s.xmin = p.xmin) then
     perform guard.check_balance(new.piece_id);
   end if;
   return null;
@@ -122,9 +123,8 @@ create constraint trigger balance_changed after update on book.piece
   deferrable initially deferred for each row execute function guard.balance_of_changed_piece();
 create constraint trigger balance_of_parent after insert on book.piece
   deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
-create constraint trigger balance_of_parent_changed after update on book.piece
-  deferrable initially deferred for each row when (new.parent_id is not null and (old.parent_id, old.made_length_nm) is distinct from (new.parent_id, new.made_length_nm))
-  execute function guard.balance_of_parent();
+create constraint trigger balance_of_parent_changed after update of parent_id, made_length_nm on book.piece
+  deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
 create constraint trigger balance after insert or update on book.stroke
   deferrable initially deferred for each row execute function guard.balance_of_strokes();
 create constraint trigger balance after insert or update on book.metal_out

@@ -131,6 +131,9 @@ end $$;
 create function guard.zone_ahead(p book.piece, p_from bigint default 0, p_to bigint default null) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
+  if not exists (select from book.defect_zone where piece_id = p.piece_id) then
+    return null;
+  end if;
   return (select format('%s at %s mm', kind, trim_scale((from_nm - (p.made_length_nm - p.length_nm)) / 1e6::numeric)) from book.defect_zone
   where piece_id = p.piece_id and to_nm > p.made_length_nm - p.length_nm + p_from
     and from_nm < p.made_length_nm - p.length_nm + coalesce(p_to, p.length_nm) order by from_nm limit 1);

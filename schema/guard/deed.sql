@@ -14,12 +14,18 @@ begin
   return exists (select from string_to_table(replace(p, chr(92) || '"', '__'), '"') s where length(s) > guard.longest_text());
 end $$;
 
+-- Characters that are not seen or turn the direction of writing, but for the controls below the space, which JSON writes behind a backslash.
+create function guard.unseen() returns text
+language sql immutable
+return E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]';
+
 -- Whether a body may hold a text that nobody could read as it stands: read as one text, because thousands of lines come in one body. Yes
 -- too where characters stand behind a backslash that JSON itself puts there, and where two texts were taken for one.
 create function guard.may_be_unreadable(p text) returns boolean
-language sql immutable
-return p ~ E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]' or position(E'\\u00' in p) > 0 or p ~ E'\\\\[bfnrt]'
-  or length(p) > guard.longest_text() and guard.has_long_text(p);
+language plpgsql immutable as $$
+begin
+  return p ~ guard.unseen() or position(chr(92) in p) > 0 and p ~ (repeat(chr(92), 2) || '(u00|[bfnrt])') or length(p) > guard.longest_text() and guard.has_long_text(p);
+end $$;
 
 -- What is wrong with the first text of a body that nobody could read as it stands, in words; null where all are well. Files travel as
 -- base64 and are none of it. Controls, line ends among them: a text stands on a label, in a code and in a row of a list, each one line;
@@ -46,7 +52,7 @@ declare
   v_args text := p_args::text;
   v_digest text := encode(sha256(convert_to(v_args, 'UTF8')), 'hex');
   v_before book.request;
-  v_said jsonb := case jsonb_typeof(p_args) when 'object' then p_args - 'file_base64' else p_args end;
+  v_said jsonb := case when jsonb_typeof(p_args) = 'object' and p_args ? 'file_base64' then p_args - 'file_base64' end;  -- null: all of p_args
   v_unreadable text;
 begin
   if p_request is null then
@@ -66,8 +72,8 @@ begin
   if p_true_at < timestamptz '1900-01-01' or v_args ilike '%infinity%' and p_args @? '$.** ? (@.type() == "string" && @ like_regex "^[[:space:]]*[+-]?infinity[[:space:]]*$" flag "i")' then
     raise exception using errcode = 'HK026', message = format('%s: there is no such day or time', p_deed), hint = 'expected a time from 1900 on, and no infinity in place of a day';
   end if;
-  if guard.may_be_unreadable(concat_ws(' ', v_said, to_json(p_device), to_json(p_reason))) then
-    v_unreadable := guard.unreadable(jsonb_build_array(v_said, p_device, p_reason));
+  if guard.may_be_unreadable(concat_ws(' ', coalesce(v_said::text, v_args), to_json(p_device), to_json(p_reason))) then
+    v_unreadable := guard.unreadable(jsonb_build_array(coalesce(v_said, p_args), p_device, p_reason));
   end if;
   if v_unreadable is not null then
     raise exception using errcode = 'HK026', message = format('%s: a text cannot be read as it stands (%s)', p_deed, v_unreadable),
@@ -84,7 +90,8 @@ begin
     end if;
     return v_before.answer || '{"again": true}';
   end if;
-  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true), set_config('heatkeep.conflicts', '', true), set_config('heatkeep.free', '', true),
+  perform set_config('heatkeep.deed', p_deed, true), set_config('heatkeep.request', p_request::text, true), set_config('heatkeep.locked', '', true), set_config('heatkeep.conflicts', '', true),
+    set_config('heatkeep.free', '', true), set_config('heatkeep.shortened', '', true),
     set_config('heatkeep.true_at', coalesce(guard.utc(p_true_at), ''), true),
     set_config('heatkeep.device', coalesce(p_device, ''), true),
     set_config('heatkeep.reason', coalesce(p_reason, ''), true);

@@ -165,8 +165,14 @@ end $$;
 create function guard.lines_named(p jsonb) returns bigint[]
 language plpgsql stable as $$
 begin
-  return array(select (select cut_line_id from cut_line where order_no = n ->> 'order' and line_no = n ->> 'line')
-    from jsonb_array_elements(jsonb_path_query_array(p, '$.**.strokes[*]') || jsonb_path_query_array(p, '$.**.cuts[*]')) n);
+  return guard.lines_of(jsonb_path_query_array(p, '$.**.strokes[*]') || jsonb_path_query_array(p, '$.**.cuts[*]'));
+end $$;
+
+-- The lines of these strokes or cuts.
+create function guard.lines_of(p jsonb) returns bigint[]
+language plpgsql stable as $$
+begin
+  return array(select (select cut_line_id from cut_line where order_no = n ->> 'order' and line_no = n ->> 'line') from jsonb_array_elements(p) n);
 end $$;
 
 -- The pieces with these tags, as far as there are such.

@@ -36,24 +36,31 @@ begin
   return array(select n from (select case p_what when 'lot' then lot_id when 'receipt line' then receipt_line_id when 'piece' then piece_id end as n from guard.hold_target) t where n is not null);
 end $$;
 
+-- Asked of one piece, by its row: whether a live hold may be meant by it, and whether its papers are awaited and quality has not let it be cut before.
+create function guard.metal_asked(p book.piece, out hold_meant boolean, out papers_awaited boolean)
+language plpgsql stable as $$
+begin
+  select p.before_path is not null or exists (select from book.hold h where h.lifted_by is null
+      and (h.lot_id = p.lot_id or h.heat = l.heat or h.piece_id = any (p.path) or h.scope::text in ('certificate', 'receipt'))),
+      l.papers_state = 'awaited' and l.at_risk_by is null
+    into hold_meant, papers_awaited from book.lot l where lot_id = p.lot_id;
+end $$;
+
 -- The first live hold on a piece, on what it came from or on the same metal under another tag; null where none is. p_open: of those that nobody has
 -- condemned. What the holds name is looked up only where one may be meant.
 create function guard.hold_on(p_piece bigint, p_open boolean) returns bigint
 language plpgsql stable as $$
 declare
-  v_path bigint[];
-  v_before bigint[];
-  v_meant boolean;
+  p book.piece;
   v_lots bigint[];
   v_lines bigint[];
 begin
-  select path, before_path, hold_meant into v_path, v_before, v_meant from guard.metal where piece_id = p_piece;
-  if not v_meant then
+  select * into p from book.piece where piece_id = p_piece;
+  if not (guard.metal_asked(p)).hold_meant then
     return null;
   end if;
-  select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from piece where piece_id = any (p_piece || v_before);
-  v_path := v_path || v_before;
-  return (select min(hold_id) from guard.hold_target where (lot_id = any (v_lots) or receipt_line_id = any (v_lines) or piece_id = any (v_path)) and (open or not p_open));
+  select array_agg(lot_id), array_agg(receipt_line_id) into v_lots, v_lines from book.piece where piece_id = any (p_piece || p.before_path);
+  return (select min(hold_id) from guard.hold_target where (lot_id = any (v_lots) or receipt_line_id = any (v_lines) or piece_id = any (p.path || p.before_path)) and (open or not p_open));
 end $$;
 
 -- The same in words; null where no hold is on it.
@@ -75,21 +82,22 @@ begin
   return (select format('held by %s: %s', held_by, reason) from hold where hold_id = guard.hold_on(p_piece, true));
 end $$;
 
+-- What stops metal that no hold is on.
+create function guard.stop_words(p_quarantined text, p_frozen boolean, p_papers_awaited boolean) returns text
+language sql immutable
+return coalesce(p_quarantined, case when p_frozen then 'its place is being counted' end, case when p_papers_awaited then 'its papers are awaited' end);
+
 -- Every piece with what stands against its use: a live hold on it, on what it came from or on the same metal under another tag (so children inherit
 -- the strictest, at once and later); a quarantine of any of these; its place being counted; its papers awaited. And the strongest papers it may
 -- serve: its lot's, or less where it or what it came from was limited; and those that it may be cut for, which its papers may yet be. A null says that nothing stands against it. Holds are looked for piece by piece
 -- only where one of them names its lot, line or path, or the metal had another tag before: few pieces are held.
--- hold_meant, for who asks of one piece: whether a live hold may be meant.
 create view guard.metal as
   select w.*, coalesce(w.held, w.stopped) as blocked, case when w.held is not null then 'held' when w.quarantined is not null then 'quarantined' when w.frozen then 'being counted'
         when w.stopped is not null then 'papers awaited' end as waits
-    from (select w.*, coalesce(w.quarantined, case when w.frozen then 'its place is being counted' end,
-        case when w.papers_state = 'awaited' and w.at_risk_by is null then 'its papers are awaited' end) as stopped
+    from (select w.*, guard.stop_words(w.quarantined, w.frozen, w.papers_state = 'awaited' and w.at_risk_by is null) as stopped
       from (select p.*, l.mill_id, l.heat, l.grade_id, l.section_id, l.condition, l.identity, l.papers_state, l.at_risk_by,
         case when p.lot_id = any ((select guard.held_numbers('lot'))::bigint[]) or p.receipt_line_id = any ((select guard.held_numbers('receipt line'))::bigint[])
           or p.path && (select guard.held_numbers('piece')) or p.before_path is not null then guard.hold_words(p.piece_id) end as held,
-        p.before_path is not null or exists (select from book.hold h where h.lifted_by is null
-          and (h.lot_id = p.lot_id or h.heat = l.heat or h.piece_id = any (p.path) or h.scope::text in ('certificate', 'receipt'))) as hold_meant,
         (select n.risk from guard.lot_words n where n.lot_id = p.lot_id) as risk,
         (select n.document from guard.lot_words n where n.lot_id = p.lot_id) as document, (select n.defect from guard.lot_words n where n.lot_id = p.lot_id) as defect,
         (select 'quarantined: ' || q.quarantine from book.piece q where q.piece_id = any (p.path || p.before_path) and q.quarantine is not null order by q.piece_id limit 1) as quarantined,
@@ -104,14 +112,23 @@ begin
   return (select quarantined from guard.metal where piece_id = p_piece);
 end $$;
 
+-- guard.metal.blocked of one piece, by its row: a table is asked only for what the row does not say.
+create function guard.blocked_words_of(p book.piece) returns text
+language plpgsql stable as $$
+declare
+  n record := guard.metal_asked(p);
+begin
+  return coalesce(case when n.hold_meant then guard.hold_words(p.piece_id) end, guard.stop_words(
+    case when cardinality(p.path || p.before_path) > 1 then guard.quarantine_words(p.piece_id) else 'quarantined: ' || p.quarantine end, p.frozen, n.papers_awaited));
+end $$;
+
 create function guard.blocked_words(p_piece bigint) returns text
 language plpgsql stable security definer set search_path = book, pg_catalog, pg_temp as $$
 declare
-  v_meant boolean;
-  v_stopped text;
+  p piece;
 begin
-  select hold_meant, stopped into v_meant, v_stopped from guard.metal where piece_id = p_piece;
-  return coalesce(case when v_meant then guard.hold_words(p_piece) end, v_stopped);
+  select * into p from piece where piece_id = p_piece;
+  return guard.blocked_words_of(p);
 end $$;
 
 create function guard.papers_of(p_piece bigint) returns book.papers

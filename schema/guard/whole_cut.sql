@@ -61,8 +61,8 @@ declare
   v_stays boolean := coalesce(p -> 'left' ->> 'fate' = 'same piece', false);
   v_at_once boolean := false;  -- begun and closed by this deed, with nothing left of it
   v_strokes stroke[] := '{}';
-  v_lines bigint[] := array_remove(guard.lines_named(p), null);
   v_told jsonb := coalesce(p -> 'strokes', '[]');
+  v_lines bigint[] := array_remove(guard.lines_of(v_told), null);
   v_booked record;
   v_place bigint;
   v_answer jsonb;
@@ -78,7 +78,7 @@ begin
     select * into e from piece where piece_id = e.piece_id;
   end if;
   select f.* into v_layout from promise r join layout f using (layout_id) where r.piece_id = e.piece_id and r.state = 'live';
-  v_stop := guard.blocked_words(e.piece_id);
+  v_stop := guard.blocked_words_of(e);
   perform set_config('heatkeep.free', case when v_stop is null then e.piece_id::text else '' end, true);  -- for guard.facts_are_recorded
   select * into v_cut from cut where piece_id = e.piece_id and not closed;
   if v_stop is not null and v_cut.cut_id is not null and v_told @? '$[*] ? (@.class == "good")' and not coalesce((p ->> 'already_cut')::boolean, false) then
@@ -110,6 +110,7 @@ begin
     v_used := v_used + v_booked.took;
   end loop;
   if v_strokes <> '{}' then
+    perform set_config('heatkeep.shortened', case when v_told @? '$[*] ? (@.class == "stock")' then '' else e.piece_id::text end, true);  -- for guard.told_by_strokes
     insert into stroke (cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm, saw_band_id)
       select cut_id, piece_id, lot_id, owner_id, seq, class, length_nm, kerf_nm, cut_line_id, fault, lab, recut_of_id, saw_bundle_id, saw_stroke, from_nm,
           (select saw_band_id from saw_band where saw_id = v_cut.saw_id and fitted_from <= coalesce(guard.note('true_at')::timestamptz, now()) order by fitted_from desc limit 1)

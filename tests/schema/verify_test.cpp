@@ -335,21 +335,30 @@ TEST_F(Verify, SaysThatAServerWithFsyncOffDoesNotKeepWhatItSays) {
   EXPECT_FALSE(ok);
 }
 
-TEST(VerifyServer, AFreshBookOfOnesOwnKeepsWhatItSays) {
-  std::string folder = (std::filesystem::temp_directory_path() / "heatkeep-verify-XXXXXX").string();
-  ASSERT_NE(mkdtemp(folder.data()), nullptr);
-  std::filesystem::permissions(folder, std::filesystem::perms(0755));
-  PrivateCluster cluster({folder, {}, {}});
-  cluster.Init();
-  {
-    Connection admin = cluster.Admin();
-    Migrate(admin, ReadSchemaFiles(SchemaFolder()));
-    bool ok = false;
-    EXPECT_EQ(ServerWords(admin, ok), "fsync on, full_page_writes on, data_checksums on");
-    EXPECT_TRUE(ok);
+// A cluster that is gone with the test, however it ends.
+struct VerifyServer : testing::Test {
+  static std::string NewFolder() {
+    std::string folder = (std::filesystem::temp_directory_path() / "heatkeep-verify-XXXXXX").string();
+    if (!mkdtemp(folder.data())) return {};
+    std::filesystem::permissions(folder, std::filesystem::perms(0755));
+    return folder;
   }
-  cluster.Stop();
-  std::filesystem::remove_all(folder);
+  void TearDown() override {
+    cluster.Stop();
+    std::filesystem::remove_all(folder);
+  }
+  const std::string folder = NewFolder();
+  PrivateCluster cluster{{folder, {}, {}}};
+};
+
+TEST_F(VerifyServer, AFreshBookOfOnesOwnKeepsWhatItSays) {
+  ASSERT_FALSE(folder.empty());
+  cluster.Init();
+  Connection admin = cluster.Admin();
+  Migrate(admin, ReadSchemaFiles(SchemaFolder()));
+  bool ok = false;
+  EXPECT_EQ(ServerWords(admin, ok), "fsync on, full_page_writes on, data_checksums on");
+  EXPECT_TRUE(ok);
 }
 
 }  // namespace
