@@ -123,7 +123,7 @@ create constraint trigger balance_changed after update on book.piece
   deferrable initially deferred for each row execute function guard.balance_of_changed_piece();
 create constraint trigger balance_of_parent after insert on book.piece
   deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
-create constraint trigger balance_of_parent_changed after update of parent_id, made_length_nm on book.piece
+create constraint trigger balance_of_parent_changed after update of made_length_nm on book.piece
   deferrable initially deferred for each row when (new.parent_id is not null) execute function guard.balance_of_parent();
 create constraint trigger balance after insert or update on book.stroke
   deferrable initially deferred for each row execute function guard.balance_of_strokes();

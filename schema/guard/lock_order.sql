@@ -61,15 +61,21 @@ begin
   end loop;
 end $$;
 
+create function guard.lock_queue(p_queue bigint, p_alone boolean) returns void
+language plpgsql volatile as $$
+begin
+  perform guard.keep_order(3, 'lot queue', array[p_queue], p_alone);
+  execute format('lock table guard.lot_queue_%s in %s mode', p_queue, case when p_alone then 'exclusive' else 'row share' end);
+end $$;
+
 create function guard.lock_lots(p_lots bigint[], p_alone boolean) returns void
 language plpgsql volatile as $$
 declare
   v_queues bigint[] := array(select distinct guard.lot_queue(n) from unnest(p_lots) n where n is not null order by 1);
   v_queue bigint;
 begin
-  perform guard.keep_order(3, 'lot queue', v_queues, p_alone);
   foreach v_queue in array v_queues loop
-    execute format('lock table guard.lot_queue_%s in %s mode', v_queue, case when p_alone then 'exclusive' else 'row share' end);
+    perform guard.lock_queue(v_queue, p_alone);
   end loop;
 end $$;
 
@@ -115,7 +121,7 @@ language plpgsql volatile as $$
 declare
   v_lot bigint := p.lot_id;
 begin
-  perform guard.lock_lots(array[v_lot], false), guard.keep_order(4, 'piece', array[p.piece_id]);
+  perform guard.lock_queue(guard.lot_queue(v_lot), false), guard.keep_order(4, 'piece', array[p.piece_id]);
   select * into p from piece where piece_id = p.piece_id for no key update;
   if p.lot_id <> v_lot then
     perform guard.give_up_for_lots();

@@ -40,6 +40,11 @@ TEST_F(RowsRefuse, TagOriginAndMadeLengthAreNotEdited_HK031) {
     EXPECT_EQ(shop.Raw(std::string("update book.piece set ") + set + WhereTag(drop)), "HK031") << set;
 }
 
+// What a drop gets, its parent has given: the drop adds up with itself, its parent no more.
+TEST_F(RowsRefuse, ADropMadeLongerThanWhatItsParentGave_HK030) {
+  EXPECT_EQ(shop.Raw("update book.piece set made_length_nm = made_length_nm + 1, length_nm = length_nm + 1" + WhereTag(drop), "not_cut"), "HK030");
+}
+
 // A drop inserted by hand under `parent`, with the given columns instead of the right ones.
 std::string DropSql(const std::string& parent, const std::string& lot = "lot_id", const std::string& owner = "owner_id",
                     const std::string& length = "1000", const std::string& parent_length = "made_length_nm") {
