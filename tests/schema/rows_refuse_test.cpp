@@ -42,7 +42,8 @@ TEST_F(RowsRefuse, TagOriginAndMadeLengthAreNotEdited_HK031) {
 
 // What a drop gets, its parent has given: the drop adds up with itself, its parent no more.
 TEST_F(RowsRefuse, ADropMadeLongerThanWhatItsParentGave_HK030) {
-  EXPECT_EQ(shop.Raw("update book.piece set made_length_nm = made_length_nm + 1, length_nm = length_nm + 1" + WhereTag(drop), "not_cut"), "HK030");
+  EXPECT_EQ(shop.Raw("update book.piece set made_length_nm = made_length_nm + 1, length_nm = length_nm + 1" + WhereTag(drop), "not_cut"),
+            "HK030");
 }
 
 // A drop inserted by hand under `parent`, with the given columns instead of the right ones.

@@ -1,4 +1,5 @@
-// What a stroke took off a bar that is at its saw is told once, by the stroke: the ledger has no other happening for it, and the replay finds the length all the same.
+// What a stroke took off a bar that is at its saw is told once, by the stroke: the ledger has no other happening for it, and the replay
+// finds the length all the same.
 #include "tests/schema/every_stock_deed.h"
 
 namespace heatkeep {
@@ -19,8 +20,10 @@ struct ToldByStrokes : ShopTest {
   // What is told of the bar after link `seq` of its chain.
   Words ToldAfter(std::int64_t seq) {
     Words words;
-    for (const Row row : shop.admin.Execute(
-             "select about || coalesce(' ' || (sets ->> 'length_nm'), '') as w from api.piece_history where tag = $1 and seq > $2 order by seq", {bar, seq}))
+    for (
+        const Row row : shop.admin.Execute(
+            "select about || coalesce(' ' || (sets ->> 'length_nm'), '') as w from api.piece_history where tag = $1 and seq > $2 order by seq",
+            {bar, seq}))
       words.push_back(row.Text("w"));
     return words;
   }
@@ -60,7 +63,8 @@ TEST_F(ToldByStrokes, WhatElseIsChangedOfTheBarIsToldWithItsLength) {
 TEST_F(ToldByStrokes, ALengthMeasuredInTheSameDeedIsTold) {
   const std::int64_t last = LastLink(), length = LengthNm();
   DoBody(shop.saw, "record_cut", {{"tag", bar}, {"saw", "1"}, {"measured_nm", length - Mm(3)}, {"strokes", {Good(1, 290)}}});
-  EXPECT_EQ(ToldAfter(last), (Words{"metal_out " + std::to_string(Mm(3)), "piece " + std::to_string(length - Mm(3)), "stroke " + std::to_string(Mm(290))}));
+  EXPECT_EQ(ToldAfter(last),
+            (Words{"metal_out " + std::to_string(Mm(3)), "piece " + std::to_string(length - Mm(3)), "stroke " + std::to_string(Mm(290))}));
   EXPECT_EQ(LengthNm(), length - Mm(3 + 292));
   EXPECT_EQ(shop.Number("select measured_nm as n from api.measured_lengths where tag = $1", {bar}), length - Mm(3));
 }
@@ -91,7 +95,8 @@ TEST_F(ToldByStrokes, ALengthThatTheStrokesDoNotMakeIsFoundByTheReplay) {
   for (const char* verify : {"verify_book", "verify_new"}) EXPECT_EQ(Failing(verify), Words()) << verify;
   Behind("update book.piece set length_nm = length_nm - 1 where tag = '" + bar + "'");
   for (const char* verify : {"verify_book", "verify_new"})
-    EXPECT_EQ(Failing(verify), (Words{"replay equals the present state", "metal balance of every piece", "metal balance of every lot"})) << verify;
+    EXPECT_EQ(Failing(verify), (Words{"replay equals the present state", "metal balance of every piece", "metal balance of every lot"}))
+        << verify;
   // with a stroke that was lengthened to fit
   Behind("update book.stroke set length_nm = length_nm + 1 where stroke_id = (select max(stroke_id) from book.stroke)");
   for (const char* verify : {"verify_book", "verify_new"}) EXPECT_EQ(Failing(verify), Words{"replay equals the present state"}) << verify;
@@ -100,10 +105,11 @@ TEST_F(ToldByStrokes, ALengthThatTheStrokesDoNotMakeIsFoundByTheReplay) {
 // The note by which a deed says so is no way around the balance, nor around the deed.
 TEST_F(ToldByStrokes, TheNoteAloneShortensNothing) {
   const std::string shorter = "select set_config('heatkeep.shortened', (select piece_id::text from book.piece where tag = '" + bar +
-                              "'), true); update book.piece set length_nm = length_nm - 1 where tag = '" + bar + "'";
+      "'), true); update book.piece set length_nm = length_nm - 1 where tag = '" + bar + "'";
   EXPECT_EQ(shop.Raw(shorter), "HK030");
   EXPECT_EQ(shop.Raw(shorter, ""), "HK002");
-  shop.clerk.ExecuteScript("set heatkeep.shortened = '" + shop.Word("select piece_id::text as w from book.piece where tag = $1", {bar}) + "'");
+  shop.clerk.ExecuteScript("set heatkeep.shortened = '" + shop.Word("select piece_id::text as w from book.piece where tag = $1", {bar}) +
+                           "'");
   const std::int64_t last = LastLink(), length = LengthNm();
   Do(shop.clerk, "correct_length", {bar, length - Mm(4), Mm(1), "tape"});
   EXPECT_EQ(ToldAfter(last).back(), "piece " + std::to_string(length - Mm(4)));
