@@ -80,7 +80,7 @@ begin
     cross join lateral (select coalesce(
       case when not (e.state = 'at saw' and e.piece_id = any (p_released)) then guard.taken_words(e) end, guard.blocked_words(e.piece_id), case when e.piece_id is null then 'no such tag'
         when e.state <> 'on rack' and not (e.state = 'at saw' and e.piece_id = any (p_released)) then 'it is ' || e.state
-        when e.version is distinct from (x ->> 'version')::integer then 'it was changed since the plan was made' end) as why) y
+        when (e.version, e.length_nm) is distinct from ((x ->> 'version')::integer, (x ->> 'length_nm')::bigint) then 'it was changed since the plan was made' end) as why) y
     where y.why is not null);
 end $$;
 

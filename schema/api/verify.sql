@@ -76,11 +76,11 @@ language plpgsql stable as $$
 begin
   if p_tbl = 'piece' then
     return format($q$
-      select chain_id as row_id, jsonb_strip_nulls(said || jsonb_build_object('length_nm', (said ->> 'length_nm')::bigint - taken)) as state from (
-        select chain_id, guard.replayed(sets) filter (where tbl = 'piece') as said,
+      select row_id, jsonb_strip_nulls(said || jsonb_build_object('length_nm', (said ->> 'length_nm')::bigint - taken)) as state from (
+        select row_id, guard.replayed(sets) filter (where tbl = 'piece') as said,
             guard.taken_since(tbl = 'piece', (sets ->> 'length_nm')::bigint + (sets ->> 'kerf_nm')::bigint) filter (where tbl = 'stroke' or sets ? 'length_nm') as taken
-          from (select chain_id, tbl, sets from book.happening where (tbl = 'piece' or tbl = 'stroke' and sets ? 'stroke_id') and (%s) order by chain_id, happening_id) h group by chain_id) h $q$,
-      replace(p_rows, 'row_id', 'chain_id'));
+          from (select * from (select chain_id as row_id, happening_id, tbl, sets from book.happening
+              where chain = 'piece' and (tbl = 'piece' and row_id = chain_id or tbl = 'stroke' and sets ? 'stroke_id')) o where %s order by row_id, happening_id) h group by row_id) h $q$, p_rows);
   end if;
   return format($q$
     select row_id, jsonb_strip_nulls(guard.replayed(sets)) as state
@@ -117,7 +117,7 @@ declare
   v_count integer := 0;
   t record;
 begin
-  for t in select * from guard.chronicled() c where p_since = 0 or exists (select from happening h where h.happening_id > p_since and c.tbl in (h.tbl, h.chain)) loop
+  for t in select * from guard.chronicled() c where p_since = 0 or exists (select from happening h where h.happening_id > p_since and (h.tbl = c.tbl or c.tbl = 'piece' and h.chain = 'piece')) loop
     v_bad := guard.replay_differs(t.tbl, t.key_column, p_since);
     v_count := v_count + 1;
     if v_bad > 0 then

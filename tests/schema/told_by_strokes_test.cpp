@@ -1,4 +1,4 @@
-// What a stroke took off a bar that is at its saw is told once, by the stroke: the ledger has no other happening for it, and the replay
+// What a stroke took off a bar is told once, by the stroke: the ledger has no other happening for it, and the replay
 // finds the length all the same.
 #include "tests/schema/every_stock_deed.h"
 
@@ -113,6 +113,43 @@ TEST_F(ToldByStrokes, TheNoteAloneShortensNothing) {
   const std::int64_t last = LastLink(), length = LengthNm();
   Do(shop.clerk, "correct_length", {bar, length - Mm(4), Mm(1), "tape"});
   EXPECT_EQ(ToldAfter(last).back(), "piece " + std::to_string(length - Mm(4)));
+}
+
+// What a planner saw of a bar on the rack is its version and its length: a trim that left it where it lay told only of the length.
+TEST_F(ToldByStrokes, ABarThatGotShorterSinceThePlanWasMadeIsNotPromised) {
+  shop.Record(bar, Json::array(), DropLeft(6000 - 12 - 2 * 292));
+  const std::string drop = shop.Word("select tag as w from book.piece where kind = 'drop'");
+  shop.AddLine({.line = "20", .quantity = 8});
+  const Json plan = shop.PlanFor(drop, {{.count = 5, .line = "20"}});
+  const Json stays{{"fate", "same piece"},
+                   {"place", shop.Word("select p.name as w from book.piece e join book.place p using (place_id) where tag = $1", {drop})}};
+  shop.Record(drop, {Trim()}, stays);
+  EXPECT_EQ(shop.PlanFor(drop, {{.count = 5, .line = "20"}})["layouts"][0]["version"], plan["layouts"][0]["version"]);
+  const Json no = Do(shop.planner, "commit_plan", {plan.dump()});
+  EXPECT_EQ(no["taken"][0]["why"], "it was changed since the plan was made") << no;
+  EXPECT_TRUE(Do(shop.planner, "commit_plan", {shop.PlanFor(drop, {{.count = 5, .line = "20"}}).dump()}).contains("plan"));
+  EXPECT_EQ(shop.Broken(), Words());
+}
+
+TEST_F(ToldByStrokes, ABarThatWasCutWhileItWasHeldIsAsShortAsItsStrokesSay) {
+  const std::string held = shop.ReceiveCertified({.heat = "K7"}).at(0);
+  shop.Hold("K7");
+  const std::int64_t last = shop.Number("select max(seq) as n from api.piece_history where tag = $1", {held});
+  shop.Record(held, {Trim(), Good(1, 290)});
+  EXPECT_EQ(shop.Number("select count(*) as n from api.piece_history where tag = $1 and seq > $2 and about = 'piece'", {held, last}), 0);
+  EXPECT_EQ(shop.Number("select length_nm as n from book.piece where tag = $1", {held}), Mm(6000 - 12 - 292));
+  EXPECT_EQ(shop.Broken(), Words());
+}
+
+// A happening of the piece that was made one of another row, its chain hashed anew.
+TEST_F(ToldByStrokes, AHappeningOfAnotherRowInTheChainIsFoundByTheReplay) {
+  Do(shop.clerk, "correct_length", {bar, LengthNm() - Mm(4), Mm(1), "tape"});
+  Behind(
+      R"(update book.happening set row_id = row_id + 1 where happening_id = (select max(happening_id) from book.happening where tbl = 'piece');
+    with h as (update book.happening n set hash = guard.happening_hash(b.hash, n) from book.happening b
+      where n.happening_id = (select max(happening_id) from book.happening where tbl = 'piece') and b.chain = n.chain and b.chain_id = n.chain_id and b.seq = n.seq - 1 returning n.*)
+    update book.chain_end e set hash = h.hash from h where e.chain = h.chain and e.chain_id = h.chain_id)");
+  EXPECT_EQ(Failing("verify_book"), Words{"replay equals the present state"});
 }
 
 }  // namespace

@@ -141,6 +141,21 @@ INSTANTIATE_TEST_SUITE_P(
         "select api.correct_length(gen_random_uuid(), '{line_bar}', 2900000000, 1000000, 'tape')",
         "select api.cancel_plan(gen_random_uuid(), {plan}, 'not needed')"));
 
+// The pieces to which something happened last are replayed from their own chains (verify --new, every day).
+TEST(YearsBook, WhatCameLastIsReplayedWithoutReadingTheYears) {
+  Connection admin = Years().book.Admin();
+  admin.ExecuteScript("set max_parallel_workers_per_gather = 0; set jit = off; begin");
+  EXPECT_EQ(admin.Execute("select guard.replay_differs('piece', 'piece_id', (select max(happening_id) - 200 from book.happening)) as n")
+                .Only()
+                .Int("n"),
+            0);
+  const auto scans = Scans(admin);
+  for (const char* table : {"happening", "piece"}) EXPECT_FALSE(scans.contains(table)) << table;
+  const auto read = admin.Execute("select idx_tup_fetch as n from pg_stat_xact_user_tables where relname = 'happening'").Only().Int("n");
+  EXPECT_GT(read, 200);
+  EXPECT_LT(read, admin.Execute("select count(*) / 20 as n from book.happening").Only().Int("n")) << "nor through an index of all";
+}
+
 TEST(YearsBook, IsABookAsTheDeedsWouldHaveLeftIt) {
   Connection quality = Years().book.As("quality");
   for (const char* verify : {"select * from api.verify_book()", "select * from api.verify_new()"})
