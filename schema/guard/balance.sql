@@ -29,11 +29,12 @@ end $$;
 create function guard.balance_of_changed_piece() returns trigger
 language plpgsql security definer set search_path = book, pg_catalog, pg_temp as $$
 begin
-  if (new.length_nm, new.made_length_nm) is distinct from (old.length_nm, old.made_length_nm) then
-    perform guard.check_balance(new.piece_id);
-  elsif exists (select from piece p join stroke s using (piece_id) where p.piece_id = new.piece_id and s.xmin = p.xmin) then
-    perform guard.check_balance(new.piece_id);
+  if (new.length_nm, new.made_length_nm) is not distinct from (old.length_nm, old.made_length_nm) then
+    if not exists (select from piece p join stroke s using (piece_id) where p.piece_id = new.piece_id and s.xmin = p.xmin) then
+      return null;
+    end if;
   end if;
+  perform guard.check_balance(new.piece_id);
   return null;
 end $$;
 

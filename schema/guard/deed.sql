@@ -14,17 +14,17 @@ begin
   return exists (select from string_to_table(replace(p, chr(92) || '"', '__'), '"') s where length(s) > guard.longest_text());
 end $$;
 
--- Characters that are not seen or turn the direction of writing, but for the controls below the space, which JSON writes behind a backslash.
+-- As they stand in a regular expression's brackets: characters that are not seen or turn the direction of writing, but for the controls below the space, which JSON writes behind a backslash.
 create function guard.unseen() returns text
 language sql immutable
-return E'[\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]';
+return E'\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff';
 
 -- Whether a body may hold a text that nobody could read as it stands: read as one text, because thousands of lines come in one body. Yes
 -- too where characters stand behind a backslash that JSON itself puts there, and where two texts were taken for one.
 create function guard.may_be_unreadable(p text) returns boolean
 language plpgsql immutable as $$
 begin
-  return p ~ guard.unseen() or position(chr(92) in p) > 0 and p ~ (repeat(chr(92), 2) || '(u00|[bfnrt])') or length(p) > guard.longest_text() and guard.has_long_text(p);
+  return p ~ ('[' || guard.unseen() || ']') or position(chr(92) in p) > 0 and p ~ (repeat(chr(92), 2) || '(u00|[bfnrt])') or length(p) > guard.longest_text() and guard.has_long_text(p);
 end $$;
 
 -- What is wrong with the first text of a body that nobody could read as it stands, in words; null where all are well. Files travel as
@@ -35,12 +35,12 @@ create function guard.unreadable(p jsonb) returns text
 language sql immutable
 begin atomic
   select case when length(v) > guard.longest_text() then format('it has %s characters', length(v))
-      else format('character U+%s in "%s"', lpad(upper(to_hex(ascii(substring(v from E'[\u0001-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]')))), 4, '0'),
-        left(regexp_replace(v, E'[\u0001-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]', '?', 'g'), 40)) end
+      else format('character U+%s in "%s"', lpad(upper(to_hex(ascii(substring(v from E'[\u0001-\u001f' || guard.unseen() || ']')))), 4, '0'),
+        left(regexp_replace(v, E'[\u0001-\u001f' || guard.unseen() || ']', '?', 'g'), 40)) end
     from (select n #>> '{}' as v, false as one_line from jsonb_path_query(p, '$.** ? (@.type() == "string")') n
       union all select n #>> '{}', true from jsonb_path_query(p, 'strict $.** ? (@.type() == "object").keyvalue() ? (@.key != "raw").value ? (@.type() == "string")') n
       union all select n #>> '{}', true from jsonb_path_query(p, 'strict $.** ? (@.type() == "array")[*] ? (@.type() == "string")') n) t
-    where length(v) > guard.longest_text() or v ~ E'[\u0001-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff]'
+    where length(v) > guard.longest_text() or v ~ (E'[\u0001-\u0008\u000b\u000c\u000e-\u001f' || guard.unseen() || ']')
       or one_line and v ~ E'[\t\n\r]'
     limit 1;
 end;

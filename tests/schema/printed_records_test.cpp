@@ -22,11 +22,6 @@ struct PrintedRecords : ShopTest {
     return proof;
   }
   std::string Verdict(const std::string& digest) { return CheckRecord(shop.quality, digest).at("verdict"); }
-  // As the superuser with every trigger off.
-  void Behind(const std::string& sql) {
-    spoilt = true;
-    shop.book.Admin().ExecuteScript("set session_replication_role = replica; " + sql);
-  }
   std::string bar, drop;
 };
 

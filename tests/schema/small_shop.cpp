@@ -265,6 +265,18 @@ int ShopTest::Happenings(const std::string& tag, const std::string& deed) {
   return static_cast<int>(shop.Number("select count(*) as n from api.piece_history where tag = $1 and deed = $2", {tag, deed}));
 }
 
+void ShopTest::Behind(const std::string& sql) {
+  spoilt = true;
+  shop.book.Admin().ExecuteScript("set session_replication_role = replica; " + sql);
+}
+
+std::vector<std::string> ShopTest::Failing(const std::string& verify) {
+  std::vector<std::string> names;
+  for (const Row row : shop.quality.Execute("select * from api." + verify + "() where not ok"))
+    if (row.Text("check") != "the server keeps what it says") names.push_back(row.Text("check"));
+  return names;
+}
+
 void ShopTest::ExpectBalance(const std::string& heat, const std::vector<std::pair<std::string, std::int64_t>>& classes) {
   for (const auto& [word, mm] : classes) EXPECT_EQ(shop.Balance(heat, word), Mm(mm)) << word;
 }

@@ -25,11 +25,6 @@ struct Trace : ShopTest {
             {kind, name}),
         0);
   }
-  std::string Behind(const std::string& sql) {
-    spoilt = true;
-    shop.book.Admin().ExecuteScript("set session_replication_role = replica; " + sql);
-    return sql;
-  }
   Json Heats(const std::string& order = "O1") { return Answer(shop.quality, "api.order_heats($1)", {order}); }
   std::vector<std::string> tags;
 };

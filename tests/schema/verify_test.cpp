@@ -22,17 +22,6 @@ struct Verify : ShopTest {
     drop = shop.Record(bar, {Trim(), Good(14, 290)}, DropLeft(1900)).at("drop_tag");
     spoilt = true;
   }
-  // As the superuser with every trigger off: what no role can do.
-  void Behind(const std::string& sql) {
-    Connection admin = shop.book.Admin();
-    admin.ExecuteScript("set session_replication_role = replica; " + sql);
-  }
-  std::vector<std::string> Failing() {
-    std::vector<std::string> names;
-    for (const Row row : shop.quality.Execute("select * from api.verify_book() where not ok"))
-      if (row.Text("check") != "the server keeps what it says") names.push_back(row.Text("check"));
-    return names;
-  }
   // Each deed of the saw and of the lead about it, once.
   void EveryDeedOfTheSaw();
   using Checks = std::vector<std::string>;
